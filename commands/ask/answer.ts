@@ -9,6 +9,7 @@ import { type QuestionRead, type Reading, readQuestion } from '../../src/engine/
 import { mayBeOfShelf } from '../../src/engine/questions/shelf-words.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
+import { whiffCautions } from '../../src/presenting/whiff.ts';
 import { keepAskedLine } from '../../src/records/asked/index.ts';
 import { listShelf } from '../../src/records/shelf/index.ts';
 import { barredReading } from './barred.ts';
@@ -41,6 +42,13 @@ export type Asked = {
 
 /** Answers a plain question: what was understood in one line as the command it runs, then that command's answer. */
 export async function answerQuestion(asked: Asked, context: Context): Promise<Reply> {
+  const answer = await answerOf(asked, context);
+  const isTold = (id: string) => answer.cautions.some(one => one.id === id);
+  const cautions = whiffCautions(asked.question, context.say).filter(({ id }) => !isTold(id));
+  return { ...answer, cautions: [...cautions, ...answer.cautions] };
+}
+
+async function answerOf(asked: Asked, context: Context): Promise<Reply> {
   const { question, photo } = asked;
   if (question.trim() === '' && !photo) refuse('question-empty', {});
   if (callsForFirstAid(question)) return shownAsReply(await context.run('first-aid', {}), context);
@@ -83,7 +91,7 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
     (photo && !read.readings.some(({ job }) => job === 'mix') ? asDiagnosis(question) : read.readings[0]);
   const reading = first && withItsAcid(first, question);
   if (!reading) return nearestOr(notUnderstood(read, context), false);
-  if (reading.job === 'shelf-show' && !mayBeOfShelf(question))
+  if (reading.job === 'shelf-show' && !isOfShelf(reading, question, read))
     return nearestOr(notUnderstood(read, context), false);
   const isHardly = isHardlyDoubt(reading, question);
   if (reading.job === 'doubt' && !isHardly) return doubtReply(read, context);
@@ -145,6 +153,11 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
     choices: [...(answer.choices ?? []), ...choices].slice(0, 20),
   };
 }
+
+/** From here on what was learned of a named jar needs no word of a shelf. */
+const SURE_OF_SHELF = 0.97;
+const isOfShelf = ({ score }: Reading, question: string, { facts }: QuestionRead): boolean =>
+  mayBeOfShelf(question) || (score >= SURE_OF_SHELF && facts.named.length > 0);
 
 /** What always holds near lye, with every reading of the question to choose from. */
 async function unsureWithReadings(question: string, read: QuestionRead, context: Context): Promise<Reply> {

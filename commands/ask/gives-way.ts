@@ -20,8 +20,24 @@ const SHARED: ReadonlySet<string> = new Set<LyeTopic>([
   'kitchen-spice',
   'food-kitchen',
 ]);
+/** Further ones, where nothing is left open of what is asked: a price, a chart and an oven are spoken of beside a colour too. */
+const SHARED_SURELY: ReadonlySet<string> = new Set<LyeTopic>([
+  'two-figures',
+  'takes-no-lye',
+  'old-oil',
+  'oil-forgotten',
+  'oven-to-hurry',
+  'liquid-lye',
+  'liquid-instead',
+  'ultramarine-acid',
+]);
+/** Left out one writer at a time, what was learned is right from here on in 199 of 200. */
+const MOST_SURELY = 0.97;
 /** These irritate skin, whatever they colour: their matter stands first. */
 const SPICE = /cinnamon|canela|clove|clavo|chil[il]|cayen|pepper|pimienta|mustard|mostaza/u;
+/** Beside acid nothing gives way. */
+const ACID =
+  /(?<!\p{L})(?:add\w*|put\w*|with|con|ech\w+|pon\w+) (?:\p{L}+ ){0,3}(?:acid\w*|vinegar|lemon\w*|citric\w*|[aá]cid\w*|vinagre|lim[oó]n\w*|c[ií]tric\w*)(?!\p{L})/iu;
 /** Beside these only what the catalogue holds is a colourant, and no further spice. */
 const OF_SPICES: ReadonlySet<string> = new Set<LyeTopic>(['kitchen-spice', 'hot-oils-of-scent']);
 /** What is asked of a colour. */
@@ -52,7 +68,10 @@ export function givesWay(
   if (near?.kind !== 'reply' || tellsOfHurt(question)) return undefined;
   const [reading] = read.readings;
   const matter = (near.data as { understood?: { lye?: string } }).understood?.lye;
-  if (!reading || matter === undefined || !SHARED.has(matter)) return undefined;
+  if (!reading || matter === undefined) return undefined;
+  const isShared =
+    SHARED.has(matter) || (SHARED_SURELY.has(matter) && reading.score >= MOST_SURELY && !ACID.test(question));
+  if (!isShared) return undefined;
   const { named, target } = read.facts;
   const isNamed =
     named.some(name => !SPICE.test(name) && (!OF_SPICES.has(matter) || colourantsMeant(name).length > 0)) ||
