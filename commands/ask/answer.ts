@@ -7,14 +7,14 @@ import { inOrder } from '../../src/engine/questions/lye/amounts-first.ts';
 import { withOwnJars } from '../../src/engine/questions/own-jars.ts';
 import { type QuestionRead, type Reading, readQuestion } from '../../src/engine/questions/read.ts';
 import { mayBeOfShelf } from '../../src/engine/questions/shelf-words.ts';
-import { refuse } from '../../src/engine/refusal.ts';
+import { Refusal, refuse } from '../../src/engine/refusal.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { whiffCautions } from '../../src/presenting/whiff.ts';
 import { keepAskedLine } from '../../src/records/asked/index.ts';
 import { listShelf } from '../../src/records/shelf/index.ts';
 import { barredReading } from './barred.ts';
 import { doubtReply } from './doubt.ts';
-import { elsewhereReply, outsideReply } from './elsewhere.ts';
+import { elsewhereReply, fieldFirst, isSurelyElsewhere, outsideReply } from './elsewhere.ts';
 import { givesWay } from './gives-way.ts';
 import { lyeAnswer } from './lye.ts';
 import { withNearest } from './nearest.ts';
@@ -72,8 +72,8 @@ async function answerOf(asked: Asked, context: Context): Promise<Reply> {
   if (ofLye?.kind === 'reply') return ofLye;
   // Candles and creams are scented too.
   const isElsewhere = read.outside !== undefined && read.outside !== 'other';
-  const scent = photo || ofLye || isElsewhere ? undefined : scentReply(question, read, context);
-  if (scent) return scent;
+  const scent = photo || ofLye || isElsewhere ? undefined : scentTold(question, read, context);
+  if (scent) return fieldFirst(scent, question, read, context);
   const unsure =
     photo || ofLye || barred || read.outside === 'business'
       ? undefined
@@ -83,7 +83,9 @@ async function answerOf(asked: Asked, context: Context): Promise<Reply> {
   if (unsure) return nearestOr(unsure);
   if (read.outside !== undefined && !ofLye && !barred) {
     const outside = outsideReply(read, context);
-    return read.outside === 'other' ? nearestOr(outside, false) : outside;
+    return read.outside === 'other'
+      ? fieldFirst(await nearestOr(outside, false), question, read, context)
+      : outside;
   }
   const first =
     ofLye ??
@@ -158,6 +160,17 @@ async function answerOf(asked: Asked, context: Context): Promise<Reply> {
 const SURE_OF_SHELF = 0.97;
 const isOfShelf = ({ score }: Reading, question: string, { facts }: QuestionRead): boolean =>
   mayBeOfShelf(question) || (score >= SURE_OF_SHELF && facts.named.length > 0);
+
+/** A scent's answer; of a diffuser and the like, surely spoken of for themselves, the "no" is an answer as well. */
+function scentTold(question: string, read: QuestionRead, context: Context): Reply | undefined {
+  try {
+    return scentReply(question, read, context);
+  } catch (error) {
+    if (!(error instanceof Refusal) || !isSurelyElsewhere(question, read)) throw error;
+    const headline = context.say.refusal(error);
+    return { kind: 'reply', headline, data: { problem: error.id }, blocks: [], cautions: [] };
+  }
+}
 
 /** What always holds near lye, with every reading of the question to choose from. */
 async function unsureWithReadings(question: string, read: QuestionRead, context: Context): Promise<Reply> {

@@ -10,6 +10,8 @@ const OF_SOAP =
 const IN_SOAP = /\b(?:soaps?|batter|lye|cold process|jab[oó]n(?:es)?|sosa|loaf)\b/iu;
 const MAY =
   /^\W*(?:\w+,? )?(?:how much|can|could|may|should|is|are|will|does|would|puedo|se puede|podr[ií]a|sirven?|vale|cu[aá]nt[oa])\b/iu;
+/** From here on a colour that is spoken of is another craft's. */
+const SURELY_ELSEWHERE = 0.9;
 /** "1 lb oils pastel" is how much and how strong, and no crayon. */
 const OILS_AND_STRENGTH = /\boils,? (?=pastels?\b)/giu;
 /** "Smells like old crayons", "quede como pintura": what something is likened to is not in it. */
@@ -37,7 +39,9 @@ export function barredReading(question: string, read: QuestionRead): Reading | u
   const isOnlyNamed = barred !== undefined && isNothingBut(barred, question);
   if (
     isElsewhere ||
-    (read.outside !== undefined && !isOnlyNamed && !(isNamedField ? IN_SOAP : OF_SOAP).test(question))
+    (read.outside !== undefined &&
+      !isOnlyNamed &&
+      !(isNamedField || read.elsewhere >= SURELY_ELSEWHERE ? IN_SOAP : OF_SOAP).test(question))
   )
     return undefined;
   if (barred !== undefined) return checkOf(barred);

@@ -3,7 +3,9 @@ import type { Block } from '../../src/conversation/reply.ts';
 import { colourantsMeant } from '../../src/engine/colourants/find.ts';
 import { tellsOfHurt } from '../../src/engine/questions/lye/nearest/hurt.ts';
 import { isLyeMatter, type LyeTopic } from '../../src/engine/questions/lye/topic.ts';
-import type { QuestionRead } from '../../src/engine/questions/read.ts';
+import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
+import { LYE_WORDS } from '../../src/engine/questions/soap-words.ts';
+import { unaccented } from '../../src/engine/text/unaccented.ts';
 import type { lyeAnswer } from './lye.ts';
 
 /**
@@ -56,6 +58,15 @@ const SURELY = 0.8;
 /** What stands behind an answer that a matter gave way to: the matter's own, whole where it is acted on. */
 export type GivenWay = { readonly notes: readonly Block[] };
 
+/** A soap that is entered in a contest is no matter of handling, where no lye is spoken of. */
+const isOfContest = ({ job, score }: Reading, question: string): boolean =>
+  job === 'challenge' &&
+  score >= MOST_SURELY &&
+  !LYE_WORDS.test(unaccented(question)) &&
+  CONTEST.test(question);
+const CONTEST =
+  /(?<!\p{L})(?:challenges?|contests?|competitions?|compete|rounds?|entry|entries|vot\p{L}+|retos?|desaf[ií]os?|concursos?|concurs\p{L}+|rondas?)(?!\p{L})/iu;
+
 /**
  * Where a question is surely of a colour that it names, the matter of handling that its words were taken for stands behind the answer
  * instead of in its place; undefined where the matter stays first. `near`: what was read near lye.
@@ -69,6 +80,7 @@ export function givesWay(
   const [reading] = read.readings;
   const matter = (near.data as { understood?: { lye?: string } }).understood?.lye;
   if (!reading || matter === undefined) return undefined;
+  if (isOfContest(reading, question)) return { notes: [] };
   const isShared =
     SHARED.has(matter) || (SHARED_SURELY.has(matter) && reading.score >= MOST_SURELY && !ACID.test(question));
   if (!isShared) return undefined;

@@ -125,6 +125,7 @@ const withPortionOf = (job: Job, facts: Facts, told: Facts): Facts => {
 const judged = (words: Words, found: Found, chances: readonly Chance[]): Judged => ({
   elsewhere: chanceElsewhere(words, found),
   job: chances.find(({ of }) => of !== 'outside')?.chance ?? 0,
+  noJob: chances.find(({ of }) => of === 'outside')?.chance ?? 0,
 });
 
 /**

@@ -11,7 +11,7 @@ function said(text: string, elsewhere: number) {
   const things = thingsIn(words);
   const amounts = amountsIn(words, things);
   const facts = factsOf(text, words, { things, amounts });
-  return fieldOf(words, { things, amounts, facts }, { elsewhere, job: 0.5 });
+  return fieldOf(words, { things, amounts, facts }, { elsewhere, job: 0.5, noJob: 0 });
 }
 
 // The lists of names are built with the first text.
