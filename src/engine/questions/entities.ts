@@ -82,6 +82,8 @@ export function thingsIn({ words }: Words): readonly NamedThing[] {
           span.some(word => MARK.test(word))
         )
           continue;
+        // The head of the name before: "yellow oxide chrome green".
+        if (length > 1 && HEAD_ALONE.has(span[0]!) && HUE_BEFORE.test(words[from - 1] ?? '')) continue;
         if (isTaken(from, from + length)) continue;
         const colours = reads(span);
         if (colours) found.push({ text: span.join(' '), from, to: from + length, colourants: colours });
@@ -96,6 +98,8 @@ export function thingsIn({ words }: Words): readonly NamedThing[] {
   ].sort((a, b) => a.from - b.from);
 }
 
+/** Of English names: in Spanish the head stands before its hue. */
+const HUE_BEFORE = /^(?:red|green|blue|yellow|orange|violet|pink|black|brown|white)$/u;
 const HUE =
   /^(?:red|green|blue|yellow|orange|violet|pink|black|brown|white|roj[oa]|verde|azul|amarill[oa]|naranja|violeta|rosa|negr[oa]|marron|blanc[oa])$/u;
 const HEAD_FIRST = /^((?:oxido(?: de hierro)?|mica|arcilla|ultramar) )\p{L}+$/u;

@@ -1,3 +1,4 @@
+import { isUltramarineWhiff } from '../hazards/index.ts';
 import { plainlyElsewhere, withoutLikenesses } from './elsewhere.ts';
 import type { Found } from './learned/features.ts';
 import { isOfCraft, type Topic, topicsIn } from './learned/topics.ts';
@@ -72,6 +73,8 @@ export type Judged = { readonly elsewhere: number; readonly job: number; readonl
 
 /** Somebody else's field that a question is about, or undefined. Pure. */
 export function fieldOf(words: Words, found: Found, { elsewhere, job, noJob }: Judged): Outside | undefined {
+  // Kitchens smell of eggs too.
+  if (isUltramarineWhiff(words.text)) return undefined;
   const plainly = plainlyElsewhere(words.text);
   if (plainly !== undefined && !(plainly === 'lye-elsewhere' && isOfSomebody(words))) return plainly;
   const named = outsideField(withoutLikenesses(words.text));
@@ -92,7 +95,9 @@ export function fieldOf(words: Words, found: Found, { elsewhere, job, noJob }: J
   // The trade's pigments on something that is no soap, with no word of soap beside them.
   if (elsewhere >= OF_CRAFT && !ofOils && !isSoap && isOfCraft(words.words)) return 'other';
   if (elsewhere >= (isJobOfNamed(found, job) ? SURELY_OURS : likelyFrom(words, found))) return 'other';
-  if (noJob >= SURELY_NO_JOB && elsewhere >= HARDLY) return 'other';
+  const isBare =
+    !found.things.some(({ colourants }) => colourants.length > 0) || topicsIn(words.words).length > 0;
+  if (isBare && noJob >= SURELY_NO_JOB && elsewhere >= HARDLY) return 'other';
   // What speaks of nothing of ours and asks for nothing we do is somebody else's.
   const isNothing = job < LEAST && elsewhere >= NOTHING && !isOurs(words, found);
   return isNothing && words.words.length > 2 ? 'other' : undefined;

@@ -154,7 +154,6 @@ const WEIGHTS = { question: 3, scope: 3, flaw: 0.2, own: 2.5 } as const;
 
 type Prepared = { readonly words: Words; readonly found: Found; readonly stems: readonly number[] };
 
-export const preparedOf = (text: JobText) => prepared(text);
 function prepared({ text }: JobText): Prepared {
   const typed = wordsOf(chatSpelt(text));
   const things = thingsIn(typed);
