@@ -7,13 +7,14 @@ import { inOrder } from '../../src/engine/questions/lye/amounts-first.ts';
 import { withOwnJars } from '../../src/engine/questions/own-jars.ts';
 import { type QuestionRead, type Reading, readQuestion } from '../../src/engine/questions/read.ts';
 import { mayBeOfShelf } from '../../src/engine/questions/shelf-words.ts';
-import { refuse } from '../../src/engine/refusal.ts';
+import { Refusal, refuse } from '../../src/engine/refusal.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
+import { whiffCautions } from '../../src/presenting/whiff.ts';
 import { keepAskedLine } from '../../src/records/asked/index.ts';
 import { listShelf } from '../../src/records/shelf/index.ts';
 import { barredReading } from './barred.ts';
 import { doubtReply } from './doubt.ts';
-import { elsewhereReply, outsideReply } from './elsewhere.ts';
+import { elsewhereReply, fieldFirst, isSurelyElsewhere, outsideReply } from './elsewhere.ts';
 import { givesWay } from './gives-way.ts';
 import { lyeAnswer } from './lye.ts';
 import { withNearest } from './nearest.ts';
@@ -43,6 +44,13 @@ export type Asked = {
 
 /** Answers a plain question: what was understood in one line as the command it runs, then that command's answer. */
 export async function answerQuestion(asked: Asked, context: Context): Promise<Reply> {
+  const answer = await answerOf(asked, context);
+  const isTold = (id: string) => answer.cautions.some(one => one.id === id);
+  const cautions = whiffCautions(asked.question, context.say).filter(({ id }) => !isTold(id));
+  return { ...answer, cautions: [...cautions, ...answer.cautions] };
+}
+
+async function answerOf(asked: Asked, context: Context): Promise<Reply> {
   const { question, photo } = asked;
   if (question.trim() === '' && !photo) refuse('question-empty', {});
   if (callsForFirstAid(question)) return shownAsReply(await context.run('first-aid', {}), context);
@@ -70,8 +78,8 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
   if (ofLye?.kind === 'reply') return ofLye;
   // Candles and creams are scented too.
   const isElsewhere = read.outside !== undefined && read.outside !== 'other';
-  const scent = photo || ofLye || isElsewhere ? undefined : scentReply(question, read, context);
-  if (scent) return scent;
+  const scent = photo || ofLye || isElsewhere ? undefined : scentTold(question, read, context);
+  if (scent) return fieldFirst(scent, question, read, context);
   const unsure =
     photo || ofLye || barred || read.outside === 'business'
       ? undefined
@@ -81,7 +89,9 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
   if (unsure) return nearestOr(unsure);
   if (read.outside !== undefined && !ofLye && !barred) {
     const outside = outsideReply(read, context);
-    return read.outside === 'other' ? nearestOr(outside, false) : outside;
+    return read.outside === 'other'
+      ? fieldFirst(await nearestOr(outside, false), question, read, context)
+      : outside;
   }
   const first =
     ofLye ??
@@ -89,7 +99,7 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
     (photo && !read.readings.some(({ job }) => job === 'mix') ? asDiagnosis(question) : read.readings[0]);
   const reading = first && withItsAcid(first, question);
   if (!reading) return nearestOr(notUnderstood(read, context), false);
-  if (reading.job === 'shelf-show' && !mayBeOfShelf(question))
+  if (reading.job === 'shelf-show' && !isOfShelf(reading, question, read))
     return nearestOr(notUnderstood(read, context), false);
   const isHardly = isHardlyDoubt(reading, question);
   if (reading.job === 'doubt' && !isHardly) return doubtReply(read, context);
@@ -150,6 +160,22 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
     ],
     choices: [...(answer.choices ?? []), ...choices].slice(0, 20),
   };
+}
+
+/** From here on what was learned of a named jar needs no word of a shelf. */
+const SURE_OF_SHELF = 0.97;
+const isOfShelf = ({ score }: Reading, question: string, { facts }: QuestionRead): boolean =>
+  mayBeOfShelf(question) || (score >= SURE_OF_SHELF && facts.named.length > 0);
+
+/** A scent's answer; of a diffuser and the like, surely spoken of for themselves, the "no" is an answer as well. */
+function scentTold(question: string, read: QuestionRead, context: Context): Reply | undefined {
+  try {
+    return scentReply(question, read, context);
+  } catch (error) {
+    if (!(error instanceof Refusal) || !isSurelyElsewhere(question, read)) throw error;
+    const headline = context.say.refusal(error);
+    return { kind: 'reply', headline, data: { problem: error.id }, blocks: [], cautions: [] };
+  }
 }
 
 /** What always holds near lye, with every reading of the question to choose from. */

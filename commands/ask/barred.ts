@@ -11,11 +11,16 @@ const OF_SOAP =
 const IN_SOAP = /\b(?:soaps?|batter|lye|cold process|jab[oó]n(?:es)?|sosa|loaf)\b/iu;
 const MAY =
   /^\W*(?:\w+,? )?(?:how much|can|could|may|should|is|are|will|does|would|puedo|se puede|podr[ií]a|sirven?|vale|cu[aá]nt[oa])\b/iu;
+/** From here on a colour that is spoken of is another craft's. */
+const SURELY_ELSEWHERE = 0.9;
 /** "1 lb oils pastel" is how much and how strong, and no crayon. */
-const OILS_AND_STRENGTH = /\boils (?=pastels?\b)/giu;
-/** "Smells like old crayons": what a flaw is likened to is not in it. */
+const OILS_AND_STRENGTH = /\boils,? (?=pastels?\b)/giu;
+/** "Smells like old crayons", "quede como pintura": what something is likened to is not in it. */
 const LIKENED =
-  /\b(?:smell\w*|stink\w*|look\w*|hue?l\w*|parece\w*)(?: \p{L}+)? (?:like|of|a|como)(?: \p{L}+){1,2}/giu;
+  /\b(?:smell\w*|stink\w*|look\w*|hue?l\w*|parece\w*|qued[ae]\w*)(?: \p{L}+)? (?:like|of|a|como)(?: \p{L}+){1,2}/giu;
+/** "Soap and not make-up": what it is told not to be. */
+const DENIED =
+  /\b(?:(?:and|y|e|but|pero) (?:not|no(?: es)?)|rather than|que no es)(?: (?:a|an|un|una))? \p{L}+/giu;
 const SCENT =
   /\b(?:(?:\w+ )?(?:essential|fragrance) oils?|aceites? esencial(?:es)?(?: de \p{L}+)?|vanilla (?:fragrance|extract)|fragancias?(?: de \p{L}+)?)\b/iu;
 
@@ -26,10 +31,11 @@ const SCENT =
 export function barredReading(question: string, read: QuestionRead): Reading | undefined {
   const [reading] = read.readings;
   const forWater = FOR_WATER.test(question) ? SPIRIT.exec(question)?.[0] : undefined;
+  const checkOf = (item: string) => checkFor(reading?.job === 'law' ? 'law' : 'survives-lye', item);
   if (forWater !== undefined) return checkOf(forWater);
   const isElsewhere = reading !== undefined && ELSEWHERE.test(reading.job) && !MAY.test(question);
   const isNamedField = read.outside !== undefined && read.outside !== 'other';
-  const said = reading?.job === 'diagnose' ? question.replace(LIKENED, ' ') : question;
+  const said = question.replace(LIKENED, ' ').replace(DENIED, ' ');
   const barred = barredInSentence(said.replace(OILS_AND_STRENGTH, 'oils, as pale as '));
   const isOnlyNamed = barred !== undefined && isNothingBut(barred, question);
   if (
@@ -37,7 +43,7 @@ export function barredReading(question: string, read: QuestionRead): Reading | u
     (read.outside !== undefined &&
       !isOnlyNamed &&
       !isAskedOf(barred, question) &&
-      !(isNamedField ? IN_SOAP : OF_SOAP).test(question))
+      !(isNamedField || read.elsewhere >= SURELY_ELSEWHERE ? IN_SOAP : OF_SOAP).test(question))
   )
     return undefined;
   if (barred !== undefined) return checkOf(barred);
@@ -96,8 +102,9 @@ function pressedOf(
     .find(found => found !== undefined);
 }
 
-const checkOf = (item: string): Reading => ({
-  job: 'survives-lye',
+/** Who asks whether it is allowed is told what of it is, by the same check. */
+const checkFor = (job: 'law' | 'survives-lye', item: string): Reading => ({
+  job,
   score: 1,
   command: 'colourant check',
   given: { item },

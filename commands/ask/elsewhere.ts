@@ -2,7 +2,7 @@ import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import { HURTS_ANYWHERE } from '../../src/engine/questions/lye/hurts-anywhere.ts';
 import type { QuestionRead } from '../../src/engine/questions/read.ts';
-import { LYE_WORDS } from '../../src/engine/questions/soap-words.ts';
+import { LYE_WORDS, SOAP_WORDS } from '../../src/engine/questions/soap-words.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
 import type { lyeAnswer } from './lye.ts';
 
@@ -27,6 +27,22 @@ export const behind = (reply: Reply, { headline, data }: Pick<Reply, 'headline' 
   data,
   blocks: [{ kind: 'text', text: reply.headline }, ...reply.blocks],
 });
+
+/** From here on another field's sentence stands before what its words were taken for, lye and soap not spoken of. */
+const MOST_SURELY_ELSEWHERE = 0.9;
+
+/** Whether a question is surely of another field that has no name here, with neither lye nor soap in it. */
+export const isSurelyElsewhere = (question: string, { outside, elsewhere }: QuestionRead): boolean =>
+  outside === 'other' && elsewhere >= MOST_SURELY_ELSEWHERE && !SOAP_WORDS.test(unaccented(question));
+
+/** An answer behind another field's sentence, where the question is surely of that field; else as it is. Nothing of it is lost. */
+export function fieldFirst(reply: Reply, question: string, read: QuestionRead, context: Context): Reply {
+  const told = (reply.data as { understood?: { outside?: string; lye?: string } }).understood;
+  if (told?.outside !== undefined || !isSurelyElsewhere(question, read)) return reply;
+  return told?.lye !== undefined && HURTS_ANYWHERE.has(told.lye)
+    ? reply
+    : behind(reply, outsideReply(read, context));
+}
 
 /**
  * What is said where lye is for something else than soap, or where a matter of handling was read in what is about another field; undefined

@@ -3,7 +3,9 @@ import type { Block } from '../../src/conversation/reply.ts';
 import { colourantsMeant } from '../../src/engine/colourants/find.ts';
 import { tellsOfHurt } from '../../src/engine/questions/lye/nearest/hurt.ts';
 import { isLyeMatter, type LyeTopic } from '../../src/engine/questions/lye/topic.ts';
-import type { QuestionRead } from '../../src/engine/questions/read.ts';
+import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
+import { LYE_WORDS } from '../../src/engine/questions/soap-words.ts';
+import { unaccented } from '../../src/engine/text/unaccented.ts';
 import type { lyeAnswer } from './lye.ts';
 
 /**
@@ -20,8 +22,23 @@ const SHARED: ReadonlySet<string> = new Set<LyeTopic>([
   'kitchen-spice',
   'food-kitchen',
 ]);
+/** Further ones, where nothing is left open of what is asked: a price, a chart and an oven are spoken of beside a colour too. */
+const SHARED_SURELY: ReadonlySet<string> = new Set<LyeTopic>([
+  'two-figures',
+  'takes-no-lye',
+  'old-oil',
+  'oil-forgotten',
+  'oven-to-hurry',
+  'liquid-lye',
+  'ultramarine-acid',
+]);
+/** Left out one writer at a time, what was learned is right from here on in 199 of 200. */
+const MOST_SURELY = 0.97;
 /** These irritate skin, whatever they colour: their matter stands first. */
 const SPICE = /cinnamon|canela|clove|clavo|chil[il]|cayen|pepper|pimienta|mustard|mostaza/u;
+/** Beside acid nothing gives way. */
+const ACID =
+  /(?<!\p{L})(?:add\w*|put\w*|with|con|ech\w+|pon\w+) (?:\p{L}+ ){0,3}(?:acid\w*|vinegar|lemon\w*|citric\w*|[aá]cid\w*|vinagre|lim[oó]n\w*|c[ií]tric\w*)(?!\p{L})/iu;
 /** Beside these only what the catalogue holds is a colourant, and no further spice. */
 const OF_SPICES: ReadonlySet<string> = new Set<LyeTopic>(['kitchen-spice', 'hot-oils-of-scent']);
 /** What is asked of a colour. */
@@ -40,6 +57,15 @@ const SURELY = 0.8;
 /** What stands behind an answer that a matter gave way to: the matter's own, whole where it is acted on. */
 export type GivenWay = { readonly notes: readonly Block[] };
 
+/** A soap that is entered in a contest is no matter of handling, where no lye is spoken of. */
+const isOfContest = ({ job, score }: Reading, question: string): boolean =>
+  job === 'challenge' &&
+  score >= MOST_SURELY &&
+  !LYE_WORDS.test(unaccented(question)) &&
+  CONTEST.test(question);
+const CONTEST =
+  /(?<!\p{L})(?:challenges?|contests?|competitions?|compete|rounds?|entry|entries|vot\p{L}+|retos?|desaf[ií]os?|concursos?|concurs\p{L}+|rondas?)(?!\p{L})/iu;
+
 /**
  * Where a question is surely of a colour that it names, the matter of handling that its words were taken for stands behind the answer
  * instead of in its place; undefined where the matter stays first. `near`: what was read near lye.
@@ -52,7 +78,11 @@ export function givesWay(
   if (near?.kind !== 'reply' || tellsOfHurt(question)) return undefined;
   const [reading] = read.readings;
   const matter = (near.data as { understood?: { lye?: string } }).understood?.lye;
-  if (!reading || matter === undefined || !SHARED.has(matter)) return undefined;
+  if (!reading || matter === undefined) return undefined;
+  if (isOfContest(reading, question)) return { notes: [] };
+  const isShared =
+    SHARED.has(matter) || (SHARED_SURELY.has(matter) && reading.score >= MOST_SURELY && !ACID.test(question));
+  if (!isShared) return undefined;
   const { named, target } = read.facts;
   const isNamed =
     named.some(name => !SPICE.test(name) && (!OF_SPICES.has(matter) || colourantsMeant(name).length > 0)) ||

@@ -9,6 +9,8 @@ const OF_LIQUIDS: ReadonlySet<unknown> = new Set(['liquid-instead', 'puree']);
 
 /** From here on what was learned is sure enough to need no word that says what is asked. */
 const SURELY = 0.9;
+/** And to stand before a name that is only likened to. */
+const MOST_SURELY = 0.97;
 
 /** Whether what was read near lye leaves the colour to be answered. */
 const isLeftOpen = (near: { readonly kind: string; readonly data?: object } | undefined): boolean =>
@@ -27,6 +29,9 @@ export function survivalReply(
 ): Reply | undefined {
   const [reading] = read.readings;
   const isSure = reading?.job === 'survives-lye' && reading.score >= SURELY;
+  // "A mix for avocado green": the plant is what the colour is likened to.
+  if (reading?.job === 'mix' && reading.score >= MOST_SURELY && read.facts.target !== undefined)
+    return undefined;
   const asked = isLeftOpen(near) ? survivalAsked(question, isSure) : undefined;
   if (!asked) return undefined;
   if (read.outside !== undefined && (read.outside !== 'other' || !asked.isOfSoap)) return undefined;

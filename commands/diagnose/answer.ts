@@ -5,6 +5,7 @@ import type { Diagnosis, Evidence } from '../../src/engine/flaws/diagnosis.ts';
 import type { FindingId } from '../../src/engine/flaws/findings.ts';
 import { photographed } from '../../src/engine/flaws/photo-evidence.ts';
 import { answered, MOST_QUESTIONS } from '../../src/engine/flaws/questions.ts';
+import { whiffCautions } from '../../src/presenting/whiff.ts';
 import type { FlawFile, Learned, PhotoShown } from '../../src/records/flaws/index.ts';
 import type { Words } from '../../src/words/index.ts';
 import { seenColours } from './seen-colours.ts';
@@ -108,7 +109,7 @@ export function flawReply(
           ]
         : []),
     ],
-    cautions: flawCautions(diagnosis, say),
+    cautions: [...whiffCautions(file.opened.words, say), ...flawCautions(diagnosis, say)],
     most: MOST_WORDS,
   };
 }

@@ -49,6 +49,54 @@ describe('a matter near lye that shares its words with a colour that is asked ab
   });
 });
 
+describe('a matter that stands behind only where the colour is surely asked about', () => {
+  test.each([
+    [
+      'does pink mica change with 5 % superfat or does it stay pink in lye, it says glycerin only',
+      'survives-lye',
+    ],
+    [
+      'El ultramar azul se mantiene si meto el jabón al horno para que gelifique? o se me destiñe',
+      'survives-lye',
+    ],
+    [
+      'anyone got a number for indigo, 16 oz oils, only a tint of blue. every chart says something else',
+      'dose',
+    ],
+  ])('%s', async (question, job) => {
+    expect(await asked(question)).toMatchObject({ job });
+  });
+
+  test('where acid is put beside the pigment it stands first', async () => {
+    expect(
+      await asked('does ultramarine blue hold its colour in lye if I add lemon juice at trace'),
+    ).not.toMatchObject({
+      job: 'survives-lye',
+    });
+  });
+
+  test('a soap that is entered is no matter of when it is safe', async () => {
+    expect(
+      await asked('Can I enter the challenge with a soap I cut last week or must it be new'),
+    ).toMatchObject({
+      job: 'challenge',
+    });
+  });
+});
+
+describe('what stays out of soap, where it is only spoken of', () => {
+  test.each([
+    ['am i allowed to use cobalt carbonate from my glaze bucket in soap i sell in the US', 'law', 'cobalt'],
+    ['paprika, 12 oz oils, pastel peach, how much', 'dose', 'paprika'],
+    ['1 tbsp green oxide, how much oil to make it look like paint', 'wet', 'green'],
+    ['is chromium oxide green legal in the united states if it is soap and not makeup', 'law', 'chromium'],
+  ])('%s', async (question, job, named) => {
+    const answer = await asked(question);
+    expect(answer).toMatchObject({ job });
+    expect(JSON.stringify(answer).toLowerCase()).toContain(named);
+  });
+});
+
 describe('two that are asked about at once', () => {
   test('a plant that no catalogue holds is told beside the one that it does', async () => {
     const answer = await asked('spirulina or chlorella, do they stay green in lye');

@@ -197,6 +197,30 @@ const sets = [
     held: { questions: 0, amounts: 0, colours: 0, scope: 335 },
   },
   {
+    file: 'fishmarket-and-dispensary.json',
+    // Of 100 questions, 80 amounts and 80 of the field or not: run once, before anything was tuned on it; of its 60 flaws 57 came first and 58 in the first three.
+    first: { questions: 83, amounts: 69, colours: 0, scope: 75 },
+    held: { questions: 88, amounts: 69, colours: 0, scope: 77 },
+  },
+  {
+    file: 'omnibus-and-porch.json',
+    // As many; run once, before anything was tuned on it; of its 60 flaws 58 came first and all in the first three.
+    first: { questions: 84, amounts: 68, colours: 0, scope: 76 },
+    held: { questions: 88, amounts: 68, colours: 0, scope: 79 },
+  },
+  {
+    file: 'pipewrench-and-seminar.json',
+    // 160 lines of recipes and lye alone: run once, before anything was tuned on it.
+    first: { questions: 82, amounts: 0, colours: 0, scope: 0 },
+    held: { questions: 82, amounts: 0, colours: 0, scope: 0 },
+  },
+  {
+    file: 'canteen-and-caserio.json',
+    // Of 120 questions and 180 amounts: run once, before anything was tuned on it; no weights were fitted to it.
+    first: { questions: 105, amounts: 139, colours: 0, scope: 0 },
+    held: { questions: 105, amounts: 139, colours: 0, scope: 0 },
+  },
+  {
     file: 'dairy-and-comal.json',
     // 200 lines of recipes and lye alone: run once, with the reader before; a matter of lye that was answered as one is not counted in it.
     first: { questions: 58, amounts: 0, colours: 0, scope: 0 },

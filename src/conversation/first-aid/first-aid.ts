@@ -5,6 +5,7 @@ import {
   type Emergency,
   type EmergencyId,
   helpFor,
+  isUltramarineWhiff,
   readEmergencies,
 } from '../../engine/hazards/index.ts';
 import { LANGUAGES } from '../../engine/language.ts';
@@ -85,12 +86,18 @@ function readOne(text: string): readonly Emergency[] {
   if (quiet.has(text) || plainAmount(text)) return NOTHING;
   const told = readEmergencies(text.replace(ALUMINIUM_COMPOUND, 'mineral'));
   if (told.length > 0)
-    return isAskedGenerally(text) || isPlainRecipe(text) || asksOfKeeping(text) ? [] : told;
+    return isAskedGenerally(text) || isPlainRecipe(text) || asksOfKeeping(text) || isOnlyWhiff(text, told)
+      ? []
+      : told;
   if (text.length > LONGEST_QUIET) return [];
   if (quiet.size >= MOST_QUIET) quiet.clear();
   quiet.add(text);
   return [];
 }
+
+/** A smell of ultramarine that is asked about, and nothing else told; the answer tells what to look out for. */
+const isOnlyWhiff = (text: string, told: readonly Emergency[]): boolean =>
+  told.every(({ id }) => id === 'hydrogen-sulfide') && isUltramarineWhiff(text);
 
 const readings = new WeakMap<readonly string[], readonly (readonly Emergency[])[]>();
 

@@ -45,7 +45,7 @@ const ABOUT = OBJECTS.map(
 
 /** Before a thing: what is like it, coloured as it is, or comes from its trade. */
 const LIKENESS =
-  /\b(?:like|(?<!thing )as|than|como|parec\w+|parez\w+|(?:el|ese|este|that|the) (?!receta|recipe)\p{L}+ (?:de|del|of|on)|tipo|estilo|cual|match(?:es|ing)?|same as|reminds me of|looks|colou?r of|shade of|smell of|smells? like|huele a|color|tono|verde|rojo|azul|rosa|amarillo|naranja|blanco)(?: (?:of|o|for|to|de|del|e|al|a|an|the|my|wee|slice|piece|pedazo|trozo|el|la|los|las|un|una|mi)){0,4} (?:\w+ )?$/u;
+  /\b(?:like|(?<!thing )as|than|como|parec\w+|parez\w+|(?:el|ese|este|that|the) (?!receta|recipe)\p{L}+ (?:de|del|of|on)|tipo|estilo|cual|match(?:es|ing)?|same as|reminds me of|looks|colou?r of|shade of|smell of|smells? like|huele a|color|tono|verde|rojo|azul|rosa|amarillo|naranja|blanco)(?: (?:of|o|for|to|de|del|e|al|a|an|the|my|me|our|his|her|their|old|this|that|those|su|sus|ese|esa|wee|slice|piece|pedazo|trozo|el|la|los|las|un|una|mi)){0,4} (?:\w+ )?$/u;
 /** Behind it: a mould, a pigment or a scent that only bears its name. */
 const BEARS_ITS_NAME =
   /^(?: ?(?:making|safe|grade|coloured|colored|style))? (?:tins?|pans?|moulds?|molds?|mica|micas|pigments?|dyes?|colou?rs?|colou?rants?|colou?ring|scents?|scented|fragrances?|perfume|powder|oxide|green|blue|red|pink|yellow|orange|white|brown|livery|like|annatto|indigo|charcoal|work|go in|be used)\b/u;

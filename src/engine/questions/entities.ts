@@ -41,6 +41,9 @@ const JOINS = /^(?:in|the|for|with|to|or|and|an?|some|en|con|para|o|y|un|una|is|
 const isNameOf = ({ names, synonyms }: Colourant, text: string): boolean =>
   [names.en, names.es, ...synonyms].some(name => fold(name) === fold(text));
 
+/** One name bears what it is once. */
+const REPEATED_HEAD = /\b(mica|oxide|oxido|clay|arcilla|lake|laca|ultramarine|ultramar)\b.*\b\1\b/u;
+
 function meantBy(words: readonly string[]): readonly Colourant[] {
   const text = words.join(' ');
   if (words.length === 1)
@@ -48,10 +51,13 @@ function meantBy(words: readonly string[]): readonly Colourant[] {
   // "White white" is how strong, no thing.
   if (new Set(words).size === 1) return [];
   const isJoined = words.some(word => JOINS.test(word));
-  const named = colourantsNamed(text);
+  const named = REPEATED_HEAD.test(text)
+    ? colourantsNamed(text).filter(one => isNameOf(one, text))
+    : colourantsNamed(text);
   // "Red oxide and brown oxide" are two, "cocoa for brown" is one and what it is for; "salt and pepper" may be a name.
   if (named.length > 0 && (!isJoined || named.some(one => isNameOf(one, text)))) return named;
-  if (isJoined) return [];
+  // "Red oxide yellow oxide" without a comma are two.
+  if (isJoined || REPEATED_HEAD.test(text)) return [];
   return /\b(?:mica|oxide|oxido|lake|laca|clay|arcilla|ultramarine|ultramar|neon|dye|colorante|chromium|chrome|iron)s?\b/u.test(
     text,
   )
@@ -76,15 +82,24 @@ export function thingsIn({ words }: Words): readonly NamedThing[] {
           span.some(word => MARK.test(word))
         )
           continue;
+        // The head of the name before: "yellow oxide chrome green".
+        if (length > 1 && HEAD_ALONE.has(span[0]!) && HUE_BEFORE.test(words[from - 1] ?? '')) continue;
         if (isTaken(from, from + length)) continue;
         const colours = reads(span);
         if (colours) found.push({ text: span.join(' '), from, to: from + length, colourants: colours });
       }
   }
   const shared = [...found, ...headShared(words, found)];
-  return [...shared, ...headApart(words, shared)].sort((a, b) => a.from - b.from);
+  return [
+    ...shared,
+    ...headApart(words, shared),
+    ...oneApart(words, shared),
+    ...hydrateApart(words, shared),
+  ].sort((a, b) => a.from - b.from);
 }
 
+/** Of English names: in Spanish the head stands before its hue. */
+const HUE_BEFORE = /^(?:red|green|blue|yellow|orange|violet|pink|black|brown|white)$/u;
 const HUE =
   /^(?:red|green|blue|yellow|orange|violet|pink|black|brown|white|roj[oa]|verde|azul|amarill[oa]|naranja|violeta|rosa|negr[oa]|marron|blanc[oa])$/u;
 const HEAD_FIRST = /^((?:oxido(?: de hierro)?|mica|arcilla|ultramar) )\p{L}+$/u;
@@ -149,6 +164,43 @@ function headApart(words: readonly string[], found: readonly NamedThing[]): read
     const colourants = colourantsMeant(name);
     return colourants.length > 0 ? [{ text: name, from: hue, to: hue + 1, colourants }] : [];
   });
+}
+
+const HEAD_ALONE: ReadonlyMap<string, (of: string) => string> = new Map([
+  ['oxide', of => `${of} iron oxide`],
+  ['oxido', of => `oxido de hierro ${of}`],
+  ['clay', of => `${of} clay`],
+  ['arcilla', of => `arcilla ${of}`],
+]);
+const BEFORE_ONE = /^(?:the|of|el|la|de|french|francesa|brazilian)$/u;
+const AFTER_ONE = /^(?:ones?|francesa|[?!;,.:()])$/u;
+
+/** "To wet oxide? the red one", "clay: slurried? 15 g of french green": one hue stands apart from what it is the hue of. */
+function oneApart(words: readonly string[], found: readonly NamedThing[]): readonly NamedThing[] {
+  const isFree = (at: number) => !found.some(one => at >= one.from && at < one.to);
+  const heads = words.flatMap((word, at) => (HEAD_ALONE.has(word) && isFree(at) ? [at] : []));
+  if (heads.length !== 1 || found.some(({ colourants }) => colourants.length > 0)) return [];
+  const hues = words.flatMap((word, at) => (HUE.test(word) && isFree(at) ? [at] : []));
+  const [hue] = hues;
+  if (hues.length !== 1 || hue === undefined) return [];
+  const isApart =
+    hue > heads[0]! + 1 && BEFORE_ONE.test(words[hue - 1]!) && AFTER_ONE.test(words[hue + 1] ?? '?');
+  if (!isApart) return [];
+  const text = HEAD_ALONE.get(words[heads[0]!]!)!(words[hue]!);
+  const colourants = colourantsMeant(text);
+  return colourants.length > 0 ? [{ text, from: hue, to: hue + 1, colourants }] : [];
+}
+
+const CHROMIUM = /\b(?:chrom(?:e|ium)|cromo)\b/u;
+const HYDRATED = /^(?:hydrated?|hidratad[oa])$/u;
+const HYDRATED_NAME = 'hydrated chromium oxide';
+
+/** "El óxido de cromo o el hidratado": the second is of the same metal. */
+function hydrateApart(words: readonly string[], found: readonly NamedThing[]): readonly NamedThing[] {
+  const at = words.findIndex(word => HYDRATED.test(word));
+  const isTaken = found.some(one => at >= one.from && at < one.to);
+  if (at < 0 || isTaken || !found.some(({ text }) => CHROMIUM.test(text))) return [];
+  return [{ text: HYDRATED_NAME, from: at, to: at + 1, colourants: colourantsMeant(HYDRATED_NAME) }];
 }
 
 const isEdge = (word = '') => EDGE.has(word) || /^\d{1,4}(?:[.,/]\d+)?$/u.test(word);

@@ -1,3 +1,4 @@
+import { isUltramarineWhiff } from '../hazards/index.ts';
 import { plainlyElsewhere, withoutLikenesses } from './elsewhere.ts';
 import type { Found } from './learned/features.ts';
 import { isOfCraft, type Topic, topicsIn } from './learned/topics.ts';
@@ -30,6 +31,9 @@ const SURE_JOB = 0.97;
 const OF_CRAFT = 0.1;
 /** What asks for nothing that we do, where it is not surely of soap. */
 const NOTHING = 0.05;
+/** The judge of jobs is so sure that none of ours is asked; the other need only not be sure of the opposite. */
+const SURELY_NO_JOB = 0.97;
+const HARDLY = 0.01;
 /** Near lye, whatever stands around it: what comes near soap is kept. */
 const NEAR_LYE = 0.45;
 /** What is made without lye is no soap of ours; "no lye in the flat" says something else. */
@@ -62,13 +66,15 @@ export const isOurs = ({ text }: Words, { things, facts }: Found): boolean =>
   OUR_WORDS.test(text);
 
 /**
- * Of a question: how likely it is about somebody else's field, and how likely its likeliest job is meant, each 0 to 1. Two judges: the
- * second weighs our jobs and whatever is none of them.
+ * Of a question: how likely it is about somebody else's field, how likely its likeliest job is meant, and how likely none of ours is, each
+ * 0 to 1. Two judges: the second weighs our jobs and whatever is none of them.
  */
-export type Judged = { readonly elsewhere: number; readonly job: number };
+export type Judged = { readonly elsewhere: number; readonly job: number; readonly noJob: number };
 
 /** Somebody else's field that a question is about, or undefined. Pure. */
-export function fieldOf(words: Words, found: Found, { elsewhere, job }: Judged): Outside | undefined {
+export function fieldOf(words: Words, found: Found, { elsewhere, job, noJob }: Judged): Outside | undefined {
+  // Kitchens smell of eggs too.
+  if (isUltramarineWhiff(words.text)) return undefined;
   const plainly = plainlyElsewhere(words.text);
   if (plainly !== undefined && !(plainly === 'lye-elsewhere' && isOfSomebody(words))) return plainly;
   const named = outsideField(withoutLikenesses(words.text));
@@ -89,6 +95,9 @@ export function fieldOf(words: Words, found: Found, { elsewhere, job }: Judged):
   // The trade's pigments on something that is no soap, with no word of soap beside them.
   if (elsewhere >= OF_CRAFT && !ofOils && !isSoap && isOfCraft(words.words)) return 'other';
   if (elsewhere >= (isJobOfNamed(found, job) ? SURELY_OURS : likelyFrom(words, found))) return 'other';
+  const isBare =
+    !found.things.some(({ colourants }) => colourants.length > 0) || topicsIn(words.words).length > 0;
+  if (isBare && noJob >= SURELY_NO_JOB && elsewhere >= HARDLY) return 'other';
   // What speaks of nothing of ours and asks for nothing we do is somebody else's.
   const isNothing = job < LEAST && elsewhere >= NOTHING && !isOurs(words, found);
   return isNothing && words.words.length > 2 ? 'other' : undefined;

@@ -83,6 +83,21 @@ function portionFor(job: Job, read: Facts): Facts {
   return { ...read, portion: POUND_OF_OILS, mix };
 }
 
+const HEADS: ReadonlyMap<string, string> = new Map([
+  ['clay', 'clay'],
+  ['clays', 'clay'],
+  ['arcilla', 'arcilla'],
+  ['arcillas', 'arcilla'],
+  ['oxide', 'iron oxide'],
+  ['oxides', 'iron oxide'],
+  ['oxido', 'oxido de hierro'],
+  ['oxidos', 'oxido de hierro'],
+]);
+
+/** What is named by its kind alone, of which the answer asks which one: "my clay keeps clumping". */
+const headAlone = ({ words }: Words): string | undefined =>
+  words.map(word => HEADS.get(word)).find(head => head !== undefined);
+
 /** What a question tells, as its likeliest job takes it. */
 function factsFor(
   job: Job | undefined,
@@ -100,7 +115,8 @@ function factsFor(
   const isOfThings = job !== undefined && OF_THINGS.has(job);
   const beside = isOfThings && things.length > 0 ? plantsBeside(words, things) : [];
   if (beside.length > 0) return { ...told, named: [...told.named, ...beside], plants: beside };
-  const unlisted = isOfThings && things.length === 0 ? unlistedIn(words)?.text : undefined;
+  const unlisted =
+    isOfThings && things.length === 0 ? (unlistedIn(words)?.text ?? headAlone(words)) : undefined;
   return unlisted === undefined
     ? told
     : { ...told, named: [unlisted], subject: unlisted, mix: told.mix ?? unlisted };
@@ -115,6 +131,7 @@ const withPortionOf = (job: Job, facts: Facts, told: Facts): Facts => {
 const judged = (words: Words, found: Found, chances: readonly Chance[]): Judged => ({
   elsewhere: chanceElsewhere(words, found),
   job: chances.find(({ of }) => of !== 'outside')?.chance ?? 0,
+  noJob: chances.find(({ of }) => of === 'outside')?.chance ?? 0,
 });
 
 const jobsAmong = (chances: readonly Chance[], { text }: Words) =>

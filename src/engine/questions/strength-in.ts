@@ -55,6 +55,11 @@ const CLIPPED: readonly (readonly [RegExp, string])[] = [
   ],
   [/\b(?:a |just a |only a )blush of(?= it\b| colou?r\b|\s*(?:[.,;?!]|$))/gu, 'tint'],
   [/\b(?:apenitas|casi nadita|a whiff|a breath)\b/gu, 'tint'],
+  // "Clarita nomás", "un verdecito de nada": no more than that.
+  [
+    /\b(?:(?:clar|suave|baj|palid)(?:c?it[oa]|c?it[oa]s) (?:no ?mas|nada mas|y ya)|\p{L}+(?:cit[oa]|it[oa]) de nada|(?:solo|nomas|nada mas|just|only) (?:un|una|a) (?:tinte|tonito|tono|toque) (?:suavecit[oa]|clarit[oa]|bajit[oa]))\b/gu,
+    'tint',
+  ],
   [/\b(?:clarin|claritito|palidin)\b/gu, 'pastel'],
 ];
 
@@ -88,7 +93,7 @@ const STRENGTHS: readonly (readonly [name: string, RegExp])[] = [
 
 /** What was not wished: "too strong", "demasiado oscuro", "it came out dark". */
 const UNWISHED = new RegExp(
-  String.raw`\b(?:(?<!not )too|demasiado|tan|nada|(?:no|not)(?: (?:a|an|un|una|muy|very|so|all that|quede|sea|salga|quiero))?|less|menos|wasn'?t|isn'?t|(?:was|were|came out|turned out|salio|quedo|me quedo) (?:too |so |very |muy |tan |bien )?)\s*(?:${DEEP}|pale|light|faint|clarit[oa]|clar[oa]|palid[oa]|palidit[oa]|bajit[oa]|pastel|suave|suavecit[oa]|soft|baby|powder)(?: (?:blue|pink|green|yellow|azul|rosa|verde))?\b`,
+  String.raw`\b(?:(?<!not )too|demasiado|tan|nada|(?:no|not)(?: (?:a|an|un|una|muy|very|so|all that|quede|sea|salga|quiero))?|less|menos|wasn'?t|isn'?t|(?:was|were|came out|turned out|salio|quedo|me quedo) (?:too |so |very |muy |tan |bien )?)\s*(?:${DEEP}|pale|light|faint|clarit[oa]|clar[oa]|palid[oa]|palidit[oa]|bajit[oa]|pastel|suave|suavecit[oa]|soft|baby|powder|minty|milky|washed out|deslavad[oa])(?: (?:blue|pink|green|yellow|azul|rosa|verde))?\b`,
   'gu',
 );
 

@@ -99,6 +99,8 @@ export function wordsOf(question: string): Words {
     .replace(/\bcolor(?!e)/gu, 'colour')
     // Of the dioxides only one is a soap maker's.
     .replace(/\bdioxido(?! de\b)/gu, 'dioxido de titanio')
+    .replace(/\bti(?:e|t)?(?: ?tan\w*|t\w*)? dioxide\b/gu, 'titanium dioxide')
+    .replace(/\bbutterfly pee\b/gu, 'butterfly pea')
     .replace(TIGHT, '$1 $2 ')
     .replace(/(?<![#\p{L}\d])(\d[\d.,/]*)(\p{L}+)/gu, apart)
     .replace(/([?!;()]|,(?!\d)|\.(?!\d)|:(?!\d)| [-–—]+ )/gu, ' $1 ')

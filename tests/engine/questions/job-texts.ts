@@ -66,10 +66,19 @@ const SETS = [
   'wharf-and-tlapaleria',
   'nightshift-and-lorry',
   'switchboard-and-thimble',
+  'fishmarket-and-dispensary',
+  'omnibus-and-porch',
+  'pipewrench-and-seminar',
 ] as const;
+
+/** What came in and is to be written down, whatever else is told of it. */
+const COME_IN =
+  /^\W*(?:ap[uú]nt[ae]\w*|a[nñ]ad[ei]\w*|agr[eé]g\w+|anot[ae]\w*|registr[ae]\w*|add|log|note (?:down )?that)(?!\p{L})|(?<!\p{L})(?:me (?:lleg[oó]|regal\w+|han regalado|dieron)|arrived|came in the (?:post|mail)|gave me)(?!\p{L})/iu;
 
 /** Which of the three things one does with a shelf; the sets tell only that it is one. */
 const ofShelf = (text: string): Class =>
+  COME_IN.test(text) && !/\?/u.test(text) ? 'shelf-add' : ofKept(text);
+const ofKept = (text: string): Class =>
   /\b(?:used|gast\w+|us[eé]|take|quita\w*|resta\w*|off|subtract\w*|minus|baj[aeo]\w*|finished|acab\w+|spil[lt]\w*|knocked|remove|delete|bin it|borr\w+|s[aá]ca\w*|se (?:me )?cay\w+|r[eé]sta\w*)\b/iu.test(
     text,
   )

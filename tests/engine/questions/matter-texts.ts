@@ -53,6 +53,9 @@ const OF_FIELDS: ReadonlySet<string> = new Set([
   'wharf-and-tlapaleria',
   'nightshift-and-lorry',
   'switchboard-and-thimble',
+  'fishmarket-and-dispensary',
+  'omnibus-and-porch',
+  'pipewrench-and-seminar',
 ]);
 
 const elsewhere = (): readonly MatterText[] =>

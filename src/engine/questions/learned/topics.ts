@@ -2,16 +2,18 @@ import { OF_BODY } from './topic-words/body.ts';
 import { OF_CRAFTS } from './topic-words/crafts.ts';
 import { OF_HOME } from './topic-words/home.ts';
 import { OF_LIFE } from './topic-words/life.ts';
+import { OF_MORE } from './topic-words/more.ts';
 
 /**
  * Words of matters that are none of soap making, by matter, in both languages, lower case without accents; a star stands for any ending.
  * From memory. What soap shares with them (pan, pastilla, oil, colours, water, skin) is left out.
  */
-const WORDS = { ...OF_HOME, ...OF_BODY, ...OF_CRAFTS, ...OF_LIFE } as const;
+const LISTS = [OF_HOME, OF_BODY, OF_CRAFTS, OF_LIFE, OF_MORE] as const;
 
-export type Topic = keyof typeof WORDS;
+type KeysOf<List> = List extends List ? keyof List & string : never;
+export type Topic = KeysOf<(typeof LISTS)[number]>;
 
-const PATTERNS = Object.entries(WORDS).map(([topic, words]) => ({
+const PATTERNS = LISTS.flatMap(list => Object.entries(list)).map(([topic, words]) => ({
   topic: topic as Topic,
   whole: new Set(words.split(' ').filter(word => !word.endsWith('*'))),
   heads: words
@@ -29,10 +31,11 @@ const MOST_KEPT = 5000;
 export function topicOf(word: string): readonly Topic[] {
   const kept = topics.get(word);
   if (kept) return kept;
-  const found = PATTERNS.filter(
+  const of = PATTERNS.filter(
     ({ whole, heads }) =>
       whole.has(word) || heads.some(head => word.startsWith(head) && word.length <= head.length + ENDING),
-  ).map(({ topic }) => topic);
+  );
+  const found = [...new Set(of.map(({ topic }) => topic))];
   if (topics.size < MOST_KEPT) topics.set(word, found);
   return found;
 }

@@ -9,6 +9,9 @@ import { householdFirstAid } from './first-aid-household.ts';
  * on lye (nothing sour to neutralise). Animals: common practice of vets.
  */
 export const firstAid = {
+  /** Asked why a colour with ultramarine smells, where nobody feels it and no acid is told. */
+  ultramarineWhiff:
+    'A whiff of rotten eggs with ultramarine is a little hydrogen sulfide, a poisonous gas: open the windows, stand back until it is gone, and keep every acid away. Where it is strong, or anybody has a headache, sore eyes or feels dizzy or sick: everybody out, then /first-aid.',
   headlines: {
     ...householdFirstAid.headlines,
     'lye-swallowed': 'Lye or raw soap in the mouth: rinse, do not vomit, call now.',
