@@ -22,6 +22,7 @@ test.each([
   ['a third red, then half of what is left blue, rest white', '33.333333% red; 33.333333% blue; rest white'],
   ['purple 3 : lilac 2', '3 parts purple; 2 parts lilac'],
   ['blue n purple the same, and pink double of either', '1 parts blue; 1 parts purple; 2 parts pink'],
+  ['blue n purple the same, and pink triple of either', '1 parts blue; 1 parts purple; 3 parts pink'],
   ['tenth is red only, other 90 gray', '10% red; 90% gray'],
   ['two thirds orange, one third brown', '66.666667% orange; 33.333333% brown'],
   [

@@ -41,7 +41,7 @@ const SCALES =
   /(?<!\p{L})(?:doubl(?:e|ed|ing)(?! ?check)|tripl(?:e|ed|ing)|halve|half of this|scal(?:e|ed|ing) (?:it|this|them|everything|all|to|up|down|the (?:recipe|batch))|times (?:two|three|\d)|multipl\p{L}+|duplic\p{L}+|triplic\p{L}+|la mitad de|al doble|el doble|(?:la )?quiero a \d)(?!\p{L})/u;
 /** A part of a recipe, of which nothing tells how it stands to the rest. */
 const SHARE =
-  /(?<!\p{L})(?:half|halves|thirds?|quarters?|fourth|fifth|two thirds|three quarters|double|triple|twice|mitad|tercios?|cuartos?|quinto|(?:tercera|cuarta) parte|medi[oa]|doble)(?!\p{L})|^\d\/\d/u;
+  /(?<!\p{L})(?:half|halves|thirds?|quarters?|fourth|fifth|two thirds|three quarters|double|triple|mitad|tercios?|cuartos?|quinto|(?:tercera|cuarta) parte|medi[oa]|doble)(?!\p{L})|^\d\/\d/u;
 /** Refusals of a line in which only its words stand in the way. */
 const OF_WORDS: ReadonlySet<string> = new Set([
   'oil-unknown',

@@ -80,6 +80,11 @@ describe('what may change a number is not passed by', () => {
     expect(inPlainWords('oils', text)).toBeUndefined();
   });
 
+  test('a sum that its weights do not come to is asked about', () => {
+    const told = inPlainWords('portion', '800 gr of oil and 200 of lard in it, so 1100');
+    expect(told).toEqual({ unclear: expect.arrayContaining(['800 gr oils', '1000 g oils', '1100 gr oils']) });
+  });
+
   test('what an option’s own reader takes or refuses for what it says stays its own', () => {
     expect(inPlainWords('portion', '2 cups')).toBeUndefined();
     expect(inPlainWords('portion', '615 g with the jug')).toBeUndefined();
