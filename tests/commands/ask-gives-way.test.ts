@@ -84,6 +84,12 @@ describe('a matter that stands behind only where the colour is surely asked abou
   });
 });
 
+test('a named jar is surely asked about without a word of a shelf', async () => {
+  expect(await asked('How much it stays to me of the pink clay? I buyed 200 g in the summer')).toMatchObject({
+    job: 'shelf-show',
+  });
+});
+
 describe('what stays out of soap, where it is only spoken of', () => {
   test.each([
     ['am i allowed to use cobalt carbonate from my glaze bucket in soap i sell in the US', 'law', 'cobalt'],
