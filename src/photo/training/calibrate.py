@@ -23,7 +23,7 @@ ALLOWED = np.array([0.05, 0.1])
 # "Seen" is said from those thresholds that find most on the mean while on the sources that set them it comes to so many
 # times that, where every logit may be off by about SPREAD, as it is between pictures of different hands. Of these parts
 # the largest is taken with which the sources left out keep to ALLOWED.
-PARTS = tuple(float(part) for part in np.round(np.arange(2, 0.25, -0.05), 2))
+PARTS = (2.0, 1.75, 1.5, 1.25, 1.0, 0.8, 0.6, 0.45, 0.3)
 SPREAD = 0.5
 STEPS = np.append(np.arange(0, 6.01, 0.25), np.inf)
 PRICES = np.geomspace(0.5, 20, 12)
