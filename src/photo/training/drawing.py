@@ -16,7 +16,7 @@ HERE = os.path.dirname(os.path.abspath(__file__))
 sys.path[:0] = [HERE, os.path.join(HERE, "renderers")]
 
 # Batches that may lie unread for one learner.
-WAITING = 24
+WAITING = 12
 SINGLE = 8
 
 

@@ -11,11 +11,11 @@ import sys
 
 HERE = os.path.dirname(os.path.abspath(__file__))
 # Those that are new or slow several times. Each holds 3 to 18 GB of its GPU's memory.
-ON_GPU = ["bulk", "geometry", "textures", "draw_relief", "draw_volume", "draw_scatter", "things",
-          *["draw_slab", "draw_pane", "draw_stall", "draw_grain"] * 2, "draw_pane", *["draw_curd"] * 4]
-ON_PROCESSOR = ["solids", "traced", "solids", "marched", "solids", "boxes"]
+ON_GPU = ["draw_press", "draw_bench", "draw_press", "draw_bench", "bulk", "geometry", "textures", "draw_relief", "draw_volume", "draw_scatter",
+          "things", "draw_slab", "draw_pane", "draw_curd", "draw_stall", "draw_grain", "draw_curd", "draw_pane"]
+ON_PROCESSOR = ["cured", "solids", "cured", "traced", "marched", "boxes"]
 # Not all flaws that these are asked for can be seen.
-CLEAN = {"draw_pane": 0.25, "draw_curd": 0.3, "traced": 0.3, "solids": 0.3}
+CLEAN = {"draw_pane": 0.25, "draw_curd": 0.3, "traced": 0.3, "solids": 0.3, "cured": 0.35}
 
 
 def started(command, log, **more):
@@ -28,7 +28,7 @@ def started(command, log, **more):
 def drawers(a, learners):
     """Commands of the processes that draw, with their logs."""
     size = ["--size", *map(str, a.size), *(["--same"] if a.apart else [])]
-    given = lambda name, seed: [f"{HERE}/drawing.py", name, a.pictures, "--learners", str(learners), "--seed", str(seed), "--count", "48",
+    given = lambda name, seed: [f"{HERE}/drawing.py", name, a.pictures, "--learners", str(learners), "--seed", str(seed), "--count", str(a.count),
                                 "--clean", str(CLEAN.get(name, 0.4)), *size]
     first = learners if a.gpus > learners else 0
     commands = [(given(name, a.seed + i) + ["--device", f"cuda:{i % a.gpus if a.apart else first}"], name) for i, name in enumerate(ON_GPU)]
@@ -44,8 +44,10 @@ def main():
     ask.add_argument("--cores", type=int, default=os.cpu_count())
     ask.add_argument("--pictures", default="/dev/shm/pictures")
     ask.add_argument("--size", nargs=2, type=int, default=[480, 640])
+    ask.add_argument("--count", type=int, default=48, help="pictures drawn at a time on a GPU")
     ask.add_argument("--part", choices=["draw", "learn", "both"], default="both")
     ask.add_argument("--seed", type=int, default=10, help="of the first process that draws; the others count on")
+    ask.add_argument("--rest", nargs=3, type=float, help="seconds from which on processes that draw on a GPU rest, how long they draw then, how long they rest")
     ask.add_argument("--apart", action="store_true")
     ask.add_argument("--one", type=str.split, default=[])
     ask.add_argument("--two", type=str.split, default=[])
@@ -54,8 +56,10 @@ def main():
     os.makedirs(a.out, exist_ok=True)
     learners = a.gpus if a.apart else max(1, a.gpus - 1)
     if a.part != "learn":
-        for i, (command, name) in enumerate(drawers(a, learners)):
-            started(command, f"{a.out}/draw-{name}.log", PYTHONHASHSEED=str(i))
+        pids = [(started(command, f"{a.out}/draw-{name}.log", PYTHONHASHSEED=str(i)), name) for i, (command, name) in enumerate(drawers(a, learners))]
+        if a.rest:
+            resting = [str(pid) for pid, name in pids if name not in ON_PROCESSOR]
+            started([f"{HERE}/resting.py", *map(str, a.rest), *resting], f"{a.out}/resting.log")
     if a.part != "draw":
         told = ["--pictures", a.pictures, "--size", *map(str, a.size)]
         if not a.apart:

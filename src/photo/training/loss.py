@@ -9,8 +9,11 @@ WEIGHTS = [1.4, 1.4, 1.5, 1, 1, 1.4, 1, 1, 1.3, 1, 1, 1.5, 1.1, 1.2, 1.2, 1.5]
 FAINT, FIRM = 0.002, 0.85
 
 
-def loss_of(model, view, counting):
-    """The loss, and its parts for the report. `counting`: how much each finding's answer counts."""
+def loss_of(model, view, counting, alarms=0.0):
+    """
+    The loss, and its parts for the report. `counting`: how much each finding's answer counts; `alarms`: how much it counts beside
+    that a bar without any flaw is called flawed, whichever finding it is called: one that deceives mostly deceives in one.
+    """
     image, targets, wanted, unsure, kind, poor, told = view
     with torch.autocast("cuda" if image.is_cuda else "cpu", dtype=torch.bfloat16, enabled=image.is_cuda):
         maps, answers = model(image.contiguous(memory_format=torch.channels_last))
@@ -32,8 +35,11 @@ def loss_of(model, view, counting):
     answer = F.binary_cross_entropy_with_logits(answers[:, :16], firmly, reduction="none")
     heavy = weight * counting
     answer = (answer * heavy).sum() / heavy.sum()
+    clean = (wanted.sum(1) == 0) & ~unsure.any(1) & (kind == 0)
+    alarm = F.softplus(torch.logsumexp(answers[:, :16], 1)) * clean
+    alarm = alarm.sum() / clean.sum().clamp(min=1)
     nothing = F.binary_cross_entropy_with_logits(answers[:, 16], kind, reduction="none")
     nothing = (nothing * clear).sum() / clear.sum().clamp(min=1)
     unreadable = F.binary_cross_entropy_with_logits(answers[:, 17], poor, reduction="none")
     unreadable = (unreadable * told).sum() / told.sum().clamp(min=1)
-    return bar_loss + pixel + overlap + 6 * answer + 1.5 * nothing + 0.5 * unreadable, torch.stack([answer, overlap, bar_loss, nothing, unreadable]).detach()
+    return bar_loss + pixel + overlap + 6 * answer + alarms * alarm + 1.5 * nothing + 0.5 * unreadable, torch.stack([answer, overlap, bar_loss, nothing, unreadable]).detach()

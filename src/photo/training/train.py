@@ -23,17 +23,18 @@ from network import Reader  # noqa: E402
 from pool import Arriving, Store  # noqa: E402
 from pretrained import PretrainedReader  # noqa: E402
 from start import started  # noqa: E402
+from transplant import ONE_IN  # noqa: E402
 from views import WHOLE, training_view  # noqa: E402
 from watch import Watched  # noqa: E402
 
 # How many pictures of a batch each renderer gives, in parts. Those that draw on a device go evenly, `things` slower.
-# A third from the four that are new.
-SHARES = {"bulk": 0.8, "geometry": 1, "textures": 1, "draw_relief": 1, "draw_volume": 1, "draw_scatter": 1.1, "draw_slab": 1.3,
-          "draw_pane": 1.3, "draw_stall": 1.7, "draw_curd": 1.7, "draw_grain": 1.7, "marched": 1.1, "boxes": 1.1, "traced": 1.3,
-          "solids": 1.7, "things": 0.5}
+# More than a quarter from the three that are new.
+SHARES = {"bulk": 0.7, "geometry": 0.9, "textures": 0.9, "draw_relief": 0.9, "draw_volume": 0.9, "draw_scatter": 1, "draw_slab": 1.1,
+          "draw_pane": 1.1, "draw_stall": 1.2, "draw_curd": 1.2, "draw_grain": 1.2, "draw_press": 2, "draw_bench": 2, "marched": 1,
+          "boxes": 1, "traced": 1.1, "solids": 1.2, "cured": 2, "things": 0.5}
 # How many pictures are drawn of each beside the others.
-DRAWN = {"draw_stall": 1.6, "draw_curd": 1.6, "draw_grain": 1.6, "things": 0.4}
-ON_PROCESSOR = {"marched", "boxes", "traced", "solids"}
+DRAWN = {"draw_press": 1.6, "draw_bench": 1.6, "things": 0.4}
+ON_PROCESSOR = {"marched", "boxes", "traced", "solids", "cured"}
 # Draws no soap at all.
 NO_SOAP = "things"
 # Of four steps the last looks at whole pictures; the sides in pixels of the others, first and from LATER of the time on.
@@ -58,7 +59,7 @@ class Learner:
         self.generator = torch.Generator(device=device)
         self.generator.manual_seed(1000 * a.seed + rank)
         self.counting = torch.tensor(WEIGHTS, device=device)
-        self.log = None
+        self.moved, self.alarms, self.log = a.moved, a.alarms, None
 
     def begin(self):
         """All learners go on from what the first one holds."""
@@ -78,7 +79,7 @@ class Learner:
         batch = {key: torch.cat([part[key] for part in parts])[mixed] for key in parts[0]}
         grounds = torch.cat([stores[name].grounds(count, self.generator) for name, count in counts.items()])
         grounds = grounds[torch.randperm(size, device=grounds.device, generator=self.generator)]
-        return training_view(batch, grounds, self.generator, side)
+        return training_view(batch, grounds, self.generator, side, self.moved)
 
     def average(self, progress):
         """Gradients and progress, averaged over the learners, so that all take the same step."""
@@ -101,7 +102,7 @@ class Learner:
         for group in self.optimizer.param_groups:
             group["lr"] = rate_at(self.progress, highest) * group["part"]
         self.optimizer.zero_grad(set_to_none=True)
-        loss, log = loss_of(self.model, view, self.counting)
+        loss, log = loss_of(self.model, view, self.counting, self.alarms)
         loss.backward()
         if self.learners > 1:
             self.average(progress)
@@ -235,6 +236,8 @@ def main():
     ask.add_argument("--network", choices=["plain", "pretrained"], default="plain")
     ask.add_argument("--ahead", type=float, default=1.6, help="how many times more a fast renderer may draw than a slow one")
     ask.add_argument("--rate", type=float, default=1.5e-3)
+    ask.add_argument("--moved", type=int, default=ONE_IN, help="one of so many close views at most is given another's flaw")
+    ask.add_argument("--alarms", type=float, default=0.0, help="how much a clean bar called flawed counts beside the findings one by one")
     ask.add_argument("--watch", help="a folder with labelled sets that are never learned from: see watch.py")
     ask.add_argument("--every", type=float, default=60, help="seconds between saving")
     ask.add_argument("--look", type=float, default=400, help="seconds between watching")

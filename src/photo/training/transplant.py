@@ -21,12 +21,12 @@ def surroundings(x, keep):
     return F.avg_pool2d(x, side, 1, side // 2)
 
 
-def given(seen, targets, which, wanted, unsure, kind, generator):
+def given(seen, targets, which, wanted, unsure, kind, generator, one_in=ONE_IN):
     """
     Views `seen` [n,3,S,S] with `targets` [n,1+parts,S/2,S/2] (bar, then the maps of the findings `which` [n,parts]) and `wanted`,
-    `unsure` [n,16]; some that show no flaw are given one of another view. Returns them anew.
+    `unsure` [n,16]; some that show no flaw, one of `one_in` at most, are given one of another view. Returns them anew.
     """
-    n, count = len(seen), len(seen) // ONE_IN
+    n, count = len(seen), len(seen) // one_in
     if count == 0:
         return seen, targets, which, wanted, unsure
     # Powers are taken: what rounding left below nought would have none.

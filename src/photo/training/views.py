@@ -3,10 +3,12 @@ import torch
 import torch.nn.functional as F
 
 from disturb import chance, disturbed
-from transplant import given
+from transplant import ONE_IN, given
 
 WHOLE, CLOSE = 256, 512
 MARGIN = 1.12
+# Part of the batches of close views that are averaged from twice as many places, as the product looks at large bars.
+FINE = 0.6
 
 
 def boxes(bar):
@@ -69,9 +71,9 @@ def elsewhere(image, bar, kind, grounds, generator):
     return torch.where(moved, flipped * gain + (image - flipped * gain) * mask, image)
 
 
-def training_view(batch, grounds, generator, side):
+def training_view(batch, grounds, generator, side, moved=ONE_IN):
     """
-    A view of each picture with its targets. `batch`: image; bar and parts (maps of a few findings) at half its size;
+    A view of each picture with its targets; one of `moved` close ones is given another's flaw. `batch`: image; bar and parts (maps of a few findings) at half its size;
     which (the findings of the parts), present, kind. `grounds`: as many pictures without soap. `side`: of the view in
     pixels; of the whole picture where it is WHOLE, else of the bar.
     """
@@ -98,9 +100,11 @@ def training_view(batch, grounds, generator, side):
     stretch = torch.exp(r(-0.14, 0.14, 1)) if not whole else torch.ones(n, 1, device=device)
     reach = torch.cat([half * stretch, half / stretch], 1)
     if whole:
-        # Whole pictures shrink by two: average first, as the product does.
-        image = F.avg_pool2d(image, 2)
-        seen = square(image, middle / 2, half / 2, side, turn)
+        # Whole pictures shrink by two or more: average first, as the product does.
+        parts_of = max(2, w // WHOLE)
+        seen = square(F.avg_pool2d(image, parts_of), middle / parts_of, half / parts_of, side, turn)
+    elif float(torch.rand(())) < FINE:
+        seen = F.avg_pool2d(square(image, middle, reach, side * 2, turn), 2)
     else:
         seen = square(image, middle, reach, side, turn)
     targets = square(torch.cat([bar, parts], 1), middle / 2, reach / 2, side // 2, turn)
@@ -113,7 +117,7 @@ def training_view(batch, grounds, generator, side):
     unsure = ((there > 1.0) & (present == 0)) | ((present > 0) & (kept <= 0.5) & (kept > 0.03))
     widths = (box_half / half * side)[:, 0]
     if not whole:
-        seen, targets, which, wanted, unsure = given(seen, targets, which, wanted, unsure, kind, generator)
+        seen, targets, which, wanted, unsure = given(seen, targets, which, wanted, unsure, kind, generator, moved)
     seen, poor, told = disturbed(seen, targets[:, :1], widths, generator)
     maps = torch.zeros(n, present.shape[1], side // 2, side // 2, device=device)
     maps = maps.scatter_(1, which.view(n, -1, 1, 1).expand(-1, -1, side // 2, side // 2), targets[:, 1:])
