@@ -16,7 +16,11 @@ export async function plainRequestReply(question: string, context: Context): Pro
   if (request.kind === 'thanks') return welcome(context);
   const asked = await commandOf(request, context);
   const line = lineOf(asked.command, asked.given);
-  const data = { understood: { job: request.kind, command: asked.command, given: asked.given } };
+  // A greeting asks for nothing yet; what can be asked is shown.
+  const data =
+    request.kind === 'greeting'
+      ? { understood: { outside: 'other' } }
+      : { understood: { job: request.kind, command: asked.command, given: asked.given } };
   if (request.kind === 'undo') {
     // It writes: what was understood is shown first, and done on a press.
     await keepAskedLine(
@@ -42,6 +46,7 @@ export async function plainRequestReply(question: string, context: Context): Pro
     ...answer,
     data: { ...answer.data, ...data },
     // Who asks what a word means wants the whole of its meaning before how the question was read.
+    headline: request.kind === 'greeting' ? context.say.ask.hello : answer.headline,
     blocks: request.kind === 'term' ? [...answer.blocks, understood] : [understood, ...answer.blocks],
   };
 }
@@ -49,7 +54,7 @@ export async function plainRequestReply(question: string, context: Context): Pro
 const welcome = ({ say }: Context): Reply => ({
   kind: 'reply',
   headline: say.ask.welcome,
-  data: { understood: { job: 'thanks', command: 'help', given: {} } },
+  data: { understood: { outside: 'other' } },
   blocks: [],
   cautions: [],
 });

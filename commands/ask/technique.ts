@@ -9,15 +9,16 @@ import type { QuestionRead } from '../../src/engine/questions/read.ts';
 import type { Technique } from '../../src/engine/questions/technique/topic.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { keepAskedLine } from '../../src/records/asked/index.ts';
+import { SURELY_ELSEWHERE } from './elsewhere.ts';
 import { askFollowUps } from './follow-ups.ts';
 import { filled } from './options-of.ts';
 import { techniqueAnswer } from './technique-answer.ts';
 import { choicesOf } from './understood.ts';
 
-/** From this chance on it is answered, whatever else was read: with each writer left out, right 15 times in 16. */
-const SURE = 0.5;
-/** From this one on where nothing else was surely read. */
+/** From this chance on it is answered, where nothing else was surely read: with each writer left out, right 15 times in 16. */
 const LIKELY = 0.3;
+/** From this one on, whatever else was read. */
+const SURE_BESIDE = 0.75;
 /** A job that is at least so likely stands before a technique that is only likely. */
 const SURE_JOB = 0.9;
 /** Less likely than this is seldom what is meant. */
@@ -49,7 +50,13 @@ export async function techniqueReply(
   const { techniquesOf } = await import('../../src/engine/questions/technique/read.ts');
   const { near } = techniquesOf(question);
   const [first, second] = near;
-  if (!first || first.chance < LIKELY || (first.chance < SURE && isSurelyElse(read))) return undefined;
+  if (
+    !first ||
+    isElsewhere(read, first.chance) ||
+    first.chance < LIKELY ||
+    (first.chance < SURE_BESIDE && isSurelyElse(read))
+  )
+    return undefined;
   if (IN_THE_POT.has(first.technique) && isFlawTold(read) && !URGENT.test(unaccented(question)))
     return undefined;
   const others = second && second.chance >= LEAST_OFFERED ? [second.technique] : [];
@@ -91,6 +98,10 @@ const isFlawTold = ({ readings: [reading], facts }: QuestionRead): boolean =>
   reading?.job === 'diagnose' && facts.findings > 1;
 const URGENT =
   /(?<!\p{L})(?:now|help|quick|hurry|do i do|to do|can i do|ahora|ayuda|rapido|urgente?|que hago|hago ya|auxilio|still in the|todavia en)(?!\p{L})/u;
+
+/** Another field is named, or surely meant: its pans and paints are stirred and layered too. */
+const isElsewhere = ({ outside, elsewhere }: QuestionRead, chance: number): boolean =>
+  outside !== undefined && (outside !== 'other' || (elsewhere >= SURELY_ELSEWHERE && chance < SURE_BESIDE));
 
 /** A command has all that it needs for what is surely asked of it. */
 const isSurelyElse = ({ readings: [reading] }: QuestionRead): boolean =>

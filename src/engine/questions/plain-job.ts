@@ -5,6 +5,9 @@ import type { Words } from './words-of.ts';
 
 /** Longer questions tell more than a name and what is asked of it. */
 const MOST_WORDS = 9;
+/** What may stand beside a name and "how much": anything else may be another craft, a knee or a cake. */
+const BESIDE =
+  /^(?:\d.*|[?!.,;:]+|how|much|many|dose|dosis|cantidad|cuant[oa]s?|que|is|was|it|are|do|does|should|can|i|we|you|u|one|put|use|add|need|want|of|for|in|to|into|the|a|an|my|per|each|again|hey|hi|hello|so|ok|and|then|please|pls|proper|good|nice|full|strong|black|white|colou?r|soap|soaps|batter|oils?|lb|lbs|pound|kg|kilos?|g|grams?|cup|cups|batch|le|lo|se|me|pongo|echo|pone|echa|poner|echar|uso|usar|lleva|va|va|necesito|de|del|para|pa|por|en|el|la|los|un|una|mi|y|hola|buenas|oye|jabon|masa|aceites?|gramos?|taza|tazas|libra|lote|negro|blanco)$/u;
 const HOW_MUCH = /(?<!\p{L})(?:how much|how many|cuant[oa]s?|que cantidad|dose|dosis)(?!\p{L})/u;
 /** Then it is asked how much is left, what something costs, or how much lye it takes. */
 const OF_SOMETHING_ELSE =
@@ -28,7 +31,9 @@ export function plainJobOf({ words, text }: Words, things: readonly NamedThing[]
     const kind = thing ? undefined : KIND.exec(text)?.[0];
     const isOne = things.length === 1 && thing!.colourants.length > 0;
     const of = isOne ? thing!.text : kind;
-    if (of !== undefined) return { job: 'dose', of };
+    const named = of?.split(' ') ?? [];
+    if (of !== undefined && words.every(word => BESIDE.test(word) || named.includes(word)))
+      return { job: 'dose', of };
   }
   const best = BEST.exec(text.trim())?.[1];
   return best !== undefined && isColourWord(foldedColour(best)) ? { job: 'mix', of: best } : undefined;

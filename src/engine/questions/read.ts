@@ -33,7 +33,7 @@ export type QuestionRead = {
 
 /** Nobody asks about a contest without one of these. */
 const OF_CHALLENGES =
-  /(?<!\p{L})(?:challeng\p{L}*|contests?|comps?|competitions?|rounds?|theme|vot\p{L}+|entr(?:y|ies|ar|ada|adas)|enter\p{L}*|submi\p{L}+|deadline|winn?(?:er|ers|ing)?|won|results?|judg\p{L}+|steward\p{L}*|retos?|concurs\p{L}*|tema|plazo|gana\p{L}*|gano|particip\p{L}+|inscri\p{L}+|rondas?|bases|jurad\p{L}+|ballot\p{L}*|papeleta\p{L}*)(?!\p{L})/u;
+  /(?<!\p{L})(?:challeng\p{L}*|desafi\p{L}*|competencia\p{L}*|quiz|month(?:s)?|mes|rules|reglas|closing|closes?|cierra\p{L}*|cierre|(?:my|sent|swap|mi|la|mande|mandar|subir?) (?:\p{L}+ )?(?:pic|picture|photo|foto)s?|contests?|comps?|competitions?|rounds?|theme|vot\p{L}+|entr(?:y|ies|ar|ada|adas)|enter\p{L}*|submi\p{L}+|deadline|winn?(?:er|ers|ing)?|won|results?|judg\p{L}+|steward\p{L}*|retos?|concurs\p{L}*|tema|plazo|gana\p{L}*|gano|particip\p{L}+|inscri\p{L}+|rondas?|bases|jurad\p{L}+|ballot\p{L}*|papeleta\p{L}*)(?!\p{L})/u;
 
 /** A second reading with at least this share of the first one's chance is offered beside it. */
 const NEAR = 0.25;

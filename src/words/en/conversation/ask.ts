@@ -109,6 +109,7 @@ export const ask = {
     how: 'Such as “ultramarine blue, 500 g batter, half strength”. “Understood as” shows what I read; “Why” and “All numbers” show how it came about.',
     lye: 'Was it about lye? Pour nothing until it is settled: weigh the oils again, run /plan, and compare with a second reckoning.',
   },
+  hello: 'Hello. Ask me about colour in your soap in your own words, or pick a job.',
   welcome: 'You’re welcome. Ask the next one when it comes up.',
   tellMore:
     'Tell me a little more: which colour, for how much batter or oils, or how it looks, since when, and what went in.',

@@ -101,6 +101,7 @@ export const ask: typeof en.ask = {
     how: 'Por ejemplo «azul ultramar, 500 g de masa, media intensidad». «Entendido como» enseña qué leí; «Por qué» y «Todos los números» enseñan de dónde sale.',
     lye: '¿Era sobre la sosa? No viertas nada hasta aclararlo: pesa otra vez los aceites, usa /plan y compáralo con otra cuenta.',
   },
+  hello: 'Hola. Pregúntame con tus palabras por el color de tu jabón, o elige.',
   welcome: 'De nada. Pregunta lo siguiente cuando haga falta.',
   tellMore:
     'Cuéntame un poco más: qué color, para cuánta masa o aceites, o cómo se ve, desde cuándo y qué llevaba.',

@@ -24,11 +24,11 @@ function ofFile(file: string): readonly TechniqueText[] {
   return texts;
 }
 
-/** What other sets ask of a colourant, a flaw, a recipe: no technique, but for the few that nobody labelled as one. */
+/** What other sets ask of a colourant, a flaw, a recipe, and of other fields: no technique, but for the few that nobody labelled as one. */
 const elsewhere = (): readonly TechniqueText[] =>
   jobTexts()
     .filter(({ label, part, writer }) => label !== 'inside' && part !== 'own' && !DOZENS.has(writer))
-    .filter((_, at) => at % 3 === 0)
+    .filter(({ label, part }, at) => label === 'outside' || part === 'question' || at % 3 === 0)
     .map(({ text }) => ({ text, label: 'none', writer: 'elsewhere' }));
 
 const ofWords = (): readonly TechniqueText[] =>
