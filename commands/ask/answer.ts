@@ -61,7 +61,7 @@ async function answerOf(asked: Asked, context: Context): Promise<Reply> {
     (await listShelf(context.shelf)).map(({ name }) => name),
   );
   const read = own.restore(readQuestion(inOrder(own.text).ordered));
-  const idea = photo ? undefined : await paletteIdeaReply(question, context);
+  const idea = photo ? undefined : await paletteIdeaReply(question, read, context);
   if (idea) return idea;
   const working = photo ? undefined : await techniqueReply(question, read, context);
   if (working) return working;

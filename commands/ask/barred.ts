@@ -68,6 +68,7 @@ function isNothingBut(barred: string, question: string): boolean {
   return rest === '' || (rest.split(' ').length < 3 && barredInSentence(rest) !== undefined);
 }
 
+const HOW_MUCH = /\b(?:how much|how many|cu[aá]nt[oa]s?)\b/iu;
 /** Longer sentences are about more than one thing. */
 const SHORT = 8;
 const ALLOWED =
@@ -76,6 +77,12 @@ const ALLOWED =
 /** Whether a few words ask no more than whether a thing that stays out of soap may go in, though it is named after another craft. */
 function isAskedOf(barred: string | undefined, question: string): boolean {
   if (barred === undefined || !(MAY.test(question) || ALLOWED.test(question))) return false;
+  // Colour for nail varnish or resin is asked of, and how much a glaze takes: neither goes into soap.
+  if (
+    HOW_MUCH.test(question) ||
+    new RegExp(String.raw`\b(?:in|into|for|to|en|para|al?)\b[^.]*${barred}`, 'iu').test(unaccented(question))
+  )
+    return false;
   const rest = unaccented(question).replace(barred, ' ');
   return rest.split(/\s+/u).length <= SHORT && outsideField(rest) === undefined;
 }

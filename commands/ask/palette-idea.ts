@@ -5,18 +5,26 @@ import { nearestWord } from '../../src/engine/colour/reading/plain-words.ts';
 import { labOfHex } from '../../src/engine/colour/spectra/cielab.ts';
 import { coloursBeside } from '../../src/engine/palettes/colours-beside.ts';
 import { THEMES } from '../../src/engine/palettes/themes.ts';
+import type { QuestionRead } from '../../src/engine/questions/read.ts';
 import { colourNamed } from '../../src/engine/text/colours/colour-name.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { keepAskedLine } from '../../src/records/asked/index.ts';
+import { SURELY_ELSEWHERE } from './elsewhere.ts';
 import { askFollowUps } from './follow-ups.ts';
 
 const OF_PALETTES =
   /\b(?:palettes?|paletas?|combinac\w+|colou?r (?:combos?|combinations?|schemes?)|colou?rs? (?:ideas?|for)|ideas? (?:de|para|for|on) (?:\w+ )?colou?r\w*|colores (?:para|de|ideas?)|que colores)\b/u;
 const GOES_WITH =
-  /\b(?:goes?(?: well)? with|go with|to go with|pairs? with|beside|combin\w+ (?:con|bien con)|va(?:n)?(?: bien)? con|pega(?:n)? con|queda(?:n)? bien con) (?:(?:a|the|my|el|la|un|una|mi) )?([\p{L} ]{3,24})/u;
+  /\b(?:goes?(?: well)? with|go with|to go with|pairs? with|beside|combin\w+ (?:con|bien con)|que (?:\p{L}+ ){0,2}van? con|van? bien con|pega(?:n)? con|queda(?:n)? bien con) (?:(?:a|the|my|el|la|un|una|mi) )?([\p{L} ]{3,24})/u;
 
 /** Colours that go together for a mood, or beside a colour; undefined where neither is asked for. */
-export async function paletteIdeaReply(question: string, context: Context): Promise<Reply | undefined> {
+export async function paletteIdeaReply(
+  question: string,
+  read: QuestionRead,
+  context: Context,
+): Promise<Reply | undefined> {
+  if (read.outside !== undefined && (read.outside !== 'other' || read.elsewhere >= SURELY_ELSEWHERE))
+    return undefined;
   const plain = unaccented(question);
   const theme = OF_PALETTES.test(plain) ? THEMES.find(({ words }) => words.test(plain)) : undefined;
   const beside = theme ? undefined : besideIn(plain);
