@@ -1,14 +1,17 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import { lineOf } from '../../src/conversation/typed/line-of.ts';
+import { askedTopicIn } from '../../src/engine/questions/lye/asked/read.ts';
 import { tellsOfHurt } from '../../src/engine/questions/lye/nearest/hurt.ts';
 import { lyeAskedIn } from '../../src/engine/questions/lye/question.ts';
 import type { LyeTopic } from '../../src/engine/questions/lye/topic.ts';
 import { careTopicIn, lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
 import type { QuestionRead } from '../../src/engine/questions/read.ts';
 import type { Technique } from '../../src/engine/questions/technique/topic.ts';
+import { acidIn } from '../../src/engine/text/names/acid-words.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { keepAskedLine } from '../../src/records/asked/index.ts';
+import { barredReading } from './barred.ts';
 import { SURELY_ELSEWHERE } from './elsewhere.ts';
 import { askFollowUps } from './follow-ups.ts';
 import { filled } from './options-of.ts';
@@ -44,8 +47,10 @@ export async function techniqueReply(
   if (question.startsWith('/') || tellsOfHurt(question)) return undefined;
   const { amount, weighed } = lyeAskedIn(question);
   if (amount || weighed) return undefined;
-  const matter = careTopicIn(question) ?? lyeTopicIn(question);
+  const matter = careTopicIn(question) ?? lyeTopicIn(question) ?? askedTopicIn(question);
   if (matter !== undefined && !OF_BATTER.has(matter)) return undefined;
+  // What stays out of soap, and acid beside a colour, have answers of their own.
+  if (barredReading(question, read) !== undefined || acidIn(question) !== undefined) return undefined;
   // The weights are large, and nobody needs them before a question in words is asked.
   const { techniquesOf } = await import('../../src/engine/questions/technique/read.ts');
   const { near } = techniquesOf(question);

@@ -286,6 +286,7 @@ export const UNREACHED: ReadonlySet<string> = new Set([
   // Where a question was read with doubt.
   'ask.run',
   'ask.matter',
+  'ask.technique',
   // On the announcement in the channel, and after a second pick: each way is gone once.
   'challenge.ballot',
   'challenge.back',

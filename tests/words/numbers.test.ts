@@ -140,7 +140,7 @@ describe('one decimal sign in an answer', () => {
     '/shelf show item:Amber',
     '/colourant check item:"ultramarine blue"',
     '/colourant check ingredients:"Mica (CI 77019), Tin Oxide, Titanium Dioxide"',
-    'stronger, red oxide or gold mica?',
+    'red oxide vs gold mica, stronger',
   ];
   const REFUSED = [
     '/dose colourant:"gold mica" portion:"1 cup" strength:"99%"',

@@ -1,10 +1,11 @@
 import { clearLanguageOf } from '../hazards/index.ts';
 import { tokenise } from '../text/tokens.ts';
 
-/** Words of short questions that only one of the two languages writes, lower case without accents. */
+/** Words that hold short questions together and that only one of the two languages writes, lower case without accents; names of things are
+ * written in any. */
 const TELLING = {
-  en: "the my and is was it its it's i'm i've do does did what's whats what why how when where which who can could should would will with without into from for of to on in at by or not don't an if then than this that these those there are am be been put add use get go goes make made much many more less too white black blue red green yellow brown pink purple soap batter mould mold layer layers trace oil oils water cup cups spoon hi hello hey thanks thank cheers please ok yes",
-  es: 'el la los las del al que q es son una uno unos unas lo se mi mis tu su por para pa con sin y o pero como cual cuales cuanto cuanta cuantos cuantas cuando donde porque quien si ya muy mas menos este esta estos estas eso esa ese hay ser fue era va van sirve sirven puedo puede pongo poner echo echar hago hacer uso usar queda quedo quedan salio sale salen mancha blanco blanca negro negra azul rojo roja verde amarillo amarilla marron rosado morado gris jabon jabones masa molde capa capas traza aceite aceites agua taza tazas cucharadita polvo arcilla carbon hola buenas buenos gracias vale porfa ayuda necesito quiero tengo seca mojada achiote crayolas naranja cafe grumos mezcla mezclo espesa espeso aguanta tarde tardes noches dias nueva nuevo',
+  en: "the my and is was it its it's i'm i've do does did what's whats what why how when where which who can could should would will with without into from for of to on in at by or not don't an if then than this that these those there are am be been put add use get go goes make made much many more less too hi hello hey thanks thank cheers please ok yes",
+  es: 'el la los las del al que q es son una uno unos unas lo se mi mis tu su por para pa con sin y o pero como cual cuales cuanto cuanta cuantos cuantas cuando donde porque quien si ya muy mas menos este esta estos estas eso esa ese hay ser fue era va van sirve sirven puedo puede pongo poner echo echar hago hacer uso usar queda quedo quedan salio sale salen mancha hola buenas buenos gracias vale porfa ayuda necesito quiero tengo seca mojada mezclo espesa espeso aguanta tarde tardes noches dias nueva nuevo',
 } as const;
 type Told = keyof typeof TELLING;
 const WORDS = { en: new Set(TELLING.en.split(' ')), es: new Set(TELLING.es.split(' ')) } as const;

@@ -48,7 +48,7 @@ describe('/match from a shelf', () => {
   test('gives real spoons for the portion first, how far off, and the stock', async () => {
     const answer = await match({ target: '#8a78b8', portion: '2 cups' });
     expect(answer.text.split('\n')[0]).toMatch(
-      /^## [\d/]+ tsp.* Evening sky.* for 2 cups: [\w ]+(?:, |: )within \d+$/,
+      /^## [\d/]+ tsp.* Evening sky.* for 2 cups: [\w ]+, (?:[\w ]+: |very close, )within \d+$/,
     );
     expect(answer.text).toContain('40 g on your shelf');
     expect(answer.text).toContain('Left out, since I do not know what is in them: Mystery');

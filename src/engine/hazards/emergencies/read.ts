@@ -140,6 +140,8 @@ function likeliestFirst(told: readonly Emergency[], weighed: readonly Weighed[])
   // Metal in lye foams over too, and an animal coughs and burns as people do; their own first aid says so.
   const isTold = told.some(({ id }) => id === best?.id);
   if (best?.id === 'lye-eruption' && first?.id === 'hydrogen-from-metal') return told;
+  // An eye has minutes, whatever the jug does.
+  if (best?.id === 'lye-eruption' && first?.id === 'lye-eye') return told;
   if (first?.id === 'animal-exposed' && !isTold) return told;
   if (!best || !first || scoreOfFirst === undefined || best.score <= scoreOfFirst + CLEARLY) return told;
   const known = told.find(({ id }) => id === best.id);

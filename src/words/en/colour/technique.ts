@@ -37,7 +37,7 @@ export const technique = {
     },
     'swirl-temperature': {
       answer: 'Oils and lye water both at 30 to 38 °C (86 to 100 °F) for swirls.',
-      why: 'Warmer thickens sooner; cooler and hard fats set, which is false trace: palm, lard and butters have to be clear. Not more than about 10 °C (18 °F) apart. Batter at 45 °C (113 °F) is usable, only quicker.',
+      why: 'Warmer thickens sooner; cooler and hard fats set, which is false trace: palm, lard and butters have to be clear. They lie not more than about 10 °C (18 °F) apart. Batter at 45 °C (113 °F) is usable, only quicker.',
     },
     'blend-or-stir': {
       answer: 'Bursts of 2 to 3 seconds with stirring between, until no oil streaks show; the rest by hand.',
@@ -67,7 +67,7 @@ export const technique = {
     },
     'false-trace': {
       answer: 'Warm it: if it turns thin again it was false trace, hard fats that set, not soap.',
-      why: 'Signs: cool (under about 30 °C, 86 °F), dull or grainy, streaks of oil, with palm, lard or butters in it. Warm it to about 40 °C (104 °F) while stirring and blend on until it stays thick. Poured as it is it can split, with oil and lye in pockets.',
+      why: 'Signs: cool, under about 30 °C (86 °F), dull or grainy, streaks of oil, with palm, lard or butters in it. Warm it to about 40 °C (104 °F) while stirring and blend on until it stays thick. Poured as it is it can split, with oil and lye in pockets.',
     },
     'layers-how': {
       answer:

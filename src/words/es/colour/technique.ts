@@ -39,7 +39,7 @@ export const technique: typeof english = {
     },
     'swirl-temperature': {
       answer: 'Aceites y agua de sosa, los dos a 30 o 38 °C (86 a 100 °F) para remolinos.',
-      why: 'Más caliente espesa antes; más fría cuajan las grasas duras, que es traza falsa: palma, manteca y cacao tienen que verse claros. No más de unos 10 °C (18 °F) entre los dos. A 45 °C (113 °F) la masa sirve, solo va más rápida.',
+      why: 'Más caliente espesa antes; más fría cuajan las grasas duras, que es traza falsa: palma, manteca y cacao tienen que verse claros. Y entre los dos no más de unos 10 °C (18 °F). A 45 °C (113 °F) la masa sirve, solo va más rápida.',
     },
     'blend-or-stir': {
       answer:
@@ -69,7 +69,7 @@ export const technique: typeof english = {
     },
     'false-trace': {
       answer: 'Caliéntala: si vuelve a estar líquida era traza falsa, grasas duras cuajadas y no jabón.',
-      why: 'Señas: fría (menos de unos 30 °C, 86 °F), mate o granulosa, con vetas de aceite, con palma, manteca o mantecas. Caliéntala a unos 40 °C (104 °F) removiendo y bate hasta que siga espesa. Vertida así puede cortarse, con bolsas de aceite y sosa.',
+      why: 'Señas: fría, menos de unos 30 °C (86 °F), mate o granulosa, con vetas de aceite, con palma, manteca o mantecas. Caliéntala a unos 40 °C (104 °F) removiendo y bate hasta que siga espesa. Vertida así puede cortarse, con bolsas de aceite y sosa.',
     },
     'layers-how': {
       answer:
