@@ -40,7 +40,9 @@ export function joined(
     return best.score - next.score < UNCLEAR ? [inDoubt(best.id), inDoubt(next.id)] : [inDoubt(best.id)];
   // An animal burns and coughs as people do; its own first aid says so.
   const isAnimals = first.id === 'animal-exposed' && !first.inDoubt;
-  if (first.id === best.id || first.airway || isAnimals) return read;
+  // An eye has minutes, whatever the jug does.
+  const isEye = first.id === 'lye-eye' && !first.inDoubt && best.id === 'lye-eruption';
+  if (first.id === best.id || first.airway || isAnimals || isEye) return read;
   const known = read.find(({ id }) => id === best.id);
   const others = read.filter(({ id }) => id !== best.id);
   const lead = best.score - likeliest.find(({ id }) => id === first.id)!.score;
