@@ -62,7 +62,7 @@ export async function techniqueReply(
     (first.chance < SURE_BESIDE && isSurelyElse(read))
   )
     return undefined;
-  if (IN_THE_POT.has(first.technique) && isFlawTold(read) && !URGENT.test(unaccented(question)))
+  if (isFlawTold(read, question) && !(IN_THE_POT.has(first.technique) && URGENT.test(unaccented(question))))
     return undefined;
   const others = second && second.chance >= LEAST_OFFERED ? [second.technique] : [];
   const [reading] = read.readings;
@@ -98,9 +98,14 @@ export async function techniqueReply(
 
 /** What is done while the batter is in the pot. */
 const IN_THE_POT: ReadonlySet<Technique> = new Set(['thick-now', 'riced-now']);
-/** What happened is told with more than one sign of it: why it did is asked, and no pot stands there. */
-const isFlawTold = ({ readings: [reading], facts }: QuestionRead): boolean =>
-  reading?.job === 'diagnose' && facts.findings > 1;
+/** Of a few words a technique is asked, though they name a flaw: "false trace?". */
+const A_FEW = 5;
+/** What happened is told, with signs of it: why it did is asked. */
+const isFlawTold = ({ readings: [reading], facts }: QuestionRead, question: string): boolean =>
+  reading?.job === 'diagnose' &&
+  reading.score >= SURE_JOB &&
+  facts.findings > 0 &&
+  question.trim().split(/\s+/u).length > A_FEW;
 const URGENT =
   /(?<!\p{L})(?:now|help|quick|hurry|do i do|to do|can i do|ahora|ayuda|rapido|urgente?|que hago|hago ya|auxilio|still in the|todavia en)(?!\p{L})/u;
 

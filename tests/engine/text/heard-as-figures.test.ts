@@ -63,3 +63,11 @@ describe('what is no matter of soap', () => {
   test('tea in the lye water is ours', () =>
     expect(outsideField('can i put nettle tea in the lye water')).toBeUndefined());
 });
+
+test.each([
+  ['two 1/4 tsp scoops of green oxide', '0.5 tsp of green oxide'],
+  ['three 1/2 tsp spoonfuls of clay', '1.5 tsp of clay'],
+  ['2 1/4 tsp of mica', '2 1/4 tsp of mica'],
+])('“%s” is %s: spoons of a size are counted, a mixed number is one', (text, said) => {
+  expect(spokenAmounts(text)).toBe(said);
+});

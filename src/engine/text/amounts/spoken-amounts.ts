@@ -158,6 +158,17 @@ const METRIC_POUNDS =
 const ANOTHER_HALF =
   /\b(medi[oa]|half an?) (kilo|kg|libra|litro|pound|lb|lit(?:er|re))((?: (?:de|of))? [\p{L} ]{3,30}?),? (?:y|and|n|&) (?:otr[oa] medi[oa]|another half)(?! (?:kilo|kg|libra|litro|an? )) (?=de |of )/giu;
 
+/** "Two 1/4 tsp scoops", "2 medidas de 1/4 cdta": so many spoons of a size, not two and a quarter. */
+const SCOOPS =
+  /(?<!\p{L})(two|three|four|five|six|dos|tres|cuatro|cinco|seis) (?:of the )?(1\/[248]) ?(tsp|teaspoon|tbsp|tablespoon|cdta|cda|cucharadita|cucharada)s? (?:scoop|spoon|measure|dip)(?:s|fuls?)?(?!\p{L})/giu;
+const COUNTS: ReadonlyMap<string, number> = new Map(
+  'two three four five six dos tres cuatro cinco seis'
+    .split(' ')
+    .map((word, at) => [word, 2 + (at % 5)] as const),
+);
+const scoops = (_: string, count: string, part: string, unit: string): string =>
+  `${product(String(COUNTS.get(count.toLowerCase()) ?? count), part)}${unit}`;
+
 /**
  * An amount as it is spoken, in figures: spellings of chats, spelt numbers, parts and articles before a unit, slips in units, dozens, and "un kilo
  * doscientos". Names beside it stay as they are.
@@ -165,10 +176,9 @@ const ANOTHER_HALF =
  * @example spokenAmounts('a tsp n a half') // '1 tsp n a half'
  */
 export function spokenAmounts(text: string): string {
-  let said = figuresOf(chatSpelt(text).replace(ANOTHER_HALF, '$1 $2$3, $1 $2 ')).replace(
-    DECIMAL,
-    (_, whole = '0', part: string) => `${digits(whole)}.${digits(part)}`,
-  );
+  let said = figuresOf(
+    chatSpelt(text).replace(SCOOPS, scoops).replace(ANOTHER_HALF, '$1 $2$3, $1 $2 '),
+  ).replace(DECIMAL, (_, whole = '0', part: string) => `${digits(whole)}.${digits(part)}`);
   for (const [pattern, right] of SLIPS) said = said.replace(pattern, right);
   said = said.replace(LEVEL, '').replace(FILLED, '');
   for (const [pattern, figure] of PARTS) said = said.replace(pattern, figure);
