@@ -44,7 +44,7 @@ export async function techniqueReply(
   read: QuestionRead,
   context: Context,
 ): Promise<Reply | undefined> {
-  if (question.startsWith('/') || tellsOfHurt(question)) return undefined;
+  if (question.startsWith('/') || tellsOfHurt(question) || OF_GEAR.test(question)) return undefined;
   const { amount, weighed } = lyeAskedIn(question);
   if (amount || weighed) return undefined;
   const matter = careTopicIn(question) ?? lyeTopicIn(question) ?? askedTopicIn(question);
@@ -53,11 +53,13 @@ export async function techniqueReply(
   if (barredReading(question, read) !== undefined || acidIn(question) !== undefined) return undefined;
   // The weights are large, and nobody needs them before a question in words is asked.
   const { techniquesOf } = await import('../../src/engine/questions/technique/read.ts');
-  const { near } = techniquesOf(question);
+  const { near } = isPotGoingThick(question)
+    ? { near: [{ technique: 'thick-now', chance: 1 } as const] }
+    : techniquesOf(question);
   const [first, second] = near;
   if (
     !first ||
-    isElsewhere(read, first.chance) ||
+    (isElsewhere(read, first.chance) && !(first.chance === 1 && read.elsewhere < ANOTHER_POT)) ||
     first.chance < LIKELY ||
     (first.chance < SURE_BESIDE && isSurelyElse(read))
   )
@@ -98,6 +100,19 @@ export async function techniqueReply(
 
 /** What is done while the batter is in the pot. */
 const IN_THE_POT: ReadonlySet<Technique> = new Set(['thick-now', 'riced-now']);
+/** What is worn is a matter near lye, whatever it is worn for. */
+const OF_GEAR = /\b(?:goggles?|gloves?|visor|gafas|guantes|antiparras|lentes)\b/iu;
+
+/** From here on it is somebody else’s pot that goes thick. */
+const ANOTHER_POT = 0.9;
+/** Who stands before a pot writes two words. */
+const MOST_OF_A_CRY = 6;
+const GOES_THICK =
+  /(?<!\p{L})(?:(?:getting|going|gone|went|turn(?:ing|ed)|set(?:ting)?) (?:\p{L}+ )?(?:thick|solid|hard|stiff)|s(?:ei|ie)z(?:e|ed|ing)|thickening|espes\p{L}+|endurec\p{L}+)(?!\p{L})/u;
+const isPotGoingThick = (question: string): boolean =>
+  question.trim().split(/\s+/u).length <= MOST_OF_A_CRY &&
+  GOES_THICK.test(unaccented(question).toLowerCase());
+
 /** Of a few words a technique is asked, though they name a flaw: "false trace?". */
 const A_FEW = 5;
 /** What happened is told, with signs of it: why it did is asked. */

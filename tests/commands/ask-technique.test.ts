@@ -30,6 +30,13 @@ describe('a pot going thick in front of somebody', () => {
     expect(JSON.stringify(answer.blocks)).toMatch(/spoon it in.*30 to 35 °C \(86 to 95 °F\)/u);
   });
 
+  test.each(['getting thick help', 'sieze', 'it’s going solid', 'se me espesa'])(
+    '“%s” is enough',
+    async cry => {
+      expect(await techniqueOf(cry)).toBe('thick-now');
+    },
+  );
+
   test('is told so in Spanish by who asks in Spanish', async () => {
     expect((await asked('se me espesó todo ayuda')).headline).toBe(
       'Para la batidora. Remueve a mano y échala ya al molde.',
@@ -54,6 +61,7 @@ test.each([
   'how much lye for 500 g olive',
   'lye splashed on my arm while i stirred the swirl',
   'zap test how',
+  'goggles really needed? just colouring',
   'can I add more lye water to thin it',
 ])('“%s” is no matter of technique', async question => {
   expect(await techniqueOf(question)).toBeUndefined();

@@ -278,6 +278,9 @@ describe('what may be a fat, or change an amount, is asked back', () => {
     // a superfat told as a fraction, a fruit that is no oil, a lacking oil whose weight goes to another.
     'A: 500g olive 200g coconut. B: 400g lard 200g coconut. both 5% sf. lye for each?',
     'whole batch 1500g with the water, oils 65% olive 35% coconut, water 38% of oils, 5% sf, lye?',
+    'my total batch is 1400 g with the 380 g water and the lye counted in. half olive, half coconut. 5% superfat',
+    'todo pesa 1400 g con los 380 g de agua y la sosa metidos. mitad oliva, mitad coco. 5%. cuánta sosa',
+    'half and half potassium and sodium hydroxide by weight of lye, 1000 g olive oil, 5% superfat',
     'masa total de 1000 g con agua y todo, oliva 70% coco 30%, 5%, cuánta sosa',
     'olive 400g coconut 200g, hot process at 0% sf, then 40 g shea after the cook. how much lye',
     'sobregrasa 0,05: 500 g de oliva y 300 g de coco, cuánta sosa',
