@@ -13,7 +13,7 @@ export function techniqueAnswer(technique: Technique, { say }: Context): Reply {
     kind: 'reply',
     headline: answer,
     data: { understood: { technique, command: 'help', given: {} } },
-    blocks: [{ kind: 'text', text: why }],
+    blocks: atOnceAndMore(why).map(text => ({ kind: 'text', text })),
     cautions: [...cautionOf(technique, say.technique)],
   };
 }
@@ -24,4 +24,18 @@ function* cautionOf(
 ): Generator<Caution> {
   if (WITH_RAW_BATTER.has(technique)) yield { id: 'raw-batter', text: rawBatter };
   if (WITH_DRY_POWDER.has(technique)) yield { id: 'powder-dust', text: dust };
+}
+
+/** So many words beside the headline are read with gloves on; the rest folds. */
+const AT_ONCE = 55;
+
+/** The first sentences, as many as are read at once, and the rest. */
+function atOnceAndMore(why: string): readonly string[] {
+  const sentences = why.split(/(?<=[.:!?]) (?=[\p{Lu}/¿«“])/u);
+  let words = 0;
+  const most = sentences.findIndex((sentence, at) => {
+    words += sentence.split(' ').length;
+    return at > 0 && words > AT_ONCE;
+  });
+  return most === -1 ? [why] : [sentences.slice(0, most).join(' '), sentences.slice(most).join(' ')];
 }
