@@ -10,12 +10,18 @@ import { mayBeOfShelf } from '../../src/engine/questions/shelf-words.ts';
 import { Refusal, refuse } from '../../src/engine/refusal.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { whiffCautions } from '../../src/presenting/whiff.ts';
-import { keepAskedLine } from '../../src/records/asked/index.ts';
 import { listShelf } from '../../src/records/shelf/index.ts';
 import { barredReading } from './barred.ts';
 import { doubtReply } from './doubt.ts';
-import { elsewhereReply, fieldFirst, isSurelyElsewhere, outsideReply } from './elsewhere.ts';
+import {
+  elsewhereReply,
+  fieldFirst,
+  isNamedElsewhere,
+  isSurelyElsewhere,
+  outsideReply,
+} from './elsewhere.ts';
 import { givesWay } from './gives-way.ts';
+import { keepLines } from './kept-lines.ts';
 import { lyeAnswer } from './lye.ts';
 import { withNearest } from './nearest.ts';
 import { filled, withItsAcid } from './options-of.ts';
@@ -77,8 +83,7 @@ async function answerOf(asked: Asked, context: Context): Promise<Reply> {
   if (survival) return { ...survival, blocks: [...survival.blocks, ...(behind?.notes ?? [])] };
   if (ofLye?.kind === 'reply') return ofLye;
   // Candles and creams are scented too.
-  const isElsewhere = read.outside !== undefined && read.outside !== 'other';
-  const scent = photo || ofLye || isElsewhere ? undefined : scentTold(question, read, context);
+  const scent = photo || ofLye || isNamedElsewhere(read) ? undefined : scentTold(question, read, context);
   if (scent) return fieldFirst(scent, question, read, context);
   const unsure =
     photo || ofLye || barred || read.outside === 'business'
@@ -143,12 +148,7 @@ async function answerOf(asked: Asked, context: Context): Promise<Reply> {
   const answer = await answered(reading, { question, given, read, context, lacks });
   if (!ofLye && !barred && isGuessedColour(answer, reading, { question, read }))
     return nearestOr(await unsureWithReadings(question, read, context));
-  await keepAskedLine(
-    context.shelf,
-    context.idempotencyKey,
-    { command: 'ask', given: {}, candidates: lines },
-    context.change.at,
-  );
+  await keepLines(lines, context);
   return {
     ...answer,
     data: { ...answer.data, ...data },
@@ -182,12 +182,7 @@ function scentTold(question: string, read: QuestionRead, context: Context): Repl
 async function unsureWithReadings(question: string, read: QuestionRead, context: Context): Promise<Reply> {
   const readings = read.readings.filter(({ command }) => command !== 'compare');
   const lines = readings.map(reading => lineOf(reading.command, filled(reading, context)));
-  await keepAskedLine(
-    context.shelf,
-    context.idempotencyKey,
-    { command: 'ask', given: {}, candidates: [question, ...lines] },
-    context.change.at,
-  );
+  await keepLines([question, ...lines], context);
   return { ...unsureOf(question, context), choices: choicesOf(readings, context) };
 }
 

@@ -2,6 +2,7 @@ import { barredInSentence, batchPartIn } from '../../src/engine/hazards/index.ts
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
 import { outsideField } from '../../src/engine/questions/scope.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
+import { isNamedElsewhere, MOST_SURELY_ELSEWHERE } from './elsewhere.ts';
 
 /** What is told of a bar that is made, or done on a shelf, names a thing without asking to put it into soap. */
 const ELSEWHERE = /^(?:diagnose|shelf|plan|lye|help|challenge)/u;
@@ -11,8 +12,6 @@ const OF_SOAP =
 const IN_SOAP = /\b(?:soaps?|batter|lye|cold process|jab[oó]n(?:es)?|sosa|loaf)\b/iu;
 const MAY =
   /^\W*(?:\w+,? )?(?:how much|can|could|may|should|is|are|will|does|would|puedo|se puede|podr[ií]a|sirven?|vale|cu[aá]nt[oa])\b/iu;
-/** From here on a colour that is spoken of is another craft's. */
-const SURELY_ELSEWHERE = 0.9;
 /** "1 lb oils pastel" is how much and how strong, and no crayon. */
 const OILS_AND_STRENGTH = /\boils,? (?=pastels?\b)/giu;
 /** "Smells like old crayons", "quede como pintura": what something is likened to is not in it. */
@@ -34,7 +33,6 @@ export function barredReading(question: string, read: QuestionRead): Reading | u
   const checkOf = (item: string) => checkFor(reading?.job === 'law' ? 'law' : 'survives-lye', item);
   if (forWater !== undefined) return checkOf(forWater);
   const isElsewhere = reading !== undefined && ELSEWHERE.test(reading.job) && !MAY.test(question);
-  const isNamedField = read.outside !== undefined && read.outside !== 'other';
   const said = question.replace(LIKENED, ' ').replace(DENIED, ' ');
   const barred = barredInSentence(said.replace(OILS_AND_STRENGTH, 'oils, as pale as '));
   const isOnlyNamed = barred !== undefined && isNothingBut(barred, question);
@@ -43,7 +41,7 @@ export function barredReading(question: string, read: QuestionRead): Reading | u
     (read.outside !== undefined &&
       !isOnlyNamed &&
       !isAskedOf(barred, question) &&
-      !(isNamedField || read.elsewhere >= SURELY_ELSEWHERE ? IN_SOAP : OF_SOAP).test(question))
+      !(isNamedElsewhere(read) || read.elsewhere >= MOST_SURELY_ELSEWHERE ? IN_SOAP : OF_SOAP).test(question))
   )
     return undefined;
   if (barred !== undefined) return checkOf(barred);

@@ -9,6 +9,14 @@ import type { lyeAnswer } from './lye.ts';
 /** From here on a matter of handling is only taken for one, where no lye is spoken of. */
 export const SURELY_ELSEWHERE = 0.6;
 
+/** Whether a question is of another field that has a name here. */
+export const isNamedElsewhere = ({ outside }: QuestionRead): boolean =>
+  outside !== undefined && outside !== 'other';
+
+/** Whether it is of one, or likely enough of one without a name. */
+export const isLikelyElsewhere = (read: QuestionRead): boolean =>
+  isNamedElsewhere(read) || (read.outside === 'other' && read.elsewhere >= SURELY_ELSEWHERE);
+
 /** What is said to a question of another field, with what can be asked. */
 export function outsideReply({ outside = 'other' }: QuestionRead, { say }: Context): Reply {
   return {
@@ -29,7 +37,7 @@ export const behind = (reply: Reply, { headline, data }: Pick<Reply, 'headline' 
 });
 
 /** From here on another field's sentence stands before what its words were taken for, lye and soap not spoken of. */
-const MOST_SURELY_ELSEWHERE = 0.9;
+export const MOST_SURELY_ELSEWHERE = 0.9;
 
 /** Whether a question is surely of another field that has no name here, with neither lye nor soap in it. */
 export const isSurelyElsewhere = (question: string, { outside, elsewhere }: QuestionRead): boolean =>

@@ -4,10 +4,10 @@ import { readLyeQuestion } from '../../src/engine/questions/lye/question.ts';
 import { readyLyeNamed } from '../../src/engine/questions/lye/ready-solution.ts';
 import type { Way } from '../../src/engine/questions/lye/recipe-line/item.ts';
 import { plainWords } from '../../src/engine/questions/lye/words.ts';
-import { Refusal } from '../../src/engine/refusal.ts';
+import { unlessRefused } from '../../src/engine/refusal.ts';
 import { cut } from '../../src/engine/text/cut.ts';
-import { keepAskedLine } from '../../src/records/asked/index.ts';
 import { askFollowUps } from './follow-ups.ts';
+import { keepLines } from './kept-lines.ts';
 import { cautions } from './matter.ts';
 
 /** Somebody has the lye in a jug, a batter or a bar already. */
@@ -20,14 +20,8 @@ const LONGEST_LABEL = 80;
 /** A recipe of the strict reader as a question that asks for its lye, or whether that which was weighed is right. */
 const asked = (line: string, { lyeQuestions }: Context['say']): string =>
   isWeighed(line) ? lyeQuestions.isItRight({ line }) : lyeQuestions.lyeFor({ line });
-const isWeighed = (line: string): boolean => {
-  try {
-    return readLyeQuestion(line).weighed !== undefined;
-  } catch (refusal) {
-    if (refusal instanceof Refusal) return false;
-    throw refusal;
-  }
-};
+const isWeighed = (line: string): boolean =>
+  unlessRefused(() => readLyeQuestion(line))?.weighed !== undefined;
 
 /** No number: something was not understood. The question itself comes back in a form to be put right. */
 export async function stopped(
@@ -46,13 +40,8 @@ export async function stopped(
   },
   context: Context,
 ): Promise<Reply> {
-  const { say, shelf, idempotencyKey, change } = context;
-  await keepAskedLine(
-    shelf,
-    idempotencyKey,
-    { command: 'ask', given: {}, candidates: [question, ...ways.map(({ line }) => asked(line, say))] },
-    change.at,
-  );
+  const { say, idempotencyKey } = context;
+  await keepLines([question, ...ways.map(({ line }) => asked(line, say))], context);
   return {
     kind: 'reply',
     headline,

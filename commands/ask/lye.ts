@@ -21,7 +21,7 @@ import { careTopicIn, lyeTopicIn } from '../../src/engine/questions/lye/topics.t
 import { spoonedOnTop } from '../../src/engine/questions/lye/weighed-amiss.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
 import { mayBeOfShelf } from '../../src/engine/questions/shelf-words.ts';
-import { Refusal } from '../../src/engine/refusal.ts';
+import { Refusal, unlessRefused } from '../../src/engine/refusal.ts';
 import { generalMatter } from './general-matter.ts';
 import { inPassing } from './in-passing.ts';
 import { stopped } from './lye-stopped.ts';
@@ -81,13 +81,8 @@ const OF_A_WEIGHED_RECIPE: ReadonlySet<string> = new Set(['too-much-in', 'too-li
 /** Whether lye and its oils are weighed in a question, so that it can be checked. */
 function isWeighedRecipe(question: string): boolean {
   if (!lyeAskedIn(question).weighed) return false;
-  try {
-    const { weighed, given } = readLyeQuestion(question);
-    return weighed !== undefined && given.oils !== undefined;
-  } catch (refusal) {
-    if (refusal instanceof Refusal) return false;
-    throw refusal;
-  }
+  const told = unlessRefused(() => readLyeQuestion(question));
+  return told?.weighed !== undefined && told.given.oils !== undefined;
 }
 
 /** Whoever opens with the word wants the whole plan, however many oils follow. */

@@ -8,9 +8,9 @@ import { THEMES } from '../../src/engine/palettes/themes.ts';
 import type { QuestionRead } from '../../src/engine/questions/read.ts';
 import { colourNamed } from '../../src/engine/text/colours/colour-name.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
-import { keepAskedLine } from '../../src/records/asked/index.ts';
-import { SURELY_ELSEWHERE } from './elsewhere.ts';
+import { isLikelyElsewhere } from './elsewhere.ts';
 import { askFollowUps } from './follow-ups.ts';
+import { keepLines } from './kept-lines.ts';
 
 const OF_PALETTES =
   /\b(?:palettes?|paletas?|combinac\w+|colou?r (?:combos?|combinations?|schemes?)|colou?rs? (?:ideas?|for)|ideas? (?:de|para|for|on) (?:\w+ )?colou?r\w*|colores (?:para|de|ideas?)|que colores)\b/u;
@@ -23,8 +23,7 @@ export async function paletteIdeaReply(
   read: QuestionRead,
   context: Context,
 ): Promise<Reply | undefined> {
-  if (read.outside !== undefined && (read.outside !== 'other' || read.elsewhere >= SURELY_ELSEWHERE))
-    return undefined;
+  if (isLikelyElsewhere(read)) return undefined;
   const plain = unaccented(question);
   const theme = OF_PALETTES.test(plain) ? THEMES.find(({ words }) => words.test(plain)) : undefined;
   const beside = theme ? undefined : besideIn(plain);
@@ -34,12 +33,7 @@ export async function paletteIdeaReply(
   const names = [...new Set(hexes.map(hex => colour.names[nearestWord(labOfHex(hex))]))];
   const asked = hexes.join(', ');
   const lines = [lineOf('palette make', { colours: asked }), lineOf('palette buy', { colours: asked })];
-  await keepAskedLine(
-    context.shelf,
-    context.idempotencyKey,
-    { command: 'ask', given: {}, candidates: lines },
-    context.change.at,
-  );
+  await keepLines(lines, context);
   const run = (label: string, at: number) => ({
     kind: 'button' as const,
     label,

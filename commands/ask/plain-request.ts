@@ -3,9 +3,9 @@ import type { Given } from '../../src/conversation/question.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import { lineOf } from '../../src/conversation/typed/line-of.ts';
 import { type PlainRequest, plainRequest } from '../../src/engine/questions/plain-requests.ts';
-import { keepAskedLine } from '../../src/records/asked/index.ts';
 import { listOwn } from '../../src/records/recipes/index.ts';
 import { askFollowUps } from './follow-ups.ts';
+import { keepLines } from './kept-lines.ts';
 
 type Asked = { readonly command: string; readonly given: Given };
 
@@ -23,12 +23,7 @@ export async function plainRequestReply(question: string, context: Context): Pro
       : { understood: { job: request.kind, command: asked.command, given: asked.given } };
   if (request.kind === 'undo') {
     // It writes: what was understood is shown first, and done on a press.
-    await keepAskedLine(
-      context.shelf,
-      context.idempotencyKey,
-      { command: 'ask', given: {}, candidates: [line] },
-      context.change.at,
-    );
+    await keepLines([line], context);
     const follow = askFollowUps.run.with({ line: context.idempotencyKey, at: 0 });
     return {
       kind: 'reply',

@@ -5,8 +5,8 @@ import { amountsIn } from '../../src/engine/questions/amounts.ts';
 import { thingsIn } from '../../src/engine/questions/entities.ts';
 import type { Facts } from '../../src/engine/questions/facts.ts';
 import { wordsOf } from '../../src/engine/questions/words-of.ts';
-import { keepAskedLine } from '../../src/records/asked/index.ts';
 import { askFollowUps } from './follow-ups.ts';
+import { keepLines } from './kept-lines.ts';
 
 /** More buttons than this fit under no answer. */
 const MOST = 10;
@@ -65,12 +65,7 @@ export async function severalJarsReply(
   if (named.length < 2) return undefined;
   const { ask } = context.say;
   const lines = linesFor(question, named);
-  await keepAskedLine(
-    context.shelf,
-    context.idempotencyKey,
-    { command: 'ask', given: {}, candidates: [...lines] },
-    context.change.at,
-  );
+  await keepLines(lines, context);
   return {
     kind: 'reply',
     headline: ask.severalJars({ count: lines.length }),

@@ -3,8 +3,8 @@ import type { Reply } from '../../src/conversation/reply.ts';
 import { lineOf } from '../../src/conversation/typed/line-of.ts';
 import { parsePortionRange } from '../../src/engine/quantities/portion.ts';
 import { OF_PORTION, type QuestionRead, type Reading } from '../../src/engine/questions/read.ts';
-import { keepAskedLine } from '../../src/records/asked/index.ts';
 import { askFollowUps } from './follow-ups.ts';
+import { keepLines } from './kept-lines.ts';
 
 /** Asks which portion is meant where the words fit several; undefined where they fit one. */
 export async function whichPortionReply(
@@ -16,11 +16,9 @@ export async function whichPortionReply(
   const { unclear } = facts;
   if (!OF_PORTION.has(job) || given.portion === undefined || unclear.length < 2) return undefined;
   const portions = unclear.map(text => parsePortionRange(text).low);
-  await keepAskedLine(
-    context.shelf,
-    context.idempotencyKey,
-    { command: 'ask', given: {}, candidates: unclear.map(portion => lineOf(command, { ...given, portion })) },
-    context.change.at,
+  await keepLines(
+    unclear.map(portion => lineOf(command, { ...given, portion })),
+    context,
   );
   const { portion: _, ...rest } = given;
   return {

@@ -26,6 +26,16 @@ export class Refusal<Id extends ReasonId = ReasonId> extends Error {
   }
 }
 
+/** What a reader gives; undefined where it refuses. What else it throws is a fault of ours, and is thrown on. */
+export function unlessRefused<Read>(read: () => Read): Read | undefined {
+  try {
+    return read();
+  } catch (refusal) {
+    if (refusal instanceof Refusal) return undefined;
+    throw refusal;
+  }
+}
+
 /** Throws a {@link Refusal}; the caller reads as a statement. */
 export function refuse<Id extends ReasonId>(id: Id, values: Reasons[Id]): never {
   throw new Refusal(id, values);

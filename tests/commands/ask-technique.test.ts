@@ -61,6 +61,8 @@ test.each([
   'how much lye for 500 g olive',
   'lye splashed on my arm while i stirred the swirl',
   'zap test how',
+  'my custard is going thick',
+  'my mayonnaise seized',
   'goggles really needed? just colouring',
   'can I add more lye water to thin it',
 ])('“%s” is no matter of technique', async question => {

@@ -7,7 +7,7 @@ import type { Words } from './words-of.ts';
 const MOST_WORDS = 9;
 /** What may stand beside a name and "how much": anything else may be another craft, a knee or a cake. */
 const BESIDE =
-  /^(?:\d.*|[?!.,;:]+|how|much|many|dose|dosis|cantidad|cuant[oa]s?|que|is|was|it|are|do|does|should|can|i|we|you|u|one|put|use|add|need|want|of|for|in|to|into|the|a|an|my|per|each|again|hey|hi|hello|so|ok|and|then|please|pls|proper|good|nice|full|strong|black|white|colou?r|soap|soaps|batter|oils?|lb|lbs|pound|kg|kilos?|g|grams?|cup|cups|batch|le|lo|se|me|pongo|echo|pone|echa|poner|echar|uso|usar|lleva|va|va|necesito|de|del|para|pa|por|en|el|la|los|un|una|mi|y|hola|buenas|oye|jabon|masa|aceites?|gramos?|taza|tazas|libra|lote|negro|blanco)$/u;
+  /^(?:\d.*|[?!.,;:]+|how|much|many|dose|dosis|cantidad|cuant[oa]s?|que|is|was|it|are|do|does|should|can|i|we|you|u|one|put|use|add|need|want|of|for|in|to|into|the|a|an|my|per|each|again|hey|hi|hello|so|ok|and|then|please|pls|proper|good|nice|full|strong|black|white|colou?r|soap|soaps|batter|oils?|lb|lbs|pound|kg|kilos?|g|grams?|cup|cups|batch|le|lo|se|me|pongo|echo|pone|echa|poner|echar|uso|usar|lleva|va|necesito|de|del|para|pa|por|en|el|la|los|un|una|mi|y|hola|buenas|oye|jabon|masa|aceites?|gramos?|taza|tazas|libra|lote|negro|blanco)$/u;
 const HOW_MUCH = /(?<!\p{L})(?:how much|how many|cuant[oa]s?|que cantidad|dose|dosis)(?!\p{L})/u;
 /** Then it is asked how much is left, what something costs, or how much lye it takes. */
 const OF_SOMETHING_ELSE =

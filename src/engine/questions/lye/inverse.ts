@@ -2,7 +2,7 @@ import { hydroxideDemand, hydroxideIn } from '../../batch/lye/lye.ts';
 import { parseOils } from '../../batch/oils/oil-list.ts';
 import type { Names } from '../../language.ts';
 import type { Band } from '../../origin.ts';
-import { Refusal } from '../../refusal.ts';
+import { unlessRefused } from '../../refusal.ts';
 import { alkaliIn } from './alkali.ts';
 import { superfatIn, weighedIn } from './amounts.ts';
 import { USUAL_SUPERFAT, type WeighedLye } from './check.ts';
@@ -50,11 +50,5 @@ export function oilsForLye(question: string): OilsForLye | undefined {
 }
 
 /** One oil, or several by percent; undefined where it does not read. */
-function blendOf(asked: string) {
-  try {
-    return parseOils(/\d/u.test(asked) ? asked : `${asked} 100%`).shares;
-  } catch (refusal) {
-    if (refusal instanceof Refusal) return undefined;
-    throw refusal;
-  }
-}
+const blendOf = (asked: string) =>
+  unlessRefused(() => parseOils(/\d/u.test(asked) ? asked : `${asked} 100%`).shares);

@@ -1,5 +1,5 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
-import { Refusal, refuse } from '../../refusal.ts';
+import { Refusal, refuse, unlessRefused } from '../../refusal.ts';
 import { asTyped } from './as-typed.ts';
 import { ofBatchAsked } from './batch-asked.ts';
 import { isEveryday, isNearOil, TURNS } from './chat-words.ts';
@@ -171,14 +171,7 @@ function isTalk(word: string, line: string): boolean {
 const namesFat = (words: string): boolean =>
   /\b(?:oils?|butters?|fats?|wax|aceites?|mantecas?|mantequillas?|grasas?|ceras?)\b/u.test(words);
 
-function strictly(line: string): LyeQuestion | undefined {
-  try {
-    return readLyeQuestion(line);
-  } catch (refusal) {
-    if (refusal instanceof Refusal) return undefined;
-    throw refusal;
-  }
-}
+const strictly = (line: string): LyeQuestion | undefined => unlessRefused(() => readLyeQuestion(line));
 
 const isStrangeOil = (word: string): boolean =>
   !TURNS.has(word) && isNearOil(word) && knownOil(word) === undefined;

@@ -14,7 +14,7 @@ export type ReadAs = 'portion' | 'size' | 'oils';
 const READERS: Readonly<
   Record<
     ReadAs,
-    { readonly strict: (text: string) => unknown; readonly told: (text: string) => Told | undefined }
+    { readonly strict: (text: string) => object; readonly told: (text: string) => Told | undefined }
   >
 > = {
   portion: { strict: parsePortionRange, told: portionTold },

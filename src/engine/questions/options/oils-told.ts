@@ -1,9 +1,9 @@
 import { oilsOfBatch } from '../../batch/oils/bare-grams.ts';
 import { knownOil } from '../../batch/oils/find-oil.ts';
-import { Refusal } from '../../refusal.ts';
+import { unlessRefused } from '../../refusal.ts';
 import { PRODUCTS } from '../lye/chat-words.ts';
 import { prepared } from '../lye/prepared.ts';
-import { type LyeQuestion, readLyeQuestion } from '../lye/question.ts';
+import { readLyeQuestion } from '../lye/question.ts';
 import { recipeLine } from '../lye/recipe-line/recipe-line.ts';
 import { gramsOf, POTASSIUM, plainWords } from '../lye/words.ts';
 import { isIdle, listSaidPlainly } from './recipe-phrases.ts';
@@ -44,15 +44,6 @@ function weighed(oils: string, size: string | undefined): string | undefined {
     .join(', ');
 }
 
-function strictly(line: string): LyeQuestion | undefined {
-  try {
-    return readLyeQuestion(line);
-  } catch (refusal) {
-    if (refusal instanceof Refusal) return undefined;
-    throw refusal;
-  }
-}
-
 const TELLS_HOW_MUCH =
   /\d|(?<!\p{L})(?:half|halves|thirds?|quarters?|fifths?|mitad|medi[oa]|tercios?|cuart[oa]s?|quint[oa]s?|equal|igual|iguales)(?!\p{L})/u;
 
@@ -63,7 +54,7 @@ function listed(said: string): string | undefined {
   const read = recipeLine(plain);
   // Which lye and how much superfat are options of their own: what is told here of them would be lost.
   if (!('line' in read) || POTASSIUM.test(plain)) return undefined;
-  const given = strictly(read.line)?.given;
+  const given = unlessRefused(() => readLyeQuestion(read.line))?.given;
   if (given?.oils === undefined || ['superfat', 'additives', 'liquid', 'purity'].some(key => key in given))
     return undefined;
   const oils = weighed(given.oils, given.size);

@@ -76,7 +76,7 @@ export function portionTold(text: string): Told | undefined {
 /** The one thing that is meant, or all that may be; undefined where one of them is not read, or a figure has no place. */
 function asked(
   meant: readonly string[],
-  { isWhole, read }: { readonly isWhole: boolean; readonly read: (text: string) => unknown },
+  { isWhole, read }: { readonly isWhole: boolean; readonly read: (text: string) => object },
 ): Told | undefined {
   const all = [...new Set(meant)];
   if (!all.every(one => isRead(read, one))) return undefined;

@@ -1,7 +1,7 @@
 import { type Amount, parseAmount } from '../../quantities/amount.ts';
 import { parsePortionRange } from '../../quantities/portion.ts';
 import { unitOfWord } from '../../quantities/unit-words.ts';
-import { Refusal } from '../../refusal.ts';
+import { Refusal, unlessRefused } from '../../refusal.ts';
 import { thousandsPlain } from '../../text/amounts/thousands.ts';
 
 export const SPOONS: ReadonlySet<string> = new Set(['teaspoon', 'tablespoon']);
@@ -150,11 +150,4 @@ export function amountOf(text: string): Amount | undefined {
   }
 }
 
-function smallAmount(text: string): Amount | undefined {
-  try {
-    return parseAmount(text);
-  } catch (refusal) {
-    if (refusal instanceof Refusal) return undefined;
-    throw refusal;
-  }
-}
+const smallAmount = (text: string): Amount | undefined => unlessRefused(() => parseAmount(text));

@@ -57,7 +57,7 @@ export function countAt(words: readonly string[], at: number): Count | undefined
 }
 
 const OF_THEM =
-  /^(?:of|o|de|d|out of) (?!\p{L}+ (?:don'?t|do not|say|says|tell|claim|(?:dis)?agree|no dicen|dicen)(?!\p{L}))(?:them|em|'em|dem|those|these|the (?:wells|bars|cavities|holes|slots|moulds|molds|soaps|pieces|containers|jugs|pots|parts|lot)|the(?= \d{1,3} )|los(?= \d{1,3} )|las(?= \d{1,3} )|ellos|ellas|esos|esas|estos|estas|los (?:huecos|moldes|jabones|recipientes|vasos)|las (?:cavidades|barras|pastillas|piezas|jarras|partes))(?![\p{L}])/u;
+  /^(?:of|o|de|d|out of) (?:them|em|'em|dem|those|these|the (?:wells|bars|cavities|holes|slots|moulds|molds|soaps|pieces|containers|jugs|pots|parts|lot)|the(?= \d{1,3} )|los(?= \d{1,3} )|las(?= \d{1,3} )|ellos|ellas|esos|esas|estos|estas|los (?:huecos|moldes|jabones|recipientes|vasos)|las (?:cavidades|barras|pastillas|piezas|jarras|partes))(?![\p{L}])/u;
 const ONE = /^(?:exactly |just |only |solo |nada mas |nomas )?(?:one|un[oa]|1)(?= (?:of|o|de|d) )/u;
 /** "One is blue", "2 van con espirulina": of what was counted before. */
 const DO =
