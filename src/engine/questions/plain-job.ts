@@ -1,6 +1,7 @@
 import { foldedColour, isColourWord } from '../text/colours/folded-colours.ts';
 import type { NamedThing } from './entities.ts';
 import type { Job } from './jobs.ts';
+import { kindAlone } from './kind-alone.ts';
 import type { Words } from './words-of.ts';
 
 /** Longer questions tell more than a name and what is asked of it. */
@@ -14,8 +15,8 @@ const OF_SOMETHING_ELSE =
   /(?<!\p{L})(?:left|have|has|got|stock|queda\p{L}*|tengo|hay|sobra\p{L}*|cost\p{L}*|price|cuesta|vale|lye|naoh|koh|sosa|lejia|superfat|water|agua|long|tiempo|time|weigh\p{L}*|pesa\p{L}*|gave|used|use[ds]|took|bought|grams? is|gramos son)(?!\p{L})/u;
 const BEST =
   /^(?:(?:what(?:s| is)?|which(?: is)?|cual es|que es) )?(?:the |a |el |la |un |una )?(?:best|good|nicest|mejor|buen|buena) (\p{L}+(?: \p{L}+)?)(?: (?:please|pls|in soap|for soap|en jabon|para jabon|porfa))? ?\??$/u;
-/** Kinds that are named without which one: all of them are dosed alike. */
-const KIND = /(?<!\p{L})(?:clays?|arcillas?)(?!\p{L})/u;
+/** Of a kind that is named without which one, all are dosed alike. */
+const DOSED_ALIKE: ReadonlySet<string | undefined> = new Set(['clay', 'arcilla']);
 
 /** A job that a short question asks for in so many words, and of what; undefined where it has to be judged. */
 export type PlainJob = { readonly job: Extract<Job, 'dose' | 'mix'>; readonly of: string };
@@ -24,15 +25,18 @@ export type PlainJob = { readonly job: Extract<Job, 'dose' | 'mix'>; readonly of
  * "How much ultramarine", "achiote cuánto", "best green": a name and what is asked of it, which needs no judge. Pure.
  * @example plainJobOf(words, things) // { job: 'dose', of: 'ultramarine' }
  */
-export function plainJobOf({ words, text }: Words, things: readonly NamedThing[]): PlainJob | undefined {
+export function plainJobOf(read: Words, things: readonly NamedThing[]): PlainJob | undefined {
+  const { words, text } = read;
   if (words.length > MOST_WORDS) return undefined;
   const [thing] = things;
   if (HOW_MUCH.test(text) && !OF_SOMETHING_ELSE.test(text)) {
-    const kind = thing ? undefined : KIND.exec(text)?.[0];
+    const kind = thing ? undefined : kindAlone(read);
     const isOne = things.length === 1 && thing!.colourants.length > 0;
-    const of = isOne ? thing!.text : kind;
+    const of = isOne ? thing!.text : DOSED_ALIKE.has(kind) ? kind : undefined;
     const named = of?.split(' ') ?? [];
-    if (of !== undefined && words.every(word => BESIDE.test(word) || named.includes(word)))
+    // "Clays" are named by their kind.
+    const isNamed = (word: string) => named.includes(word) || named.includes(word.replace(/s$/u, ''));
+    if (of !== undefined && words.every(word => BESIDE.test(word) || isNamed(word)))
       return { job: 'dose', of };
   }
   const best = BEST.exec(text.trim())?.[1];

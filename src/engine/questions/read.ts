@@ -7,6 +7,7 @@ import { type NamedThing, thingsIn } from './entities.ts';
 import { type Facts, factsOf } from './facts.ts';
 import { fieldOf, isOurs, type Judged, LEAST } from './field-of.ts';
 import type { Job } from './jobs.ts';
+import { kindAlone } from './kind-alone.ts';
 import type { Found } from './learned/features.ts';
 import { chanceElsewhere } from './learned/field/read.ts';
 import { type Chance, chancesOf } from './learned/read.ts';
@@ -84,21 +85,6 @@ function portionFor(job: Job, read: Facts): Facts {
   return { ...read, portion: POUND_OF_OILS, mix };
 }
 
-const HEADS: ReadonlyMap<string, string> = new Map([
-  ['clay', 'clay'],
-  ['clays', 'clay'],
-  ['arcilla', 'arcilla'],
-  ['arcillas', 'arcilla'],
-  ['oxide', 'iron oxide'],
-  ['oxides', 'iron oxide'],
-  ['oxido', 'oxido de hierro'],
-  ['oxidos', 'oxido de hierro'],
-]);
-
-/** What is named by its kind alone, of which the answer asks which one: "my clay keeps clumping". */
-const headAlone = ({ words }: Words): string | undefined =>
-  words.map(word => HEADS.get(word)).find(head => head !== undefined);
-
 /** What a question tells, as its likeliest job takes it. */
 function factsFor(
   job: Job | undefined,
@@ -117,7 +103,7 @@ function factsFor(
   const beside = isOfThings && things.length > 0 ? plantsBeside(words, things) : [];
   if (beside.length > 0) return { ...told, named: [...told.named, ...beside], plants: beside };
   const unlisted =
-    isOfThings && things.length === 0 ? (unlistedIn(words)?.text ?? headAlone(words)) : undefined;
+    isOfThings && things.length === 0 ? (unlistedIn(words)?.text ?? kindAlone(words)) : undefined;
   return unlisted === undefined
     ? told
     : { ...told, named: [unlisted], subject: unlisted, mix: told.mix ?? unlisted };
@@ -152,7 +138,6 @@ type JobChance = Chance & { readonly of: Job };
 
 /** What is plainly asked of, where nothing else was named or wished. */
 function withPlain(facts: Facts, plain: PlainJob | undefined): Facts {
-  if (plain?.job === 'dose' && facts.named.length === 0) return { ...facts, named: [plain.of] };
   if (plain?.job !== 'mix' || facts.target !== undefined) return facts;
   const named = colourNamed(plain.of);
   return named ? { ...facts, target: { text: plain.of, hex: named.hex, name: named.name } } : facts;

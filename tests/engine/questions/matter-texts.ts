@@ -1,11 +1,11 @@
-import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { lyeMatters as english } from '../../../src/words/en/lye/lye-matters.ts';
 import { lyeMatters as spanish } from '../../../src/words/es/lye/lye-matters.ts';
 import { DOZENS, jobTexts } from './job-texts.ts';
+import { type LabelledLine, labelledLines } from './labelled-lines.ts';
 
-/** A question with the matter of lye that it is about, or `none`; `writer`: whose words they are. */
-export type MatterText = { readonly text: string; readonly label: string; readonly writer: string };
+/** A question with what it is about, a matter of lye or `none`. */
+export type MatterText = LabelledLine;
 
 /** Who asked of handling lye without having seen what finds it: one is left out at a time. */
 export const REVIEWERS = [
@@ -18,18 +18,6 @@ export const REVIEWERS = [
 ] as const;
 
 const folder = join(import.meta.dirname, 'lye-matters');
-
-/** One file a writer: matters in brackets, and under each the questions about it, a line each. */
-function ofFile(file: string): readonly MatterText[] {
-  const texts: MatterText[] = [];
-  let label = 'none';
-  for (const line of readFileSync(join(folder, file), 'utf8').split('\n')) {
-    const heading = /^\[(.+)\]$/u.exec(line)?.[1];
-    if (heading !== undefined) label = heading;
-    else if (line.trim() !== '') texts.push({ text: line.trim(), label, writer: file.replace('.txt', '') });
-  }
-  return texts;
-}
 
 /**
  * What is asked beside lye, by writers of other things; these two are kept to try the model on. What only looks foreign may be
@@ -81,7 +69,7 @@ const ofWords = (): readonly MatterText[] =>
 
 /** Every text, those that are kept out too. */
 export const matterTexts = (): readonly MatterText[] => [
-  ...readdirSync(folder).sort().flatMap(ofFile),
+  ...labelledLines(folder),
   ...ofWords(),
   ...elsewhere(),
 ];

@@ -36,3 +36,7 @@ export type Emergency = {
   /** A reaction that swells throat, tongue or face or takes the breath: nothing comes before the call. */
   readonly airway?: true;
 };
+
+/** An eye that is told of has minutes: a jug that is likelier does not come before it. */
+export const isEyeBeforeJug = (told: Emergency, likelier: { readonly id: EmergencyId }): boolean =>
+  told.id === 'lye-eye' && !told.inDoubt && likelier.id === 'lye-eruption';

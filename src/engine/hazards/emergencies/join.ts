@@ -1,4 +1,4 @@
-import type { Emergency } from './emergency.ts';
+import { type Emergency, isEyeBeforeJug } from './emergency.ts';
 import type { LearnedReading } from './learned/read.ts';
 
 /**
@@ -40,9 +40,7 @@ export function joined(
     return best.score - next.score < UNCLEAR ? [inDoubt(best.id), inDoubt(next.id)] : [inDoubt(best.id)];
   // An animal burns and coughs as people do; its own first aid says so.
   const isAnimals = first.id === 'animal-exposed' && !first.inDoubt;
-  // An eye has minutes, whatever the jug does.
-  const isEye = first.id === 'lye-eye' && !first.inDoubt && best.id === 'lye-eruption';
-  if (first.id === best.id || first.airway || isAnimals || isEye) return read;
+  if (first.id === best.id || first.airway || isAnimals || isEyeBeforeJug(first, best)) return read;
   const known = read.find(({ id }) => id === best.id);
   const others = read.filter(({ id }) => id !== best.id);
   const lead = best.score - likeliest.find(({ id }) => id === first.id)!.score;

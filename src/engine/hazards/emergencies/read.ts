@@ -2,7 +2,7 @@ import { cut } from '../../text/cut.ts';
 import type { Model } from '../../text/learned/model.ts';
 import { LONGEST_WORDS } from '../../text/tokens.ts';
 import { isAskedBefore } from './asked-before.ts';
-import { EMERGENCY_IDS, type Emergency, type EmergencyId } from './emergency.ts';
+import { EMERGENCY_IDS, type Emergency, type EmergencyId, isEyeBeforeJug } from './emergency.ts';
 import { accountsOf, type Weighed, type Weights, weighAll } from './evidence/weigh.ts';
 import WEIGHTS from './evidence/weights.json' with { type: 'json' };
 import { isTakenBack, toldAfterAlarm } from './false-alarm.ts';
@@ -140,8 +140,7 @@ function likeliestFirst(told: readonly Emergency[], weighed: readonly Weighed[])
   // Metal in lye foams over too, and an animal coughs and burns as people do; their own first aid says so.
   const isTold = told.some(({ id }) => id === best?.id);
   if (best?.id === 'lye-eruption' && first?.id === 'hydrogen-from-metal') return told;
-  // An eye has minutes, whatever the jug does.
-  if (best?.id === 'lye-eruption' && first?.id === 'lye-eye') return told;
+  if (best && first && isEyeBeforeJug(first, best)) return told;
   if (first?.id === 'animal-exposed' && !isTold) return told;
   if (!best || !first || scoreOfFirst === undefined || best.score <= scoreOfFirst + CLEARLY) return told;
   const known = told.find(({ id }) => id === best.id);

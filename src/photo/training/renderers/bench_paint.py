@@ -9,7 +9,8 @@ import bench_soap as soap
 import bench_table as tab
 import bench_trace as tr
 from bench_noise import Noise, gauss, mix, smooth, sub
-from draw_bench import FUN, ORDER, geometry
+from bench_flaws import FUN, ORDER
+from bench_geometry import geometry
 
 bc = tr.bc
 

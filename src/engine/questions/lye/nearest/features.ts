@@ -1,21 +1,9 @@
-import { ideaCounts, pieceCounts, wordCounts } from '../../../text/learned/hashes.ts';
+import { ideaCounts, wordCounts } from '../../../text/learned/hashes.ts';
 import type { Features, Model } from '../../../text/learned/model.ts';
-import { stem, tokenise } from '../../../text/tokens.ts';
+import { FIGURE, questionWords, stemmed, wordFeatures } from '../../../text/learned/question-words.ts';
 import { ideasIn } from './ideas.ts';
 
-/** Words beyond these tell a story. */
-const MOST_WORDS = 60;
-/** So much is read of a text, in UTF-16 units. */
-const LONGEST = 600;
-const FIGURE = '<figure>';
-
 const LENGTHS = { words: 0.8, stems: 1, pieces: 0.9, ideas: 1.2 } as const;
-
-const wordsOf = (question: string): readonly string[] =>
-  tokenise(question.slice(0, LONGEST))
-    .filter(({ kind }) => kind !== 'mark')
-    .slice(0, MOST_WORDS)
-    .map(({ kind, text }) => (kind === 'number' ? FIGURE : text));
 
 /** Each idea and each two of them, whatever stands between. */
 const withPairs = (ideas: readonly string[]): readonly string[] => [
@@ -23,15 +11,11 @@ const withPairs = (ideas: readonly string[]): readonly string[] => [
   ...ideas.flatMap((one, at) => ideas.slice(at + 1).map(other => `${one}+${other}`)),
 ];
 
-const stemmed = (word: string) => `~${stem(word)}`;
-
 /** A question's words, their stems and pieces, and what they stand for in either language; figures all alike. */
 export function featuresOf(question: string): Features {
-  const words = wordsOf(question);
+  const words = questionWords(question);
   return [
-    { counts: wordCounts(words), length: LENGTHS.words },
-    { counts: wordCounts(words.map(stemmed)), length: LENGTHS.stems },
-    { counts: pieceCounts(words.filter(word => word !== FIGURE)), length: LENGTHS.pieces },
+    ...wordFeatures(words, LENGTHS),
     { counts: ideaCounts(withPairs(ideasIn(words))), length: LENGTHS.ideas },
   ];
 }
@@ -41,7 +25,7 @@ const LEAST_LETTERS = 4;
 
 /** Which share of a question's telling words a model knows, 0 to 1; 1 where it has none. */
 export function shareKnown(question: string, { rows }: Pick<Model, 'rows'>): number {
-  const words = wordsOf(question).filter(word => word !== FIGURE && word.length >= LEAST_LETTERS);
+  const words = questionWords(question).filter(word => word !== FIGURE && word.length >= LEAST_LETTERS);
   const known = words.filter(
     word =>
       ideasIn([word]).length > 0 ||
