@@ -1,6 +1,7 @@
 import { barredInSentence, batchPartIn } from '../../src/engine/hazards/index.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
 import { outsideField } from '../../src/engine/questions/scope.ts';
+import { plantNamed } from '../../src/engine/stability/plant-classes.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { isNamedElsewhere, MOST_SURELY_ELSEWHERE } from './elsewhere.ts';
 
@@ -96,7 +97,10 @@ function pressedOf(
   { facts: { named }, readings: [reading] }: QuestionRead,
 ): string | undefined {
   if (reading === undefined || !/^(?:colourant check|dose)$/u.test(reading.command)) return undefined;
+  // What lye does to the juice of a plant that is listed is told by what colours it.
+  const isTold = (name: string) => reading.job === 'survives-lye' && plantNamed(name) !== undefined;
   return named
+    .filter(name => !isTold(name))
     .map(name => {
       const plain = name.replace(/[^\p{L}\p{N} ]/gu, '.');
       return new RegExp(

@@ -32,8 +32,10 @@ export function survivalReply(
   // "A mix for avocado green": the plant is what the colour is likened to.
   if (reading?.job === 'mix' && reading.score >= MOST_SURELY && read.facts.target !== undefined)
     return undefined;
-  const asked = isLeftOpen(near) ? survivalAsked(question, isSure) : undefined;
-  if (!asked) return undefined;
+  // How much of it is worth putting in hangs on what lye leaves of it.
+  const isDosed = reading?.job === 'dose' && reading.score >= SURELY;
+  const asked = isLeftOpen(near) ? survivalAsked(question, isSure || isDosed) : undefined;
+  if (!asked || (isDosed && asked.of === undefined)) return undefined;
   if (read.outside !== undefined && (read.outside !== 'other' || !asked.isOfSoap)) return undefined;
   const { name, plant, of, isLiquid } = asked;
   const words = say.plants;
@@ -43,14 +45,15 @@ export function survivalReply(
     headline: of ? words.fate[of](name) : words.notListed(name),
     data: {
       understood: {
-        job: 'survives-lye',
-        command: 'colourant check',
-        given: { item: plant ?? name },
+        ...(isDosed
+          ? { job: 'dose', command: 'dose', given: { ...reading.given, colourant: plant ?? name } }
+          : { job: 'survives-lye', command: 'colourant check', given: { item: plant ?? name } }),
         facts: { ...read.facts, named: [name] },
       },
       plant: { name, plant, of },
     },
     blocks: [
+      ...(isDosed ? [{ kind: 'text' as const, text: words.usual }] : []),
       { kind: 'text', text: of ? words.test : words.onlyForSoap },
       ...(origin
         ? [

@@ -3,6 +3,7 @@ import { amountAlone } from '../text/amounts/amount-alone.ts';
 import { VESSEL_WORDS } from '../text/amounts/amount-asides.ts';
 import { type AmountPhrase, amountPhrase } from '../text/amounts/amount-phrases.ts';
 import { hedged, withoutRemark } from '../text/amounts/amount-remarks.ts';
+import { readOff } from '../text/amounts/filled-to.ts';
 import { restated } from '../text/amounts/restated.ts';
 import { spokenAmounts } from '../text/amounts/spoken-amounts.ts';
 import { isAnyOil } from '../text/amounts/stop-words.ts';
@@ -152,7 +153,7 @@ const STRANGE: ReadonlySet<string> = new Set(['amount-unit-unknown', 'amount-unr
  * Throws as {@link parsePortion} does, but for ranges, and a Refusal `amount-gross` (`615 g with the jug`).
  */
 export function parsePortionRange(typed: string, measures: Measures = MEASURES.us): PortionRange {
-  const whole = withHundreds(typed);
+  const whole = readOff(withHundreds(typed));
   const plain = plainPortion(whole, measures);
   if (plain) return { low: plain, about: false };
   refuseGross(whole);

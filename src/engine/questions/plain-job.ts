@@ -2,6 +2,7 @@ import { foldedColour, isColourWord } from '../text/colours/folded-colours.ts';
 import type { NamedThing } from './entities.ts';
 import type { Job } from './jobs.ts';
 import { kindAlone } from './kind-alone.ts';
+import { plantAsked } from './plant-asked.ts';
 import type { Words } from './words-of.ts';
 
 /** Longer questions tell more than a name and what is asked of it. */
@@ -19,7 +20,7 @@ const BEST =
 const DOSED_ALIKE: ReadonlySet<string | undefined> = new Set(['clay', 'arcilla']);
 
 /** A job that a short question asks for in so many words, and of what; undefined where it has to be judged. */
-export type PlainJob = { readonly job: Extract<Job, 'dose' | 'mix'>; readonly of: string };
+export type PlainJob = { readonly job: Extract<Job, 'dose' | 'mix' | 'survives-lye'>; readonly of: string };
 
 /**
  * "How much ultramarine", "achiote cuánto", "best green": a name and what is asked of it, which needs no judge. Pure.
@@ -27,6 +28,8 @@ export type PlainJob = { readonly job: Extract<Job, 'dose' | 'mix'>; readonly of
  */
 export function plainJobOf(read: Words, things: readonly NamedThing[]): PlainJob | undefined {
   const { words, text } = read;
+  const plant = plantAsked(read, things);
+  if (plant !== undefined) return { job: 'survives-lye', of: plant };
   if (words.length > MOST_WORDS) return undefined;
   const [thing] = things;
   if (HOW_MUCH.test(text) && !OF_SOMETHING_ELSE.test(text)) {

@@ -37,7 +37,7 @@ const LIQUID =
   /\b(?:juices?|tea|infusion|brew|puree|pulp|smoothie|jugo|zumo|te|pure|pulpa|licuad[oa]|hervid[oa]|agua de|instead of water|wine|vino|beer|cerveza|stout|espresso|in place of|instead of|en vez de|en lugar de)\b/u;
 
 /** A plant's oil is a fat or a scent, and a colour may only bear its name. */
-const OTHERWISE = /^(?:oils?|butter|essential|fragrance|mica|oxide|clay|pigment|red|yellow|lake)$/u;
+const OTHERWISE = /^(?:oils?|butter|essential|fragrance|mica|oxide|clay|pigment|red|yellow|lake|tree)$/u;
 const OTHERWISE_BEFORE =
   /\b(?:aceites?|manteca|fragancia|esencia|mica|arcilla|oxido)(?: esencial)?(?: de(?: la| el)?)?$/u;
 

@@ -14,6 +14,7 @@ export const PLANT_CLASSES = [
   'indigo',
   'phycocyanin',
   'browned-sugar',
+  'roasted-meal',
 ] as const;
 export type PlantClass = (typeof PLANT_CLASSES)[number];
 
@@ -37,6 +38,7 @@ export const PLANT_CLASS_ORIGINS: Readonly<Record<PlantClass, Origin>> = {
   indigo: fromMemory('Cardon, Natural Dyes (2007), on indigo: its vats are alkaline'),
   phycocyanin: fromMemory('Chaiklahan et al., Process Biochem. 47 (2012) 659'),
   'browned-sugar': fromMemory('food chemistry of caramel and of roasted browns'),
+  'roasted-meal': { trust: 'common practice', source: 'makers who colour with toasted flours' },
 };
 
 /**
@@ -51,10 +53,10 @@ const PLANTS: Readonly<Record<PlantClass, string>> = {
   chlorophyll:
     'spinach=espinaca=espinacas=hojas de espinaca=hojitas de espinaca; parsley=perejil; nettle=nettles=ortiga=ortigas; kale=col rizada; moringa=malunggay; alfalfa=lucerne; wheatgrass=barley grass=pasto de trigo; matcha=te matcha; green tea=te verde; chlorella=clorela=chlorela; chlorophyll=clorofila; mint leaf=mint leaves=hierbabuena=yerbabuena; basil=albahaca; cilantro=coriander leaf; seaweed=kelp=nori=alga=algas; dill=eneldo; rosemary leaf; sage leaf; avocado flesh=aguacate=palta; cucumber=pepino; grass clippings=pasto=cesped; comfrey leaf; olive leaf=hoja de olivo; yerba mate; cactus pad=nopal=nopales; broccoli=brocoli; celery=apio; lettuce=lechuga; peas=arvejas=guisantes',
   carotenoids:
-    'carrot=carrots=zanahoria=zanahorias; pumpkin=squash=calabaza=zapallo=ahuyama=auyama; sweet potato=batata=camote=boniato; tomato=tomato paste=tomate=pasta de tomate=salsa de tomate; saffron=azafran=kesar; marigold=marigolds=calendula=cempasuchil=cempoalxochitl=flor de muerto=tagetes; annatto=achiote=urucum=onoto; paprika=pimenton=pimiento rojo; red palm oil; sea buckthorn=espino amarillo; mango; papaya=lechosa; persimmon=caqui; egg yolk=yolk=egg yolks=yema=yemas=yema de huevo; corn=maiz amarillo; lutein=luteina; lycopene=licopeno; astaxanthin=astaxantina; goji; cape gooseberry=uchuva=uvilla=aguaymanto; bee pollen=polen=polen molido=polen de abeja; sunflower petals=petalos de girasol; dandelion flower=dandelion=dandelions=dandelion heads=dandelion petals=diente de leon; passion fruit=maracuya=parcha; rosehip=escaramujo=rosa mosqueta; guajillo; tesu; nance',
+    'carrot=carrots=zanahoria=zanahorias; pumpkin=squash=calabaza=zapallo=ahuyama=auyama; sweet potato=batata=camote=boniato; tomato=tomato paste=tomate=pasta de tomate=salsa de tomate; saffron=azafran=kesar; marigold=marigolds=french marigold=french marigolds=calendula=cempasuchil=cempoalxochitl=flor de muerto=tagetes; annatto=achiote=urucum=onoto; paprika=pimenton=pimiento rojo; red palm oil; sea buckthorn=espino amarillo; mango; papaya=lechosa; persimmon=caqui; egg yolk=yolk=egg yolks=yema=yemas=yema de huevo; corn=maiz amarillo; lutein=luteina; lycopene=licopeno; astaxanthin=astaxantina; goji; cape gooseberry=uchuva=uvilla=aguaymanto; bee pollen=polen=polen molido=polen de abeja; sunflower petals=petalos de girasol; dandelion flower=dandelion=dandelions=dandelion heads=dandelion petals=diente de leon; passion fruit=maracuya=parcha; rosehip=escaramujo=rosa mosqueta; guajillo; tesu; nance',
   curcumin: 'turmeric=curcuma=haldi=kurkuma=curcumin=curcumina; curry powder=curry',
   tannins:
-    'black tea=te negro=rooibos=chai=tea bags; walnut husk=walnut husks=walnut hulls=walnut hull=walnut=nogalina=nogal=cascara de nuez; pomegranate rind=pomegranate peel=cascara de granada; oak bark=corteza de roble=acorn=acorns=bellotas; sumac=zumaque; avocado pit=avocado pits=avocado stone=hueso de aguacate=pepa de palta=semilla de aguacate; cutch=catechu; tara; banana peel=platano=banana=banano=cambur; apple=manzana=apples; pear=pera; oak gall; eucalyptus leaf=hoja de eucalipto; hazelnut skin; chestnut=castana; grape seed; cinchona; guava=guayaba; lulo=naranjilla; lavender buds=lavender flowers=dried lavender=lavanda seca=flor de lavanda=flores de lavanda; propolis=propoleo=propoleos; borojo; tamarind=tamarindo; quince=membrillo; henna=mehndi',
+    'black tea=tea=te negro=rooibos=chai=tea bags; walnut husk=walnut husks=walnut hulls=walnut hull=walnut=nogalina=nogal=cascara de nuez; pomegranate rind=pomegranate peel=cascara de granada; oak bark=corteza de roble=acorn=acorns=bellotas; sumac=zumaque; avocado pit=avocado pits=avocado stone=hueso de aguacate=pepa de palta=semilla de aguacate; cutch=catechu; tara; banana peel=platano=banana=banano=cambur; apple=manzana=apples; pear=pera; oak gall; eucalyptus leaf=hoja de eucalipto; hazelnut skin; chestnut=castana; grape seed; cinchona; guava=guayaba; lulo=naranjilla; lavender buds=lavender flowers=dried lavender=lavanda seca=lavanda en flor=flor de lavanda=flores de lavanda; propolis=propoleo=propoleos; borojo; tamarind=tamarindo; quince=membrillo; henna=mehndi',
   flavonoids:
     'onion skin=onion skins=cascara de cebolla=piel de cebolla; weld=gualda; chamomile=manzanilla; safflower=cartamo; goldenrod=vara de oro; dyers broom=retama; mimosa flower; osage orange; buckthorn berry; gorse=tojo; chillca=chilca; tansy=tanaceto; ginger=jengibre; lemon peel=cascara de limon; orange peel=cascara de naranja',
   quinones:
@@ -66,6 +68,8 @@ const PLANTS: Readonly<Record<PlantClass, string>> = {
   phycocyanin: 'blue spirulina=espirulina azul=phycocyanin=ficocianina',
   'browned-sugar':
     'coffee=espresso=cafe=coffee grounds=borra de cafe=cold brew; cocoa=cacao=chocolate; stout=beer=cerveza=porter=ale; molasses=melaza=treacle; panela=piloncillo=brown sugar=azucar morena=rapadura; honey=miel; caramel=caramelo; malt=malta; chicory=achicoria; maple syrup; soy sauce; cola; dates=datiles; carob=algarroba; dulce de leche',
+  'roasted-meal':
+    'toasted corn flour=gofio=gofio de millo=gofio de trigo=harina tostada=harina de maiz tostado=pinole=machica; oatmeal=oat flour=avena=harina de avena; toasted barley=cebada tostada',
 };
 
 const BY_NAME: ReadonlyMap<string, { readonly plant: string; readonly of: PlantClass }> = new Map(

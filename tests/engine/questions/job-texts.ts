@@ -69,6 +69,9 @@ const SETS = [
   'fishmarket-and-dispensary',
   'omnibus-and-porch',
   'pipewrench-and-seminar',
+  'conductor-and-neighbour',
+  'labbench-and-bakehouse',
+  'fishstall-and-estuary',
 ] as const;
 
 /** What came in and is to be written down, whatever else is told of it. */
@@ -121,17 +124,19 @@ function ofSet(writer: string): readonly JobText[] {
 const CORPORA = ['first', 'second'] as const;
 export const DOZENS: ReadonlySet<string> = new Set(CORPORA.map(hand => `${hand} dozens`));
 
+const ofHeading = (heading: string, text: string): JobText['label'] =>
+  heading === 'shelf'
+    ? ofShelf(text)
+    : heading === 'survives'
+      ? 'survives-lye'
+      : (heading as JobText['label']);
+
 function ofCorpus(hand: (typeof CORPORA)[number]): readonly JobText[] {
   const folder = join(import.meta.dirname, 'corpus', hand);
   return ['en.txt', 'es.txt'].flatMap(name =>
     [...linesOf(join(folder, name))].flatMap(([heading, lines]) =>
       lines.map((text): JobText => {
-        const label =
-          heading === 'shelf'
-            ? ofShelf(text)
-            : heading === 'survives'
-              ? 'survives-lye'
-              : (heading as JobText['label']);
+        const label = ofHeading(heading, text);
         const part = label === 'outside' || label === 'inside' ? 'scope' : 'question';
         return { text, label, writer: `${hand} dozens`, part };
       }),
@@ -139,10 +144,30 @@ function ofCorpus(hand: (typeof CORPORA)[number]): readonly JobText[] {
   );
 }
 
+/**
+ * Short questions as they come all day, by four hands, under what they ask for as another hand told it; under `inside` what is of the
+ * craft and no job: how one works, what keeps. Each under the heading that the phrasings have.
+ */
+const ORDINARY = ['midlands', 'dye-works', 'sea-front', 'barber-shop'] as const;
+export const ORDINARY_WRITERS: ReadonlySet<string> = new Set(ORDINARY.map(hand => `${hand}, ordinary`));
+
+const ofOrdinary = (hand: (typeof ORDINARY)[number]): readonly JobText[] =>
+  [...linesOf(join(import.meta.dirname, 'ordinary', `${hand}.txt`))].flatMap(([heading, lines]) =>
+    lines.map(
+      (text): JobText => ({
+        text,
+        label: ofHeading(heading, text),
+        writer: `${hand}, ordinary`,
+        part: heading === 'inside' ? 'scope' : 'question',
+      }),
+    ),
+  );
+
 /** Every text that is learned from. */
 export const jobTexts = (): readonly JobText[] => [
   ...SETS.flatMap(ofSet),
   ...CORPORA.flatMap(ofCorpus),
+  ...ORDINARY.flatMap(ofOrdinary),
   ...phrasings(1).map(({ text, label }): JobText => ({ text, label, writer: 'own', part: 'own' })),
   ...EXAMPLES.filter((_, at) => at % 3 === 0).map(
     ({ text }): JobText => ({ text, label: 'diagnose', writer: 'own', part: 'own' }),

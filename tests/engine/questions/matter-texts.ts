@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { lyeMatters as english } from '../../../src/words/en/lye/lye-matters.ts';
 import { lyeMatters as spanish } from '../../../src/words/es/lye/lye-matters.ts';
-import { DOZENS, jobTexts } from './job-texts.ts';
+import { DOZENS, jobTexts, ORDINARY_WRITERS } from './job-texts.ts';
 import { type LabelledLine, labelledLines } from './labelled-lines.ts';
 
 /** A question with what it is about, a matter of lye or `none`. */
@@ -44,11 +44,17 @@ const OF_FIELDS: ReadonlySet<string> = new Set([
   'fishmarket-and-dispensary',
   'omnibus-and-porch',
   'pipewrench-and-seminar',
+  'conductor-and-neighbour',
+  'labbench-and-bakehouse',
+  'fishstall-and-estuary',
 ]);
 
 const elsewhere = (): readonly MatterText[] =>
   jobTexts()
-    .filter(({ label, writer }) => label !== 'inside' && !DOZENS.has(writer) && !OF_FIELDS.has(writer))
+    .filter(
+      ({ label, writer }) =>
+        label !== 'inside' && !DOZENS.has(writer) && !OF_FIELDS.has(writer) && !ORDINARY_WRITERS.has(writer),
+    )
     .filter(({ part, label }) => part !== 'own' || label !== 'outside')
     // What is asked of lye without two figures is no recipe, and may be any of the matters.
     .filter(({ text, label }) => label !== 'lye' || (text.match(/\d+/gu) ?? []).length > 1)

@@ -42,7 +42,7 @@ export const kitchenPlants: readonly Colourant[] = [
     id: 'paprika',
     names: { en: 'Paprika', es: 'Pimentón' },
     synonyms: namesIn(
-      `paprika powder, sweet paprika, capsicum annuum, capsanthin, pimentón dulce, páprika, capsantina, e160c, e 160c, paprika oleoresin, pimentón en polvo`,
+      `paprika powder, sweet paprika, capsicum annuum, capsanthin, pimentón dulce, páprika, capsantina, e160c, e 160c, ají de color, color de pimentón, paprika oleoresin, pimentón en polvo`,
     ),
     inci: 'Capsicum Annuum Fruit Powder',
     alkali: { behaviour: 'stable' },

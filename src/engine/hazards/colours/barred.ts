@@ -197,7 +197,7 @@ export const BARRED: readonly BarredColour[] = [
   {
     reason: 'cloth-dye',
     names:
-      'fabric dye; clothing dye; textile dye; cloth dye; tie dye; tie dye powder; laundry bluing; laundry blue; bluing; azulete; azul de lavar; anil de lavar; azul de lavar ropa; leather dye; shoe dye; fibre reactive dye; wood stain; hair dye; hair colour dye; tinte para ropa; tinte de ropa; tinte textil; anilina para ropa; tinte para tela; tinte para telas; colorante textil; tinte para cuero; tinte para pelo; tinte de pelo; tinte para cabello; tinte de cabello; tinte para madera',
+      'fabric dye; clothing dye; textile dye; cloth dye; tie dye; tie dye powder; laundry bluing; laundry blue; bluing; azulete; azul de lavar; anil de lavar; anil de ropa; anil de la ropa; anil para la ropa; anil para lavar; azul de lavar ropa; azul para la ropa; azulillo; leather dye; shoe dye; fibre reactive dye; wood stain; hair dye; hair colour dye; tinte para ropa; tinte de ropa; tinte textil; anilina para ropa; tinte para tela; tinte para telas; colorante textil; tinte para cuero; tinte para pelo; tinte de pelo; tinte para cabello; tinte de cabello; tinte para madera',
     source: practice('made for cloth, leather, wood or hair: sensitises skin'),
   },
   {

@@ -12,6 +12,16 @@ const ALMONDS =
   /(?<!(?:leche|harina|mantequilla|manteca|crema|pasta) (?:de )?)(?<!\p{L})(?:aceite de )?almendras?(?! (?:dulces?|amargas?))(?!\p{L})/giu;
 /** "Sheabutter". */
 const ONE_WORD = /(?<!\p{L})(?:(shea|cocoa|mango|kokum)(butter)|(rice)(bran)|(palm)(kernel))(?!\p{L})/giu;
+/** "Coco nut", "sun flower": one oil's name in two words. */
+const TWO_WORDS =
+  /(?<!\p{L})(?:(coco|pea|hazel|wal) (nut)|(sun|saf) (flower)|(rape|grape|flax|lin|cotton) (seed))(?!\p{L})/giu;
+const HIGH_OLEIC = /(?<!\p{L})hi[- ]oleic(?!\p{L})/giu;
+/** "300 g tallow +150 coconut". */
+const PLUS = /\s*\+\s*(?=\d)/gu;
+/** "(dont ask)": a remark about oneself. */
+const DONT_ASK =
+  /[\s,]*\(?(?<!\p{L})(?:do ?n['’]?t|do not|dinnae|no me) (?:ask|judge|laugh|pregunt\p{L}+|juzgu\p{L}+)(?: (?:me|why|how|please|por qu[eé]|c[oó]mo))*(?=\s*(?:[),.;+]|$))\)?/giu;
+
 /** "Castor the last 10", "the last quarter coconut". */
 const THE_LAST =
   /(?<!\p{L})(?:the |las? |los |el )?(?:last|final|remaining|[uú]ltim[oa]s?) (?=\d|(?:quarter|third|fifth|half|cuart[oa]|terci|quint[oa]|mitad))/giu;
@@ -21,6 +31,23 @@ const REST_OF = new RegExp(
   String.raw`(?<!\p{L})(?:(?:the|el|lo) )?(?:rest|remainder|resto|dem[aá]s) (?:of|del?) (?:(?:the|an?|el|la|un|una) )?((?:\d[\d.,]* ?)?${MASS})(?!\p{L})(?:,? (?:was|is|were|es|era|eran|son|fue|de|of))*`,
   'giu',
 );
+/** "Lard the rest to make 700", "rest olive up to 1 kg", "manteca lo que falte para un kilo": what is left of a whole. */
+const REST_TO = new RegExp(
+  String.raw`(?<!\p{L})(?:(?:and|y) )?(?:(?:the |el )?(?:rest|remainder|resto)(?: (?:is|of|de|es|in))* (\p{L}+(?: \p{L}+)??)|(\p{L}+(?: \p{L}+)?),? (?:(?:the|el) (?:rest|remainder|resto)|lo que (?:falte|falta|quede|queda|sobre)))(?: (?:to|up|make|making|it|get|reach|until|para|hasta|llegar|completar|hacer|los|un|a|de))* (\d[\d.,]*)? ?(${MASS})?(?: (?:in all|total|altogether|en total))?(?=\s*(?:[,.;)]|$))`,
+  'iu',
+);
+
+/** A batch of fewer may be told in ounces. */
+const LEAST_BARE_G = 300;
+const UNIT = new RegExp(String.raw`\d ?(?:${MASS}|%)(?!\p{L})`, 'iu');
+/** The rest of a told whole, in the words that the recipes' grammar has for it. */
+const withRestTo = (text: string): string =>
+  text.replace(REST_TO, (all, ahead?: string, behind?: string, figure?: string, unit = '') => {
+    const name = ahead ?? behind ?? '';
+    if (knownOil(name) === undefined || (figure === undefined && unit === '')) return all;
+    const isBare = unit === '' && !UNIT.test(text) && Number(figure) >= LEAST_BARE_G;
+    return `; total ${figure ?? 1}${isBare ? ' g' : unit === '' ? '' : ` ${unit}`} ; the rest ${name}`;
+  });
 const FIGURE = String.raw`\d[\d.,/]*(?: ?(?:${MASS}|%)(?!\p{L}))?`;
 /** "Coco 300, y de girasol lo mismo", "olive oil the same again". */
 const SAME_AGAIN = new RegExp(
@@ -146,7 +173,9 @@ export const listSaidPlainly = (text: string): string =>
   withoutAsides(
     withRestParted(
       withSameAgain(
-        spokenAmounts(text)
+        withRestTo(spokenAmounts(text).replace(DONT_ASK, '').replace(PLUS, ', '))
+          .replace(TWO_WORDS, '$1$2$3$4$5$6')
+          .replace(HIGH_OLEIC, 'high oleic')
           .replace(ALMONDS, 'aceite de almendras dulces')
           .replace(ONE_WORD, '$1$3$5 $2$4$6')
           .replace(

@@ -3,11 +3,11 @@ import { bare } from './share-at.ts';
 
 const ARTICLE = "(?:the |t['’] ?|la |el |lo (?:de )?|de )*";
 const BOTTOM = new RegExp(
-  String.raw`(?<!\p{L})(?:(?:at|on|in|for|en|al|a) )?${ARTICLE}(?:very )?(?:bottom(?:most)?|base|foot|pie(?=[\s,;.]|$)|abajo(?: del todo)?|fondo|primero)(?: layer| capa)?(?: (?:is|es|de|goes|va))*(?!\p{L})`,
+  String.raw`(?<!\p{L})(?:(?:at|on|in|for|en|al|a) )?${ARTICLE}(?:very )?(?:bott?[oau]m(?:most)?|botton|base|foot|pie(?=[\s,;.]|$)|abajo(?: del todo)?|fondo|primero)(?: layer| capa)?(?: (?:is|es|de|goes|va))*(?!\p{L})`,
   'iu',
 );
 const MIDDLE = new RegExp(
-  String.raw`(?<!\p{L})(?:(?:at|on|in|for|en|al|a) )?${ARTICLE}(?:middle|cent(?:er|re)|medio|centro)(?: layer| capa)?(?: (?:is|es|de|goes|va))*(?!\p{L})`,
+  String.raw`(?<!\p{L})(?:(?:at|on|in|for|en|al|a) )?${ARTICLE}(?:middle|cent(?:er|re)|(?:in )?between|entre medi[oa]s?|medio|centro)(?: layer| capa)?(?: (?:is|es|de|goes|va))*(?!\p{L})`,
   'iu',
 );
 const TOP = new RegExp(
@@ -23,6 +23,25 @@ const LIKENESS =
 const STEP = 0.01;
 
 type Placed = { readonly name: string; readonly height: number };
+
+/** "White at the bottom and top": one colour in two places. */
+const TWICE = new RegExp(
+  String.raw`^(.*?)(?:${BOTTOM.source}|${TOP.source})\s*(?:and|y|&|n|as well as)\s*(?:${BOTTOM.source}|${TOP.source})(.*?)$`,
+  'iu',
+);
+
+/** The colour that a clause puts at the bottom and on top. */
+function twiceIn(clause: string): readonly Placed[] {
+  const [, before = '', behind = ''] = TWICE.exec(clause) ?? [];
+  if (!TOP.test(clause) || !BOTTOM.test(clause)) return [];
+  const name = bare(`${before} ${behind}`.replace(/\s+/gu, ' ').trim());
+  return knowsColour(name)
+    ? [
+        { name, height: 0 },
+        { name, height: 1 },
+      ]
+    : [];
+}
 
 /** One colour with its height: 0 at the bottom, 1 on top, or a step from the one told before. */
 function placedIn(clause: string, before: Placed | undefined, isDown: boolean): Placed | undefined {
@@ -62,9 +81,10 @@ function inClauses(text: string, stop: RegExp): readonly string[] | undefined {
   const isDown = TOP.test(clauses[0]!);
   const placed: Placed[] = [];
   for (const clause of clauses) {
-    const one = placedIn(clause, placed.at(-1), isDown);
-    if (!one) return undefined;
-    placed.push(one);
+    const twice = twiceIn(clause);
+    const one = twice.length > 0 ? undefined : placedIn(clause, placed.at(-1), isDown);
+    if (!one && twice.length === 0) return undefined;
+    placed.push(...(one ? [one] : twice));
   }
   const heights = new Set(placed.map(({ height }) => height));
   if (heights.size < placed.length) return undefined;

@@ -95,6 +95,7 @@ export function portionsAmongWords(text: string): string | undefined {
     plainText(text)
       .replace(PART_IS, '$1 is')
       .replace(COLOUR_IS, ' is')
+      .replace(IN_EQUAL_PARTS, 'equal')
       .replace(TO, '$1:$2')
       .replace(TO_ONE, '$1:1')
       .replace(ONE_TO, '1:$1'),
@@ -149,6 +150,8 @@ function isLargest(division: string, name: string): boolean {
   return own !== undefined && shares.every(one => one === own || one.share < own.share);
 }
 
+/** "A partes iguales" tells how all are parted, and no part of its own. */
+const IN_EQUAL_PARTS = /(?<!\p{L})(?:(?:a|en|por|in) )?(?:partes iguales|equal parts)(?!\p{L})/giu;
 const PART_IS = /\b(half|thirds?|quarters?|fifths?|rest|bottom|top|middle)['’]s(?!\p{L})/giu;
 /** What is said of the whole behind a comma tells of no part. */
 const ASIDE =

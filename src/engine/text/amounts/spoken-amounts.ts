@@ -160,14 +160,19 @@ const ANOTHER_HALF =
 
 /** "Two 1/4 tsp scoops", "2 medidas de 1/4 cdta": so many spoons of a size, not two and a quarter. */
 const SCOOPS =
-  /(?<!\p{L})(two|three|four|five|six|dos|tres|cuatro|cinco|seis) (?:of the )?(1\/[248]) ?(tsp|teaspoon|tbsp|tablespoon|cdta|cda|cucharadita|cucharada)s? (?:scoop|spoon|measure|dip)(?:s|fuls?)?(?!\p{L})/giu;
+  /(?<!\p{L})(two|three|four|five|six|dos|tres|cuatro|cinco|seis|[2-9]) (?:of the )?(1\/[248]|half|quarter|eighth) ?(?:of )?(?:an? )?(tsp|teaspoon|tbsp|tablespoon|cdta|cda|cucharadita|cucharada)s? (?:scoop|spoon|measure|dip)(?:s|fuls?)?(?!\p{L})/giu;
 const COUNTS: ReadonlyMap<string, number> = new Map(
   'two three four five six dos tres cuatro cinco seis'
     .split(' ')
     .map((word, at) => [word, 2 + (at % 5)] as const),
 );
+const SPOKEN_PARTS: ReadonlyMap<string, string> = new Map([
+  ['half', '1/2'],
+  ['quarter', '1/4'],
+  ['eighth', '1/8'],
+]);
 const scoops = (_: string, count: string, part: string, unit: string): string =>
-  `${product(String(COUNTS.get(count.toLowerCase()) ?? count), part)}${unit}`;
+  `${product(String(COUNTS.get(count.toLowerCase()) ?? count), SPOKEN_PARTS.get(part.toLowerCase()) ?? part)}${unit}`;
 
 /**
  * An amount as it is spoken, in figures: spellings of chats, spelt numbers, parts and articles before a unit, slips in units, dozens, and "un kilo

@@ -21,8 +21,13 @@ export const plants = {
     indigo: name =>
       `“${name}” gives no blue as a leaf: only the pigment won from it does, and that bears lye.`,
     phycocyanin: name => `“${name}” loses its blue: its protein does not bear lye or heat.`,
+    'roasted-meal': name =>
+      `“${name}” gives a pale beige with specks that stays: sieve it fine, or it scratches; a tablespoon a pound of oils is plenty.`,
     'browned-sugar': name => `“${name}” gives a brown that stays, darker with its sugar.`,
   } satisfies Readonly<Record<PlantClass, (name: string) => string>>,
+  /** Of a plant that no dose is known of. */
+  usual:
+    'How much: makers use about a tablespoon of a plant powder to a pound (450 g) of oils. Begin with half of that, wetted in a little oil.',
   notListed: (name: string) =>
     `“${name}” is not on my list. Plant colours mostly turn brown or fade in lye: pour a small test bar first.`,
   onlyForSoap: 'What is no plant or food goes into soap only if it is sold for soap.',

@@ -21,8 +21,13 @@ export const plants = {
     indigo: name =>
       `«${name}» en hoja no da azul: solo lo da el pigmento que se saca de ella, y ese aguanta la sosa.`,
     phycocyanin: name => `«${name}» pierde su azul: su proteína no aguanta la sosa ni el calor.`,
+    'roasted-meal': name =>
+      `«${name}» da un beis claro con puntitos que se queda: tamízalo fino o raspará; con una cucharada por libra de aceites sobra.`,
     'browned-sugar': name => `«${name}» da un marrón que se queda, más oscuro por su azúcar.`,
   } satisfies Readonly<Record<PlantClass, (name: string) => string>>,
+  /** De una planta de la que no se conoce dosis. */
+  usual:
+    'Cuánto: suele ponerse una cucharada de polvo de planta por libra (450 g) de aceites. Empieza con la mitad, mojada en un poco de aceite.',
   notListed: (name: string) =>
     `«${name}» no está en mi lista. Los colores de plantas casi siempre se ponen marrones o se apagan en la sosa: haz una pastilla de prueba.`,
   onlyForSoap: 'Lo que no es planta ni alimento va al jabón solo si se vende para jabón.',
