@@ -31,7 +31,18 @@ const SHARED_SURELY: ReadonlySet<string> = new Set<LyeTopic>([
   'oven-to-hurry',
   'liquid-lye',
   'ultramarine-acid',
+  'drink-bottle',
 ]);
+/** What is told of a bar that is made names flames, ovens and washing too: a flaw with several signs is told first. */
+const SHARED_WITH_FLAWS: ReadonlySet<string> = new Set<LyeTopic>([
+  'when-safe',
+  'flame',
+  'oven-to-hurry',
+  'storing',
+  'scale',
+  'two-figures',
+]);
+const MOST_SIGNS = 3;
 /** Left out one writer at a time, what was learned is right from here on in 199 of 200. */
 const MOST_SURELY = 0.97;
 /** These irritate skin, whatever they colour: their matter stands first. */
@@ -80,6 +91,8 @@ export function givesWay(
   const matter = (near.data as { understood?: { lye?: string } }).understood?.lye;
   if (!reading || matter === undefined) return undefined;
   if (isOfContest(reading, question)) return { notes: [] };
+  const notes = () => notesOf(matter, near.headline, say);
+  if (SHARED_WITH_FLAWS.has(matter) && isFlawTold(reading, question, read)) return { notes: notes() };
   const isShared =
     SHARED.has(matter) || (SHARED_SURELY.has(matter) && reading.score >= MOST_SURELY && !ACID.test(question));
   if (!isShared) return undefined;
@@ -88,6 +101,17 @@ export function givesWay(
     named.some(name => !SPICE.test(name) && (!OF_SPICES.has(matter) || colourantsMeant(name).length > 0)) ||
     (matter === 'food-kitchen' && target !== undefined);
   if (!isNamed || !OF_COLOUR.has(reading.job) || reading.score < SURELY) return undefined;
+  return { notes: notes() };
+}
+
+/** A flaw that is told with several signs, and no lye beside them. */
+const isFlawTold = ({ job, score }: Reading, question: string, { facts }: QuestionRead): boolean =>
+  job === 'diagnose' &&
+  score >= MOST_SURELY &&
+  facts.findings >= MOST_SIGNS &&
+  !LYE_WORDS.test(unaccented(question));
+
+function notesOf(matter: string, headline: string, say: Context['say']): readonly Block[] {
   const asked = isLyeMatter(matter) ? `${say.lyeQuestions.matters[matter]} ` : '';
-  return { notes: [{ kind: 'text', text: `${asked}${near.headline}`, firm: true }] };
+  return [{ kind: 'text', text: `${asked}${headline}`, firm: true }];
 }

@@ -50,3 +50,21 @@ test('with acid it is first aid and nothing else', async () => {
   );
   expect(data).toMatchObject({ emergency: expect.anything() });
 });
+
+test('a smell of eggs with nothing named is first aid, and behind it what it usually is', async () => {
+  const { data, headline, blocks } = await answerTo('/ask question:"fos, huele a huevo podrido"', 'es');
+  expect(data).toMatchObject({ emergency: { id: 'hydrogen-sulfide' } });
+  expect(headline).toContain('todos fuera ya');
+  const told = blocks.flatMap(block => (block.kind === 'text' ? [block.text] : []));
+  expect(told.some(text => text.startsWith('Un tufillo a huevo podrido con ultramar'))).toBe(true);
+});
+
+test.each([
+  ['acid', 'i added vinegar and it smells of rotten eggs'],
+  ['somebody who feels it', 'it smells of rotten eggs and my head hurts'],
+  ['much of it', 'the whole kitchen smells of rotten eggs'],
+])('with %s it is not said what it usually is', async (_, question) => {
+  const { data, blocks } = await answerTo(`/ask question:"${question}"`, 'en');
+  expect(data).toMatchObject({ emergency: expect.anything() });
+  expect(JSON.stringify(blocks)).not.toContain(ENGLISH);
+});

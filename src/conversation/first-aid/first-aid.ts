@@ -5,6 +5,7 @@ import {
   type Emergency,
   type EmergencyId,
   helpFor,
+  isBareEggSmell,
   isUltramarineWhiff,
   readEmergencies,
 } from '../../engine/hazards/index.ts';
@@ -210,11 +211,16 @@ export async function firstAidFor(
   const airway = told.some(one => one.airway === true);
   const reply = firstAidReply(ids, { say, locale, airway });
   const misread: Block = { kind: 'text', text: say.firstAid.misread };
+  // What the smell usually is where soap is made, behind what to do where it is more.
+  const usual: readonly Block[] =
+    ids[0] === 'hydrogen-sulfide' && texts.some(isBareEggSmell)
+      ? [{ kind: 'text', text: say.firstAid.ultramarineWhiff }]
+      : [];
   const canShare = channel !== undefined && registry.nameOf.has(shareFirstAid);
   return {
     ...reply,
     ...(inDoubt && { headline: `${say.firstAid.ifHurt} ${reply.headline}` }),
-    blocks: inDoubt ? [misread, ...reply.blocks] : [...reply.blocks, misread],
+    blocks: inDoubt ? [misread, ...reply.blocks, ...usual] : [...reply.blocks, ...usual, misread],
     ...(canShare && {
       choices: [
         {

@@ -1,6 +1,5 @@
 import { colourNamed } from '../text/colours/colour-name.ts';
 import { foldedColour, isColourWord } from '../text/colours/folded-colours.ts';
-import { acidIn } from '../text/names/acid-words.ts';
 import { amountsIn } from './amounts.ts';
 import { type Command, commandFor } from './command-for.ts';
 import { type NamedThing, thingsIn } from './entities.ts';
@@ -121,19 +120,11 @@ const judged = (words: Words, found: Found, chances: readonly Chance[]): Judged 
   noJob: chances.find(({ of }) => of === 'outside')?.chance ?? 0,
 });
 
-function jobsAmong(chances: readonly Chance[], { text }: Words, { things }: Found): readonly JobChance[] {
-  const jobs = chances
+const jobsAmong = (chances: readonly Chance[], { text }: Words): readonly JobChance[] =>
+  chances
     .filter((one): one is JobChance => one.of !== 'outside')
     .filter(({ of }) => of !== 'challenge' || OF_CHALLENGES.test(text));
-  const [first] = jobs;
-  // Acid that is added to a colour is asked about; on a shelf it stands only where that is sure.
-  const isOfAcid = things.length > 0 && acidIn(text) !== undefined;
-  return first && isOfAcid && first.of.startsWith('shelf') && first.chance < SURE_OF_SHELF
-    ? [{ ...first, of: 'survives-lye' }, ...jobs]
-    : jobs;
-}
 
-const SURE_OF_SHELF = 0.5;
 type JobChance = Chance & { readonly of: Job };
 
 /** What is plainly asked of, where nothing else was named or wished. */
@@ -159,7 +150,7 @@ export function readQuestion(question: string): QuestionRead {
   const judge = judged(words, found, chances);
   const plainly = plainJobOf(words, things);
   const outside = words.text === '' || plainly ? undefined : fieldOf(words, found, judge);
-  const jobs = plainly ? [{ of: plainly.job, chance: 1 }] : jobsAmong(chances, words, found);
+  const jobs = plainly ? [{ of: plainly.job, chance: 1 }] : jobsAmong(chances, words);
   const best = jobs[0]?.chance ?? 0;
   const facts = withPlain(factsFor(jobs[0]?.of, told, { words, things }), plainly);
   const isUnderstood = outside === undefined && (best >= LEAST || isOurs(words, found));

@@ -125,7 +125,17 @@ function plain(): readonly LearnedText[] {
   });
   // What is asked of colours, amounts and plans, by makers of many places; of lye and of what came out amiss only those before.
   const asked = [
+    'ward-and-woolshed',
+    'six-countries',
     'barrio-and-bayou',
+    'jeepney-and-pasture',
+    'bazaar-and-bothy',
+    'taproom-and-olivar',
+    'allotment-and-laboratory',
+    'staffroom-and-cradle',
+    'van-and-hive',
+    'garage-and-apiary',
+    'schoolroom-and-goatfold',
     'harbour-and-hedge',
     'depot-and-vineyard',
     'ranch-and-obrador',

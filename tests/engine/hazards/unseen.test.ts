@@ -32,16 +32,17 @@ test('near misses alarm one time in sixteen at most', () => {
   expect(alarmed.map(({ text }) => text).length).toBeLessThanOrEqual(5);
 });
 
-/** What four further writers told, every third text of each kind: nothing was learned from these. */
-test('every third text of four writers is understood as the others of theirs', () => {
+/** What five further writers told, every third text of each kind: nothing was learned from these. */
+test('every third text of five writers is understood as the others of theirs', () => {
   const kept = keptTexts();
   const of = (kind: LearnedText['kind']) => kept.filter(one => one.kind === kind);
   const shown = (all: readonly LearnedText[]) => all.filter(one => idsIn(one).length > 0);
   const right = of('emergency').filter(one => idsIn(one).some(id => id === one.label));
-  expect(of('emergency').length).toBe(100);
-  expect(shown(of('emergency')).length).toBe(100);
-  expect(right.length).toBeGreaterThanOrEqual(94);
-  expect(shown(of('question')).length).toBeGreaterThanOrEqual(27);
+  expect(of('emergency').length).toBe(125);
+  expect(shown(of('emergency')).length).toBe(125);
+  expect(right.length).toBeGreaterThanOrEqual(119);
+  expect(shown(of('question')).length).toBeGreaterThanOrEqual(32);
   // One who wept for joy is the eighth, since what is asked of colours was learned as calm; of 9,400 lines of the sets 54 fewer alarm.
-  expect(shown(of('calm')).length).toBeLessThanOrEqual(8);
+  // Five more of 26 by a fifth, whose calm texts speak of volcanoes, pots thrown out and what a fair swallowed.
+  expect(shown(of('calm')).length).toBeLessThanOrEqual(12);
 });

@@ -34,3 +34,15 @@ export function isUltramarineWhiff(text: string): boolean {
     ![ACID, STRONG, FELT].some(pattern => pattern.test(plain))
   );
 }
+
+/**
+ * Whether a text tells of a smell of rotten eggs and of nothing else: no acid, no strong smell, nobody who feels it. First aid stands
+ * first, since the gas may kill and what frees it is not told; behind it stands what it usually is where soap is made, a trace that
+ * ultramarine gives off (common practice, no source). Pure.
+ * @example isBareEggSmell('fos, huele a huevo podrido') // true
+ */
+export function isBareEggSmell(text: string): boolean {
+  if (text.length > LONGEST) return false;
+  const plain = unaccented(text).toLowerCase();
+  return EGGS.test(plain) && ![ACID, STRONG, FELT].some(pattern => pattern.test(plain));
+}

@@ -72,6 +72,7 @@ function ideasOf({ words }: Words, found: Found, said: readonly string[]) {
         amounts.some(one => one.of === of),
       ),
     ),
+    dosedInto(amounts),
     ...has('colours', said.includes('<colour>')),
     ...has('oil list', facts.oils !== undefined),
     ...has('target', facts.target !== undefined),
@@ -86,6 +87,13 @@ function ideasOf({ words }: Words, found: Found, said: readonly string[]) {
     `first ${said.slice(0, 2).join(' ')}`,
     `last ${said.at(-1)}`,
   ];
+}
+
+/** So much powder in so much batter is a dose, whatever was "used"; so much alone may be off a shelf. */
+function dosedInto(amounts: readonly ToldAmount[]): string {
+  const powders = amounts.filter(({ of }) => of === 'powder').length;
+  const others = amounts.length - powders;
+  return `${powders > 0 ? 'powder' : 'no powder'} into ${others > 0 ? 'an amount' : 'none'}`;
 }
 
 const LYE =

@@ -6,6 +6,9 @@ const NAMED =
 /** An acid by no name of its own; "acid red 52" is a dye and stearic acid a fat. */
 const BARE =
   /(?<!\b(?:stearic|palmitic|myristic|lauric|oleic|linoleic|ricinoleic|fatty|sorbic|benzoic|hyaluronic|amino|carminic|boric|dehydroacetic|polyhydroxystearic) )\bacid(?= (?:and|to|in|on|with|at|or|for|my|into|too|there)\b|$)|\bacido(?= (?:con|y|en|a|al|para|el|mi|o)\b|$)/u;
+/** "Ultramar con limón": the fruit stands for its juice; as a scent, a hue or a peel it is none. */
+const FRUIT =
+  /\b(?:con|with|and|y|plus|mas|add|echo|echar(?:le)?|pongo|poner(?:le)?) (?:(?:un poco de|a bit of|a squeeze of|gotas de|some|el|un|a|mi|my) )?(limon|lima|lemon|lime)(?= (?:in|on|en|to|a|al|together|juntos|ok|safe|can|se|is|it|o|or|encima)\b|$)/u;
 
 /**
  * The acid that a text names, in English or Spanish, folded as `foldedWords` does ("citric acid", "zumo de limon"), or
@@ -13,5 +16,9 @@ const BARE =
  */
 export function acidIn(text: string): string | undefined {
   const said = foldedWords(text.slice(0, 2000)).join(' ');
-  return NAMED.exec(said)?.[0] ?? (BARE.test(said) ? (/acido/u.test(said) ? 'acido' : 'acid') : undefined);
+  const named = NAMED.exec(said)?.[0];
+  if (named !== undefined) return named;
+  const fruit = FRUIT.exec(said)?.[1];
+  if (fruit !== undefined) return /^(?:lemon|lime)$/u.test(fruit) ? `${fruit} juice` : `zumo de ${fruit}`;
+  return BARE.test(said) ? (/acido/u.test(said) ? 'acido' : 'acid') : undefined;
 }
