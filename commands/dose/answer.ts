@@ -31,6 +31,7 @@ import type { Words } from '../../src/words/index.ts';
 import { type DoseOptions, jarsMeant, readColours } from './asked.ts';
 import { takeChoice } from './follow-ups.ts';
 import { lawOf } from './law.ts';
+import { otherFigures } from './other-figures.ts';
 import { keepPlain, plainAnswer } from './plain-answers.ts';
 
 const isOwn = ({ item }: Jar): boolean => item !== undefined;
@@ -67,13 +68,16 @@ export async function doseReply(asked: DoseOptions, context: Context): Promise<R
   );
   const pot = batter ?? TYPICAL_BATTER;
   const costs = portionCostView(cost, portionMillilitres(portion, pot) * pot.gramsPerMillilitre, say);
+  const headline = headlineOf(
+    jars,
+    { doses, portion: say.quantities.typed(ends?.low ?? asked.portion.trim()) },
+    say,
+  );
+  const [first] = doses;
+  const others = first && !high ? otherFigures(asked, { dose: first.dose, portion, batter: pot }, say) : '';
   const reply: Reply = {
     kind: 'reply',
-    headline: headlineOf(
-      jars,
-      { doses, portion: say.quantities.typed(ends?.low ?? asked.portion.trim()) },
-      say,
-    ),
+    headline: `${headline}${others}`,
     data: {
       ...doseAnswerData(answer),
       ...(more && { upTo: doseAnswerData(more) }),

@@ -29,3 +29,6 @@ export function ofKindTold(portion: Portion, text: string): Portion {
 
 const isOils = (text: string): boolean =>
   OILS.test(text.replace(NOT_OILS, ' ')) || namesFat(text) || oilsTold(text) !== undefined;
+
+/** Whether a text tells that a weight is of oils, or of batter; takes it as it was typed. Pure. */
+export const tellsKind = (text: string): boolean => BATTER.test(text) || NOT_OILS.test(text) || isOils(text);

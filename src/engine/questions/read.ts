@@ -71,6 +71,7 @@ const OF_BATCH: ReadonlySet<Job> = new Set(['plan', 'lye']);
 
 /** What a rate of its own is told to where nothing else is. */
 const POUND_OF_OILS = '1 lb oils';
+const KILO_OF_OILS = '1 kg oils';
 
 /** The facts with the portion that a job is done for: the whole batch of a plan, a pound of oils of a rate that is looked at. */
 function portionFor(job: Job, read: Facts): Facts {
@@ -84,13 +85,25 @@ function portionFor(job: Job, read: Facts): Facts {
   return { ...read, portion: POUND_OF_OILS, mix };
 }
 
+/** "Mica per pound", "x libra", "ppo": how much is asked of one of them, which is oils where nothing tells. */
+const EACH =
+  /(?<!\p{L})(?:(?:per|por|x|each|cada) (?:(?:1|one|una?) )?(lb|pound|libra|kilo|kg)s?|(ppo))(?!\p{L})/u;
+
+const withRateAsked = (facts: Facts, { text }: Words): Facts => {
+  if (facts.portion !== undefined || facts.strength !== undefined || facts.powder !== undefined) return facts;
+  const [, unit, ppo] = EACH.exec(text) ?? [];
+  if (unit === undefined && ppo === undefined) return facts;
+  return { ...facts, portion: /^k/u.test(unit ?? '') ? KILO_OF_OILS : POUND_OF_OILS };
+};
+
 /** What a question tells, as its likeliest job takes it. */
 function factsFor(
   job: Job | undefined,
   read: Facts,
   { words, things }: { readonly words: Words; readonly things: readonly NamedThing[] },
 ): Facts {
-  const told = job === undefined ? read : portionFor(job, read);
+  const fitted = job === undefined ? read : portionFor(job, read);
+  const told = job === 'dose' ? withRateAsked(fitted, words) : fitted;
   // Where a mix is asked for, the colour that is named is the one that is wished.
   if (job === 'mix' && told.target === undefined)
     return withWhite(

@@ -90,6 +90,11 @@ export const dosing = {
   /** The number first: what to spoon, of what, into how much. */
   headline: (v: { spoons: string; colourant: string; portion: string }) =>
     `${v.spoons} ${v.colourant} for ${v.portion}`,
+  /** Behind the headline: the strength that was taken, and the usual one. */
+  usually: (v: { spoons: string }) => `, full colour; medium, as most begin: ${v.spoons}`,
+  /** Behind it, of a weight that may be of oils. */
+  takenAsBatter: (v: { portion: string; spoons: string; usual: string | undefined }) =>
+    `. Taken as batter; ${v.portion} of oils: ${v.spoons}${v.usual === undefined ? '' : ` (medium ${v.usual})`}`,
   /** What the spoons of a premix hold, in place of the powder's name. */
   pasteOf: (v: { colourant: string }) => `of your ${v.colourant} paste`,
   grams: (v: { low: number; typical: number; high: number }) =>

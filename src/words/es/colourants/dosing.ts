@@ -80,6 +80,9 @@ export const dosing: typeof en.dosing = {
       `Nadie dice cuánto pigmento lleva este ${colourant.es}: empieza con un cuarto, compara, sube y anota lo que funcionó.`,
   },
   headline: ({ spoons, colourant, portion }) => `${spoons} de ${colourant} para ${portion}`,
+  usually: ({ spoons }) => `, color pleno; medio, como se suele empezar: ${spoons}`,
+  takenAsBatter: ({ portion, spoons, usual }) =>
+    `. Tomado como masa; ${portion} de aceites: ${spoons}${usual === undefined ? '' : ` (medio ${usual})`}`,
   pasteOf: ({ colourant }) => `de tu pasta de ${colourant}`,
   grams: ({ low, typical, high }) => `unos ${plain(typical)} g (de ${plain(low)} a ${plain(high)} g)`,
   weighYourSpoon: ({ colourant }) =>
