@@ -15,6 +15,8 @@ const MAY =
   /^\W*(?:\w+,? )?(?:how much|can|could|may|should|is|are|will|does|would|puedo|se puede|podr[ií]a|sirven?|vale|cu[aá]nt[oa])\b/iu;
 /** "1 lb oils pastel" is how much and how strong, and no crayon. */
 const OILS_AND_STRENGTH = /\boils,? (?=pastels?\b)/giu;
+/** "A soft pastel yellow", "lo quiero soft pastel": how pale, where no stick of it is named. */
+const SOFT_PASTEL = /\bsoft pastel\b(?!s| (?:sticks?|chalks?|crayons?|pencils?|set|powder))/giu;
 /** "Smells like old crayons", "quede como pintura": what something is likened to is not in it. */
 const LIKENED =
   /\b(?:smell\w*|stink\w*|look\w*|hue?l\w*|parece\w*|qued[ae]\w*)(?: \p{L}+)? (?:like|of|a|como)(?: \p{L}+){1,2}/giu;
@@ -35,7 +37,9 @@ export function barredReading(question: string, read: QuestionRead): Reading | u
   if (forWater !== undefined) return checkOf(forWater);
   const isElsewhere = reading !== undefined && ELSEWHERE.test(reading.job) && !MAY.test(question);
   const said = question.replace(LIKENED, ' ').replace(DENIED, ' ');
-  const barred = barredInSentence(said.replace(OILS_AND_STRENGTH, 'oils, as pale as '));
+  const barred = barredInSentence(
+    said.replace(OILS_AND_STRENGTH, 'oils, as pale as ').replace(SOFT_PASTEL, 'pale'),
+  );
   const isOnlyNamed = barred !== undefined && isNothingBut(barred, question);
   if (
     isElsewhere ||

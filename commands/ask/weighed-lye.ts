@@ -19,6 +19,15 @@ export function oilsReply(inverse: OilsForLye, context: Context): Reply {
   };
 }
 
+/** Percent; more is a slip or a soap of another kind, and is not reckoned with. */
+const MOST_WISHED = 30;
+
+/** The superfat that was told beside weighed lye, percent, so that what it would take is told of that. */
+function wishedIn(superfat: string | number | undefined): number | undefined {
+  const percent = superfat === undefined ? Number.NaN : Number.parseFloat(String(superfat).replace(',', '.'));
+  return percent >= 0 && percent <= MOST_WISHED ? percent : undefined;
+}
+
 /** Lye that was weighed: what it does in these oils, how much water it wants, or which oils it is for. */
 export async function weighedReply(
   { given, weighed, oilGrams, waterGrams, asksWater, left, respelt = [] }: LyeQuestion,
@@ -30,7 +39,11 @@ export async function weighedReply(
   if (weighed === undefined || given.lye?.match(/both|\+|solution/u))
     return stopped(words.nameOils, { question, weighed: true, problem: 'lye-mixed' }, context);
   const { oils, additives } = given;
-  const check = oils === undefined ? undefined : checkLye(weighed, { oils, additives, sizeGrams: oilGrams });
+  const wished = wishedIn(given.superfat);
+  const check =
+    oils === undefined
+      ? undefined
+      : checkLye(weighed, { oils, additives, sizeGrams: oilGrams, superfat: wished });
   const beside =
     waterGrams === undefined ? undefined : words.waterBeside({ water: waterGrams, lye: weighed.grams });
   // Too little water is the first line, unless the lye itself burns.
@@ -50,7 +63,15 @@ export async function weighedReply(
     kind: 'reply',
     headline,
     data: {
-      understood: { lye: 'weighed', job: 'lye', weighed, given: oils === undefined ? {} : { oils } },
+      understood: {
+        lye: 'weighed',
+        job: 'lye',
+        weighed,
+        given: {
+          ...(oils !== undefined && { oils }),
+          ...(wished !== undefined && { superfat: String(wished) }),
+        },
+      },
       ...data,
     },
     blocks: texts.map(text => ({ kind: 'text', text })),

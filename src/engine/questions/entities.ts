@@ -211,10 +211,13 @@ const catalogued = (span: readonly string[]): readonly Colourant[] | undefined =
   return meant.length > 0 ? meant : undefined;
 };
 
+/** "A soft pastel yellow" tells how pale; a stick of it is another thing. */
+const SOFT_PASTEL = /^(?:soft )?pastel$/u;
+
 /** Kitchen colours and the like that are refused by name wherever they are named. */
 const refused = (span: readonly string[]): readonly Colourant[] | undefined => {
   // "1 lb oils pastel" is how much and how strong, and no crayon.
-  if (span.includes('oils')) return undefined;
+  if (span.includes('oils') || SOFT_PASTEL.test(span.join(' '))) return undefined;
   const barred = span.length <= 3 ? barredIn(span.join(' ')) : undefined;
   // A name ends where it is whole: "food colouring work" says one word more.
   if (span.length > 1 && barredIn(span.slice(0, -1).join(' ')) !== undefined) return undefined;

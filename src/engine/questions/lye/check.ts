@@ -20,8 +20,9 @@ export type LyeCheck = {
   readonly oilGrams: number;
   readonly superfat: Band;
   readonly verdict: 'lye-heavy' | 'may-be-heavy' | 'usual' | 'soft';
-  /** The lye for that recipe at the usual superfat, grams. */
+  /** The lye for that recipe at the superfat that is wanted, or the usual one, grams; and that superfat, percent. */
   readonly usualGrams: number;
+  readonly usualPercent: number;
 };
 
 /** Percent; from the plan's default, and where a bar turns soft and soon rancid (common practice). */
@@ -39,6 +40,8 @@ export function checkLye(
     readonly oils: string;
     readonly additives?: string | undefined;
     readonly sizeGrams?: number | undefined;
+    /** Percent that was wanted. */
+    readonly superfat?: number | undefined;
   },
 ): LyeCheck {
   const blend = parseOils(recipe.oils);
@@ -52,8 +55,10 @@ export function checkLye(
   const told = hydroxideIn([{ ...lye, exactGrams: lye.grams }]);
   const left = (all: number) => superfatPercent(told - added.acidMoles, all);
   const superfat = { low: left(demand.low), typical: left(demand.typical), high: left(demand.high) };
-  const usual = demand.typical * (1 - USUAL_SUPERFAT / 100) + added.acidMoles;
-  return { lye, oilGrams, superfat, verdict: verdictOf(superfat), usualGrams: (lye.grams * usual) / told };
+  const usualPercent = recipe.superfat ?? USUAL_SUPERFAT;
+  const usual = demand.typical * (1 - usualPercent / 100) + added.acidMoles;
+  const usualGrams = (lye.grams * usual) / told;
+  return { lye, oilGrams, superfat, verdict: verdictOf(superfat), usualGrams, usualPercent };
 }
 
 /** What a superfat, percent, makes of a bar. */

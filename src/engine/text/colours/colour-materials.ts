@@ -17,6 +17,12 @@ export const MATERIALS_BY_HEX: Readonly<Record<string, string>> = {
   '#e2c48d': 'pine plank|pino|madera de pino|fresh sawdust|viruta|bamboo cane',
   '#6f7a45': 'bog myrtle|sage brush|hoja de encina|encina|holm oak|juniper|enebro',
   '#5d4635': 'ploughed field|plowed field|tierra arada|surco|turned earth|tierra removida|allotment soil',
+  // cloths of a ward, crusts of a bakery
+  '#8db6a2':
+    'scrubs|surgical scrubs|hospital scrubs|scrubs green|hospital green|surgical green|theatre green|hospital curtain|hospital curtain green|hospital wall|verde hospital|verde quirofano|verde cirujano|bata de quirofano|bata de cirujano',
+  '#b5773d':
+    'bread crust|crust of bread|loaf crust|baked crust|pie crust|corteza de pan|corteza de pan tostado|costra de pan|pan tostado|toasted bread|brioche|pan recien horneado|fresh bread',
+  '#d9ad58': 'cornbread|corn bread|pan de maiz|miga de pan de maiz|arepa',
   // papers and inks
   '#cfe3c8':
     'ledger|ledger paper|accounting paper|old accounting paper|graph paper|papel contable|libro contable|banknote pale',

@@ -110,7 +110,7 @@ export const lyeQuestions = {
     }
   },
   checkedWhy: (v: LyeCheck) =>
-    `Oils differ: the superfat lies between ${one(v.superfat.low)} and ${one(v.superfat.high)} %. ${v.lye.alkali} counted at ${one(v.lye.purity * 100)} % purity. At 5 % superfat it would be ${figure(Math.floor(v.usualGrams * 10) / 10, 1)} g.`,
+    `Oils differ: the superfat lies between ${one(v.superfat.low)} and ${one(v.superfat.high)} %. ${v.lye.alkali} counted at ${one(v.lye.purity * 100)} % purity. At ${one(v.usualPercent)} % superfat it would be ${figure(Math.floor(v.usualGrams * 10) / 10, 1)} g.`,
   remedy: {
     'lye-heavy':
       'Keep it off skin. Batter or bar, gloves and goggles on. It may be rebatched with the oils that are missing, only if every weight is certain; then reckon it anew. Otherwise discard it as caustic waste by your local rules. Waiting does not cure it, pH paper does not clear it, and no tongue on it.',

@@ -106,7 +106,7 @@ export const lyeQuestions: typeof english = {
     }
   },
   checkedWhy: v =>
-    `Los aceites varían: el sobreengrasado queda entre ${one(v.superfat.low)} y ${one(v.superfat.high)} %. ${v.lye.alkali} contado al ${one(v.lye.purity * 100)} % de pureza. Al 5 % de sobreengrasado serían ${figure(Math.floor(v.usualGrams * 10) / 10, 1)} g.`,
+    `Los aceites varían: el sobreengrasado queda entre ${one(v.superfat.low)} y ${one(v.superfat.high)} %. ${v.lye.alkali} contado al ${one(v.lye.purity * 100)} % de pureza. Al ${one(v.usualPercent)} % de sobreengrasado serían ${figure(Math.floor(v.usualGrams * 10) / 10, 1)} g.`,
   remedy: {
     'lye-heavy':
       'No lo pongas en la piel. Masa o pastilla, con guantes y gafas. Puede rehacerse con los aceites que faltan, solo si cada peso es seguro; después se calcula otra vez. Si no, deséchalo como residuo cáustico según tus normas locales. Esperar no lo arregla, el papel de pH no lo absuelve, y nada de lengua.',
