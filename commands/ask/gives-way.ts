@@ -5,6 +5,7 @@ import { tellsOfHurt } from '../../src/engine/questions/lye/nearest/hurt.ts';
 import { isLyeMatter, type LyeTopic } from '../../src/engine/questions/lye/topic.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
 import { LYE_WORDS } from '../../src/engine/questions/soap-words.ts';
+import { acidIn } from '../../src/engine/text/names/acid-words.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
 import type { lyeAnswer } from './lye.ts';
 
@@ -48,8 +49,7 @@ const MOST_SURELY = 0.97;
 /** These irritate skin, whatever they colour: their matter stands first. */
 const SPICE = /cinnamon|canela|clove|clavo|chil[il]|cayen|pepper|pimienta|mustard|mostaza/u;
 /** Beside acid nothing gives way. */
-const ACID =
-  /(?<!\p{L})(?:add\w*|put\w*|with|con|ech\w+|pon\w+) (?:\p{L}+ ){0,3}(?:acid\w*|vinegar|lemon\w*|citric\w*|[aá]cid\w*|vinagre|lim[oó]n\w*|c[ií]tric\w*)(?!\p{L})/iu;
+const isBesideAcid = (question: string): boolean => acidIn(question) !== undefined;
 /** Beside these only what the catalogue holds is a colourant, and no further spice. */
 const OF_SPICES: ReadonlySet<string> = new Set<LyeTopic>(['kitchen-spice', 'hot-oils-of-scent']);
 /** What is asked of a colour. */
@@ -94,7 +94,7 @@ export function givesWay(
   const notes = () => notesOf(matter, near.headline, say);
   if (SHARED_WITH_FLAWS.has(matter) && isFlawTold(reading, question, read)) return { notes: notes() };
   const isShared =
-    SHARED.has(matter) || (SHARED_SURELY.has(matter) && reading.score >= MOST_SURELY && !ACID.test(question));
+    SHARED.has(matter) || (SHARED_SURELY.has(matter) && reading.score >= MOST_SURELY && !isBesideAcid(question));
   if (!isShared) return undefined;
   const { named, target } = read.facts;
   const isNamed =

@@ -133,10 +133,19 @@ function isOneAmount(span: readonly string[]): boolean {
   const units = span.flatMap((word, at) => (isUnit(word) ? [{ unit: unitOfWord(word)!, at }] : []));
   const [larger, smaller, third] = units;
   if (third) return false;
-  if (!larger || !smaller || larger.unit === smaller.unit) return true;
+  if (!larger || !smaller) return true;
+  if (larger.unit === smaller.unit) return !isInto(span, larger.at, smaller.at);
   if (TOGETHER.some(([one, other]) => one === larger.unit && other === smaller.unit))
     return Number(span[smaller.at - 1]) >= (smaller.unit === 'ounce' ? 1 : 50);
   return SPOONS.has(smaller.unit) && /^(?:and|y|n|&|plus|con|mas)$/u.test(span[larger.at + 1] ?? '');
+}
+
+/** Nobody is so unsure of an amount. */
+const WIDEST_RANGE = 20;
+/** "4 g to 450 g oils" is so much powder in so much, and no range. */
+function isInto(span: readonly string[], first: number, second: number): boolean {
+  const [low, high] = [Number(span[first - 1]), Number(span[second - 1])];
+  return /^(?:to|a)$/u.test(span[first + 1] ?? '') && high / low > WIDEST_RANGE;
 }
 
 /** What an amount comes to at least; undefined where the grammar does not read it. */

@@ -67,6 +67,10 @@ const plainAt = (word: string, at: number): Item => {
 };
 
 /** What the grammar says of the words from there on. */
+/** "Half of them don't say", "half the charts", "la mitad de las recetas": a part of something that is no batter. */
+const OF_NO_BATTER =
+  /^ (?:(?:of|de) )?(?:(?:them|these|those|ell[oa]s|es[oa]s|est[oa]s) (?:do|dont|don't|does|did|didnt|didn't|say|tell|told|think|claim|never|no|ni|dicen|cuentan)|(?:(?:the|these|those|my|all|las?|los?) )?(?:charts?|recipes?|posts?|videos?|time|people|group|internet|websites?|sites?|books?|calculators?|tiempo|gente|grupo|veces|libros?|paginas?|recetas?|tablas?))(?!\p{L})/u;
+
 function turnAt(text: string, starts: readonly number[], at: number): Item | undefined {
   const from = starts[at]!;
   const spanOf = (length: number) => {
@@ -94,7 +98,8 @@ function turnAt(text: string, starts: readonly number[], at: number): Item | und
   for (const { share, value, pattern } of FRACTIONS) {
     pattern.lastIndex = from;
     const match = pattern.exec(text);
-    if (match) return { ...spanOf(match[0].length), is: 'share', share, value };
+    if (match && !OF_NO_BATTER.test(text.slice(from + match[0].length)))
+      return { ...spanOf(match[0].length), is: 'share', share, value };
   }
   return undefined;
 }
