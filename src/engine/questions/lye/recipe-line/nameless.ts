@@ -55,6 +55,8 @@ export function nameless(state: State, items: readonly Item[], sentence: number)
       state.pairs.push({ measure: item, name: state.denied });
       state.denied = undefined;
     } else if (state.awaitsFigure) {
+      // "Sorry, 400 were for the two": of no oil alone.
+      if (items.some(({ is }) => is === 'whole' || is === 'even' || is === 'alike')) return item.text;
       state.awaitsFigure = false;
       state.isCorrected = true;
       const last = state.pairs.at(-1);

@@ -7,9 +7,11 @@ import { apposed, isCorrection, isOfPot, isToldAgain, withoutOthers } from './me
 import { isCount, nameless } from './nameless.ts';
 import { isMeasure, isName, isOil, type Pair, type Part, pairsOf, partsOf } from './parts.ts';
 import { ratioIn } from './ratio.ts';
+import { saidBehind } from './said-behind.ts';
 import { lone, swap } from './settled.ts';
 import { beginning, isPaired, type State, same, type Twice, withUnit } from './state.ts';
 import { oilOfNoFat, spoonOfLye } from './strange-amounts.ts';
+import { takenBackIn } from './taken-back.ts';
 import { turned } from './turned.ts';
 
 /** What a line tells of its ingredients, before their units are settled. */
@@ -59,6 +61,8 @@ export function toldIn(line: string): Told | Unclear {
   const state = beginning();
   const { rest, ratio } = ratioIn(items);
   state.pairs.push(...ratio);
+  const takenBack = takenBackIn(items) ?? saidBehind(items);
+  if (takenBack !== undefined) return { unclear: takenBack, isTurned: true };
   const parts = partsOf(rest);
   state.told = new Set(parts.filter(part => part.items.some(isName)).map(({ sentence }) => sentence));
   state.isPutRight = new Set(
@@ -126,6 +130,9 @@ function partRead(state: State, { items, sentence }: Part): string | undefined {
   if (another) return add(state, another);
   const content = turned(state, items, sentence, part => partRead(state, part));
   if (typeof content === 'string') return content;
+  // "Sorry, 400 between the two": what puts right how they share is nobody's amount alone.
+  const shared = state.isPutRight.has(sentence) && state.pairs.length > 0 && items.find(isShared);
+  if (shared) return shared.text;
   const unclear = units(state, content);
   if (unclear !== undefined) return unclear;
   const spoon = spoonOfLye(content);
@@ -161,6 +168,8 @@ function units(state: State, content: readonly Item[]): string | undefined {
   }
   return undefined;
 }
+
+const isShared = ({ is }: Item): boolean => is === 'even' || is === 'each' || is === 'rest';
 
 function leave(state: State, name: Name, sentence: number): void {
   if (name.known === 'oil') state.unpaired.push(name);
