@@ -37,10 +37,18 @@ const ALL_CASTILE = /(?<!\p{L})castill?[ea] 100 ?%(?=,.*(?<!\p{L})(?:oliva|olive
 /** "200 coconut, 200 palm is making 400 g". */
 const MAKING = new RegExp(`,? (?:is |are |it )?(?:making|makes) (?=${MASS})`, 'gu');
 
+/** "Milk of 4 % fat": how rich a milk is, and no oil. */
+const MILK_FAT =
+  /(?<=(?<!\p{L})(?:milk|leche|cream|nata|yogh?urt?|yogur|kefir)(?!\p{L})[^;,]{0,30}?) (?:(?:with|con|of|at|al|del?) )?\d{1,2}(?:[.,]\d)? ?(?:%|percent|por ciento)(?: (?:of|de))? (?:milk ?fat|butter ?fat|fat|materia grasa|grasa)(?!\p{L})/gu;
+/** The city; the same word in Spanish takes something away. */
+const QUITO = /(?<=(?<!\p{L})(?:en|de|desde|por|in|from) )quito(?!\p{L})/gu;
+
 /** Turns of phrase told as the readers behind take them. Takes what `plainWords` gives with its clauses. Pure. */
 export const saidPlainly = (plain: string): string =>
   plain
     .replace(NOT_BUT, '')
+    .replace(MILK_FAT, '')
+    .replace(QUITO, 'casa')
     .replace(LYE_FORM, '$1')
     .replace(SIMILE, ' ')
     .replace(IS, (whole, name: string) => (knownOil(name) === undefined ? whole : `${name} `))

@@ -11,7 +11,7 @@ const BEYOND: readonly RegExp[] = [
   // "The batch is 1400 g with the 380 g water and the lye counted in".
   /(?<!\p{L})(?:batch|total|whole|weight|weighs?|batter|mixture|lote|tanda|masa|mezcla|peso|pesa|todo)(?!\p{L})[^;]{0,40}?(?<!\p{L})(?:with|con)(?!\p{L})[^;]{0,30}?(?:water|agua|lye|sosa|soda)(?!\p{L})[^;]{0,30}?(?<!\p{L})(?:counted|included|inside|in it|in there|(?:already )?in(?= ?(?:[;,]|$))|metid\p{L}+|dentro|contad\p{L}+|incluid\p{L}+|sumad\p{L}+)(?!\p{L})/u,
   // "Half and half potassium and sodium hydroxide": by which of the two's weights.
-  /\d ?%?(?: (?:of|de|del))?(?: (?:the|my|la|el))? (?:alkali|alkalis|alcali)(?!\p{L})|(?<!\p{L})(?:half|mitad)(?: (?:of|de|del))?(?: (?:the|my|la|el))? (?:alkali|alcali|lye|sosa)(?!\p{L})/u,
+  /(?<![\d.,])\d[\d.,]* ?%?(?: (?:of|de|del))?(?: (?:the|my|la|el))? (?:alkali|alkalis|alcali)(?!\p{L})|(?<!\p{L})(?:half|mitad)(?: (?:of|de|del))?(?: (?:the|my|la|el))? (?:alkali|alcali|lye|sosa)(?!\p{L})/u,
   /(?<!\p{L})(?:(?:potassium|potasio) (?:and|y|&|plus|con) (?:sodium|sodio)|(?:sodium|sodio) (?:and|y|&|plus|con) (?:potassium|potasio))(?!\p{L})/u,
   // "Superfat 5 … no, twice that superfat": of which it is a multiple nobody reads here.
   /(?<!\p{L})(?:doble|double|twice|triple|mitad|half)(?: (?:de|of|the|that|el|la|del|as much))* (?:superfat\p{L}*|sf|(?:sobre|super) ?(?:grasa|engrasado))(?!\p{L})/u,

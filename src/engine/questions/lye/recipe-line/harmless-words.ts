@@ -42,7 +42,7 @@ const FIGURES = listed(
 const LOOKS = listed(
   `red reddish yellowish greenish greeny goldish golden amber pale paler dark darker cloudy hazy murky milky opaque see-through transparent translucent shiny glossy
   thick thicker thin thinner runny gloopy grainy lumpy smooth silky greasy sticky gorgeous beautiful pretty posh fab fabulous brilliant great amazing wonderful decent
-  good-quality smelly stinky fragrant scentless odourless odorless unscented coloured colored bright`,
+  good-quality soft hard solid liquid smelly stinky fragrant scentless odourless odorless unscented coloured colored bright`,
   `rojo roja rojiza rojizo amarillo amarilla amarillento dorado dorada ambar verde verdoso verdosa verdecito palido palida oscuro oscura clarito clarita claro clara
   turbio turbia transparente brillante espeso espesa espesito liquido liquida liquidito solido solida blandito blandita durito durita grumoso suave suavecito fino fina
   bonito bonita precioso preciosa lindo linda hermoso hermosa rico rica buenisimo buenisima oloroso olorosa inodoro`,

@@ -1,5 +1,5 @@
 import type { Item } from './item.ts';
-import { isMeasure, isName, isOil } from './parts.ts';
+import { isMeasure, isName, isOil, partsOf } from './parts.ts';
 
 /*
  * What is said of a recipe behind it, in words that name no oil: the reader of oils passes such a sentence by, and it may change the
@@ -20,7 +20,7 @@ const ALL_OF_IT = '(?:it|them|this|that|some|a bit|part|most|all|the (?:mix|mixt
 const POINTS_BACK: readonly RegExp[] = [
   `${ONE_OF_THEM},?(?: one)? ${SAYS}`,
   // "Take 100 off each", "quítale 100 a cada uno", "súmale 100 al primero".
-  `(?:take|add|subtract|knock|put|quit\\p{L}*|sum\\p{L}*|anad\\p{L}*|agreg\\p{L}*|ponl\\p{L}*|rest\\p{L}*|baj\\p{L}*|sub\\p{L}*)(?: \\p{L}+){0,2} \\d[\\d.,]* ?(?:%|g|gr|gramos|grams|oz)?(?: \\p{L}+){0,2} (?:each|them|it|both|first|second|last|all|uno|una|primero|segundo|ultimo|otro|todo)`,
+  `(?:take|add|subtract|knock|put|quit\\p{L}*|sum\\p{L}*|anad\\p{L}*|agreg\\p{L}*|ponl\\p{L}*|rest\\p{L}*|baj\\p{L}*|sub\\p{L}*)(?: \\p{L}+){0,2} \\d[\\d.,]* ?(?:%|g|gr|gramos|grams|oz)?(?: \\p{L}+){0,2} (?:each|them|both|first|second|last|all|uno|una|primero|segundo|ultimo|otro|todo)`,
   // What is gone of all of it.
   `(?:spil\\p{L}*|leak\\p{L}*|stole\\p{L}*|lost|lose|losing|dropp?\\p{L}*|tipp\\p{L}*|wast\\p{L}*|bin(?:ned|s)?|threw|thrown|ate|eaten|drank|poured|took|taken|sold|burnt|ladled|scooped)(?: (?:away|out|off|over))? (?:[\\p{L}\\d]+ ){0,3}?${ALL_OF_IT}(?: (?:away|out|off|over))?`,
   `(?:boil\\p{L}*|ran|run|runs|overflow\\p{L}*|went|slopp\\p{L}*|splash\\p{L}*|seep\\p{L}*) (?:over|out|everywhere|down)|(?:mix|mixture|blend|pan|pot|oils?|fats?|lot|some|half|it|jug|bowl) (?:has |had |all |just )?(?:leaked|spilled|spilt|escaped|overflowed|evaporated|vanished|shrank|burned off)`,
@@ -55,9 +55,6 @@ function otherUnit(said: string, items: readonly Item[]): string | undefined {
     : undefined;
 }
 
-const spoken = (items: readonly Item[]): string =>
-  items.map(item => (isName(item) || item.is === 'asks' ? '#' : item.text)).join(' ');
-
 /**
  * The words behind the first weighed oil of a line that point back at a recipe and may change what of it is in the pot, though they
  * name no oil. Undefined where none do. Takes the items of a line. Pure.
@@ -66,7 +63,12 @@ export function saidBehind(items: readonly Item[]): string | undefined {
   const oil = items.findIndex(isOil);
   const amount = items.findIndex(isMeasure);
   if (oil === -1 || amount === -1) return undefined;
-  const said = spoken(items.slice(Math.min(oil, amount)));
+  const behind = items.slice(Math.min(oil, amount));
+  // Of what stands beside an oil's name it is asked whether that oil is in the pot.
+  const besideOil = new Set(partsOf(behind).flatMap(part => (part.items.some(isOil) ? part.items : [])));
+  const said = behind
+    .map(item => (besideOil.has(item) || isName(item) || item.is === 'asks' ? '#' : item.text))
+    .join(' ');
   return (
     otherUnit(said, items) ??
     POINTS_BACK.map(pattern => pattern.exec(said)?.[0]).find(found => found !== undefined)

@@ -7,11 +7,9 @@ import { apposed, isCorrection, isOfPot, isToldAgain, withoutOthers } from './me
 import { isCount, nameless } from './nameless.ts';
 import { isMeasure, isName, isOil, type Pair, type Part, pairsOf, partsOf } from './parts.ts';
 import { ratioIn } from './ratio.ts';
-import { saidBehind } from './said-behind.ts';
 import { lone, swap } from './settled.ts';
 import { beginning, isPaired, type State, same, type Twice, withUnit } from './state.ts';
 import { oilOfNoFat, spoonOfLye } from './strange-amounts.ts';
-import { takenBackIn } from './taken-back.ts';
 import { turned } from './turned.ts';
 
 /** What a line tells of its ingredients, before their units are settled. */
@@ -38,6 +36,8 @@ export type Told = {
   readonly count: Amount | undefined;
   /** Whether something was put right, left away, taken instead, scaled, or told of another's recipe. */
   readonly isTurned: boolean;
+  /** Oils that are spoken of once more behind their amounts: they may be out of the pot. */
+  readonly again: readonly Name[];
 };
 /** What is unclear, and whether anything of the recipe was changed as it was told. */
 export type Unclear = {
@@ -49,6 +49,8 @@ export type Unclear = {
   readonly fats?: { readonly one: string; readonly other: string };
   /** What is unclear is whether an oil is in the pot. */
   readonly doubt?: Doubt;
+  /** What is unclear is only what these words do to a recipe that reads whole without them. */
+  readonly isPassedBy?: boolean;
   /** The recipes that it may be, whichever way that is answered. */
   readonly ways?: readonly Way[];
   /** What was to be stands beside what is. */
@@ -61,8 +63,6 @@ export function toldIn(line: string): Told | Unclear {
   const state = beginning();
   const { rest, ratio } = ratioIn(items);
   state.pairs.push(...ratio);
-  const takenBack = takenBackIn(items) ?? saidBehind(items);
-  if (takenBack !== undefined) return { unclear: takenBack, isTurned: true };
   const parts = partsOf(rest);
   state.told = new Set(parts.filter(part => part.items.some(isName)).map(({ sentence }) => sentence));
   state.isPutRight = new Set(
@@ -90,8 +90,7 @@ export function toldIn(line: string): Told | Unclear {
   );
   if (struck) return { unclear: struck.name.text, isTurned: true };
   state.pairs = state.pairs.filter(({ name }) => !state.removed.some(one => same(one, name)));
-  const again = state.unpaired.find(name => isToldAgain(state, name, line));
-  if (again) return { unclear: again.text, isTurned: true };
+  const again = state.unpaired.filter(name => isToldAgain(state, name, line));
   // All of it one oil, and another beside it.
   const hundred = state.hundred;
   const beside = state.pairs.find(({ name }) => hundred && isOil(name) && !same(name, hundred));
@@ -118,6 +117,7 @@ export function toldIn(line: string): Told | Unclear {
     count: state.count,
     begins: state.begins,
     isTurned: state.isTurned,
+    again,
   };
 }
 
