@@ -80,7 +80,9 @@ export function readLyeInChat(
   // Of ready-made lye another weight is told than these lines would.
   const isDry = readyLyeNamed(plainWords(asTyped(question), { clauses: true })) === undefined;
   const ways =
-    'unclear' in read && isDry ? (read.ways ?? []).filter(({ line: way }) => strictly(way) !== undefined) : [];
+    'unclear' in read && isDry
+      ? (read.ways ?? []).filter(({ line: way }) => strictly(way) !== undefined)
+      : [];
   if ('unclear' in read && read.doubt)
     refuse('oil-in-pot', {
       names: read.doubt.names.map(({ text }) => text),

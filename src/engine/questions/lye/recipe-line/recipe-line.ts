@@ -40,7 +40,8 @@ export function recipeLine(plain: string): RecipeLine | Unclear {
   if (told.count !== undefined && told.count.figure !== oils.list.length)
     return { unclear: told.count.text, isTurned };
   const back = takenBackIn(told.items) ?? saidBehind(told.items);
-  if (back !== undefined) return { unclear: back, isTurned: true, isPassedBy: true, ways: waysOf(told, fixed, []) };
+  if (back !== undefined)
+    return { unclear: back, isTurned: true, isPassedBy: true, ways: waysOf(told, fixed, []) };
   if (told.again.length > 0) return spokenOfAgain(told, fixed);
   const words = wordsBeside(told.items);
   if ('unclear' in words) return { ...words, isTurned, isPassedBy: true, ways: waysOf(told, fixed, []) };
