@@ -3,7 +3,7 @@ import { Refusal, refuse, unlessRefused } from '../../refusal.ts';
 import { asTyped } from './as-typed.ts';
 import { ofBatchAsked } from './batch-asked.ts';
 import { isEveryday, isNearOil, TURNS } from './chat-words.ts';
-import { prepared } from './prepared.ts';
+import { prepared, scentsOf } from './prepared.ts';
 import { type LyeQuestion, readLyeQuestion } from './question.ts';
 import { readyLyeNamed, strengthOfReady } from './ready-solution.ts';
 import { absenceIn, isHarmlessBesideOil } from './recipe-line/beside-oils.ts';
@@ -72,7 +72,7 @@ export function readLyeInChat(
   const line = prepared(question);
   const read = recipeLine(line);
   const clear = 'line' in read ? strictly(read.line) : undefined;
-  if (clear && 'line' in read) return dissolved(withBeside(clear, read, line), question);
+  if (clear && 'line' in read) return dissolved(withBeside(clear, { ...read, left: [...read.left, ...scentsOf(question)] }, line), question);
   const lost = 'unclear' in read ? oilLostIn(line) : undefined;
   if (lost !== undefined) refuse('oil-lost', { text: lost });
   if ('unclear' in read && read.fats) refuse('superfat-twice', read.fats);

@@ -1,5 +1,5 @@
 import { DIALECT } from '../../dialect.ts';
-import { HARMLESS_BY_KIND } from './harmless-words.ts';
+import { HARMLESS_BY_KIND, isRequest } from './harmless-words.ts';
 
 /** Dialect words that deny. */
 const DENIES =
@@ -38,6 +38,7 @@ const IS_ADDRESSED = new RegExp(`^(?:${ADDRESSED})$`, 'u');
 export const isHarmlessBesideOil = (word: string): boolean =>
   HARMLESS.has(word) ||
   HARMLESS_BY_KIND.has(word) ||
+  isRequest(word) ||
   (DIALECT.has(word) && !DENIES.test(word) && !IS_ADDRESSED.test(word));
 
 /** What is not in the pot, or not yet, whichever clause of a sentence says so. */
@@ -80,6 +81,14 @@ const NOUN = `(?!(?:${NOT_IT}|${OUT})(?!\\p{L}))[\\p{L}'’]+`;
 
 /** Whole phrases that change nothing: where an oil comes from, who gave it, who or what the soap is for. */
 export const HARMLESS_PHRASES: readonly RegExp[] = [
+  // Where whoever gave or sold it is.
+  '(?:next door|down the (?:road|lane|street)|up the (?:road|lane|hill)|across the (?:road|street|way)|round the corner|over the road|de al lado|de enfrente|de la esquina|de la vuelta|de abajo|de arriba)',
+  // What soap it is.
+  '(?:an?|my|the|this|that|nice|posh|lovely|soft|hard|gentle|plain|simple|basic|new|big|little|fancy) one(?: for)?(?! (?:day|time|of)(?!\\p{L}))',
+  // What is asked or meant to be done.
+  "(?:tell me|know|see|check|sure|ask|asking|wondering|wonder|saber|dime|digan?|ver|sabe[ns]?|sabeis|dices?|pregunto) (?:if|si)|(?:going|want|wanted|hoping|trying|thinking|planning|fixing|looking|about|like|love|need) to (?:make|do|use|try|mix|soap|start|pour|go with)|thinking (?:of|about) (?:making|doing|something|a)|(?:voy|vamos|quiero|queremos|pienso|quisiera|intento|me gustaria|a punto de) (?:a )?(?:hacer|usar|probar|preparar|intentar|jabonear|empezar)|i'?m (?:going|doing|making|putting)",
+  // Batter that is under way.
+  "(?:it'?s |its |ya )?(?:already )?(?:setting up|thickening|seizing|tracing|getting thick|melting|melted|cooling|espesando|derritiendose|derretid[oa]s?|cuajando)(?: (?:already|up|now|fast|ya))?|i'?m (?:panicking|nervous|worried|scared|stuck|lost|new|confused)|(?:came|comes|taken|copied|found) (?:out of|from|in|off) (?:an?|the|my|this) (?:\\p{L}+ )?(?:book|cookbook|magazine|paper|card|website|page|forum|group|video|class|course)|(?:sacad[oa]|copiad[oa]|viene) de (?:un|una|la|el|mi) (?:libro|revista|pagina|video|curso|grupo|cuaderno)",
   `(?:left (?:over )?)?(?:from|off|by) (?:${ARTICLE} )?${NOUN}(?: (?:in|at|of|on|down) (?:the |my )?${NOUN})?`,
   `(?:del|de (?:la|las|los|mis?|nuestr[oa]))(?: ${NOUN})?`,
   `(?:${ARTICLE} )?${PERSON}(?:,? (?:ha|has))? (?:gave|sent|brought|rendered|rend\\p{L}+|made|dado|dio|dieron|regalo|regalaron|regala|regalan|trajo|traen|mando|manda|saca|sacan)(?: (?:me|us|to me))?`,

@@ -33,6 +33,8 @@ const BEYOND: readonly RegExp[] = [
   // Which is which, turned round: the other way about, swapped, muddled, crossed.
   /(?<!\p{L})(?:al reves|(?:al|lo) contrario|(?:the )?(?:other|opposite|wrong) way (?:a?round|about|up)|the (?:other|opposite|wrong) way(?= ?(?:[;,]|$))|(?:is|was|its|it's|just|exactly) the opposite|vice ?versa|viceversa|backwards|back to front|in reverse|(?:the )?reversed?(?: of that)?(?= ?(?:[;,]|$)))(?!\p{L})/u,
   /(?<!\p{L})(?:swap|switch|flip|turn|chang|revers|exchang)(?:p?ed|p?ing|e|es|s)? (?:those|these|them|both|the (?:two|2|first|last|amounts|figures|numbers|weights))(?!\p{L})|(?<!\p{L})(?:got|had|have|put|wrote|mixed|muddled) (?:them|those|these|it|(?:those|these|the) (?:two|2|amounts|numbers|figures|weights)) (?:up|mixed|muddled|crossed|swapped|switched|confused|round|around|about)(?!\p{L})|(?<!\p{L})(?:invert|cruc|cruzad|trocad|trastoc|intercambi|permut|voltead)\p{L}*(?!\p{L})|(?<!\p{L})(?:los|las) (?:confund|cambie|trastoc)\p{L}*(?!\p{L})/u,
+  // Of a volume nobody here knows the weight.
+  /(?<!(?:not|no|never|nunca)(?: \p{L}+)? )(?<!\p{L})(?:(?:by|in) volume|por volumen|en volumen)(?!\p{L})/u,
   // "I make only part of this".
   /(?<!\p{L})(?:only|just) (?:a )?(?:part|bit|some|portion) of (?:this|that|it|them|these|the (?:recipe|batch|following))(?!\p{L})|(?<!\p{L})(?:solo|nomas|solamente|nada mas) (?:una )?parte(?: de)?(?! (?:del? )?(?:agua|jabon|dia))(?!\p{L})/u,
   // "Es ya el doble de mi receta".

@@ -7,7 +7,7 @@ import { same } from './state.ts';
 import { takenBackIn } from './taken-back.ts';
 import { type Told, toldIn, type Unclear } from './told.ts';
 import { waysOf } from './ways.ts';
-import { wordsBeside } from './words.ts';
+import { isLostWord, wordsBeside } from './words.ts';
 import { written } from './written.ts';
 
 /** What was typed, and as which name it was read. */
@@ -44,7 +44,7 @@ export function recipeLine(plain: string): RecipeLine | Unclear {
     return { unclear: back, isTurned: true, isPassedBy: true, ways: waysOf(told, fixed, []) };
   if (told.again.length > 0) return spokenOfAgain(told, fixed);
   const words = wordsBeside(told.items);
-  if ('unclear' in words) return { ...words, isTurned, isPassedBy: true, ways: waysOf(told, fixed, []) };
+  if ('unclear' in words) return passedBy(words.unclear, told, fixed, isTurned);
   const doubt = doubtOfOil(
     told.items.filter(({ from }) => from >= told.begins),
     [...told.pairs.map(({ name }) => name), ...told.even],
@@ -56,6 +56,15 @@ export function recipeLine(plain: string): RecipeLine | Unclear {
     item.is === 'name' && item.known === 'oil' ? (readAs(item) ?? []) : [],
   );
   return { line: recipe, left: words.left, respelt, isTurned };
+}
+
+/** Words that are not understood beside a recipe that reads whole without them: it is shown, and takes one press. */
+function passedBy(unclear: string, told: Told, fixed: Fixed, isTurned: boolean): Unclear {
+  // What was taken out or put in the place of another is no recipe as it stands.
+  const isOther =
+    unclear.split(/[^\p{L}'’-]+/u).some(isLostWord) ||
+    told.items.some(({ is }) => is === 'instead' || is === 'swaps' || is === 'planned');
+  return { unclear, isTurned, ...(!isOther && { isPassedBy: true, ways: waysOf(told, fixed, []) }) };
 }
 
 /** "Ignore the castor", "I'd wrote almond but it's avocado": whether the oil is in the pot. */

@@ -137,7 +137,7 @@ const OF_LYE =
   /^(?:dissolved|cooling|cooled|cool|cold|hot|warm|ready|waiting|clear|mixed|stirred|made|weighed|poured|disuelt[oa]|enfriando|enfriandose|fri[oa]|caliente|list[oa]|clar[oa]|mezclad[oa]|esperando|hech[oa]|pesad[oa])$/u;
 /** "I mixed 250 g rice bran": done to all that follows. */
 const WHO_MIXED =
-  /^(?:(?:so|then|and|today|y|hoy) )?(?:i|we|i've|we've|ive|weve|yo)?(?: (?:have|just|already))*(?: ?(?:mixed|blended|used|mezcle|mezclo|mezclamos))(?: (?:up|together|in))?$/u;
+  /^(?:(?:so|then|and|today|y|hoy) )?(?:i|we|i've|we've|ive|weve|yo)?(?: (?:have|just|already))*(?: ?(?:mixed|blended|used|mix|blend|mezcla|mezcle|mezclo|mezclamos))(?: (?:of|de))?(?: (?:up|together|in))?$/u;
 
 /** Runs of words, and what stands on either side. */
 function runsOf(items: readonly Item[]): readonly Run[] {
