@@ -23,6 +23,15 @@ const asked = (line: string, { lyeQuestions }: Context['say']): string =>
 const isWeighed = (line: string): boolean =>
   unlessRefused(() => readLyeQuestion(line))?.weighed !== undefined;
 
+const labelOf = (
+  without: readonly string[],
+  { isSole }: { readonly isSole: boolean },
+  { lyeQuestions }: Context['say'],
+): string => {
+  if (isSole) return lyeQuestions.asRead;
+  return without.length === 0 ? lyeQuestions.allIn : lyeQuestions.leftOutOfPot({ names: without });
+};
+
 /** No number: something was not understood. The question itself comes back in a form to be put right. */
 export async function stopped(
   headline: string,
@@ -41,6 +50,8 @@ export async function stopped(
   context: Context,
 ): Promise<Reply> {
   const { say, idempotencyKey } = context;
+  // One recipe, and words beside it: it is shown, since a press takes it as it stands.
+  const sole = problem === 'oil-in-pot' || ways.length !== 1 ? undefined : ways[0];
   await keepLines([question, ...ways.map(({ line }) => asked(line, say))], context);
   return {
     kind: 'reply',
@@ -48,6 +59,7 @@ export async function stopped(
     data: { understood: { lye: 'stopped' }, problem },
     blocks: [
       { kind: 'text', text: say.lyeQuestions.noNumber },
+      ...(sole ? [{ kind: 'text' as const, text: say.lyeQuestions.readWithout(sole), firm: true }] : []),
       ...(weighed && MADE.test(question)
         ? [{ kind: 'text' as const, text: say.lyeQuestions.weighedButUnread }]
         : []),
@@ -59,10 +71,7 @@ export async function stopped(
     choices: [
       ...ways.map(({ without }, at) => ({
         kind: 'button' as const,
-        label: cut(
-          without.length === 0 ? say.lyeQuestions.allIn : say.lyeQuestions.leftOutOfPot({ names: without }),
-          LONGEST_LABEL,
-        ),
+        label: cut(labelOf(without, { isSole: sole !== undefined }, say), LONGEST_LABEL),
         follow: askFollowUps.run.with({ line: idempotencyKey, at: at + 1 }),
       })),
       { kind: 'button', label: say.ask.change, follow: askFollowUps.change.with({ line: idempotencyKey }) },

@@ -15,6 +15,7 @@ import {
 } from '../../src/engine/questions/lye/question.ts';
 import type { Way } from '../../src/engine/questions/lye/recipe-line/item.ts';
 import { asksForLyeOf } from '../../src/engine/questions/lye/recipe-line/plain-recipe.ts';
+import { asksForLyeOfWeighed } from '../../src/engine/questions/lye/recipe-line/recipe-asked.ts';
 import { readLyeInChat } from '../../src/engine/questions/lye/told-in-chat.ts';
 import type { LyeTopic } from '../../src/engine/questions/lye/topic.ts';
 import { careTopicIn, lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
@@ -78,6 +79,20 @@ const WHATEVER_IS_WEIGHED: ReadonlySet<LyeTopic> = new Set([
 /** What a figure answers better, where the whole recipe is told. */
 const OF_A_WEIGHED_RECIPE: ReadonlySet<string> = new Set(['too-much-in', 'too-little-in', 'extra-lye']);
 
+/** General answers that a whole recipe whose lye is asked for does not wait behind: what of them touches a weight is asked back with it. */
+const GIVES_WAY_TO_A_WEIGHT: ReadonlySet<LyeTopic> = new Set([
+  'children',
+  'drink-bottle',
+  'extra-lye',
+  'lye-guessed',
+  'mixing-temperature',
+  'oil-spilled',
+  'oil-swapped',
+  'old-oil',
+  'scale',
+  'scale-batch',
+]);
+
 /** Whether lye and its oils are weighed in a question, so that it can be checked. */
 function isWeighedRecipe(question: string): boolean {
   if (!lyeAskedIn(question).weighed) return false;
@@ -105,21 +120,25 @@ export async function lyeAnswer(
   if (sums) return sums;
   // What is asked of what in general; a weight that went wrong is told by sums, harm by its patterns.
   // Beside a recipe that reads whole its number is what is waited for.
-  const general = askedTopicIn(typed);
+  const isWaitedFor = asksForLyeOfWeighed(typed);
+  const standing = (topic: LyeTopic | undefined) =>
+    isWaitedFor && topic !== undefined && GIVES_WAY_TO_A_WEIGHT.has(topic) ? undefined : topic;
+  const general = standing(askedTopicIn(typed));
   if (general && !asksForLyeOf(typed)) return topicReply(general, context);
-  const care = careTopicIn(typed) ?? differenceTopic(typed);
+  const care = standing(careTopicIn(typed) ?? differenceTopic(typed));
   const isChecked =
     care !== undefined && OF_A_WEIGHED_RECIPE.has(care) && isWeighedRecipe(ordered) && !spoonedOnTop(typed);
   if (care && (!isChecked || tellsDifference(typed))) return topicReply(care, context);
   const passing = inPassing(typed, context);
   if (passing) return passing;
-  const found = lyeTopicIn(typed) ?? (typed === question ? undefined : lyeTopicIn(question));
+  const found = standing(lyeTopicIn(typed) ?? (typed === question ? undefined : lyeTopicIn(question)));
   const near = await generalMatter(typed, { found, read });
   if (near) return nearReply(near, context);
   const job = read.readings[0]?.job;
   if (job?.startsWith('shelf') && mayBeOfShelf(question)) return undefined;
   const turned = lyeAskedIn(ordered);
-  const asked = turned.weighed || turned.amount ? turned : { ...turned, amount: asksForLyeOf(question) };
+  const asked =
+    turned.weighed || turned.amount ? turned : { ...turned, amount: isWaitedFor || asksForLyeOf(question) };
   // "Does manganese violet hold at pH 13" asks of the colour.
   const isOfColour = found === 'soap-ph' && job === 'survives-lye' && read.facts.named.length > 0;
   const topic = isOfColour ? undefined : found;

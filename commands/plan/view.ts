@@ -138,6 +138,7 @@ export function planNumbers(view: PlanView): readonly Measure[] {
       value: plan.percent({ percent: superfat.effective }),
       note: plan.superfatNote({
         asked: superfat.asked,
+        usual: view.read.request.isSuperfatUsual === true,
         carriers: superfat.effective > superfat.asked + 0.5 && !fat && isWettedInOil(view),
         low: superfat.band.low,
         high: superfat.band.high,

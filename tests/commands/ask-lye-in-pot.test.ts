@@ -85,3 +85,39 @@ describe('lye that was weighed is judged by the press', () => {
     expect(await press(await ask(QUESTION), 'No, leave out coconut oil')).toMatch(/lye-heavy|too much/iu);
   });
 });
+
+describe('a recipe that reads whole without the words that are not understood is one press away', () => {
+  test('the recipe is shown, and the press takes it as it stands', async () => {
+    const asked = await ask(
+      '500 g olive oil and 250 g coconut oil. The first one is 400 really. How much lye?',
+    );
+    expect(asked.text).toContain('You put something right on the way (“the first one is”)');
+    expect(asked.text).toContain('Without those words I read: 500 g olive oil, 250 g coconut oil.');
+    expect(asked.text).not.toMatch(/\d g NaOH/u);
+    const grams = gramsOf(await press(asked, 'Yes, just that'));
+    expect(grams / naoh(500, 250)).toBeGreaterThan(0.97);
+    expect(grams / naoh(500, 250)).toBeLessThan(1.03);
+  });
+
+  test('in Spanish, of words that nobody here knows', async () => {
+    const asked = await ask(
+      '500 g de oliva, 250 g de coco. Lo segundo resultó otra cosa. ¿Cuánta sosa?',
+      'es-ES',
+    );
+    expect(asked.text).toContain('Sin esas palabras leo: 500 g oliva, 250 g coco.');
+    expect(gramsOf(await press(asked, 'Sí, solo eso')) / naoh(500, 250)).toBeCloseTo(1, 1);
+    room.member.grant({ locale: 'en-US' });
+  });
+
+  test('an oil that is spoken of once more may be out: both ways are a press', async () => {
+    const asked = await ask('500 g olive, 250 g coconut, 5% superfat. Ignore the coconut. How much lye?');
+    expect(asked.text).toContain('Is “coconut” in the pot, all of it?');
+    expect(gramsOf(await press(asked, 'No, leave out coconut')) / naoh(500, 0)).toBeCloseTo(1, 1);
+    expect(gramsOf(await press(asked, 'Yes, all of it')) / naoh(500, 250)).toBeCloseTo(1, 1);
+  });
+
+  test('what turns the weights round is no press: nobody here knows the recipe that is meant', async () => {
+    const asked = await ask('500 g olive and 250 g coconut. No, the other way round. How much lye?');
+    expect(asked.controls.map(({ label }) => label)).not.toContain('Yes, just that');
+  });
+});

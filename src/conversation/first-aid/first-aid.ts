@@ -13,6 +13,7 @@ import { LANGUAGES } from '../../engine/language.ts';
 import { plainAmount } from '../../engine/quantities/plain-amount.ts';
 import { isAskedGenerally } from '../../engine/questions/lye/asked-generally.ts';
 import { asksOfKeeping } from '../../engine/questions/lye/asks-of-keeping.ts';
+import { isOilLostBeforeLye } from '../../engine/questions/lye/recipe-line/oil-lost.ts';
 import { isPlainRecipe } from '../../engine/questions/lye/recipe-line/plain-recipe.ts';
 import { type Words, wordsIn } from '../../words/index.ts';
 import type { Language } from '../../words/sentence.ts';
@@ -87,7 +88,11 @@ function readOne(text: string): readonly Emergency[] {
   if (quiet.has(text) || plainAmount(text)) return NOTHING;
   const told = readEmergencies(text.replace(ALUMINIUM_COMPOUND, 'mineral'));
   if (told.length > 0)
-    return isAskedGenerally(text) || isPlainRecipe(text) || asksOfKeeping(text) || isOnlyWhiff(text, told)
+    return isAskedGenerally(text) ||
+      isPlainRecipe(text) ||
+      isOilLostBeforeLye(text) ||
+      asksOfKeeping(text) ||
+      isOnlyWhiff(text, told)
       ? []
       : told;
   if (text.length > LONGEST_QUIET) return [];

@@ -152,6 +152,8 @@ export type PlanRequest = {
   readonly oils: OilBlend;
   readonly size: BatchSize;
   readonly superfatPercent: number;
+  /** Where nobody named one, and it is the usual. */
+  readonly isSuperfatUsual?: boolean;
   readonly lye: LyeChoice;
   readonly water: WaterAsk;
   readonly portions: readonly PlannedPortion[];

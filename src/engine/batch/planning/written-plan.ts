@@ -72,6 +72,7 @@ export function readPlan(written: WrittenPlan, measures: Measures = MEASURES.us)
     oils,
     size,
     superfatPercent: written.superfat ?? USUAL.superfat,
+    ...(written.superfat === undefined && { isSuperfatUsual: true }),
     lye: withPurity(alkali, written.purity),
     water: parseWater(water ?? USUAL.water),
     portions: parsePortions(written.portions ?? '', measures),

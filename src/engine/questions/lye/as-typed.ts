@@ -32,7 +32,7 @@ const MADE_READY =
 /** The melting point in degrees Fahrenheit that tells a coconut oil from the other kind; both take the same lye (common practice, no source). */
 const MELTING =
   /(?<=(?:coconut|coco)(?: oil)?\s*\(?\s*)(?:76|92)\s?(?:°\s?)?(?:f(?!\p{L})|deg(?:rees)?)?(?=[\s):=,-]*\s\d)/giu;
-const MISSPELT_OIL = /(?<!\p{L})a(?:s|sc|z)e[iy]tes?(?!\p{L})/giu;
+const MISSPELT_OIL = /(?<!\p{L})h?a(?:s|sc|z|c)e[iy]tes?(?!\p{L})/giu;
 
 /** "And coconut... 200". */
 const HESITATES = /(\p{L})\s*(?:\.{2,}|…)\s*(?=\d)/gu;

@@ -145,6 +145,14 @@ export const CALM_PATTERNS: TopicPatterns = [
       /\b(?:take off|leave out|subtract|less|quito|resto|menos)\b.{0,16}\b(?:water|agua)\b.{0,16}\b(?:beer|stout|ale|wine|milk|cerveza|vino|leche)\b/u,
     ],
   ],
+  // Afraid of lye, and nothing has happened.
+  [
+    'gear',
+    [
+      /^(?=.*\b(?:scared|afraid|nervous|terrified|frightened|anxious)\b.{0,24}\b(?:lye|caustic)\b)(?=.*\b(?:tips?|advice|help me start|how do i start|where do i start|what should i know|first time)\b)/u,
+      /^(?=.*\b(?:miedo|susto|respeto|panico|nervios\w*)\b.{0,24}\b(?:sosa|soda caustica|soda|lejia|caustica)\b)(?=.*\b(?:consejos?|tips?|recomienda\w*|por donde empiezo|como empiezo|primera vez)\b)/u,
+    ],
+  ],
   ['gear', [/\bmiedo\b.{0,12}\b(?:polvo|sosa|soda|lejia)\b.*\bque me pongo\b/u]],
   [
     'baby',

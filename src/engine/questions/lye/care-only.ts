@@ -7,6 +7,7 @@ const MOST_WORDS = 22;
 const CARE: ReadonlySet<LyeTopic> = new Set([
   'lye-guessed',
   'oil-spilled',
+  'undissolved-lye',
   'not-sober',
   'blender-smokes',
   'old-bar',
@@ -38,7 +39,7 @@ const ONLY_WITH: { readonly [Topic in LyeTopic]?: RegExp } = {
   children: /\b(?:mientras (?:mezclo|hago)|while i (?:mix|make|stir))\b/iu,
   // Asked how to clean it, and of the place alone.
   'clean-up':
-    /\b(?:(?:lo|la) barro|c[oó]mo (?:(?:lo|la) )?(?:limpio|recojo)|puedo (?:barrer|recoger)\p{L}*)(?!\p{L})/iu,
+    /\b(?:(?:lo|la) barro|c[oó]mo (?:(?:lo|la) )?(?:limpio|recojo)|puedo (?:barrer|recoger)\p{L}*|vinegar|vinagre)(?!\p{L})/iu,
 };
 /** Words that a matter itself brings, and that tell of no harm there. */
 const OWN_WORDS: { readonly [Topic in LyeTopic]?: RegExp } = {

@@ -1,6 +1,7 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import { asTyped, withOneMore } from './as-typed.ts';
 import { ofBatchAsked } from './batch-asked.ts';
+import { withoutScents } from './recipe-line/scents.ts';
 import { withSolution } from './ready-solution.ts';
 import { saidPlainly } from './said-plainly.ts';
 import { FAT, LYE, POTASSIUM, plainWords, UNIT } from './words.ts';
@@ -39,11 +40,15 @@ function inEqualParts(said: string, list: string): string {
 const SODA_WEIGHED =
   /((?<![\d.,])\d+(?:[.,]\d+)? ?(?:(?:g|gr|gramos|oz|onzas)? ?(?:de )?))soda(?! (?:caustica|ash|crystals|water|bicarb))(?!\p{L})|(?<!\p{L})soda(?! (?:caustica|ash|crystals|water|bicarb))(?=[ :=]*\d)/gu;
 
+/** The scents of a question, which its recipe is read without. Pure. */
+export const scentsOf = (question: string): readonly string[] =>
+  withoutScents(withSolution(withOneMore(ofBatchAsked(plainWords(asTyped(question), { clauses: true }))))).scents;
+
 /** A line as {@link recipeLine} takes it: courtesies away, shares beside lye told as the superfat that they are. */
 export function prepared(question: string): string {
   const isPotash = POTASSIUM.test(plainWords(question));
   const said = ofBatchAsked(plainWords(asTyped(question), { clauses: true }));
-  const plain = saidPlainly(withSolution(withOneMore(said)))
+  const plain = saidPlainly(withoutScents(withSolution(withOneMore(said))).rest)
     .replace(/(?<!\p{L})double[ -]?check(?:ed|ing)?(?!\p{L})/gu, 'check')
     .replace(/(?<=100 ?% )(?:castill?e|castill?a)(?: soap)?(?!\p{L})/u, 'olive')
     .replace(

@@ -37,10 +37,37 @@ const ALL_CASTILE = /(?<!\p{L})castill?[ea] 100 ?%(?=,.*(?<!\p{L})(?:oliva|olive
 /** "200 coconut, 200 palm is making 400 g". */
 const MAKING = new RegExp(`,? (?:is |are |it )?(?:making|makes) (?=${MASS})`, 'gu');
 
+/** "Milk of 4 % fat": how rich a milk is, and no oil. */
+const MILK_FAT =
+  /(?<=(?<!\p{L})(?:milk|leche|cream|nata|yogh?urt?|yogur|kefir)(?!\p{L})[^;,]{0,30}?) (?:(?:with|con|of|at|al|del?) )?\d{1,2}(?:[.,]\d)? ?(?:%|percent|por ciento)(?: (?:of|de))? (?:milk ?fat|butter ?fat|fat|materia grasa|grasa)(?!\p{L})/gu;
+/** The city; the same word in Spanish takes something away. */
+const QUITO = /(?<=(?<!\p{L})(?:en|de|desde|por|in|from) )quito(?!\p{L})/gu;
+
+/** "Two to one olive and coconut", "2 to 1 water". */
+const TO_ONE = /(?<![\d.,:])(\d{1,2}) (?:to|a) (?:one|uno|una|1)(?= (?!(?:of|de)(?!\p{L}))\p{L})/gu;
+/** "5:1 water" is read behind the water. */
+const RATIO_BEFORE_WATER = /(?<![\d.,:])(\d:1) (?:of )?(water|agua)(?!\p{L})/gu;
+/** "In percent", "por ciento todo": what figures that make a hundred are. */
+const IN_PERCENT = /(?<!\d),? (?:en|in|por|as) (?:porcentajes?|percent(?:ages?|s)?|ciento)(?! ?(?:de|of))(?: (?:sobre|of|on|de) (?=\d))?/gu;
+/** What becomes of it: "to paste", "para jabón líquido". */
+const TO_PASTE = /(?<=\d.*) (?:to|into|as|for|en|para|a) (?:a )?(?:soft |soap )?(?:paste|pasta)(?= ?(?:[,;]|$|\d))/gu;
+
+/** "Manteca 500 de chancho": which fat it is stands behind its weight. */
+const FAT_BEHIND = /(?<!\p{L})(manteca|grasa|sebo|aceite) (\d[\d.,]*(?: ?(?:g|gr|gramos|kg|kilos?|oz|onzas|libras?))?),? ?\(? ?de (\p{L}+)(?!\p{L})/gu;
+
 /** Turns of phrase told as the readers behind take them. Takes what `plainWords` gives with its clauses. Pure. */
 export const saidPlainly = (plain: string): string =>
   plain
     .replace(NOT_BUT, '')
+    .replace(MILK_FAT, '')
+    .replace(QUITO, 'casa')
+    .replace(FAT_BEHIND, (whole, fat: string, mass: string, of: string) =>
+      knownOil(`${fat} de ${of}`) === undefined ? whole : `${fat} de ${of} ${mass}`,
+    )
+    .replace(TO_ONE, '$1:1')
+    .replace(RATIO_BEFORE_WATER, '$2 $1')
+    .replace(IN_PERCENT, ' ; ')
+    .replace(TO_PASTE, '')
     .replace(LYE_FORM, '$1')
     .replace(SIMILE, ' ')
     .replace(IS, (whole, name: string) => (knownOil(name) === undefined ? whole : `${name} `))

@@ -3,12 +3,13 @@ import { Refusal, refuse, unlessRefused } from '../../refusal.ts';
 import { asTyped } from './as-typed.ts';
 import { ofBatchAsked } from './batch-asked.ts';
 import { isEveryday, isNearOil, TURNS } from './chat-words.ts';
-import { prepared } from './prepared.ts';
+import { prepared, scentsOf } from './prepared.ts';
 import { type LyeQuestion, readLyeQuestion } from './question.ts';
 import { readyLyeNamed, strengthOfReady } from './ready-solution.ts';
 import { absenceIn, isHarmlessBesideOil } from './recipe-line/beside-oils.ts';
 import { beyondIn } from './recipe-line/beyond.ts';
 import type { Way } from './recipe-line/item.ts';
+import { oilLostIn } from './recipe-line/oil-lost.ts';
 import { type RecipeLine, recipeLine } from './recipe-line/recipe-line.ts';
 import { BOTH } from './recipe-line/written.ts';
 import { POTASSIUM, plainWords, UNIT } from './words.ts';
@@ -16,7 +17,7 @@ import { POTASSIUM, plainWords, UNIT } from './words.ts';
 declare module '../../refusal.ts' {
   interface Reasons {
     /** A recipe that is put right in the middle of its line. */
-    'recipe-corrected': { text: string };
+    'recipe-corrected': { text: string; ways?: readonly Way[] };
     /** A recipe that is to be multiplied. */
     'recipe-scaled': { text: string };
     /** An oil with two amounts, of which one is in the pot. */
@@ -25,12 +26,14 @@ declare module '../../refusal.ts' {
     'recipe-planned': { text: string };
     /** Oils beside words that may keep them, or some of them, out of the pot, and the recipes that it may be. */
     'oil-in-pot': { names: readonly string[]; text: string; ways?: readonly Way[] };
+    /** Oils of which some was lost before the lye. */
+    'oil-lost': { text: string };
     /** Lye that comes dissolved, and how strong it is is not told. */
     'lye-ready-strength': { text: string };
     /** A superfat beside another one, or beside a discount that may come on top of it. */
     'superfat-twice': { one: string; other: string };
     /** Words beside a recipe that may be a part of it. */
-    'recipe-words': { text: string };
+    'recipe-words': { text: string; ways?: readonly Way[] };
   }
 }
 
@@ -58,7 +61,7 @@ const OF_WORDS: ReadonlySet<string> = new Set([
 /**
  * {@link readLyeQuestion}, also where courtesies, dialect and what else is chatted stand beside the recipe: those words are passed
  * by and told. `unordered` as `inOrder` found it. Pure. Throws the Refusals of `readLyeQuestion`, and `recipe-corrected`,
- * `recipe-scaled`, `oil-told-twice`, `superfat-twice`, `oil-in-pot`, `recipe-planned` and `recipe-words`.
+ * `recipe-scaled`, `oil-told-twice`, `oil-lost`, `superfat-twice`, `oil-in-pot`, `recipe-planned` and `recipe-words`.
  */
 export function readLyeInChat(
   question: string,
@@ -69,21 +72,27 @@ export function readLyeInChat(
   const line = prepared(question);
   const read = recipeLine(line);
   const clear = 'line' in read ? strictly(read.line) : undefined;
-  if (clear && 'line' in read) return dissolved(withBeside(clear, read, line), question);
+  if (clear && 'line' in read) return dissolved(withBeside(clear, { ...read, left: [...read.left, ...scentsOf(question)] }, line), question);
+  const lost = 'unclear' in read ? oilLostIn(line) : undefined;
+  if (lost !== undefined) refuse('oil-lost', { text: lost });
   if ('unclear' in read && read.fats) refuse('superfat-twice', read.fats);
   if ('unclear' in read && read.twice) refuse('oil-told-twice', read.twice);
+  // Of ready-made lye another weight is told than these lines would.
+  const isDry = readyLyeNamed(plainWords(asTyped(question), { clauses: true })) === undefined;
+  const ways =
+    'unclear' in read && isDry
+      ? (read.ways ?? []).filter(({ line: way }) => strictly(way) !== undefined)
+      : [];
   if ('unclear' in read && read.doubt)
     refuse('oil-in-pot', {
       names: read.doubt.names.map(({ text }) => text),
       text: read.doubt.text.slice(0, 60),
-      // Of ready-made lye another weight is told than these lines would.
-      ...(readyLyeNamed(plainWords(asTyped(question), { clauses: true })) === undefined && {
-        ways: (read.ways ?? []).filter(({ line: way }) => strictly(way) !== undefined),
-      }),
+      ways,
     });
   if ('unclear' in read && read.isPlanned) refuse('recipe-planned', { text: read.unclear });
+  const passed = 'unclear' in read && read.isPassedBy && ways.length > 0 ? { ways } : {};
   // What is changed as it is told is for no reader that takes every word as it stands.
-  if (read.isTurned) return refuseTurned(line, read);
+  if (read.isTurned) return refuseTurned(line, read, passed);
   const unclear = 'unclear' in read ? read.unclear : '';
   try {
     if (unordered) throw unordered;
@@ -93,9 +102,9 @@ export function readLyeInChat(
       return dissolved(strict, question);
   } catch (refusal) {
     if (!(refusal instanceof Refusal) || !OF_WORDS.has(refusal.id)) throw refusal;
-    return refuseUnclear(line, unclear, refusal);
+    return refuseUnclear({ line, unclear, passed }, refusal);
   }
-  return refuse('recipe-words', { text: unclear.slice(0, 60) });
+  return refuse('recipe-words', { text: unclear.slice(0, 60), ...passed });
 }
 
 /** What is asked of ready-made lye is told as grams of that lye, or it is asked how strong it is: by the figure of dry lye it is too little. */
@@ -119,21 +128,28 @@ const withBeside = (told: LyeQuestion, { left, respelt }: RecipeLine, line: stri
   asksWater: ASKS_WATER.test(line),
 });
 
+/** The recipe without the words that are not understood, where it reads whole without them. */
+type Passed = { readonly ways?: readonly Way[] };
+
 /** Throws `recipe-scaled` or `recipe-corrected`, as what is unclear in a recipe that was changed. */
-function refuseTurned(line: string, read: ReturnType<typeof recipeLine>): never {
+function refuseTurned(line: string, read: ReturnType<typeof recipeLine>, passed: Passed): never {
   const [scaled] = SCALES.exec(line) ?? [];
   if (scaled !== undefined) refuse('recipe-scaled', { text: scaled });
   if ('unclear' in read && SHARE.test(read.unclear)) refuse('recipe-scaled', { text: read.unclear });
   const [corrected] = CORRECTS.exec(line) ?? [];
   return refuse('recipe-corrected', {
-    text: corrected ?? ('unclear' in read ? read.unclear : line.slice(0, 60)),
+    text: corrected ?? ('unclear' in read ? read.unclear.slice(0, 60) : line.slice(0, 60)),
+    ...passed,
   });
 }
 
 /** Throws what stands in the way of a recipe told in chat: a correction, a multiple, words, or else the refusal of the strict reader. */
-function refuseUnclear(line: string, unclear: string, refusal: Refusal): never {
+function refuseUnclear(
+  { line, unclear, passed }: { readonly line: string; readonly unclear: string; readonly passed: Passed },
+  refusal: Refusal,
+): never {
   const [corrected] = CORRECTS.exec(line) ?? [];
-  if (corrected !== undefined && /\d/u.test(line)) refuse('recipe-corrected', { text: corrected });
+  if (corrected !== undefined && /\d/u.test(line)) refuse('recipe-corrected', { text: corrected, ...passed });
   const [scaled] = SCALES.exec(line) ?? [];
   if (scaled !== undefined && /\d/u.test(line)) refuse('recipe-scaled', { text: scaled });
   if (refusal.id === 'oil-unknown' && SHARE.test(unclear))
@@ -142,14 +158,14 @@ function refuseUnclear(line: string, unclear: string, refusal: Refusal): never {
   if (refusal.id === 'oil-unknown' && !namesFat(text) && !text.split(' ').some(isStrangeOil)) {
     const words = unclear.split(' ');
     const mayBeOil = words.some(word => isNearOil(word) || /^\d/u.test(word) || knownOil(word) !== undefined);
-    if (unclear !== '' && !mayBeOil) refuse('recipe-words', { text: unclear.slice(0, 60) });
+    if (unclear !== '' && !mayBeOil) refuse('recipe-words', { text: unclear.slice(0, 60), ...passed });
     // "Between", "later another": no name of an oil, so that none is offered for it.
     const strange = text
       .split(/[^\p{L}\d'-]+/u)
       .filter(word => word !== '' && !/^\d/u.test(word) && knownOil(word) === undefined);
     if (strange.length > 0 && strange.every(word => isTalk(word, line))) {
       const own = strange.filter(word => !OF_OURS.test(word)).join(' ');
-      refuse('recipe-words', { text: (own === '' ? line : own).slice(0, 60) });
+      refuse('recipe-words', { text: (own === '' ? line : own).slice(0, 60), ...passed });
     }
   }
   throw refusal;

@@ -2,11 +2,18 @@ import { CAUSTIC, HURT, OIL, said } from './care-words.ts';
 import type { TopicPatterns } from './topic-patterns.ts';
 
 const WEIGHT = '\\d+ ?(?:g|gr|grams?|gramos?|oz|ounces?|onzas?)';
+/** Where lye stands before it is weighed, or what it has become. */
+const STORED =
+  'tubs?|bags?|bolsas?|bote|packets?|paquete|container|envase|shed|damp|humed\\w+|open|abiert[oa]|old|viej[oa]|bars?|barras?|jabon|soap|batter|masa|milk|leche|floor|suelo|piso';
+const SURFACE =
+  '(?:work ?tops?|counter ?tops?|counters?|bench|tables?|floor|tiles?|encimera|mesa|mesada|meson|banco|suelo|piso)';
 const ASKS_LEAVE =
   '(?:can|could|may|should|shall|do|must) (?:i|we)(?: \\w+)? (?:put|add|use|give)|puedo|podemos|debo|hay que|conviene';
 
 /** Weights that went in wrong and lye that is not ready, told in few words; plain text. These stand before all other matters of care. */
 export const TOLD_SHORT_PATTERNS: TopicPatterns = [
+  // On a bench, and on nobody: acid heats it there, too.
+  ['clean-up', [said([CAUSTIC, SURFACE, 'vinegar|vinagre'], HURT)]],
   // Spoonfuls over: how much that was nobody knows.
   [
     'too-much-in',
@@ -60,6 +67,24 @@ export const TOLD_SHORT_PATTERNS: TopicPatterns = [
   [
     'undissolved-lye',
     [
+      // In the jug, and not in its tub: it was stirred in just now.
+      said(
+        [
+          CAUSTIC,
+          'still|sigue|todavia|aun|yet|won ?t|does ?n ?t|not|no se',
+          'cloudy|murky|milky|clump\\w*|lump\\w*|turbi[oa]|grumos\\w*|terron\\w*',
+          `jug|jarra|water|agua|bottom|fondo|stir\\w*|remov\\w+|revuelv\\w+`,
+        ],
+        `${STORED}|cold|cool\\w*|fri[oa]|clear(?:ed)?|good|too little|poca agua|${HURT}`,
+      ),
+      said(
+        [
+          CAUSTIC,
+          'clump\\w*|lump\\w*|grumos\\w*|terron\\w*',
+          'jug|jarra|bottom|fondo|dissolv\\w*|disuelv\\w*',
+        ],
+        `${STORED}|good|too little|poca agua|${HURT}`,
+      ),
       said(
         [
           CAUSTIC,

@@ -25,6 +25,7 @@ export const askedBackRefusals: Pick<
   | 'recipe-scaled'
   | 'recipe-words'
   | 'oil-told-twice'
+  | 'oil-lost'
   | 'superfat-twice'
   | 'recipe-planned'
   | 'oil-in-pot'
@@ -60,6 +61,8 @@ export const askedBackRefusals: Pick<
     `I cannot tell what “${text}” does to the recipe. Write only the oils with their weights, and the superfat: “500 g olive, 200 g coconut, superfat 5%”.`,
   'oil-told-twice': ({ name, one, other }) =>
     `“${name}” stands twice: ${one} and ${other}. Write each oil once, with what is or goes in the pot, all of it in one weight: “… g ${name}”.`,
+  'oil-lost': ({ text }) =>
+    `“${text}”: some of the oil is gone. Weigh each oil that is in the pot now and ask with that: “500 g olive, 200 g coconut, superfat 5%”. Mixed already: weigh the mix and say “800 g oils, 60% olive, 40% coconut”. No lye before that.`,
   'superfat-twice': ({ one, other }) =>
     `Two superfats stand there: “${one}” and “${other}”. A discount of lye is a superfat by another name: write the one that counts, or their sum, as “superfat …%”.`,
   'recipe-planned': ({ text }) =>

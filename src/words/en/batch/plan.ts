@@ -39,8 +39,8 @@ export const plan = {
   batterNote: (v: { grams: string; density: number; reserve: number }) =>
     `${v.grams}, ${figure(v.density, 3)} g/ml. About ${figure(v.reserve, 0)} ml of it clings to pot and cups.`,
   superfat: 'Superfat',
-  superfatNote: (v: { asked: number; carriers: boolean; low: number; high: number }) =>
-    `Asked: ${one(v.asked)} %.${v.carriers ? ' The oil in the colours lifts it.' : ''} Oils differ: it lies between ${one(v.low)} and ${one(v.high)} %.`,
+  superfatNote: (v: { asked: number; usual: boolean; carriers: boolean; low: number; high: number }) =>
+    `${v.usual ? 'Usual' : 'Asked'}: ${one(v.asked)} %.${v.carriers ? ' The oil in the colours lifts it.' : ''} Oils differ: it lies between ${one(v.low)} and ${one(v.high)} %.`,
   percent: (v: { percent: number }) => `${one(v.percent)} %`,
   portion: (v: { name: string; volume: string }) => `${capital(batch.portionName(v.name))}: ${v.volume}`,
   /** Spoons first, then grams, then what it is wetted in. */

@@ -146,6 +146,9 @@ export const lyeQuestions = {
   }) =>
     `${respelt.map(({ typed, read }) => `“${typed.slice(0, 40)}” read as “${read}”`).join(', ')}. Another oil? Then this lye is wrong: ask again with its name.`,
   /** Buttons under the question whether oils are in the pot. */
+  /** The one reading of a recipe without the words that are not understood. */
+  readWithout: ({ line }: { readonly line: string }) => `Without those words I read: ${line}.`,
+  asRead: 'Yes, just that',
   allIn: 'Yes, all of it',
   leftOutOfPot: ({ names }: { readonly names: readonly string[] }) => `No, leave out ${names.join(', ')}`,
   /** What a press on them asks. */

@@ -33,6 +33,8 @@ export const askedBackRefusals: typeof en = {
     `No sé qué cambia «${text}» en la receta. Escribe solo los aceites con su peso y el sobreengrasado: «500 g oliva, 200 g coco, sobreengrasado 5%».`,
   'oil-told-twice': ({ name, one, other }) =>
     `«${name}» sale dos veces: ${one} y ${other}. Escribe cada aceite una vez, con lo que hay o va en la olla, todo en un peso: «… g ${name}».`,
+  'oil-lost': ({ text }) =>
+    `«${text}»: falta parte del aceite. Pesa cada aceite que hay ahora en la olla y pregunta con eso: «500 g oliva, 200 g coco, sobreengrasado 5%». Ya mezclados: pesa la mezcla y di «800 g de aceites, 60% oliva, 40% coco». Antes, nada de sosa.`,
   'superfat-twice': ({ one, other }) =>
     `Hay dos sobreengrasados: «${one}» y «${other}». Un descuento de sosa es lo mismo con otro nombre: escribe el que vale, o la suma, como «sobreengrasado …%».`,
   'recipe-planned': ({ text }) =>

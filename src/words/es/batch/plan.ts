@@ -32,7 +32,7 @@ export const plan: typeof en.plan = {
     `${v.grams}, ${figure(v.density, 3)} g/ml. Unos ${figure(v.reserve, 0)} ml se quedan en la olla y los vasos.`,
   superfat: 'Sobreengrasado',
   superfatNote: v =>
-    `Pedido: ${one(v.asked)} %.${v.carriers ? ' El aceite de los colores lo sube.' : ''} Los aceites varían: está entre ${one(v.low)} y ${one(v.high)} %.`,
+    `${v.usual ? 'Usual' : 'Pedido'}: ${one(v.asked)} %.${v.carriers ? ' El aceite de los colores lo sube.' : ''} Los aceites varían: está entre ${one(v.low)} y ${one(v.high)} %.`,
   percent: v => `${one(v.percent)} %`,
   portion: v => `${capital(batch.portionName(v.name))}: ${v.volume}`,
   dose: v => `${v.spoons} de ${v.colour}, unos ${v.grams} g${v.liquid ? `, en ${v.liquid}` : ''}`,

@@ -135,6 +135,8 @@ export const lyeQuestions: typeof english = {
       .join(', ')}. Si es un aceite, da su peso y pregunta otra vez.`,
   respelt: ({ respelt }) =>
     `${respelt.map(({ typed, read }) => `«${typed.slice(0, 40)}» leído como «${read}»`).join(', ')}. ¿Es otro aceite? Entonces esta sosa no vale: pregunta otra vez con su nombre.`,
+  readWithout: ({ line }) => `Sin esas palabras leo: ${line}.`,
+  asRead: 'Sí, solo eso',
   allIn: 'Sí, todo',
   leftOutOfPot: ({ names }) => `No, sin ${names.join(', ')}`,
   lyeFor: ({ line }) => `¿Cuánta sosa para ${line}?`,

@@ -20,7 +20,7 @@ export const ASKED_ROWS: readonly AskedRow[] = [
     topic: 'clumped',
     of: ['clumpedLye'],
     asked: [],
-    none: ['masa', 'lyeWater', 'trace', 'lyeHeavy', 'liquid', 'stored'],
+    none: ['masa', 'lyeWater', 'trace', 'lyeHeavy', 'liquid', 'stored', 'inJug'],
   },
   { topic: 'purity-unknown', of: ['lye', 'unlabelled'], asked: ['may'], none: ['oil'] },
   // Which of two names is which.

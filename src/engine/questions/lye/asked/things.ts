@@ -61,6 +61,8 @@ export const THINGS = {
   titration: '(?:phenolphthalein|fenolftaleina|titrat\\w+|valoracion|valorar)',
   unlabelled:
     '(?:sin etiqueta|sin marca|sin nombre|en bolsit?as?|no (?:label|brand|name)|unbranded|without (?:a )?label|unlabel\\w+|sold loose|suelta|a granel)',
+  /** Poured into its water already. */
+  inJug: '(?:(?:in|of|del?|en) (?:the |my |la |mi )?(?:jug|jarra)|bottom|fondo)',
   clumpedLye: `(?:${LYE}\\b(?:(?!soap|jabon|bar|batter|masa).){0,40}\\b${CLUMPED}|${CLUMPED}(?: \\w+){0,2} ${LYE})`,
   masa: '(?:batter|masa|mezcla)',
   recipe: '(?:batch|recipe|lote|receta|tanda)',

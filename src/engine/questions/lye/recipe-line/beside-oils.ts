@@ -1,5 +1,5 @@
 import { DIALECT } from '../../dialect.ts';
-import { HARMLESS_BY_KIND } from './harmless-words.ts';
+import { HARMLESS_BY_KIND, isRequest } from './harmless-words.ts';
 
 /** Dialect words that deny. */
 const DENIES =
@@ -12,7 +12,7 @@ const DENIES =
 const HARMLESS: ReadonlySet<string> = new Set(
   `i im i'm ive i've we we've you ye ya u me us my our your he she he's she's they who it it's its itself that that's this these those there there's here which what whats what's how
   am is are was were be been have has having hv ha ave got get had do does did doing can could will would want wanted need needs needed required like love
-  make makes making made mix mixing mixes melt melted melting weigh weighs weighed weighing measured pour pouring poured put pop popping tip tipped chuck chucking dumped use using run running add adding added
+  make makes making made mix mixing mixes mixed blended melt melted melting weigh weighs weighed weighing measured pour pouring poured put pop popping tip tipped chuck chucking dumped use using run running add adding added
   give gives gave tell check please kindly pls plz plss help calculate calculated saponify saponifying soaping work figure figures sums sum right correct ok okay safe fine good enough reckon find know see show say says said wrote told try trying start started
   so and then now today tonight also just only plain straight all both each whole total together in into on to at of from for with by as per because since ere about around roughly too very really quite much many a an the some
   but pero castile castilla always ever test obv obvs teh following typed someone somebody anyone alguien che oye checa siempre necesario puso saponifico enrancia rancid rancio i'd we'd cow cow's house card frito putting co-op jar po justo ponle wt amt
@@ -21,7 +21,7 @@ const HARMLESS: ReadonlySet<string> = new Set(
   butcher's butcher market farm farmers mkt store shop feed town village kitchen fair church sale school class cellar beach room
   virgin extra refined unrefined raw pure pomace light cheap fancy supermarket local cold pressed organic hard soft solid liquid clean white yellow golden nice lovely easy gentle quick little small big bigger plain basic simple straight normal regular standard fresh home rendered rendering strained filtered melted brisket kidney leaf clear frozen cubes dried lump lumps bit dozen eggs
   mi mis nuestro nuestra nuestros nuestras su sus tu yo nosotros ella ellos usted me te se le les lo la los las nos un una unos unas el al del de en con para pa por y que q como cual este esta esto estos eso ese esa aqui
-  es son era eran sea seria estoy esta estan hay tengo tiene tenemos traigo trae llevo lleva llevan llevamos hago hace hacer haciendo hacemos quiero quiere queremos quisiera necesito necesita ocupo voy vamos va van pongo pone ponemos puse pusimos puesto echo echa echado echamos echar poner uso usa usamos usar usando peso pesa pese pesado pesar pesamos mezclo mezcla mezclada mezclando derrito mido agrego anado meto metido vertido vierto hice
+  es son era eran sea seria estoy esta estan hay tengo tiene tenemos traigo trae llevo lleva llevan llevamos mezcle mezclamos hago hace hacer haciendo hacemos quiero quiere queremos quisiera necesito necesita ocupo voy vamos va van pongo pone ponemos puse pusimos puesto echo echa echado echamos echar poner uso usa usamos usar usando peso pesa pese pesado pesar pesamos mezclo mezcla mezclada mezclando derrito mido agrego anado meto metido vertido vierto hice
   sale salga saben sabe saber sabes dice dijo dicen digan dime dame den da dan diga calcula calculado calcular ayuda ayudan ayudar revisen revisenlo mire miren mira ver pase pasa pues porfa favor gracias cuanto cuanta cuantos cuantas cuentas
   receta recetas jabon jabones jaboncito jaboncitos barra barras pastilla pastillas tanda lote hornada molde olla cazo bol cubeta balde bascula balanza casa cocina taller
   gramos cantidad masa peso pesos total todo toda todos todas junto juntos cada puro pura solo solamente nomas mas tambien siempre hoy ahora ya aca asi ahorita mismo misma igual bien bueno buena buen virgen extra refinado refinada crudo cruda puros pura casero casera barato colado blanco blanca limpio limpia americana vieja viejo nueva nuevo normal comun cerquita molino finca feria mercado carnicero carniceria pueblo tienda navidad familia bebe boda colegio ropa rapido
@@ -38,6 +38,7 @@ const IS_ADDRESSED = new RegExp(`^(?:${ADDRESSED})$`, 'u');
 export const isHarmlessBesideOil = (word: string): boolean =>
   HARMLESS.has(word) ||
   HARMLESS_BY_KIND.has(word) ||
+  isRequest(word) ||
   (DIALECT.has(word) && !DENIES.test(word) && !IS_ADDRESSED.test(word));
 
 /** What is not in the pot, or not yet, whichever clause of a sentence says so. */
@@ -80,6 +81,14 @@ const NOUN = `(?!(?:${NOT_IT}|${OUT})(?!\\p{L}))[\\p{L}'’]+`;
 
 /** Whole phrases that change nothing: where an oil comes from, who gave it, who or what the soap is for. */
 export const HARMLESS_PHRASES: readonly RegExp[] = [
+  // Where whoever gave or sold it is.
+  '(?:next door|down the (?:road|lane|street)|up the (?:road|lane|hill)|across the (?:road|street|way)|round the corner|over the road|de al lado|de enfrente|de la esquina|de la vuelta|de abajo|de arriba)',
+  // What soap it is.
+  '(?:an?|my|the|this|that|nice|posh|lovely|soft|hard|gentle|plain|simple|basic|new|big|little|fancy) one(?: for)?(?! (?:day|time|of)(?!\\p{L}))',
+  // What is asked or meant to be done.
+  "(?:tell me|know|see|check|sure|ask|asking|wondering|wonder|saber|dime|digan?|ver|sabe[ns]?|sabeis|dices?|pregunto) (?:if|si)|(?:going|want|wanted|hoping|trying|thinking|planning|fixing|looking|about|like|love|need) to (?:make|do|use|try|mix|soap|start|pour|go with)|thinking (?:of|about) (?:making|doing|something|a)|(?:voy|vamos|quiero|queremos|pienso|quisiera|intento|me gustaria|a punto de) (?:a )?(?:hacer|usar|probar|preparar|intentar|jabonear|empezar)|i'?m (?:going|doing|making|putting)",
+  // Batter that is under way.
+  "(?:it'?s |its |ya )?(?:already )?(?:setting up|thickening|seizing|tracing|getting thick|melting|melted|cooling|espesando|derritiendose|derretid[oa]s?|cuajando)(?: (?:already|up|now|fast|ya))?|i'?m (?:panicking|nervous|worried|scared|stuck|lost|new|confused)|(?:came|comes|taken|copied|found) (?:out of|from|in|off) (?:an?|the|my|this) (?:\\p{L}+ )?(?:book|cookbook|magazine|paper|card|website|page|forum|group|video|class|course)|(?:sacad[oa]|copiad[oa]|viene) de (?:un|una|la|el|mi) (?:libro|revista|pagina|video|curso|grupo|cuaderno)",
   `(?:left (?:over )?)?(?:from|off|by) (?:${ARTICLE} )?${NOUN}(?: (?:in|at|of|on|down) (?:the |my )?${NOUN})?`,
   `(?:del|de (?:la|las|los|mis?|nuestr[oa]))(?: ${NOUN})?`,
   `(?:${ARTICLE} )?${PERSON}(?:,? (?:ha|has))? (?:gave|sent|brought|rendered|rend\\p{L}+|made|dado|dio|dieron|regalo|regalaron|regala|regalan|trajo|traen|mando|manda|saca|sacan)(?: (?:me|us|to me))?`,

@@ -11,6 +11,7 @@ const BEYOND: readonly RegExp[] = [
   // "The batch is 1400 g with the 380 g water and the lye counted in".
   /(?<!\p{L})(?:batch|total|whole|weight|weighs?|batter|mixture|lote|tanda|masa|mezcla|peso|pesa|todo)(?!\p{L})[^;]{0,40}?(?<!\p{L})(?:with|con)(?!\p{L})[^;]{0,30}?(?:water|agua|lye|sosa|soda)(?!\p{L})[^;]{0,30}?(?<!\p{L})(?:counted|included|inside|in it|in there|(?:already )?in(?= ?(?:[;,]|$))|metid\p{L}+|dentro|contad\p{L}+|incluid\p{L}+|sumad\p{L}+)(?!\p{L})/u,
   // "Half and half potassium and sodium hydroxide": by which of the two's weights.
+  /(?<![\d.,])\d[\d.,]* ?%?(?: (?:of|de|del))?(?: (?:the|my|la|el))? (?:alkali|alkalis|alcali)(?!\p{L})|(?<!\p{L})(?:half|mitad)(?: (?:of|de|del))?(?: (?:the|my|la|el))? (?:alkali|alcali|lye|sosa)(?!\p{L})/u,
   /(?<!\p{L})(?:(?:potassium|potasio) (?:and|y|&|plus|con) (?:sodium|sodio)|(?:sodium|sodio) (?:and|y|&|plus|con) (?:potassium|potasio))(?!\p{L})/u,
   // "Superfat 5 … no, twice that superfat": of which it is a multiple nobody reads here.
   /(?<!\p{L})(?:doble|double|twice|triple|mitad|half)(?: (?:de|of|the|that|el|la|del|as much))* (?:superfat\p{L}*|sf|(?:sobre|super) ?(?:grasa|engrasado))(?!\p{L})/u,
@@ -29,8 +30,13 @@ const BEYOND: readonly RegExp[] = [
   /(?<!\p{L})(?:including|included in|of which|incluyendo|incluid[oa]s?|de l[oa]s cuales|de ell[oa]s)(?= [^;]{0,20}\d)/u,
   // "El coco no lo puse", "the coconut is not in it".
   /(?<!\p{L})no (?:l[oea]s?|se l[oea]s?) (?:puse|pusimos|eche|echamos|use|usamos|agregue|anadi|meti|llev\p{L}+|he (?:puesto|echado|usado|metido))(?!\p{L})|(?<!\p{L})(?:is|are|was|were|went) ?n[o']t (?:in|used|going in|added)(?!\p{L})/u,
-  // Which is which, turned round.
-  /(?<!\p{L})(?:al reves|other way (?:a)?round|the wrong way round|vice ?versa|viceversa|backwards|reversed)(?!\p{L})/u,
+  // Which is which, turned round: the other way about, swapped, muddled, crossed.
+  /(?<!\p{L})(?:al reves|(?:al|lo) contrario|(?:the )?(?:other|opposite|wrong) way (?:a?round|about|up)|the (?:other|opposite|wrong) way(?= ?(?:[;,]|$))|(?:is|was|its|it's|just|exactly) the opposite|vice ?versa|viceversa|backwards|back to front|in reverse|(?:the )?reversed?(?: of that)?(?= ?(?:[;,]|$)))(?!\p{L})/u,
+  /(?<!\p{L})(?:swap|switch|flip|turn|chang|revers|exchang)(?:p?ed|p?ing|e|es|s)? (?:those|these|them|both|the (?:two|2|first|last|amounts|figures|numbers|weights))(?!\p{L})|(?<!\p{L})(?:got|had|have|put|wrote|mixed|muddled) (?:them|those|these|it|(?:those|these|the) (?:two|2|amounts|numbers|figures|weights)) (?:up|mixed|muddled|crossed|swapped|switched|confused|round|around|about)(?!\p{L})|(?<!\p{L})(?:invert|cruc|cruzad|trocad|trastoc|intercambi|permut|voltead)\p{L}*(?!\p{L})|(?<!\p{L})(?:los|las) (?:confund|cambie|trastoc)\p{L}*(?!\p{L})/u,
+  // Of a volume nobody here knows the weight.
+  /(?<!(?:not|no|never|nunca)(?: \p{L}+)? )(?<!\p{L})(?:(?:by|in) volume|por volumen|en volumen)(?!\p{L})/u,
+  // "I make only part of this".
+  /(?<!\p{L})(?:only|just) (?:a )?(?:part|bit|some|portion) of (?:this|that|it|them|these|the (?:recipe|batch|following))(?!\p{L})|(?<!\p{L})(?:solo|nomas|solamente|nada mas) (?:una )?parte(?: de)?(?! (?:del? )?(?:agua|jabon|dia))(?!\p{L})/u,
   // "Es ya el doble de mi receta".
   /(?<!\p{L})(?:is|are|was|its|it's|thats|that's|es|son|era|eran|ya|already)(?: (?:ya|already|now|ahora))? (?:el doble|the double|double|twice|la mitad|half|el triple|triple) (?:de|of|the|my|mi|la|lo)(?!\p{L})/u,
   // A kilo of soap is no kilo of oils.

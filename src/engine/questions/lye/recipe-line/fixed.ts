@@ -5,7 +5,7 @@ const SHORT_FAT = `(?:${FAT}|s\\.?e\\.?|s\\.?g\\.?|super ?grasa|sobre ?grasa)`;
 const FIGURE = String.raw`-? ?\d{1,2}(?:[.,]\d+)?(?![\d.,]*\d| ?(?:g|gr|kg|oz|lb))`;
 const SUPERFAT: readonly RegExp[] = [
   new RegExp(
-    `(?<![\\p{L}\\d])(?:(?:at|with|con|al|a|for|para|un|el|the|of|de) )*(?<figure>${FIGURE}) ?(?:%|percent|pct|por ?ciento)? ?(?:de |of )?(?:${FAT}|se|sg|sobre ?grasa)(?![\\p{L}])`,
+    `(?<![\\p{L}\\d])(?:(?:at|with|con|al|a|for|para|un|el|the|of|de) )*(?<figure>${FIGURE}) ?(?:%|percent|pct|pc|por ?ciento|(?! ?(?:de |of )?(?:${FAT}) ?\\d{1,2}(?![\\d.,]*\\d| ?g))) ?(?:de |of )?(?:${FAT}|se|sg|sobre ?grasa)(?![\\p{L}])`,
     'u',
   ),
   new RegExp(
@@ -14,7 +14,7 @@ const SUPERFAT: readonly RegExp[] = [
   ),
   // "5 pct extra fat", "leave 7% of fat over", "5% libre de grasa".
   new RegExp(
-    `(?<![\\p{L}\\d])(?:(?:at|with|con|al|a|leave|leaving|dejando|deja|un|el) )*(?<figure>${FIGURE}) ?(?:%|percent|pct|por ?ciento) ?(?:(?:of |de )?(?:extra|free|spare|unsaponified) (?:fats?|oils?)|(?:of |de )?(?:fats?|oils?|grasas?|aceites?) (?:over|left over|extra|free|libres?|de mas|sobrante|sin saponificar)|libres? de grasa)(?![\\p{L}])`,
+    `(?<![\\p{L}\\d])(?:(?:at|with|con|al|a|leave|leaving|dejando|deja|un|el) )*(?<figure>${FIGURE}) ?(?:%|percent|pct|por ?ciento) ?(?:(?:of |de )?(?:extra|free|spare|excess|unsaponified) (?:fats?|oils?)|(?:de )?exceso de (?:grasa|aceite)s?|(?:of |de )?(?:fats?|oils?|grasas?|aceites?) (?:over|left over|extra|free|libres?|de mas|sobrante|sin saponificar)|libres? de grasa)(?![\\p{L}])`,
     'u',
   ),
   new RegExp(
@@ -37,6 +37,9 @@ const PUT_RIGHT = new RegExp(
   `^[ ;,]*(?:(?:no|oops|wait|sorry|actually|scratch that|perdon|digo|espera|mejor|ay|mejor dicho|i mean|i meant|make (?:it|that)|quise decir|que sean?|it's|its|is|es|son|at|al) ?,? ?)+(?<figure>\\d{1,2}(?:[.,]\\d)?)(?: ?(?:%|percent|pct|por ?ciento))?(?: (?:${FAT}))?(?= *(?:[;,.](?!\\d)|$))`,
   'u',
 );
+
+/** The same figure, said to be meant. */
+const YES_SO = /^[ ;,]*(?:yes|yeah|si|really|correct|right|de verdad|i do mean|asi es),? (?<figure>\d{1,2}(?:[.,]\d)?)(?: ?(?:%|percent|por ciento))?(?= *(?:[;,.](?!\d)|$))/u;
 
 const STRENGTH = new RegExp(
   `(?<![\\p{L}\\d])(?:lejia de )?${LYE} (?:at|al|de|a) (3[1-9]|40) ?%(?! ?(?:de |of )?(?:${FAT}|solu|disol|conc))`,
@@ -118,6 +121,12 @@ export function fixedIn(line: string): Fixed {
     rest = without(rest, match);
     // "Superfat at 5, no make that 8".
     const behind = rest.slice(match.index);
+    // "Superfat 20, yes 20".
+    const yes = YES_SO.exec(behind);
+    if (yes?.groups?.figure === superfat) {
+      rest = `${rest.slice(0, match.index)} ; ${behind.slice(yes[0].length)}`;
+      continue;
+    }
     const again = PUT_RIGHT.exec(behind);
     if (!again) continue;
     superfat = again.groups!.figure!;

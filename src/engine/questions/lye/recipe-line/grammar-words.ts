@@ -116,7 +116,7 @@ export const GRAMMAR: readonly Word[] = [
   ),
   word(
     'times',
-    '(?:doubl(?:e|ed|ing)|al doble|el doble|tripl(?:e|ed|ing)|el triple|al triple|halv(?:e|ed|ing)|half of (?:this|that|it)|la mitad de (?:esto|esta|todo|cada (?:cosa|uno))|half (?:of )?everything|quadruple|times (?:2|3|4)|x ?[234]|[234] ?x|make it [234] ?x|duplic\\p{L}+|triplic\\p{L}+)(?: (?:of|de|this|that|it|esto|esta|for me))*',
+    '(?:doubl(?:e|ed|ing)(?: up)?|al doble|el doble|tripl(?:e|ed|ing)|el triple|al triple|halv(?:e|ed|ing)|half of (?:this|that|it)|la mitad de (?:esto|esta|todo|cada (?:cosa|uno))|half (?:of )?everything|quadruple|times (?:2|3|4)|x ?[234]|[234] ?x|make it [234] ?x|duplic\\p{L}+|triplic\\p{L}+)(?: (?:of|de|this|that|it|esto|esta|for me))*',
   ),
   word(
     'rescales',
@@ -130,14 +130,14 @@ export const GRAMMAR: readonly Word[] = [
     '(?:pero )?para que (?:sumen|den|salgan|sean)(?: en total)?',
     '(?:all in|in all|together|juntos|juntas|entre (?:las|los|todos|todas)(?: (?:tres|dos|cuatro|[2-6]))?|de todo|por todo|of the lot|between them|all up)',
     '(?:lote|tanda|batch)(?: (?:de|of))?',
-    'hasta completar(?: los| el)?|to make up(?: to)?',
+    'hasta (?:completar|llegar a|sumar|hacer)(?: los| el)?|to make up(?: to)?',
   ),
   word(
     'mine',
     "(?:mine|ours) (?:is|are|has|goes|:)|lye for mine|(?:i'?d|i would|we'?d) (?:do|use|have)|mine not (?:hers|his|theirs)",
-    "(?<=(?<!\\p{L})(?:ayer|yesterday'?s?|last (?:week|month|time|one|batch)|la (?:ultima|otra) vez|la vez pasada)(?!\\p{L}).*)(?:hoy|today|now|ahora),? (?:voy con|vamos con|quiero|hago|uso|i am (?:doing|using)|i'?m (?:doing|using)|its?|it is|it's)",
+    "(?<=(?<!\\p{L})(?:ayer|yesterday'?s?|last (?:week|month|time|one|batch)|la (?:ultima|otra) vez|la (?:vez|semana) pasada|el mes pasado)(?!\\p{L}).*)(?:hoy|today|now|ahora),? (?:voy con|vamos con|quiero|hago|uso|i am (?:doing|using)|i'?m (?:doing|using)|its?|it is|it's)",
     "(?<=(?<!\\p{L})(?:first|last|other|previous|earlier) one(?!\\p{L}).*)this one(?: (?:is|has)|'s)?",
-    "this time(?: (?:it'?s|its|it s|is))?|for (?:this|the) (?:new|next) one|only check \\p{L}+|esta vez|para el proximo(?: (?:quiero|va))?|la que (?:quiero|necesito) (?:calcular|revisar)(?: es(?: la (?:dos|2|b))?)?",
+    "(?<=(?<!\\p{L})(?:last (?:week|month|time)(?:'?s)?|yesterday(?:'?s)?)(?!\\p{L}).*)this (?:week|month|one)(?:'s)?(?: (?:i want|i need|i'?m (?:doing|making|having)|is|it'?s))?|this time(?: (?:it'?s|its|it s|is))?|for (?:this|the) (?:new|next) one|only check \\p{L}+|esta vez|para el proximo(?: (?:quiero|va))?|la que (?:quiero|necesito) (?:calcular|revisar)(?: es(?: la (?:dos|2|b))?)?",
     '(?:nosotr[oa]s|yo|la nuestra|la mia|el mio|el nuestro)(?: (?:hacemos|hago|lleva|es|le pongo|uso|usamos|quiero))?|me quedo con|nos quedamos con',
   ),
   word(

@@ -26,6 +26,32 @@ const ASKER = listed(
   curiosa curioso confundida confundido tonta tonto pregunta preguntas pregunto preguntar preguntando consulta consulto duda dudas curso cursillo`,
 );
 
+/** Who is asked to tell, reckon or look, in one word with whom it is for: of no oil. */
+const REQUESTS =
+  /^(?:hag|haz|hace|de|di|dig|calcul|confirm|verific|revis|chec|chek|avis|expli|ayud|cuent|pas|mand|mir|sac|saqu|indi|orient|ensen|muestr|corrig|comprueb|regal)\p{L}{0,4}?(?:me|nos|melo|mela|noslo|nosla)$/u;
+
+/** How who asks feels, and what is about: no deed to an oil. */
+const FEELINGS = listed(
+  `panicking panicked panic anxious afraid frightened terrified happy glad sad tired knackered exhausted excited chuffed thrilled proud keen lucky
+  stuck lost puzzled baffled desperate impatient pleased delighted sick poorly asthma allergic eczema psoriasis wrecked
+  wondering wonder guess guessing reckon suppose believe think hope hoping promise swear bet trust mean meaning
+  honestly basically literally obviously clearly apparently supposedly seriously definitely certainly totally absolutely actually
+  fingers crossed touch prayers wish luck birthday anniversary`,
+  `panico ansiosa ansioso feliz contenta contento triste cansada cansado agotada agotado emocionada emocionado orgullosa orgulloso perdida perdido
+  desesperada desesperado atorada atorado enferma enfermo alergica alergico eccema psoriasis alergia resfriada
+  creo supongo pienso espero ojala imagino juro prometo opino entiendo confio sinceramente francamente obviamente claramente literalmente
+  basicamente realmente verdad seguramente efectivamente suerte cumple cumpleanos aniversario`,
+);
+
+/** What is done to fat before it is weighed, and how it is had: all of it is there still. */
+const READIED = listed(
+  `thawed thaw thawing softened softening warmed warming heated heating clarified clarifying purified washed cleaned skimmed sieved
+  rendered-down home-rendered double-rendered homemade-lard grass-fed pasture-raised free-range wild hog pig cow beef sheep lamb
+  got bought ordered paid cost costs dear pricey expensive bargain offer deal discount tins tin can cans jarful tubful`,
+  `descongelado descongelada ablandado ablandada entibiado entibiada calentado calentada clarificado clarificada purificado lavado lavada limpiado limpiada
+  cernido cernida espumado desgrasado costo costaron pague caro cara carisimo oferta ganga lata latas`,
+);
+
 /** Weighing, reckoning and writing down. */
 const FIGURES = listed(
   `scale's digital grammes gms grs oz ozs ounce ounces lb lbs pound pounds kilo kilos kg ml tared taring measurement measurements measure measures
@@ -42,7 +68,7 @@ const FIGURES = listed(
 const LOOKS = listed(
   `red reddish yellowish greenish greeny goldish golden amber pale paler dark darker cloudy hazy murky milky opaque see-through transparent translucent shiny glossy
   thick thicker thin thinner runny gloopy grainy lumpy smooth silky greasy sticky gorgeous beautiful pretty posh fab fabulous brilliant great amazing wonderful decent
-  good-quality smelly stinky fragrant scentless odourless odorless unscented coloured colored bright`,
+  good-quality soft hard solid liquid smelly stinky fragrant scentless odourless odorless unscented coloured colored bright`,
   `rojo roja rojiza rojizo amarillo amarilla amarillento dorado dorada ambar verde verdoso verdosa verdecito palido palida oscuro oscura clarito clarita claro clara
   turbio turbia transparente brillante espeso espesa espesito liquido liquida liquidito solido solida blandito blandita durito durita grumoso suave suavecito fino fina
   bonito bonita precioso preciosa lindo linda hermoso hermosa rico rica buenisimo buenisima oloroso olorosa inodoro`,
@@ -116,4 +142,9 @@ export const HARMLESS_BY_KIND: ReadonlySet<string> = new Set([
   ...SPELLINGS,
   ...KNOWING,
   ...OF_SOAP,
+  ...FEELINGS,
+  ...READIED,
 ]);
+
+/** Whether a word asks whoever reads to tell, reckon or look. Lower case without accents. */
+export const isRequest = (word: string): boolean => REQUESTS.test(word);

@@ -22,7 +22,7 @@ const SHARE_UNITS = '%|percents?|per cents?|por ?cientos?|pct|parts?|partes?';
 const VOLUMES = 'ml|cc|cl|l|lit(?:er|re)s?|litros?';
 /** Units of what is no weight of anything in the recipe. */
 const OTHERS =
-  'cups?|tazas?|tbsps?|tsps?|tablespoons?|teaspoons?|cdt?as?|cucharad(?:it)?as?|fl oz|pints?|quarts?|gallons?|in(?= ?(?:x|by|mou?ld|wide|long|deep|high|loaf|[;,]|$))|inch(?:es)?|cm|mm|centimetros?|pulgadas?|bars?|pastillas?|barras?|jabones|moldes?|people|personas|years?|anos|days?|dias|weeks?|semanas|months?|meses|minutes?|mins?|minutos|hours?|hrs?|horas|degrees?|grados|celsius|fahrenheit|am|pm|o ?clock|euros?|pesos|dollars?|quid';
+  'cups?|tazas?|spoons?|spoonfuls?|drops?|gotas?|pinch(?:es)?|pizcas?|handfuls?|punados?|tbsps?|tsps?|tablespoons?|teaspoons?|cdt?as?|cucharad(?:it)?as?|fl oz|pints?|quarts?|gallons?|in(?= ?(?:x|by|mou?ld|wide|long|deep|high|loaf|[;,]|$))|inch(?:es)?|cm|mm|centimetros?|pulgadas?|bars?|pastillas?|barras?|jabones|moldes?|people|personas|years?|anos|days?|dias|weeks?|semanas|months?|meses|minutes?|mins?|minutos|hours?|hrs?|horas|degrees?|grados|celsius|fahrenheit|am|pm|o ?clock|euros?|pesos|dollars?|quid';
 const ASKS = [
   String.raw`(?:how (?:much|many)|what|cuant[oa]s?|calcul\w*|que cantidad(?: de)?|amount of|need(?: the)?|necesito(?: la)?)(?: (?:ounces|oz|grams?|gramos|is|es|the|la|el|of|de|debe ser)){0,3} ${LYE}(?: (?:and|n|y|e|or|&) (?:how much |what |cuanta )?(?:the |el |su )?(?:water|agua))?`,
   String.raw`(?:the |la )?${LYE}(?: (?:and|y|&) (?:water|agua))? ?(?:for|para|pa|needed for)(?= ?:|\b)`,

@@ -1,3 +1,4 @@
+import { MOST_BARE_SUPERFAT } from './fixed.ts';
 import type { Amount, Fraction, Item } from './item.ts';
 import type { Pair } from './parts.ts';
 import { type State, withUnit } from './state.ts';
@@ -20,6 +21,9 @@ const OF_ALL = /^(?:los|las|the|all)$/u;
 /** Who makes a share of a recipe says so with one of these. */
 const OF_THE_RECIPE =
   /^(?:it|this|that|recipe|recipes|batch|lot|size|everything|make|making|do|doing|scale|receta|tanda|lote|todo|esto|eso|hago|hacemos|hacer|quiero|queremos)$/u;
+
+/** "Quiero 5%": so little by itself is the superfat (common practice, no source). */
+const WANTED = /^(?:quiero|queremos|i|want|[;,.])$/u;
 
 /** "I make half. Lye for my half?": the share that was told once more. */
 const isOutcome = (state: State, { share }: Fraction, items: readonly Item[]): boolean =>
@@ -55,6 +59,8 @@ export function nameless(state: State, items: readonly Item[], sentence: number)
       state.pairs.push({ measure: item, name: state.denied });
       state.denied = undefined;
     } else if (state.awaitsFigure) {
+      // "Sorry, 400 were for the two": of no oil alone.
+      if (items.some(({ is }) => is === 'whole' || is === 'even' || is === 'alike')) return item.text;
       state.awaitsFigure = false;
       state.isCorrected = true;
       const last = state.pairs.at(-1);
@@ -63,7 +69,8 @@ export function nameless(state: State, items: readonly Item[], sentence: number)
     } else if (
       item.unit === '%' &&
       !/^(?:at|al|a|with|con|to)$/u.test(items[at - 1]?.text ?? '') &&
-      items.some(one => OF_THE_RECIPE.test(one.text))
+      items.some(one => OF_THE_RECIPE.test(one.text)) &&
+      !(item.figure <= MOST_BARE_SUPERFAT && items.every(one => one === item || WANTED.test(one.text)))
     ) {
       // "I make 25 % of it": a share of the recipe, and no superfat.
       state.isTurned = true;

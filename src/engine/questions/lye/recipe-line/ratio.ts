@@ -1,5 +1,5 @@
 import type { Amount, Item, Name } from './item.ts';
-import { isOil, type Pair } from './parts.ts';
+import { isName, isOil, type Pair } from './parts.ts';
 
 /** "70 20 10 lard coconut olive", "olive and coconut 80:20": figures in a row and as many oils in a row. */
 export function ratioIn(items: readonly Item[]): {
@@ -7,7 +7,7 @@ export function ratioIn(items: readonly Item[]): {
   readonly ratio: readonly Pair[];
 } {
   const none = { rest: items, ratio: [] };
-  const respective = respectively(items);
+  const respective = respectively(items) ?? listed(items);
   if (respective) return respective;
   const figures: number[] = [];
   for (let at = 0; at < items.length; at += 1) {
@@ -48,6 +48,37 @@ function respectively(items: readonly Item[]) {
   return {
     rest: items.filter(item => !used.has(item)),
     ratio: names.map((name, one) => ({ name, measure: amounts[one]! })),
+  };
+}
+
+/** "Lard, olive, coconut = 400, 300, 250": a list of oils, a sign, and as many weights. */
+function listed(items: readonly Item[]) {
+  const isBetween = (item: Item | undefined) => item?.is === 'joint' || /^[,/]$/u.test(item?.text ?? '');
+  const at = items.findIndex(({ is, text }) => (is === 'link' || is === 'mark') && /^[:=]$/u.test(text));
+  if (at === -1) return undefined;
+  const run = (from: number, step: 1 | -1, fits: (item: Item) => boolean): readonly Item[] => {
+    const found: Item[] = [];
+    for (let one = from; one >= 0 && one < items.length; one += step) {
+      const item = items[one]!;
+      if (fits(item)) found.push(item);
+      else if (!isBetween(item)) break;
+    }
+    return step === 1 ? found : found.toReversed();
+  };
+  const names = run(at - 1, -1, isOil).filter(isOil);
+  const amounts = run(at + 1, 1, ({ is }) => is === 'amount').filter(item => item.is === 'amount');
+  const last = items[items.indexOf(amounts.at(-1)!) + 1];
+  if (names.length < 2 || names.length !== amounts.length || isName(last)) return undefined;
+  // A percent or parts of which only the last tells the unit are no grams.
+  const sum = amounts.reduce((all, { figure }) => all + figure, 0);
+  const unit = Math.abs(sum - 100) < 1.01 ? '%' : undefined;
+  const used = new Set<Item>([...names, ...amounts, items[at]!]);
+  return {
+    rest: items.filter(item => !used.has(item)),
+    ratio: names.map((name, one) => ({
+      name,
+      measure: { ...amounts[one]!, ...(amounts[one]!.unit === undefined && unit && { unit } as const) },
+    })),
   };
 }
 

@@ -1,10 +1,13 @@
 import { oilsOf } from './amounts.ts';
-import { fixedIn, secondFat } from './fixed.ts';
+import { type Fixed, fixedIn, secondFat } from './fixed.ts';
 import { doubtOfOil } from './in-the-pot.ts';
 import type { Name } from './item.ts';
-import { toldIn, type Unclear } from './told.ts';
+import { saidBehind } from './said-behind.ts';
+import { same } from './state.ts';
+import { takenBackIn } from './taken-back.ts';
+import { type Told, toldIn, type Unclear } from './told.ts';
 import { waysOf } from './ways.ts';
-import { wordsBeside } from './words.ts';
+import { isLostWord, wordsBeside } from './words.ts';
 import { written } from './written.ts';
 
 /** What was typed, and as which name it was read. */
@@ -36,8 +39,12 @@ export function recipeLine(plain: string): RecipeLine | Unclear {
   if ('unclear' in oils) return { ...oils, isTurned };
   if (told.count !== undefined && told.count.figure !== oils.list.length)
     return { unclear: told.count.text, isTurned };
+  const back = takenBackIn(told.items) ?? saidBehind(told.items);
+  if (back !== undefined)
+    return { unclear: back, isTurned: true, isPassedBy: true, ways: waysOf(told, fixed, []) };
+  if (told.again.length > 0) return spokenOfAgain(told, fixed);
   const words = wordsBeside(told.items);
-  if ('unclear' in words) return { ...words, isTurned };
+  if ('unclear' in words) return passedBy(words.unclear, told, fixed, isTurned);
   const doubt = doubtOfOil(
     told.items.filter(({ from }) => from >= told.begins),
     [...told.pairs.map(({ name }) => name), ...told.even],
@@ -49,6 +56,22 @@ export function recipeLine(plain: string): RecipeLine | Unclear {
     item.is === 'name' && item.known === 'oil' ? (readAs(item) ?? []) : [],
   );
   return { line: recipe, left: words.left, respelt, isTurned };
+}
+
+/** Words that are not understood beside a recipe that reads whole without them: it is shown, and takes one press. */
+function passedBy(unclear: string, told: Told, fixed: Fixed, isTurned: boolean): Unclear {
+  // What was taken out or put in the place of another is no recipe as it stands.
+  const isOther =
+    unclear.split(/[^\p{L}'’-]+/u).some(isLostWord) ||
+    told.items.some(({ is }) => is === 'instead' || is === 'swaps' || is === 'planned');
+  return { unclear, isTurned, ...(!isOther && { isPassedBy: true, ways: waysOf(told, fixed, []) }) };
+}
+
+/** "Ignore the castor", "I'd wrote almond but it's avocado": whether the oil is in the pot. */
+function spokenOfAgain(told: Told, fixed: Fixed): Unclear {
+  const names = told.again.filter((name, at) => told.again.findIndex(other => same(other, name)) === at);
+  const text = names.map(name => name.text).join(', ');
+  return { unclear: text, doubt: { names, text }, ways: waysOf(told, fixed, names), isTurned: true };
 }
 
 /** What an oil was read as, where that is not what was typed: bare "manteca" is lard, and to others cocoa or shea butter. */

@@ -6,6 +6,8 @@ export function oilOfNoFat(items: readonly Item[]): string | undefined {
   for (const [at, item] of items.entries()) {
     if (!isName(item) || item.known !== 'other') continue;
     const [behind, link, before] = [items[at + 1], items[at - 1], items[at - 2]];
+    // "Coconut cream": of the fruit, and no oil.
+    if (isName(link) && link.known === 'oil') return `${link.text} ${item.text}`;
     if (isName(behind) && /^(?:oil|fat)$/u.test(behind.text)) return `${item.text} ${behind.text}`;
     if (link?.text === 'de' && isName(before) && /^(?:aceite|grasa)$/u.test(before.text))
       return `${before.text} de ${item.text}`;

@@ -36,6 +36,8 @@ export type Told = {
   readonly count: Amount | undefined;
   /** Whether something was put right, left away, taken instead, scaled, or told of another's recipe. */
   readonly isTurned: boolean;
+  /** Oils that are spoken of once more behind their amounts: they may be out of the pot. */
+  readonly again: readonly Name[];
 };
 /** What is unclear, and whether anything of the recipe was changed as it was told. */
 export type Unclear = {
@@ -47,6 +49,8 @@ export type Unclear = {
   readonly fats?: { readonly one: string; readonly other: string };
   /** What is unclear is whether an oil is in the pot. */
   readonly doubt?: Doubt;
+  /** What is unclear is only what these words do to a recipe that reads whole without them. */
+  readonly isPassedBy?: boolean;
   /** The recipes that it may be, whichever way that is answered. */
   readonly ways?: readonly Way[];
   /** What was to be stands beside what is. */
@@ -86,8 +90,7 @@ export function toldIn(line: string): Told | Unclear {
   );
   if (struck) return { unclear: struck.name.text, isTurned: true };
   state.pairs = state.pairs.filter(({ name }) => !state.removed.some(one => same(one, name)));
-  const again = state.unpaired.find(name => isToldAgain(state, name, line));
-  if (again) return { unclear: again.text, isTurned: true };
+  const again = state.unpaired.filter(name => isToldAgain(state, name, line));
   // All of it one oil, and another beside it.
   const hundred = state.hundred;
   const beside = state.pairs.find(({ name }) => hundred && isOil(name) && !same(name, hundred));
@@ -114,6 +117,7 @@ export function toldIn(line: string): Told | Unclear {
     count: state.count,
     begins: state.begins,
     isTurned: state.isTurned,
+    again,
   };
 }
 
@@ -126,6 +130,9 @@ function partRead(state: State, { items, sentence }: Part): string | undefined {
   if (another) return add(state, another);
   const content = turned(state, items, sentence, part => partRead(state, part));
   if (typeof content === 'string') return content;
+  // "Sorry, 400 between the two": what puts right how they share is nobody's amount alone.
+  const shared = state.isPutRight.has(sentence) && state.pairs.length > 0 && items.find(isShared);
+  if (shared) return shared.text;
   const unclear = units(state, content);
   if (unclear !== undefined) return unclear;
   const spoon = spoonOfLye(content);
@@ -161,6 +168,8 @@ function units(state: State, content: readonly Item[]): string | undefined {
   }
   return undefined;
 }
+
+const isShared = ({ is }: Item): boolean => is === 'even' || is === 'each' || is === 'rest';
 
 function leave(state: State, name: Name, sentence: number): void {
   if (name.known === 'oil') state.unpaired.push(name);
@@ -202,10 +211,15 @@ function add(state: State, pair: Pair): string | undefined {
   if (!before || pair.name.known === 'other') state.pairs.push(pair);
   else if (state.isCorrecting) state.pairs[at] = withUnit(pair, before);
   else if (before.measure.is !== 'amount' || pair.measure.is !== 'amount') state.pairs.push(pair);
+  // "No, 250. So 250 rapeseed, 400 lard": what was put right is told once more with the rest.
+  else if ((state.isCorrected || state.isPutRight.size > 0) && isSameAmount(before.measure, pair.measure)) return undefined;
   else if (before.measure.figure !== pair.measure.figure || pair.name.known === 'oil')
     return twice(state, before, pair);
   return undefined;
 }
+
+const isSameAmount = (one: Amount, other: Amount): boolean =>
+  one.figure === other.figure && one.unit === other.unit;
 
 const isHundred = (measure: Pair['measure']): boolean =>
   measure.is === 'amount' && measure.unit === '%' && measure.figure === 100;

@@ -41,7 +41,7 @@ export function turned(
       // "Water at twice the lye", "agua x2": no multiple of the recipe.
       state.isTurned = true;
       // "2 x 500 g olive": two of that oil alone, or of all.
-      const isOfOne = after[0]?.is === 'amount';
+      const isOfOne = after[0]?.is === 'amount' && !/ up$/u.test(item.text);
       if (state.times !== undefined || isOfWater(items) || isOfOne) return item.text;
       state.times = item.text;
     } else if (item.is === 'rescales') {

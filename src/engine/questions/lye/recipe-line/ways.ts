@@ -9,11 +9,11 @@ const MOST_APART = 2;
 
 /**
  * The recipes that a question whether oils are in the pot may be answered with: all of them in, each of them left out, none of them in.
- * Those that do not make a whole without an oil (percents, parts of a weight) are not among them. Pure.
+ * With no oil in doubt the recipe as it stands. Those that do not make a whole without an oil (percents, parts of a weight) are not among them. Pure.
  */
 export function waysOf(told: Told, fixed: Fixed, names: readonly Name[]): readonly Way[] {
   const apart = names.length > 1 && names.length <= MOST_APART ? names.map(name => [name]) : [];
-  const sets = [[], ...apart, ...(names.length <= MOST_APART ? [names] : [])];
+  const sets = [[], ...apart, ...(names.length > 0 && names.length <= MOST_APART ? [names] : [])];
   return sets.flatMap(out => {
     const isIn = (name: Name) => out.every(one => !same(one, name));
     const line = written(

@@ -132,6 +132,13 @@ function linksBehind(items: readonly Item[]): string {
     .join(' ');
 }
 
+/** "Dissolved and cooling": how lye stands in its jug is of no fat. */
+const OF_LYE =
+  /^(?:dissolved|cooling|cooled|cool|cold|hot|warm|ready|waiting|clear|mixed|stirred|made|weighed|poured|disuelt[oa]|enfriando|enfriandose|fri[oa]|caliente|list[oa]|clar[oa]|mezclad[oa]|esperando|hech[oa]|pesad[oa])$/u;
+/** "I mixed 250 g rice bran": done to all that follows. */
+const WHO_MIXED =
+  /^(?:(?:so|then|and|today|y|hoy) )?(?:i|we|i've|we've|ive|weve|yo)?(?: (?:have|just|already))*(?: ?(?:mixed|blended|used|mix|blend|mezcla|mezcle|mezclo|mezclamos))(?: (?:of|de))?(?: (?:up|together|in))?$/u;
+
 /** Runs of words, and what stands on either side. */
 function runsOf(items: readonly Item[]): readonly Run[] {
   const runs: Run[] = [];
@@ -195,12 +202,14 @@ function stopIn(
     )
   )
     return said;
-  if (all.some(word => TURNS.has(word) && !HARMLESS.has(word))) return said;
+  const isDone = before === undefined && after?.is === 'amount' && WHO_MIXED.test(all.join(' '));
+  if (!isDone && all.some(word => TURNS.has(word) && !HARMLESS.has(word))) return said;
   // "Potassium hydroxide, the flakes", "for dry old hands".
   const isAside =
     !hasRecipe(part) && all.every(word => !PRODUCTS.test(word) || /^(?:flakes?|dry)$/u.test(word));
   if (!isAside && all.some(word => PRODUCTS.test(word))) return said;
   if (SOMETHING.test(said)) return said;
+  if (!hasRecipe(part) && all.every(word => OF_LYE.test(word))) return undefined;
   if (!hasRecipe(part))
     return isJoined &&
       !isSpeech &&
@@ -224,7 +233,9 @@ function stopIn(
   if (namesOneOil(words, all, { before, after }, part)) return said;
   // "Emu oil", "aceite de emú": a word beside the word for any oil names one.
   if (!part.some(isMeasure)) return undefined;
-  if (isAnyOil(after) && !isPlain(all.at(-1)!) && all.at(-1) !== 'other') return said;
+  // "Soft oils" are several; "rock oil" is one.
+  const isOfSeveral = /s$/u.test(after?.text ?? '') && DESCRIBES.has(all.at(-1)!);
+  if (isAnyOil(after) && !isPlain(all.at(-1)!) && !isOfSeveral && all.at(-1) !== 'other') return said;
   if (isAnyOil(before) && !isPlain(all[0]!) && !/^(?:mou?ld|molde|batch|lot|weight|phase)$/u.test(all[0]!))
     return said;
   if (isJoined && before === undefined && isOil(after) && !isEveryday(all.at(-1)!)) return said;

@@ -1,0 +1,37 @@
+import { prepared } from '../prepared.ts';
+import { fixedIn } from './fixed.ts';
+import type { Item } from './item.ts';
+import { alkaliNamed, itemsOf } from './items.ts';
+import { isMeasure, isName, isOil, partsOf } from './parts.ts';
+import { same } from './state.ts';
+
+/** How many weighed oils make a recipe of what may else be a tale. */
+const A_RECIPE = 2;
+
+/** Beside the lye that is asked for; "the same lye" is another question. */
+const COURTEOUS =
+  /^(?:please|pls|plz|then|now|grams?|amount|por|favor|porfa|entonces|ahora|gramos|cantidad|thanks|gracias)$/u;
+
+const OF_EACH = /(?<!\p{L})(?:(?:how much|what) (?:of|for) each|cu[aá]nto (?:de|para) cada)/iu;
+
+/**
+ * Whether a text weighs two oils or more and asks for their lye: whatever happened beside it, that weight is waited for, and a general
+ * answer to something else is none. Pure.
+ */
+export function asksForLyeOfWeighed(text: string): boolean {
+  const items = itemsOf(fixedIn(prepared(text)).rest);
+  const oils = items.filter(isOil);
+  const named = oils.filter((one, at) => oils.findIndex(other => same(one, other)) === at);
+  const isWeight = (item: Item) => isMeasure(item) && !(item.is === 'amount' && item.unit === 'other');
+  if (named.length < A_RECIPE || items.filter(isWeight).length < A_RECIPE) return false;
+  // "How much of each", of two alkalis.
+  if (OF_EACH.test(text) && alkaliNamed(items, []) === 'both') return true;
+  // "Lye?", "how much lye", "sosa por favor".
+  return partsOf(items).some(
+    ({ items: part }) =>
+      part.some(({ is }) => is === 'asks') ||
+      (part.some(item => isName(item) && item.known === 'lye') &&
+        !part.some(item => isMeasure(item) || isOil(item)) &&
+        part.every(({ is, text: word }) => is !== 'word' || COURTEOUS.test(word))),
+  );
+}
