@@ -32,6 +32,8 @@ export const privacy: typeof en = {
   },
   notesBeside:
     'Contado como lo contarías: botes, recetas, lotes. Los demás apuntes van con ellos: existencias, lotes, pruebas, historial.',
+  lately:
+    'Lo último que preguntaste en un sitio se recuerda media hora, para que puedas seguir desde ahí («¿y para 800 g?»); no se escribe en ninguna parte y un reinicio lo olvida.',
   leaving: v =>
     `Si dejas un grupo, a los ${v.days} días se borra lo que guardabas en él; cuando no estés en ninguno que yo conozca ni hables conmigo en privado, se borra todo.`,
   next: '/privacy export te lo da todo en un archivo, /privacy erase lo borra.',
