@@ -58,10 +58,12 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
 }
 
 /** Nothing was understood of it: it is asked back, sent away or taken for a doubt. */
-function isNothing({ data }: Reply): boolean {
+function isNothing({ data }: Reply, context: Context): boolean {
   const { understood = {} } = data as { readonly understood?: { readonly [key: string]: unknown } };
   return (
     understood.outside === 'other' ||
+    // Who was told first aid a moment ago is not sent away.
+    (understood.outside !== undefined && context.lately?.before(context)?.last.kind === 'emergency') ||
     understood.nothing === true ||
     understood.askedBack === true ||
     understood.job === 'doubt'
@@ -77,7 +79,7 @@ async function answerOf(asked: Asked, context: Context): Promise<Reply> {
   const leaned = photo ? undefined : await leanedReply(question, context);
   if (leaned) return leaned;
   const alone = await standingAlone(asked, context);
-  return (isNothing(alone) ? await backToBefore(question, context) : undefined) ?? alone;
+  return (isNothing(alone, context) ? await backToBefore(question, context) : undefined) ?? alone;
 }
 
 /** The answer to a question that needs nothing from before. */

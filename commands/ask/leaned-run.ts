@@ -9,6 +9,7 @@ import type { Job } from '../../src/engine/questions/jobs.ts';
 import { isOfLye, type Laid } from '../../src/engine/questions/leaning/before.ts';
 import type { Slots } from '../../src/engine/questions/leaning/slots.ts';
 import { cut } from '../../src/engine/text/cut.ts';
+import { quoted } from '../../src/engine/text/lines/option-line.ts';
 import { askFollowUps } from './follow-ups.ts';
 import { keepLines } from './kept-lines.ts';
 import { topicReply } from './matter.ts';
@@ -57,22 +58,27 @@ export async function leanedRun(
       ...(byTheCup ? [{ kind: 'text' as const, text: say.ask.byTheCup }] : []),
       ...told.blocks,
     ],
-    choices: [...(told.choices ?? []), ...buttons(lines, context)].slice(0, 20),
+    choices: [...(told.choices ?? []), ...buttons(readings, context)].slice(0, 20),
   };
 }
 
 /** The most letters of a button on the platform. Source: platform documentation, Message Components > Button. */
 const LONGEST_LABEL = 80;
 
-function buttons(
-  [, ...others]: readonly string[],
-  { say, idempotencyKey: line }: Context,
-): readonly Choice[] {
+/** What another reading changes, as it would be typed. */
+const changed = ([first]: readonly Laid[], { given }: Laid): string =>
+  Object.entries(given)
+    .filter(([name, value]) => first?.given[name] !== value)
+    .map(([name, value]) => `${name}:${quoted(value)}`)
+    .join(' ');
+
+/** The other readings, and a way to put this one right. */
+function buttons(readings: readonly Laid[], { say, idempotencyKey: line }: Context): readonly Choice[] {
   return [
-    ...others.map(
+    ...readings.slice(1).map(
       (other, at): Choice => ({
         kind: 'button',
-        label: cut(say.leaning.orThis({ line: other }), LONGEST_LABEL),
+        label: cut(say.leaning.orThis({ line: changed(readings, other) }), LONGEST_LABEL),
         follow: askFollowUps.run.with({ line, at: at + 1 }),
       }),
     ),

@@ -112,8 +112,8 @@ export async function backToBefore(question: string, context: Context): Promise<
   if (!talk) return undefined;
   const { last: before, ran } = talk;
   if (ran && isOfLye(ran) && namesOilOf(ran, question)) return askedFor('whole-recipe', undefined, context);
-  if (!pointsBack(question)) return undefined;
   if (before.kind === 'emergency') return aidAgain(before, context);
+  if (!pointsBack(question)) return undefined;
   const part = await partReply('points', before, { question, context });
   if (part || before.kind !== 'command') return part;
   if (isOfLye(before)) return askedFor('whole-recipe', undefined, context);

@@ -112,7 +112,6 @@ async function shown({ store, asker, say }: Context): Promise<Reply> {
         ),
       },
       { kind: 'text', text: say.privacy.notesBeside },
-      { kind: 'text', text: say.privacy.lately },
       { kind: 'text', text: say.privacy.leaving({ days: retention.left }) },
       { kind: 'text', text: say.privacy.next },
     ],

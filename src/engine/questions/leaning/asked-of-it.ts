@@ -116,6 +116,8 @@ const ASPECTS: readonly (readonly [Aspect, RegExp])[] = [
     whole(
       `(?:how much|what about|the|much) ?(?:less |more )?(?:water|liquid)(?: (?:is that|for (?:it|that)|do i (?:need|use|add)|goes in|with it|then))?`,
       'water',
+      `(?:the |el )?(?:water|agua) (?:the same|same|igual|lo mismo|tambien|stays)`,
+      `same water`,
       `(?:y )?(?:cuanta|el|la|que|de)? ?agua(?: (?:lleva|le pongo|uso|necesito|pongo|seria|es|para eso))?`,
     ),
   ],
@@ -125,7 +127,7 @@ const ASPECTS: readonly (readonly [Aspect, RegExp])[] = [
       `(?:but )?why(?: (?:is|was|does|do|not|so|that|this|did|would) ?(?:${IT})?(?: (?:is|happen|happened|so|matter))?)?`,
       'how come(?: that)?',
       'why so(?: much| little| long)?',
-      `(?:y )?(?:por ?que|pq|xq|y eso)(?: (?:es|no|pasa|paso|tanto|se debe))?(?: (?:eso|esto|asi))?`,
+      `(?:y )?(?:por ?que|pq|xq|y eso)(?: (?:me |se |le )?(?:es|no|pasa|paso|ocurre|sale|salio|salen|hace|queda|quedo|pone|puso|tanto|debe))?(?: (?:eso|esto|asi|entonces))?`,
       'a que se debe(?: eso)?',
       'what (?:causes?|caused|does) (?:it|that)',
     ),
@@ -145,7 +147,7 @@ const ASPECTS: readonly (readonly [Aspect, RegExp])[] = [
     whole(
       `(?:${WILL} )?(?:${IT} )?(?:bleed|bleeds|stain|stains|run|rub off|migrate|wander|leak|dye)(?: (?:into|in|my|the|on|onto|a|off)?(?: (?:white|towels?|flannels?|skin|hands?|lather|suds|washcloth|bath|tub|other colou?rs?|next layer|layers?|the|my|white|bits?|face ?cloth))*)?`,
       `(?:${WILL} )?(?:my |the )?(?:lather|suds|foam|bubbles) (?:be |turn |go |come out |get )?(?:pink|red|blue|green|black|grey|gray|colou?red|purple|orange|yellow|brown)`,
-      `(?:se )?(?:mancha|destine|desti\u00f1e|sangra|corre|migra|pinta|tine)(?: (?:la|el|las|los|mucho|lo|a|en|piel|toallas?|espuma|blanco|manos|manopla|otros?|colores))*`,
+      `(?:se )?(?:mancha|destine|desti\u00f1e|sangra|corre|migra|pinta|tine)(?: (?:la|el|las|los|mucho|lo|a|en|asi|piel|toallas?|espuma|blanco|manos|manopla|otros?|colores))*`,
       `(?:la )?espuma (?:sale|queda|saldra|quedara|sera) (?:\\p{L}+)`,
     ),
   ],

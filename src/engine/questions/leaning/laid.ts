@@ -20,6 +20,9 @@ const bare = (portion: string) => portion.replace(OIL_WORD, '').replace(BATTER_W
 const ofWhat = (amount: string, of: 'oils' | 'batter' | undefined): string =>
   of === undefined ? bare(amount) : `${bare(amount)} ${of}`;
 
+/** Bare figures of oils or batter are grams from here on; common practice (no source). */
+const LEAST_GRAMS = 100;
+
 /** The new portion: a weight of which nothing is said is of what the one before was of. */
 export function portionLaid(
   before: string | undefined,
@@ -32,10 +35,16 @@ export function portionLaid(
     const told = of ?? (amount.of === 'unsaid' ? undefined : amount.of);
     return ofWhat(amount.text, told ?? ofBefore);
   }
+  if (figure !== undefined && of !== undefined && figure >= LEAST_GRAMS) return ofWhat(`${figure} g`, of);
   if (before === undefined) return undefined;
-  if (of !== undefined) return ofWhat(before, of);
-  if (times !== undefined) return timesPortion(before, times);
-  return figure === undefined ? undefined : withFigure(before, figure);
+  const scaled =
+    times !== undefined
+      ? timesPortion(before, times)
+      : figure !== undefined
+        ? withFigure(before, figure)
+        : before;
+  if (scaled === undefined || (scaled === before && of === undefined)) return undefined;
+  return of === undefined ? scaled : ofWhat(scaled, of);
 }
 
 const FIRST_FIGURE = /^(\d+(?:[.,]\d+)?)(?= )/u;
@@ -214,11 +223,32 @@ const lye: Change = (laid, slots) => {
   return figure !== undefined && laid.given.superfat !== undefined ? atSuperfat(laid, figure) : undefined;
 };
 
-const shelf: Change = (laid, { amount, figure, named }) =>
-  given(laid, {
-    item: named.length === 1 ? named[0] : undefined,
+const shelf: Change = (laid, slots) => {
+  const { amount, figure, named, hues } = slots;
+  const item = nameLaid(laid.given.item, slots);
+  if (item === undefined && named.length + hues.length > 0) return undefined;
+  return given(laid, {
+    item,
     amount: amount?.text ?? (figure === undefined ? undefined : withFigure(laid.given.amount ?? '', figure)),
   });
+};
+
+/** What each command has a place for: a turn that tells anything else is laid over none. */
+const PLACES: Readonly<Record<string, readonly (keyof Slots)[]>> = {
+  dose: ['named', 'hues', 'amount', 'of', 'figure', 'times', 'depth', 'strength', 'carrier', 'unit'],
+  'colourant check': ['named', 'hues', 'amount', 'of', 'carrier', 'region'],
+  match: ['hues', 'amount', 'of', 'figure', 'times', 'depth', 'strength', 'towards', 'unit'],
+  preview: ['named', 'hues', 'amount', 'of', 'figure', 'times', 'unit'],
+  plan: ['amount', 'of', 'figure', 'percent', 'times', 'unit'],
+  'shelf add': ['named', 'hues', 'amount', 'figure'],
+  'shelf use': ['named', 'hues', 'amount', 'figure'],
+};
+const isTold = (slot: unknown): boolean =>
+  Array.isArray(slot) ? slot.length > 0 : slot !== undefined && slot !== false;
+const hasPlace = (command: string, slots: Slots): boolean =>
+  Object.entries(slots).every(
+    ([key, slot]) => key === 'isMarked' || !isTold(slot) || PLACES[command]?.some(one => one === key),
+  );
 
 const CHANGES: Readonly<Record<string, Change>> = {
   dose,
@@ -235,7 +265,7 @@ const CHANGES: Readonly<Record<string, Change>> = {
  */
 export function laidOver(before: Laid, slots: Slots): readonly Laid[] | undefined {
   const change = isOfLye(before) ? lye : CHANGES[before.command];
-  const laid = change?.(before, slots);
+  const laid = hasPlace(before.command, slots) ? change?.(before, slots) : undefined;
   if (!laid) return undefined;
   const isEither = before.command === 'dose' && slots.times !== undefined && slots.amount === undefined;
   const strong = isEither

@@ -10,7 +10,7 @@ export const ASKED_AGAIN =
 
 /** Words that tell nothing by themselves. */
 export const FILLING: ReadonlySet<string> = new Set(
-  'a an the of for with in on at to by is be it its that this those these them one ones my me i im we you u just only have got get use using make making as before about like around roughly more or less some go add put all batch total then and plus so same if does did does do un una unos unas el la los las lo le de del al a con para pa x por en que es son sea sean eso esa ese esos esas esto este esta estos mi mis me yo como antes solo nomas y e o mas menos unos uso pongo echo hago tengo seria total lote todo toda'.split(
+  'a an the of for with in on at to by is be it its that this those these them one ones my me i im we you u just only have got get use using make making as before about like around roughly more less some go add put all batch total then and plus so same if does did does do un una unos unas el la los las lo le de del al a con para pa x por en que es son sea sean eso esa ese esos esas esto este esta estos mi mis me yo como antes solo nomas y e mas menos unos uso pongo echo hago tengo seria total lote todo toda'.split(
     ' ',
   ),
 );

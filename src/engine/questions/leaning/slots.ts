@@ -49,6 +49,9 @@ const FIGURE = /^(\d{1,4}(?:[.,]\d+)?)(%?)$/u;
 const PERCENT =
   /^(?:%|percent|percentage|por|ciento|superfat|sf|sobreengrasado|sobregrasa|engrasado|sobre|superengrasado)$/u;
 
+/** "Al 8": of a figure behind these a percent is meant. */
+const AT = /^(?:at|al)$/u;
+
 type Told = { -readonly [K in keyof Slots]?: Slots[K] };
 
 /** The colour words that stand for themselves: of "the pink one" the pink. */
@@ -62,14 +65,13 @@ function takesWord(
   const figure = FIGURE.exec(word);
   if (figure) {
     const value = Number(figure[1]!.replace(',', '.'));
-    if (figure[2] === '%') told.percent = value;
-    else told.figure = value;
-    return true;
+    // Of two figures none is chosen.
+    return take(told, figure[2] === '%' || AT.test(before ?? '') ? 'percent' : 'figure', value);
   }
   if (PERCENT.test(word)) {
-    if (told.figure !== undefined) told.percent = told.figure;
+    const { figure: before } = told;
     delete told.figure;
-    return true;
+    return before === undefined || take(told, 'percent', before);
   }
   const unit = UNITS.find(([, words]) => words.test(word))?.[0];
   if (unit !== undefined) return take(told, 'unit', unit);
@@ -204,6 +206,7 @@ export function slotsOf(turn: Opened): Slots | undefined {
     ...withKind(words, things),
   ];
   const all = placed(words, spans, told);
+  if (all?.percent !== undefined && all.figure !== undefined) return undefined;
   // "How much is a teaspoon in grams" is a question of its own.
   if (all?.amount?.of === 'powder' && all.unit !== undefined) return undefined;
   return all && { ...all, named: all.named ?? [], hues: all.hues ?? [], isMarked };

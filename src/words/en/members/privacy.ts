@@ -24,7 +24,7 @@ export const privacy = {
     recipes: 'Kept until you remove them.',
     batches: 'Kept with their photos until you remove them.',
     recent:
-      'Kept for two days, the newest 20 of each; what an undo needs, for ten minutes and until the night at most.',
+      'Kept for two days, the newest 20 of each; what an undo needs, for ten minutes and until the night at most; what you asked last, for half an hour, written down nowhere.',
     evidence: 'Kept until you take them back.',
     flaws:
       'Words for two days; what it turned out to be stays, for the group’s count; pictures you gave, until you take them back.',
@@ -32,8 +32,6 @@ export const privacy = {
   },
   notesBeside:
     'Counted as you would: jars, recipes, batches. The other notes stand beside them: stock, lots, tests, history.',
-  lately:
-    'What you asked last in a place is remembered for half an hour so that you can go on from it (“and for 800 g?”); it is written down nowhere and a restart forgets it.',
   leaving: (v: { days: number }) =>
     `Leave a group, and after ${v.days} days what you kept there is erased; once you are in no group I know of and don’t talk with me in private, all of it.`,
   next: '/privacy export gives you all of it in one file, /privacy erase takes it away.',

@@ -24,7 +24,7 @@ export const privacy: typeof en = {
     recipes: 'Hasta que las quites.',
     batches: 'Con sus fotos, hasta que los quites.',
     recent:
-      'Dos días, los 20 más nuevos de cada clase; lo que pide un «Deshacer», diez minutos y hasta la noche como mucho.',
+      'Dos días, los 20 más nuevos de cada clase; lo que pide un «Deshacer», diez minutos y hasta la noche como mucho; lo último que preguntaste, media hora, sin escribirlo en ninguna parte.',
     evidence: 'Hasta que los retires.',
     flaws:
       'Las palabras, dos días; lo que resultó ser queda para la cuenta del grupo; las fotos que diste, hasta que las retires.',
@@ -32,8 +32,6 @@ export const privacy: typeof en = {
   },
   notesBeside:
     'Contado como lo contarías: botes, recetas, lotes. Los demás apuntes van con ellos: existencias, lotes, pruebas, historial.',
-  lately:
-    'Lo último que preguntaste en un sitio se recuerda media hora, para que puedas seguir desde ahí («¿y para 800 g?»); no se escribe en ninguna parte y un reinicio lo olvida.',
   leaving: v =>
     `Si dejas un grupo, a los ${v.days} días se borra lo que guardabas en él; cuando no estés en ninguno que yo conozca ni hables conmigo en privado, se borra todo.`,
   next: '/privacy export te lo da todo en un archivo, /privacy erase lo borra.',
