@@ -57,13 +57,19 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
   return { ...answer, cautions: [...cautions, ...answer.cautions] };
 }
 
+/** Fewer words hardly tell another subject: “it is wood”. */
+const MOST_AFTER_HELP = 5;
+/** Who was told first aid a moment ago is not sent away. */
+const isAfterHelp = (question: string, context: Context): boolean =>
+  question.trim().split(/\s+/u).length <= MOST_AFTER_HELP &&
+  context.lately?.before(context)?.last.kind === 'emergency';
+
 /** Nothing was understood of it: it is asked back, sent away or taken for a doubt. */
-function isNothing({ data }: Reply, context: Context): boolean {
+function isNothing({ data }: Reply, question: string, context: Context): boolean {
   const { understood = {} } = data as { readonly understood?: { readonly [key: string]: unknown } };
   return (
     understood.outside === 'other' ||
-    // Who was told first aid a moment ago is not sent away.
-    (understood.outside !== undefined && context.lately?.before(context)?.last.kind === 'emergency') ||
+    (understood.outside !== undefined && isAfterHelp(question, context)) ||
     understood.nothing === true ||
     understood.askedBack === true ||
     understood.job === 'doubt'
@@ -79,7 +85,7 @@ async function answerOf(asked: Asked, context: Context): Promise<Reply> {
   const leaned = photo ? undefined : await leanedReply(question, context);
   if (leaned) return leaned;
   const alone = await standingAlone(asked, context);
-  return (isNothing(alone, context) ? await backToBefore(question, context) : undefined) ?? alone;
+  return (isNothing(alone, question, context) ? await backToBefore(question, context) : undefined) ?? alone;
 }
 
 /** The answer to a question that needs nothing from before. */

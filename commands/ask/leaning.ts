@@ -106,13 +106,17 @@ function aidAgain({ ids }: Extract<Before, { kind: 'emergency' }>, { say, locale
   };
 }
 
+/** Longer texts after first aid tell what they are about, words. */
+const MOST_AFTER_HELP = 10;
+const isShort = (question: string) => question.trim().split(/\s+/u).length <= MOST_AFTER_HELP;
+
 /** Of what nothing is understood, but which points back: more of what was asked before, or whether it is about that. */
 export async function backToBefore(question: string, context: Context): Promise<Reply | undefined> {
   const talk = context.lately?.before(context);
   if (!talk) return undefined;
   const { last: before, ran } = talk;
   if (ran && isOfLye(ran) && namesOilOf(ran, question)) return askedFor('whole-recipe', undefined, context);
-  if (before.kind === 'emergency') return aidAgain(before, context);
+  if (before.kind === 'emergency') return isShort(question) ? aidAgain(before, context) : undefined;
   if (!pointsBack(question)) return undefined;
   const part = await partReply('points', before, { question, context });
   if (part || before.kind !== 'command') return part;
