@@ -34,14 +34,17 @@ export async function openConversation(
     TINTMOOT_SIGNING_KEY: given,
     TINTMOOT_SIGNING_KEY_BEFORE: before,
   } = environment;
-  const store = await openStore(address);
+  const [store, { openLately }] = await Promise.all([
+    openStore(address),
+    import('./conversation/lately/lately.ts'),
+  ]);
   onSetAside(({ kind, key, failure }) => {
     onStoreFailure?.(failure);
     log.error({ kind, key, why: failure.kind }, 'a record could not be read and was set aside');
   });
   return {
     registry: await registry,
-    services: { store, workers, checkDue },
+    services: { store, workers, checkDue, lately: openLately() },
     key: given ? Buffer.from(given, 'base64') : await signingKeyOf(store, signingKeyFile(address)),
     ...(before && { keyBefore: Buffer.from(before, 'base64') }),
     onFault: (fault, reference) => {

@@ -22,6 +22,7 @@ import {
 } from './elsewhere.ts';
 import { givesWay } from './gives-way.ts';
 import { keepLines } from './kept-lines.ts';
+import { backToBefore, leanedReply } from './leaning.ts';
 import { lyeAnswer } from './lye.ts';
 import { withNearest } from './nearest.ts';
 import { filled, withItsAcid } from './options-of.ts';
@@ -56,12 +57,39 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
   return { ...answer, cautions: [...cautions, ...answer.cautions] };
 }
 
+/** Fewer words hardly tell another subject: “it is wood”. */
+const MOST_AFTER_HELP = 5;
+/** Who was told first aid a moment ago is not sent away. */
+const isAfterHelp = (question: string, context: Context): boolean =>
+  question.trim().split(/\s+/u).length <= MOST_AFTER_HELP &&
+  context.lately?.before(context)?.last.kind === 'emergency';
+
+/** Nothing was understood of it: it is asked back, sent away or taken for a doubt. */
+function isNothing({ data }: Reply, question: string, context: Context): boolean {
+  const { understood = {} } = data as { readonly understood?: { readonly [key: string]: unknown } };
+  return (
+    understood.outside === 'other' ||
+    (understood.outside !== undefined && isAfterHelp(question, context)) ||
+    understood.nothing === true ||
+    understood.askedBack === true ||
+    understood.job === 'doubt'
+  );
+}
+
 async function answerOf(asked: Asked, context: Context): Promise<Reply> {
   const { question, photo } = asked;
   if (question.trim() === '' && !photo) refuse('question-empty', {});
   if (callsForFirstAid(question)) return shownAsReply(await context.run('first-aid', {}), context);
   const plain = photo ? undefined : await plainRequestReply(question, context);
   if (plain) return plain;
+  const leaned = photo ? undefined : await leanedReply(question, context);
+  if (leaned) return leaned;
+  const alone = await standingAlone(asked, context);
+  return (isNothing(alone, question, context) ? await backToBefore(question, context) : undefined) ?? alone;
+}
+
+/** The answer to a question that needs nothing from before. */
+async function standingAlone({ question, photo }: Asked, context: Context): Promise<Reply> {
   const own = withOwnJars(
     question,
     (await listShelf(context.shelf)).map(({ name }) => name),

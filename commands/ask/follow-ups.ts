@@ -12,10 +12,16 @@ import { techniqueAnswer } from './technique-answer.ts';
 const line = { line: z.string() };
 
 /** Answers a line as it would be typed, or a question in plain words. */
-function answerLine(typed: string, context: Context) {
+async function answerLine(typed: string, context: Context) {
   if (!typed.trim().startsWith('/')) return context.run('ask', { question: typed });
   const { path, options } = readCommandLine(typed, () => undefined);
-  return context.run(path.join(' '), Object.fromEntries(options.map(({ name, text }) => [name, text])));
+  const command = path.join(' ');
+  const given = Object.fromEntries(options.map(({ name, text }) => [name, text]));
+  const answer = await context.run(command, given);
+  // What was meant after all is what the next turn leans on.
+  return answer.kind === 'reply'
+    ? { ...answer, data: { understood: { command, given }, ...answer.data } }
+    : answer;
 }
 
 /** Runs one of the lines that a question was read as. */

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { Context } from '../../src/conversation/context.ts';
+import type { Given } from '../../src/conversation/question.ts';
 import type { Form, Reply } from '../../src/conversation/reply.ts';
 import { lineOf } from '../../src/conversation/typed/line-of.ts';
 import { Offer } from '../../src/conversation/typed/which-one.ts';
@@ -15,6 +16,21 @@ import type { Told } from './understood.ts';
 
 /** Commands that write something: what was understood is shown first, and done on a press. */
 const WRITES: ReadonlySet<string> = new Set(['shelf add', 'shelf use']);
+
+export const writes = (command: string): boolean => WRITES.has(command);
+
+/** What would be written, with the button that does it: the first of the lines that are kept. */
+export function confirming(command: string, given: Given, { say, idempotencyKey: line }: Context): Reply {
+  const follow = askFollowUps.run.with({ line, at: 0 });
+  return {
+    kind: 'reply',
+    headline: say.ask.confirm({ line: lineOf(command, given) }),
+    data: {},
+    blocks: [],
+    cautions: [],
+    choices: [{ kind: 'button', label: say.ask.doIt, weight: 'main', follow }],
+  };
+}
 
 /** The command's own answer, or what it lacks and the nearest thing that can be done. */
 export async function answered(
@@ -32,43 +48,31 @@ export async function answered(
         : (oilsWithoutShares(lacks, say) ?? say.ask.lacks[reading.job]);
     return { kind: 'reply', headline: text, data: { lacking }, blocks: [], cautions: [] };
   }
-  if (WRITES.has(reading.command)) {
-    const follow = askFollowUps.run.with({ line: context.idempotencyKey, at: 0 });
-    return {
-      kind: 'reply',
-      headline: say.ask.confirm({ line: lineOf(reading.command, given) }),
-      data: {},
-      blocks: [],
-      cautions: [],
-      choices: [{ kind: 'button', label: say.ask.doIt, weight: 'main', follow }],
-    };
-  }
-  try {
+  if (WRITES.has(reading.command)) return confirming(reading.command, given, context);
+  return await orItsNo(async () => {
     if (reading.command === 'compare') return await compareReply(read.facts.named, question, context);
     const answer = shownAsReply(await context.run(reading.command, given), context);
     if (reading.job === 'wet') return wettingFirst(answer, context);
     const told = reading.job === 'dose' ? toldAmountHeadline(answer, { question, read }, context) : undefined;
     return told === undefined ? answer : { ...answer, headline: told };
+  }, context);
+}
+
+/** An answer, or its "no" as one: it is shown with what was understood, so that a misreading can be put right. */
+export async function orItsNo(answer: () => Promise<Reply>, { say }: Context): Promise<Reply> {
+  try {
+    return await answer();
   } catch (error) {
-    // A "no" is shown with what was understood, so that the misreading can be put right.
-    if (error instanceof Offer)
-      return {
-        kind: 'reply',
-        headline: say.refusal(error.refusal),
-        data: { problem: error.refusal.id },
-        blocks: [],
-        cautions: [],
-        choices: error.choices,
-      };
-    if (error instanceof Refusal)
-      return {
-        kind: 'reply',
-        headline: say.refusal(error),
-        data: { problem: error.id },
-        blocks: [],
-        cautions: [],
-      };
-    throw error;
+    const refusal = error instanceof Offer ? error.refusal : error;
+    if (!(refusal instanceof Refusal)) throw error;
+    return {
+      kind: 'reply',
+      headline: say.refusal(refusal),
+      data: { problem: refusal.id },
+      blocks: [],
+      cautions: [],
+      ...(error instanceof Offer && { choices: error.choices }),
+    };
   }
 }
 
@@ -85,7 +89,7 @@ const carried = z.object({
 });
 
 /** Who asks what to wet a colour in is told that first; the dose's own steps follow. */
-function wettingFirst(answer: Reply, { say }: Context): Reply {
+export function wettingFirst(answer: Reply, { say }: Context): Reply {
   const dose = carried.safeParse(answer.data).data?.doses[0];
   const colourant = dose && colourantById(dose.colourant.id);
   if (!dose || !colourant) return answer;

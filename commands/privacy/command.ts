@@ -26,8 +26,9 @@ const eraseNow = followUp({
   pace: 'slow',
   hours: 1,
   args: { what: z.enum([everything, ...topics]) },
-  async answer({ what }, { store, asker, say }): Promise<Reply> {
+  async answer({ what }, { store, asker, say, lately }): Promise<Reply> {
     const erased = await alone(asker.id, () => erase(store, asker.id, { asked: isAsked(what) }));
+    if (isAsked(what)('recent')) lately?.forget(asker.id);
     return {
       kind: 'reply',
       headline: say.privacy.erased({ records: erased.dropped }),
@@ -51,10 +52,12 @@ const more = followUp({
 });
 
 /** A part of all that is kept of the asker, from the record at `from` on, with the button for the next. */
-async function exported(from: number, { store, asker, say, at }: Context): Promise<Reply> {
+async function exported(from: number, { store, asker, say, at, lately }: Context): Promise<Reply> {
   const made = new Date(at);
+  // What is only remembered for a while goes along with the first part.
+  const unwritten = from === 0 ? (lately?.of(asker.id, at) ?? []) : [];
   const { bytes, records, next } = await alone(asker.id, () =>
-    exportPart(store, asker.id, { made, from, most: MOST_BYTES }),
+    exportPart(store, asker.id, { made, from, most: MOST_BYTES, unwritten }),
   );
   const isWhole = from === 0 && next === undefined;
   return {

@@ -4,6 +4,7 @@ import type { Store } from '../records/store.ts';
 import type { Words } from '../words/index.ts';
 import type { Phrase } from '../words/sentence.ts';
 import type { Workers } from '../workers/workers.ts';
+import type { Lately } from './lately/lately.ts';
 import type { Given, Origin } from './question.ts';
 import type { Form, Reply } from './reply.ts';
 
@@ -13,6 +14,8 @@ export type Services = {
   readonly workers: Workers;
   /** Looks at once for what has become due; undefined where nobody here keeps time. */
   readonly checkDue?: (() => void) | undefined;
+  /** What each member asked last, for the next turn to lean on; undefined where every question stands alone. */
+  readonly lately?: Lately | undefined;
 };
 
 /** What a question changes, and by whose hand; written under its `cause` it is made once. */

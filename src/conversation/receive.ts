@@ -20,9 +20,10 @@ import { checkLegible, isShort } from './faces/legible.ts';
 import { keepingFirstAid } from './first-aid/call-for-help.ts';
 import { emergenciesIn, firstAidFor, freeTexts, languageOfHelp } from './first-aid/first-aid.ts';
 import { allKnown, holderOf, sealed, sealedChoice, type Unspoken } from './follow-ups/sealed.ts';
+import { understoodIn } from './lately/understood-in.ts';
 import type { Origin, Question } from './question.ts';
 import type { Answer, Problem } from './reply.ts';
-import { languageWritten } from './typed/language-written.ts';
+import { languageAskedFor, languageWritten } from './typed/language-written.ts';
 import { Offer } from './typed/which-one.ts';
 
 declare module '../engine/refusal.ts' {
@@ -36,12 +37,14 @@ declare module '../engine/refusal.ts' {
 export async function receive(asked: Question, shared: Conversation): Promise<Answer> {
   const conversation = forOneQuestion(shared, asked);
   const wishes = await wishesOf(asked, conversation);
-  const language = languageOfHelp(freeTexts(asked), wishes?.language ?? languageWritten(asked));
+  const wished = languageAskedFor(asked) ?? wishes?.language;
+  const language = languageOfHelp(freeTexts(asked), wished ?? languageWritten(asked));
   const question = { ...asked, language };
   const [answered, notices] = await Promise.all([
     answerTo(question, conversation),
     waitingFor(question, conversation),
   ]);
+  if (answered.kind === 'reply') keepUnderstood(question, answered.data, conversation);
   const kept = keepingFirstAid(answered, freeTexts(question), wordsIn(language));
   const told = withNotices(kept, notices, question);
   const weighed = told.kind === 'reply' && wishes?.mass === 'ounces' ? inOunces(told, language) : told;
@@ -76,6 +79,16 @@ function withNotices(answer: Unspoken, notices: readonly Notice[], { language }:
       : challengeSteps.takenOutOfYours({ title, reason }),
   );
   return { ...answer, blocks: [...told.map(text => ({ kind: 'text', text }) as const), ...answer.blocks] };
+}
+
+/** Remembers what a question was understood as, where the process remembers. */
+function keepUnderstood(
+  asked: Question | Origin,
+  data: object,
+  { services: { lately } }: Conversation,
+): void {
+  const before = lately && understoodIn(asked, data);
+  if (before) lately.keep(asked, before);
 }
 
 /** How much of what one call may take is waited for what a member prefers: a sound store says it in a few ms. */
@@ -177,5 +190,6 @@ export async function firstAidForWords(
   const language = languageOfHelp([words], wishes?.language ?? origin.language);
   const say = wordsIn(language);
   const reply = await firstAidFor([words], origin, { say, registry: conversation.registry });
+  if (reply) keepUnderstood(origin, reply.data, conversation);
   return reply && { ...sealed(reply, { ...origin, language }, conversation), language };
 }

@@ -19,7 +19,10 @@ export async function answerNote(message: Message, { conversation, posting }: No
   const origin = originOf(message);
   const firstAid = await firstAidForWords(message.content, origin, conversation);
   const answer =
-    firstAid ?? ((await isQuestion(message)) ? await answerInWords(message, conversation) : undefined);
+    firstAid ??
+    ((await isQuestion(message, origin, conversation))
+      ? await answerInWords(message, conversation)
+      : undefined);
   if (answer?.kind !== 'reply') return false;
   // A post has no buttons that are one member's own.
   const payload = payloadOf({ ...answer, choices: [] }, wordsIn(answer.language));
@@ -41,26 +44,36 @@ const SURE = 0.85;
  * Whether a note is a question to us: it mentions us, is told to us alone, or asks with a question mark for something that we
  * surely do and that nothing is missing for.
  */
-async function isQuestion({ content, mentions, client, guild }: Message): Promise<boolean> {
+async function isQuestion(
+  { content, mentions, client, guild }: Message,
+  origin: Origin,
+  { services: { lately } }: Conversation,
+): Promise<boolean> {
   if (content.length > LONGEST_QUESTION) return false;
+  const isToUs =
+    guild === null ||
+    (client.user !== null && mentions.has(client.user, { ignoreEveryone: true, ignoreRoles: true }));
   // A third of all that is loaded: with the first note, so that no start waits for it.
   const [{ readQuestion }, { BAR_WORDS }] = await Promise.all([
     import('../engine/questions/read.ts'),
     import('../engine/questions/soap-words.ts'),
   ]);
+  const { leanOf } = await import('../engine/questions/leaning/lean.ts');
+  const lean = leanOf(wordsTo(content), lately?.before(origin));
+  // Among members only what surely goes on from an answer of ours, asked by the same member, is for us.
+  if (lean && lean.kind !== 'fine') return isToUs || (lean.kind === 'runs' && content.includes('?'));
   const { readings, facts } = readQuestion(content);
   const [reading] = readings;
   if (!reading || OWN.has(reading.job)) return false;
-  if (
-    guild === null ||
-    (client.user !== null && mentions.has(client.user, { ignoreEveryone: true, ignoreRoles: true }))
-  )
-    return true;
+  if (isToUs) return true;
   // Turns of phrase alone do not tell a flaw of a bar from talk.
   const tellsFlaw = facts.findings > 0 && BAR_WORDS.test(unaccented(content, LONGEST_QUESTION));
   const isTalk = reading.job === 'help' || (reading.job === 'diagnose' && !tellsFlaw);
   return content.includes('?') && reading.score >= SURE && reading.missing.length === 0 && !isTalk;
 }
+
+/** What a note says, without whom it calls. */
+const wordsTo = (content: string): string => content.replace(/<@!?\d+>/gu, ' ').trim();
 
 const answerInWords = (message: Message, conversation: Conversation) =>
   receive(
@@ -68,7 +81,7 @@ const answerInWords = (message: Message, conversation: Conversation) =>
       ...originOf(message),
       kind: 'command',
       path: ['ask'],
-      given: { question: message.content.replace(/<@!?\d+>/gu, ' ').trim() || '?' },
+      given: { question: wordsTo(message.content) || '?' },
     },
     conversation,
   );

@@ -11,7 +11,8 @@ const USAGE = `usage: npm run -s ask -- [--all | --json | --lines] [--member ID]
        or a question in plain words: npm run -s ask -- 'how much ultramarine for 2 cups?'
   --all       everything at once, nothing folded
   --json      the answer as JSON, with its data and buttons
-  --lines     one command or question a line from standard input, each answered as a line of JSON
+  --lines     one command or question a line from standard input, each answered as a line of JSON;
+              they are one talk, an empty line begins another
   --member    who asks; without it you are the owner and may do what a steward may
   --group     in which group, “home” unless said
   --steward   the member may do what a steward may
@@ -113,6 +114,8 @@ export async function runAsk({ seat, lines, all, json, pictures }: AskArguments,
     lines === 'standard input' ? createInterface({ input: process.stdin, crlfDelay: Infinity }) : lines;
   for await (const line of source) {
     if (line.trim() === '') {
+      // A line that is left empty ends a talk: what follows leans on nothing before it.
+      conversation.services.lately?.forget(seat.member);
       if (source !== lines) continue;
       process.stderr.write(`${wordsIn(seat.language).fronts.nothingAsked}\n`);
       return false;

@@ -1,6 +1,7 @@
 import { pino } from 'pino';
 import type { Command } from '../../src/conversation/command.ts';
 import type { Conversation } from '../../src/conversation/conversation.ts';
+import { openLately } from '../../src/conversation/lately/lately.ts';
 import { indexCommands, readCommands } from '../../src/conversation/registry/registry.ts';
 import { type Scheduler, startScheduler } from '../../src/deadlines/scheduler.ts';
 import { connect } from '../../src/discord/client.ts';
@@ -80,7 +81,7 @@ export async function openRoom({
   let watch: Scheduler | undefined;
   const conversation: Conversation = {
     registry: known,
-    services: { store: kept, workers, checkDue: () => void watch?.check() },
+    services: { store: kept, workers, checkDue: () => void watch?.check(), lately: openLately() },
     key: new Uint8Array(32).fill(7),
     onFault: fault => faults.push(fault),
   };

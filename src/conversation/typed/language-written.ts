@@ -1,5 +1,6 @@
 import { clearLanguageOf } from '../../engine/hazards/index.ts';
 import type { Language } from '../../engine/language.ts';
+import { languageTurn } from '../../engine/questions/leaning/turns.ts';
 import { languageOfQuestion } from '../../engine/questions/question-language.ts';
 import { cut } from '../../engine/text/cut.ts';
 import type { Question } from '../question.ts';
@@ -27,4 +28,10 @@ export function languageWritten(question: Question): Language {
   });
   if (sentences.length === 0) return question.language;
   return clearLanguageOf(cut(sentences.join('\n'), ENOUGH)) ?? question.language;
+}
+
+/** The language that a question asks to be answered in, where it asks for nothing else: "¿y en español?". */
+export function languageAskedFor(question: Question): Language | undefined {
+  const asked = question.kind === 'command' ? question.given.question : undefined;
+  return typeof asked === 'string' ? languageTurn(asked) : undefined;
 }

@@ -5,6 +5,8 @@ import { ownedBy } from './owned.ts';
 /** Everything kept about a member, as its JSON says it; pictures are base64 within. */
 export type Export = {
   readonly member: string;
+  /** What this process remembers of their last questions for half an hour, which is written nowhere. */
+  readonly lately: readonly unknown[];
   /** ISO 8601 in UTC. */
   readonly made: string;
   readonly records: { readonly [T in Topic]: readonly { readonly key: string; readonly value: unknown }[] };
@@ -24,7 +26,18 @@ export type ExportPart = {
 export async function exportPart(
   store: Store,
   member: string,
-  { made, from, most }: { readonly made: Date; readonly from: number; readonly most: number },
+  {
+    made,
+    from,
+    most,
+    unwritten = [],
+  }: {
+    readonly made: Date;
+    readonly from: number;
+    readonly most: number;
+    /** What is remembered of them and stands in no record. */
+    readonly unwritten?: readonly unknown[];
+  },
 ): Promise<ExportPart> {
   const lines = new Map<Topic, string[]>(topics.map(topic => [topic, []]));
   let at = -1;
@@ -44,7 +57,7 @@ export async function exportPart(
     records += 1;
   }
   const byTopic = topics.map(topic => `"${topic}":[\n${lines.get(topic)?.join(',\n')}\n]`);
-  const head = `"member":${JSON.stringify(member)},"made":${JSON.stringify(made.toISOString())}`;
+  const head = `"member":${JSON.stringify(member)},"made":${JSON.stringify(made.toISOString())},"lately":${JSON.stringify(unwritten)}`;
   return { bytes: Buffer.from(`{${head},"records":{\n${byTopic.join(',\n')}\n}}\n`), records, next };
 }
 

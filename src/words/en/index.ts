@@ -60,6 +60,7 @@ export { ask } from './conversation/ask.ts';
 export { conversation } from './conversation/conversation.ts';
 export { folds } from './conversation/folds.ts';
 export { help } from './conversation/help.ts';
+export { leaning } from './conversation/leaning.ts';
 export { flaws } from './flaws/flaws.ts';
 export { photo } from './flaws/photo.ts';
 export { backup } from './fronts/backup.ts';

@@ -24,7 +24,7 @@ export const privacy = {
     recipes: 'Kept until you remove them.',
     batches: 'Kept with their photos until you remove them.',
     recent:
-      'Kept for two days, the newest 20 of each; what an undo needs, for ten minutes and until the night at most.',
+      'Kept for two days, the newest 20 of each; what an undo needs, for ten minutes and until the night at most; what you asked last, for half an hour, written down nowhere.',
     evidence: 'Kept until you take them back.',
     flaws:
       'Words for two days; what it turned out to be stays, for the group’s count; pictures you gave, until you take them back.',

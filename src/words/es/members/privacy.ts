@@ -24,7 +24,7 @@ export const privacy: typeof en = {
     recipes: 'Hasta que las quites.',
     batches: 'Con sus fotos, hasta que los quites.',
     recent:
-      'Dos días, los 20 más nuevos de cada clase; lo que pide un «Deshacer», diez minutos y hasta la noche como mucho.',
+      'Dos días, los 20 más nuevos de cada clase; lo que pide un «Deshacer», diez minutos y hasta la noche como mucho; lo último que preguntaste, media hora, sin escribirlo en ninguna parte.',
     evidence: 'Hasta que los retires.',
     flaws:
       'Las palabras, dos días; lo que resultó ser queda para la cuenta del grupo; las fotos que diste, hasta que las retires.',

@@ -1,0 +1,167 @@
+import { z } from 'zod';
+import type { Context } from '../../src/conversation/context.ts';
+import type { Reply } from '../../src/conversation/reply.ts';
+import { lineOf } from '../../src/conversation/typed/line-of.ts';
+import type { Aspect } from '../../src/engine/questions/leaning/asked-of-it.ts';
+import { type Before, isOfLye, type Ran } from '../../src/engine/questions/leaning/before.ts';
+import {
+  type Told as MatterTold,
+  nearestPart,
+  partOf,
+  tellingOf,
+} from '../../src/engine/questions/leaning/part-of.ts';
+import type { LyeTopic } from '../../src/engine/questions/lye/topic.ts';
+import type { Technique } from '../../src/engine/questions/technique/topic.ts';
+import { leanedRun } from './leaned-run.ts';
+import { topicReply } from './matter.ts';
+import { shownAsReply } from './run-reading.ts';
+import { techniqueAnswer } from './technique-answer.ts';
+
+type Asked = { readonly question: string; readonly context: Context };
+/** `points`: something that was not understood points back to it. */
+type Part = Aspect | 'again' | 'points';
+
+/** What is asked on after a matter, a flaw or a command, told from the answer that it had; undefined where that tells nothing of it. */
+export async function partReply(of: Part, before: Before, asked: Asked): Promise<Reply | undefined> {
+  const { context } = asked;
+  switch (before.kind) {
+    case 'technique':
+      return matterPart(of, techniqueAnswer(before.id, context), {
+        told: context.say.technique.topics[before.id],
+        asked,
+      });
+    case 'matter':
+      return matterPart(of, topicReply(before.id, context), {
+        told: context.say.lyeQuestions.topics[before.id],
+        asked,
+      });
+    case 'emergency':
+      return undefined;
+    case 'command':
+      return before.command === 'diagnose'
+        ? await flawPart(of, before, asked)
+        : await commandPart(of, before, asked);
+  }
+}
+
+/** Of a matter the sentences that tell it, the whole of it below. */
+function matterPart(
+  of: Part,
+  reply: Reply,
+  { told, asked }: { readonly told: MatterTold; readonly asked: Asked },
+): Reply | undefined {
+  const { say } = asked.context;
+  if (of === 'again') return reply;
+  const part = of === 'points' ? nearestPart(told, asked.question) : partOf(told, of);
+  if (!part) return undefined;
+  const { first, whole } = part;
+  return {
+    ...reply,
+    headline: first,
+    blocks: [
+      { kind: 'text', text: whole },
+      { kind: 'text', text: say.leaning.onBefore },
+    ],
+  };
+}
+
+/** What comes next of a colour that was dosed, of a recipe that was reckoned. */
+const AFTER_DOSE: { readonly [One in Part]?: Technique } = {
+  done: 'when-colour',
+  when: 'when-colour',
+  still: 'no-lumps',
+  more: 'no-lumps',
+  instead: 'colours-that-stay',
+};
+const AFTER_MATCH: { readonly [One in Part]?: Technique } = {
+  holds: 'colours-that-stay',
+  bleeds: 'colours-that-bleed',
+  instead: 'colours-that-stay',
+  wet: 'no-lumps',
+  done: 'when-colour',
+  when: 'when-colour',
+};
+const AFTER_LYE: { readonly [One in Part]?: LyeTopic } = {
+  done: 'lye-into-water',
+  more: 'lye-into-water',
+  'how-hot': 'mixing-temperature',
+};
+/** These ask for what folds behind an answer. */
+const UNFOLDS: ReadonlySet<Part> = new Set(['why', 'too-much', 'how-long', 'more', 'same']);
+
+async function commandPart(of: Part, before: Ran, { context }: Asked): Promise<Reply | undefined> {
+  const { command } = before;
+  if (isOfLye(before)) {
+    const topic = AFTER_LYE[of];
+    return topic ? topicReply(topic, context) : undefined;
+  }
+  const next = command === 'match' ? AFTER_MATCH[of] : command === 'dose' ? AFTER_DOSE[of] : undefined;
+  if (next) return techniqueAnswer(next, context);
+  if (command === 'colourant check' && (of === 'instead' || of === 'when'))
+    return techniqueAnswer(of === 'when' ? 'when-colour' : 'colours-that-stay', context);
+  if (!UNFOLDS.has(of) || !/^(?:dose|match|colourant check|preview)$/u.test(command)) return undefined;
+  const reply = await leanedRun([before], { isAgain: true, context });
+  if (!reply) return undefined;
+  const blocks = reply.blocks.map(({ fold: _fold, ...block }) => block);
+  const most = of === 'too-much' ? mostOf(reply) : undefined;
+  return { ...reply, ...(most !== undefined && { headline: most }), blocks };
+}
+
+/** How near the most that it takes a dose is. */
+function mostOf({ blocks }: Reply): string | undefined {
+  const measures = blocks.flatMap(block => (block.kind === 'measures' ? block.measures : []));
+  const told = measures.find(({ note }) => note !== undefined);
+  return told && `${told.label}: ${told.value}. ${told.note}`;
+}
+
+const diagnosed = z.object({
+  doNotUse: z.boolean(),
+  causes: z.tuple(
+    [z.object({ id: z.string(), thisBatch: z.array(z.string()), nextBatch: z.array(z.string()) })],
+    z.unknown(),
+  ),
+});
+
+/** Asked on about a flaw: this adds to what is known of it. */
+const ADDS: ReadonlySet<Part> = new Set(['still', 'points']);
+const OF_NEXT: ReadonlySet<Part> = new Set(['next-time']);
+const MOST_REMEDIES = 2;
+
+/** A flaw once more, with what was told since; first what is done about it now, next time, or why it came. */
+async function flawPart(of: Part, before: Ran, { question, context }: Asked): Promise<Reply> {
+  const { say } = context;
+  const words = before.given.words ?? '';
+  const told = ADDS.has(of) ? `${words}. ${question}` : words;
+  const reply = shownAsReply(await context.run('diagnose', { words: told }), context);
+  const found = diagnosed.safeParse(reply.data).data;
+  // Lye that may be in a bar stands before all that is asked of it.
+  const first = found && !found.doNotUse ? firstOf(of, found.causes[0], context) : '';
+  return {
+    ...reply,
+    headline: first === '' ? reply.headline : first,
+    data: {
+      ...reply.data,
+      understood: { job: 'diagnose', command: 'diagnose', given: { words: told }, leans: true },
+    },
+    blocks: [
+      ...(first === '' ? [] : [{ kind: 'text' as const, text: reply.headline }]),
+      ...reply.blocks,
+      { kind: 'text', text: say.leaning.again({ line: lineOf('diagnose', { words: told }) }), firm: true },
+    ],
+  };
+}
+
+type Cause = z.infer<typeof diagnosed>['causes'][0];
+
+/** What is told first of a cause; empty where its own headline is. */
+function firstOf(of: Part, { id, thisBatch, nextBatch }: Cause, { say }: Context): string {
+  if (of === 'again') return '';
+  const remedies: Readonly<Record<string, string>> = say.flaws.remedies;
+  const causes: Readonly<Record<string, { readonly why: string }>> = say.flaws.causes;
+  if (of === 'why') return causes[id]?.why ?? '';
+  const texts = (ids: readonly string[]) => ids.flatMap(one => remedies[one] ?? []);
+  const telling =
+    of === 'points' || of === 'next-time' ? [] : tellingOf(texts([...nextBatch, ...thisBatch]), of);
+  const list = telling.length > 0 ? telling : texts(OF_NEXT.has(of) ? nextBatch : thisBatch);
+  return list.slice(0, MOST_REMEDIES).join(' ');
+}

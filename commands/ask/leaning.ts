@@ -1,0 +1,126 @@
+import type { Context } from '../../src/conversation/context.ts';
+import { firstAidReply } from '../../src/conversation/first-aid/first-aid.ts';
+import type { Block, Reply } from '../../src/conversation/reply.ts';
+import { lineOf } from '../../src/conversation/typed/line-of.ts';
+import { type Before, isOfLye } from '../../src/engine/questions/leaning/before.ts';
+import { FOR_ALL, type Lack, type Lean, leanOf } from '../../src/engine/questions/leaning/lean.ts';
+import { isStillHurt, pointsBack } from '../../src/engine/questions/leaning/points-back.ts';
+import { namesOilOf } from '../../src/engine/questions/leaning/recipe.ts';
+import type { Slots } from '../../src/engine/questions/leaning/slots.ts';
+import { withOwnJars } from '../../src/engine/questions/own-jars.ts';
+import { preferencesOf } from '../../src/records/preferences.ts';
+import { listShelf } from '../../src/records/shelf/index.ts';
+import { partReply } from './leaned-part.ts';
+import { leanedRun } from './leaned-run.ts';
+import { cautions, topicReply } from './matter.ts';
+
+/** The answer to a turn that leans on the one before; undefined where it stands alone. */
+export async function leanedReply(question: string, context: Context): Promise<Reply | undefined> {
+  const talk = context.lately?.before(context);
+  const before = talk?.last;
+  if (before?.kind === 'emergency' && isStillHurt(question)) return aidAgain(before, context);
+  const own = withOwnJars(
+    question,
+    (await listShelf(context.shelf)).map(({ name }) => name),
+  );
+  const lean = own.restore(leanOf(own.text, talk));
+  return lean && (await answered(lean, before, { question, context }));
+}
+
+type Asked = { readonly question: string; readonly context: Context };
+
+async function answered(lean: Lean, before: Before | undefined, asked: Asked): Promise<Reply | undefined> {
+  const { context } = asked;
+  switch (lean.kind) {
+    case 'fine':
+      return plainly(context.say.leaning.fine, { outside: 'other' });
+    case 'asks':
+      return askedFor(lean.lacks, lean.slots, context);
+    case 'runs':
+      return await leanedRun(lean.readings, { unit: lean.unit, context });
+    case 'matter':
+      return topicReply(lean.id, context);
+    case 'again':
+      return await again(before, asked);
+    case 'part':
+      if (before?.kind === 'emergency') return aidAgain(before, context);
+      if (lean.of === 'which-cup') return await cupsTold(context);
+      return (
+        (before && (await partReply(lean.of, before, asked))) ??
+        (FOR_ALL.has(lean.of) ? undefined : askedFor('which-thing', undefined, context))
+      );
+  }
+}
+
+/** Which cups and spoons the figures are in. */
+async function cupsTold({ store, asker, say }: Context): Promise<Reply> {
+  const { spoons } = await preferencesOf(store, asker.id);
+  return plainly(say.leaning.cups({ spoons: say.prefer.spoons[spoons] }), { outside: 'other' });
+}
+
+/** The same once more, in the language that the question asks for. */
+async function again(before: Before | undefined, asked: Asked): Promise<Reply | undefined> {
+  if (before?.kind === 'emergency') return aidAgain(before, asked.context);
+  if (before?.kind === 'command') return await leanedRun([before], { isAgain: true, context: asked.context });
+  return before && (await partReply('again', before, asked));
+}
+
+const plainly = (headline: string, understood: object, blocks: readonly Block[] = []): Reply => ({
+  kind: 'reply',
+  headline,
+  data: { understood: { ...understood, leans: true } },
+  blocks,
+  cautions: [],
+});
+
+/** Asks for the one thing that is missing; what is known by then is kept for the next turn. */
+function askedFor(lacks: Lack, slots: Slots | undefined, context: Context): Reply {
+  const { say } = context;
+  const [name] = [...(slots?.named ?? []), ...(slots?.hues ?? [])];
+  const amount = slots?.amount?.text;
+  const told = (lacks === 'amount-of' ? amount : name) ?? '';
+  const known =
+    lacks === 'amount-of' && amount !== undefined
+      ? { portion: amount }
+      : lacks === 'name-for' && slots?.named[0] !== undefined
+        ? { colourant: slots.named[0] }
+        : undefined;
+  const understood = known
+    ? { job: 'dose', command: 'dose', given: known, askedBack: true }
+    : { command: 'ask', given: {}, askedBack: true };
+  const hurt: readonly Block[] =
+    lacks === 'what-happened' ? [{ kind: 'text', text: say.firstAid.stillHere, firm: true }] : [];
+  const reply = plainly(say.leaning.lacks[lacks]({ told: capital(told) }), understood, hurt);
+  return lacks === 'whole-recipe' ? { ...reply, cautions: cautions(context) } : reply;
+}
+
+const capital = (name: string) => name.replace(/^\p{Ll}/u, first => first.toUpperCase());
+
+/** The first aid of before, whole and before all else: nothing that is carried stands over it. */
+function aidAgain({ ids }: Extract<Before, { kind: 'emergency' }>, { say, locale }: Context): Reply {
+  const aid = firstAidReply(ids, { say, locale });
+  return {
+    ...aid,
+    headline: say.leaning.stillHurt,
+    blocks: [{ kind: 'text', text: aid.headline, firm: true }, ...aid.blocks],
+  };
+}
+
+/** Longer texts after first aid tell what they are about, words. */
+const MOST_AFTER_HELP = 10;
+const isShort = (question: string) => question.trim().split(/\s+/u).length <= MOST_AFTER_HELP;
+
+/** Of what nothing is understood, but which points back: more of what was asked before, or whether it is about that. */
+export async function backToBefore(question: string, context: Context): Promise<Reply | undefined> {
+  const talk = context.lately?.before(context);
+  if (!talk) return undefined;
+  const { last: before, ran } = talk;
+  if (ran && isOfLye(ran) && namesOilOf(ran, question)) return askedFor('whole-recipe', undefined, context);
+  if (before.kind === 'emergency') return isShort(question) ? aidAgain(before, context) : undefined;
+  if (!pointsBack(question)) return undefined;
+  const part = await partReply('points', before, { question, context });
+  if (part || before.kind !== 'command') return part;
+  if (isOfLye(before)) return askedFor('whole-recipe', undefined, context);
+  const line = lineOf(before.command, before.given);
+  return plainly(context.say.leaning.stillAbout({ line }), { command: 'ask', given: {}, askedBack: true });
+}

@@ -1,0 +1,82 @@
+import type { Before, Talk } from '../../engine/questions/leaning/before.ts';
+import type { Origin } from '../question.ts';
+
+/** Where somebody asks: what another member asks there, or the same one elsewhere, is another talk. */
+type Place = Pick<Origin, 'id' | 'at' | 'group' | 'channel' | 'asker'>;
+
+type Kept = {
+  readonly member: string;
+  readonly group: string;
+  readonly channel: string | undefined;
+  /** Id of the question. */
+  readonly id: string;
+  /** When it was asked, ms since 1970 UTC. */
+  readonly at: number;
+  readonly talk: Talk;
+  /** What that question itself leant on: delivered once more, it is read alike. */
+  readonly earlier: Talk | undefined;
+};
+
+/**
+ * What each member asked last in each place, as it was understood, so that “and for 800 g?” can be read. It lives in this process alone: nothing
+ * of it is written down or logged, and a restart forgets it.
+ */
+export type Lately = {
+  /** What the question before this one was understood as; undefined where none was asked here in the last half hour. */
+  readonly before: (place: Place) => Talk | undefined;
+  readonly keep: (place: Place, before: Before) => void;
+  /** Forgets all that a member asked, anywhere; tells how much that was. */
+  readonly forget: (member: string) => number;
+  /** All that is remembered of a member at a time, ms since 1970 UTC. */
+  readonly of: (member: string, at: number) => readonly Kept[];
+};
+
+/** How long a turn may lean on the one before, ms; common practice of chat (no source). */
+const LIFETIME = 30 * 60_000;
+/** More talks than this at once are forgotten, the oldest first. */
+const MOST_TALKS = 5_000;
+
+const placeOf = ({ group, channel, asker }: Place): string =>
+  JSON.stringify([group, channel ?? '', asker.id]);
+
+/** A memory of talks that holds nothing yet. */
+export function openLately(): Lately {
+  const talks = new Map<string, Kept>();
+  const isFresh = (kept: Kept, at: number) => at >= kept.at && at - kept.at <= LIFETIME;
+  const freshIn = (place: Place): Kept | undefined => {
+    const kept = talks.get(placeOf(place));
+    return kept && isFresh(kept, place.at) ? kept : undefined;
+  };
+  /** The oldest stand first. */
+  const dropOld = (at: number) => {
+    for (const [key, kept] of talks) {
+      if (talks.size <= MOST_TALKS && isFresh(kept, at)) return;
+      talks.delete(key);
+    }
+  };
+  return {
+    before(place) {
+      const kept = freshIn(place);
+      return kept?.id === place.id ? kept.earlier : kept?.talk;
+    },
+    keep(place, before) {
+      const { id, at, group, channel, asker } = place;
+      const key = placeOf(place);
+      const known = talks.get(key);
+      // A slow answer does not take the place of a later question's.
+      if (known && known.at > at) return;
+      const fresh = freshIn(place);
+      const earlier = fresh?.id === id ? fresh.earlier : fresh?.talk;
+      talks.delete(key);
+      const talk: Talk = { last: before, ran: before.kind === 'command' ? before : earlier?.ran };
+      talks.set(key, { member: asker.id, group, channel, id, at, talk, earlier });
+      dropOld(at);
+    },
+    forget(member) {
+      const gone = [...talks].filter(([, kept]) => kept.member === member);
+      for (const [key] of gone) talks.delete(key);
+      return gone.length;
+    },
+    of: (member, at) => [...talks.values()].filter(kept => kept.member === member && isFresh(kept, at)),
+  };
+}

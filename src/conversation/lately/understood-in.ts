@@ -1,0 +1,74 @@
+import { z } from 'zod';
+import { EMERGENCY_IDS } from '../../engine/hazards/index.ts';
+import { JOBS } from '../../engine/questions/jobs.ts';
+import type { Before } from '../../engine/questions/leaning/before.ts';
+import { LYE_TOPIC_ORIGINS, type LyeTopic } from '../../engine/questions/lye/topic.ts';
+import { isTechnique } from '../../engine/questions/technique/topic.ts';
+import type { Given, Origin, Question } from '../question.ts';
+
+/** Commands that a later turn can change. */
+const LEANT_ON: ReadonlySet<string> = new Set([
+  'dose',
+  'match',
+  'preview',
+  'colourant check',
+  'plan',
+  'diagnose',
+  'compare',
+  'shelf add',
+  'shelf use',
+]);
+
+const emergency = z.object({
+  emergency: z.object({ id: z.enum(EMERGENCY_IDS), also: z.array(z.enum(EMERGENCY_IDS)) }),
+});
+const understood = z.object({
+  understood: z.object({
+    technique: z.string().optional(),
+    lye: z.string().optional(),
+    job: z.enum(JOBS).optional().catch(undefined),
+    command: z.string().optional(),
+    given: z.record(z.string(), z.string()).optional(),
+    facts: z.object({ target: z.object({ text: z.string() }).optional().catch(undefined) }).optional(),
+  }),
+});
+
+/** These say only that something is in doubt. */
+const NO_MATTER: ReadonlySet<string> = new Set(['unsure', 'soap-at-large']);
+const isTopic = (id: string): id is LyeTopic => Object.hasOwn(LYE_TOPIC_ORIGINS, id) && !NO_MATTER.has(id);
+
+const textsIn = (given: Given): Readonly<Record<string, string>> =>
+  Object.fromEntries(
+    Object.entries(given).filter((one): one is [string, string] => typeof one[1] === 'string'),
+  );
+
+/** What an answer says that its question was understood as; undefined where there is nothing in it to lean on. */
+export function understoodIn(question: Question | Origin, data: object): Before | undefined {
+  if ('emergency' in data) {
+    const told = emergency.safeParse(data).data?.emergency;
+    return told && { kind: 'emergency', ids: [told.id, ...told.also] };
+  }
+  // What came to nothing tells nothing of the talk; of several that a name can mean the next turn may say which.
+  if ('problem' in data && data.problem !== 'colourant-ambiguous') return undefined;
+  const read = 'understood' in data ? understood.safeParse(data).data?.understood : undefined;
+  if (read) return ofRead(read);
+  if (!('kind' in question) || question.kind !== 'command') return undefined;
+  const command = question.path.join(' ');
+  return LEANT_ON.has(command)
+    ? { kind: 'command', job: undefined, command, given: textsIn(question.given) }
+    : undefined;
+}
+
+function ofRead({
+  technique,
+  lye,
+  job,
+  command,
+  given = {},
+  facts,
+}: z.infer<typeof understood>['understood']): Before | undefined {
+  if (technique !== undefined && isTechnique(technique)) return { kind: 'technique', id: technique };
+  if (lye !== undefined && isTopic(lye)) return { kind: 'matter', id: lye };
+  if (command === undefined || !LEANT_ON.has(command) || Object.keys(given).length === 0) return undefined;
+  return { kind: 'command', job, command, given, wish: facts?.target?.text };
+}

@@ -1,0 +1,275 @@
+import { colourantsMeant } from '../../colourants/find.ts';
+import { unaccented } from '../../text/unaccented.ts';
+import { amountOf } from '../portion-line/amount-at.ts';
+import type { Laid } from './before.ts';
+import { isOfLye } from './before.ts';
+import { atSuperfat, recipeFor, timesRecipe } from './recipe.ts';
+import type { Slots } from './slots.ts';
+
+/* What a turn changes, laid over the command that the question before ran: each command by its own options. */
+
+type Change = (laid: Laid, slots: Slots) => Laid | undefined;
+
+const OIL_WORD = / ?(?:of |de )?(?:oils?|fats?|aceites?|grasas?)$/u;
+const BATTER_WORD = / ?(?:of |de )?(?:batter|soap|masa|mezcla|jabon)$/u;
+
+const isOfOils = (portion: string) => OIL_WORD.test(portion);
+const bare = (portion: string) => portion.replace(OIL_WORD, '').replace(BATTER_WORD, '');
+
+/** A portion with the word for what it is of, in words that the options read. */
+const ofWhat = (amount: string, of: 'oils' | 'batter' | undefined): string =>
+  of === undefined ? bare(amount) : `${bare(amount)} ${of}`;
+
+/** Bare figures of oils or batter are grams from here on; common practice (no source). */
+const LEAST_GRAMS = 100;
+
+/** The new portion: a weight of which nothing is said is of what the one before was of. */
+export function portionLaid(
+  before: string | undefined,
+  { amount, of, figure, times }: Slots,
+): string | undefined {
+  const ofBefore = before !== undefined && isOfOils(before) ? 'oils' : undefined;
+  if (amount) {
+    if (amount.of === 'powder' || amount.of === 'oil' || amount.perPound) return undefined;
+    if (of === undefined && amount.measure === 'volume') return amount.text;
+    const told = of ?? (amount.of === 'unsaid' ? undefined : amount.of);
+    return ofWhat(amount.text, told ?? ofBefore);
+  }
+  if (figure !== undefined && of !== undefined && figure >= LEAST_GRAMS) return ofWhat(`${figure} g`, of);
+  if (before === undefined) return undefined;
+  const scaled =
+    times !== undefined
+      ? timesPortion(before, times)
+      : figure !== undefined
+        ? withFigure(before, figure)
+        : before;
+  if (scaled === undefined || (scaled === before && of === undefined)) return undefined;
+  return of === undefined ? scaled : ofWhat(scaled, of);
+}
+
+const FIRST_FIGURE = /^(\d+(?:[.,]\d+)?)(?= )/u;
+/** "And for 3": so many of the same unit. */
+const withFigure = (before: string, figure: number): string | undefined =>
+  FIRST_FIGURE.test(before) && figure > 0 ? before.replace(FIRST_FIGURE, String(figure)) : undefined;
+
+/** A portion so many times: in its own unit where it begins with a figure, else in grams or millilitres. */
+export function timesPortion(portion: string, times: number): string | undefined {
+  const round = (value: number) => String(Number(value.toPrecision(4)));
+  const figure = FIRST_FIGURE.exec(portion)?.[1];
+  if (figure !== undefined && !/^\d+ \d/u.test(portion))
+    return portion.replace(FIRST_FIGURE, round(times * Number(figure.replace(',', '.'))));
+  const amount = amountOf(bare(portion));
+  if (!amount) return undefined;
+  const [value, unit] = amount.measure === 'mass' ? [amount.grams, 'g'] : [amount.millilitres, 'ml'];
+  return ofWhat(`${round(value * times)} ${unit}`, isOfOils(portion) ? 'oils' : undefined);
+}
+
+/** Kinds as English and Spanish name them; in Spanish the kind stands before its hue. */
+const KINDS: readonly (readonly [en: string, es: string, told: RegExp])[] = [
+  ['mica', 'mica', /\bmica/u],
+  ['clay', 'arcilla', /\b(?:clay|arcilla)/u],
+  ['iron oxide', 'oxido de hierro', /\b(?:iron )?oxide|\boxido/u],
+  ['ultramarine', 'ultramar', /\bultramar/u],
+  ['lake', 'laca', /\b(?:lake|laca)\b/u],
+];
+
+/** "The pink one" beside a clay is the pink clay; undefined where no catalogue entry has that name. */
+export function sameKind(before: string | undefined, hue: string): string | undefined {
+  const kind = KINDS.find(([, , told]) => told.test(unaccented(before ?? '')));
+  if (!kind) return undefined;
+  const [en, es] = kind;
+  return [`${hue} ${en}`, `${es} ${hue}`].find(name => colourantsMeant(name).length > 0);
+}
+const SPANISH_HUE =
+  /^(?:roj|azul|verde|amarill|rosa|morad|blanc|negr|dorad|platead|naranja|violeta|marron|gris)/u;
+
+/** What is called white alone is the pigment that makes it. */
+const WHITE = /^(?:white|blanc[oa])$/u;
+const WHITE_PIGMENT = 'titanium dioxide';
+
+/** The colourant that a turn names in the place of the one before. */
+const nameLaid = (before: string | undefined, { named, hues }: Slots): string | undefined => {
+  if (named.length > 0) return named.length === 1 ? named[0] : undefined;
+  const [hue, ...others] = hues;
+  if (hue === undefined || others.length > 0) return undefined;
+  return sameKind(before, hue) ?? (WHITE.test(hue) ? WHITE_PIGMENT : undefined);
+};
+
+const LIGHTER: Readonly<Record<string, string>> = {
+  full: 'pastel',
+  medium: 'pastel',
+  pastel: 'tint',
+  '50%': 'pastel',
+};
+const DARKER: Readonly<Record<string, string>> = {
+  tint: 'pastel',
+  pastel: 'medium',
+  medium: 'full',
+  '50%': 'full',
+};
+/** Deeper than full colour, which its ceiling may cap. */
+const BEYOND = '150% of full';
+
+function strengthLaid(before: string | undefined, { depth, strength }: Slots): string | undefined {
+  if (strength !== undefined) return strength === 'double' ? '200%' : strength === 'half' ? '50%' : strength;
+  if (depth === undefined) return undefined;
+  return depth === 'lighter' ? (LIGHTER[before ?? 'full'] ?? 'tint') : (DARKER[before ?? 'full'] ?? BEYOND);
+}
+
+const given = (laid: Laid, changes: Readonly<Record<string, string | undefined>>): Laid | undefined => {
+  const told = Object.entries(changes).filter((one): one is [string, string] => one[1] !== undefined);
+  return told.length === 0 ? undefined : { ...laid, given: { ...laid.given, ...Object.fromEntries(told) } };
+};
+
+/** What a turn wants of a dose that the dose has no option for. */
+const isForeignToDose = ({ percent, towards, region, named }: Slots): boolean =>
+  percent !== undefined || towards !== undefined || region !== undefined || named.length > 1;
+
+const dose: Change = (laid, slots) => {
+  if (isForeignToDose(slots)) return undefined;
+  const { colourant, portion, strength } = laid.given;
+  const name = nameLaid(colourant, slots);
+  // A hue that the kind has not is a colour that is wished for; grey is little black.
+  const isPale =
+    slots.hues.length === 1 &&
+    PALER.some(([deep, pale]) => deep.test(colourant ?? '') && pale.test(slots.hues[0]!));
+  if (isPale) return given(laid, { strength: 'pastel', portion: portionLaid(portion, slots) });
+  if (slots.hues.length > 0 && name === undefined) return matched(slots.hues.join(' '), laid, slots);
+  return given(laid, {
+    colourant: name,
+    portion: portionLaid(portion, slots),
+    strength: strengthLaid(strength, slots),
+    carrier: slots.carrier,
+  });
+};
+
+/** What little of a deep colour gives. */
+const PALER: readonly (readonly [deep: RegExp, pale: RegExp])[] = [
+  [/black|charcoal|carbon|negr/u, /^(?:grey|gray|gris)$/u],
+  [/\bred\b|roj/u, /^(?:pink|rosa|rosado)$/u],
+];
+
+const matched = (target: string, { given: { portion } }: Laid, slots: Slots): Laid => {
+  const part = portionLaid(portion, slots) ?? portion;
+  return { job: 'mix', command: 'match', given: { target, ...(part !== undefined && { portion: part }) } };
+};
+
+const check: Change = (laid, slots) => {
+  const { item } = laid.given;
+  if (slots.region !== undefined) return laid;
+  if (slots.times !== undefined || slots.depth !== undefined || slots.percent !== undefined) return undefined;
+  const name = nameLaid(item, slots);
+  if (name !== undefined) return { ...laid, given: { item: name } };
+  if (slots.hues.length > 0 || item === undefined) return undefined;
+  const portion = portionLaid(undefined, slots);
+  const { carrier } = slots;
+  if (portion === undefined && carrier === undefined) return undefined;
+  return {
+    job: carrier === undefined ? 'dose' : 'wet',
+    command: 'dose',
+    given: {
+      colourant: item,
+      ...(portion !== undefined && { portion }),
+      ...(carrier !== undefined && { carrier }),
+    },
+  };
+};
+
+const DEEPER: Readonly<Record<'lighter' | 'darker', readonly [en: string, es: string]>> = {
+  lighter: ['light', 'claro'],
+  darker: ['dark', 'oscuro'],
+};
+const DEPTH_BEFORE = /^(?:light|pale|dark|deep) | (?:clar[oa]|oscur[oa])$/u;
+
+const match: Change = (laid, slots) => {
+  const { target, portion } = laid.given;
+  if (slots.towards !== undefined && target !== undefined)
+    return given(laid, { target: `${target} but more ${slots.towards}` });
+  if (slots.percent !== undefined || slots.carrier !== undefined || slots.named.length > 0) return undefined;
+  const plain = target?.replace(DEPTH_BEFORE, '');
+  const [en, es] = slots.depth === undefined ? [] : DEEPER[slots.depth];
+  const deeper =
+    plain === undefined || en === undefined
+      ? undefined
+      : SPANISH_HUE.test(plain)
+        ? `${plain} ${es}`
+        : `${en} ${plain}`;
+  return given(laid, {
+    target: slots.hues.length > 0 ? slots.hues.join(' ') : deeper,
+    portion: portionLaid(portion ?? '1 cup', slots),
+  });
+};
+
+const preview: Change = (laid, slots) => {
+  const { mix, portion } = laid.given;
+  if (isForeignToDose(slots) || slots.depth !== undefined || slots.strength !== undefined) return undefined;
+  const name = mix?.includes('+') ? undefined : nameLaid(mix, slots);
+  const amount = AMOUNT_AHEAD.exec(mix ?? '')?.[0] ?? '';
+  return given(laid, {
+    mix: name && `${amount}${name}`,
+    portion: portionLaid(portion, slots),
+  });
+};
+const AMOUNT_AHEAD = /^[\d.,/ ]+(?:tsps?|tbsps?|g|cdtas?|cdas?) /iu;
+
+/** A recipe's lye: all oils at once, or the superfat. Nothing else is laid over it, and a volume is asked for. */
+const lye: Change = (laid, slots) => {
+  const { amount, times, percent, figure, of, named, hues, depth } = slots;
+  if (named.length > 0 || hues.length > 0 || depth !== undefined || of === 'batter') return undefined;
+  if (percent !== undefined) return atSuperfat(laid, percent);
+  if (times !== undefined) return timesRecipe(laid, times);
+  if (amount) return amount.of === 'batter' || amount.of === 'oil' ? undefined : recipeFor(laid, amount.text);
+  // "15 then" is a superfat only where one was told.
+  return figure !== undefined && laid.given.superfat !== undefined ? atSuperfat(laid, figure) : undefined;
+};
+
+const shelf: Change = (laid, slots) => {
+  const { amount, figure, named, hues } = slots;
+  const item = nameLaid(laid.given.item, slots);
+  if (item === undefined && named.length + hues.length > 0) return undefined;
+  return given(laid, {
+    item,
+    amount: amount?.text ?? (figure === undefined ? undefined : withFigure(laid.given.amount ?? '', figure)),
+  });
+};
+
+/** What each command has a place for: a turn that tells anything else is laid over none. */
+const PLACES: Readonly<Record<string, readonly (keyof Slots)[]>> = {
+  dose: ['named', 'hues', 'amount', 'of', 'figure', 'times', 'depth', 'strength', 'carrier', 'unit'],
+  'colourant check': ['named', 'hues', 'amount', 'of', 'carrier', 'region'],
+  match: ['hues', 'amount', 'of', 'figure', 'times', 'depth', 'strength', 'towards', 'unit'],
+  preview: ['named', 'hues', 'amount', 'of', 'figure', 'times', 'unit'],
+  plan: ['amount', 'of', 'figure', 'percent', 'times', 'unit'],
+  'shelf add': ['named', 'hues', 'amount', 'figure'],
+  'shelf use': ['named', 'hues', 'amount', 'figure'],
+};
+const isTold = (slot: unknown): boolean =>
+  Array.isArray(slot) ? slot.length > 0 : slot !== undefined && slot !== false;
+const hasPlace = (command: string, slots: Slots): boolean =>
+  Object.entries(slots).every(
+    ([key, slot]) => key === 'isMarked' || !isTold(slot) || PLACES[command]?.some(one => one === key),
+  );
+
+const CHANGES: Readonly<Record<string, Change>> = {
+  dose,
+  'colourant check': check,
+  match,
+  preview,
+  'shelf add': shelf,
+  'shelf use': shelf,
+};
+
+/**
+ * The command of before with what the turn changes; undefined where it has no place for that. Two where the turn may mean either: half of a
+ * dose is half the batter or half the colour. Pure.
+ */
+export function laidOver(before: Laid, slots: Slots): readonly Laid[] | undefined {
+  const change = isOfLye(before) ? lye : CHANGES[before.command];
+  const laid = hasPlace(before.command, slots) ? change?.(before, slots) : undefined;
+  if (!laid) return undefined;
+  const isEither = before.command === 'dose' && slots.times !== undefined && slots.amount === undefined;
+  const strong = isEither
+    ? given(before, { strength: `${Math.round(100 * slots.times!)}% of full` })
+    : undefined;
+  return strong && before.given.strength === undefined ? [laid, strong] : [laid];
+}

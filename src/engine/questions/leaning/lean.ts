@@ -1,0 +1,217 @@
+import type { LyeTopic } from '../lye/topic.ts';
+import type { Technique } from '../technique/topic.ts';
+import { type Aspect, aspectIn } from './asked-of-it.ts';
+import { type Before, isOfLye, type Laid, type Ran, type Talk } from './before.ts';
+import { laidOver } from './laid.ts';
+import { openedTurn } from './plain.ts';
+import { swappedOil } from './recipe.ts';
+import { type Slots, slotsOf } from './slots.ts';
+import { fineTurn, languageTurn, swapTurn } from './turns.ts';
+
+/** What a turn that leans on nothing that is kept lacks: what is asked back for. */
+export type Lack = 'amount-of' | 'name-for' | 'of-what' | 'what-happened' | 'whole-recipe' | 'which-thing';
+
+/** How a turn is read that leans on the one before. */
+export type Lean =
+  /** A command with what was changed; of two either may be meant. `unit`: how its amounts are to be told. */
+  | { readonly kind: 'runs'; readonly readings: readonly Laid[]; readonly unit?: Slots['unit'] }
+  /** More of the answer before, by what was asked of it. */
+  | { readonly kind: 'part'; readonly of: Aspect }
+  /** "Lye?" after spoons of a colour. */
+  | { readonly kind: 'matter'; readonly id: LyeTopic }
+  /** The same once more, in the language that was asked for. */
+  | { readonly kind: 'again' }
+  /** "Ok": nothing is asked. */
+  | { readonly kind: 'fine' }
+  | { readonly kind: 'asks'; readonly lacks: Lack; readonly slots?: Slots };
+
+/**
+ * How a turn leans on the question before; undefined where it stands alone, or says anything that is not known to lean. Without anything
+ * before it a turn that cannot stand alone asks for what it lacks. Pure.
+ * @example leanOf('and for 800 g?', { last: dose, ran: dose }) // the same dose for 800 g of oils
+ */
+export function leanOf(typed: string, talk: Talk | undefined): Lean | undefined {
+  const before = talk?.last;
+  if (typed.trim().startsWith('/')) return undefined;
+  const turn = openedTurn(typed);
+  if (!turn) return undefined;
+  if (fineTurn(turn)) return { kind: 'fine' };
+  if (languageTurn(typed) !== undefined)
+    return before ? { kind: 'again' } : { kind: 'asks', lacks: 'of-what' };
+  if (before?.kind === 'command') {
+    const swapped = swapLaid(turn.text, before);
+    if (swapped) return swapped;
+  }
+  if (before && ONLY_LYE.test(turn.text) && !isHarm(before)) return { kind: 'matter', id: 'spooned-lye' };
+  const slots = slotsOf(turn);
+  const byAspect = aspectIn(turn.text);
+  if (before?.kind === 'command') return overCommand(before, slots, byAspect);
+  if (before && byAspect) return { kind: 'part', of: byAspect };
+  if (before && slots) return overMatter(before, talk?.ran, slots);
+  if (before) return undefined;
+  return byAspect
+    ? askedOfNothing(byAspect, turn.text)
+    : SAID_BEFORE.test(turn.text)
+      ? { kind: 'asks', lacks: 'of-what' }
+      : slots && lackOf(slots);
+}
+
+/** "The purple that you spoke of": nobody remembers it. */
+const SAID_BEFORE =
+  /^(?:the|that|el|la|los|las)(?: \p{L}+){1,2}(?: es[ae])?(?: one)?(?: (?:that|which|que|q))? (?:(?:you|u) (?:said|told|mentioned)|(?:me )?dijiste|mencionaste)(?!\p{L})/u;
+
+/** These can be answered for all colours alike where none was named. */
+export const FOR_ALL: ReadonlySet<Aspect> = new Set([
+  'how-hot',
+  'holds',
+  'bleeds',
+  'too-much',
+  'instead',
+  'which-cup',
+  'when',
+]);
+const POINTS = /^(?:is |are |does |will |can i use )?(?:this|these|that|those|est[aeo]|es[aeo])(?!\p{L})/u;
+
+const LACKS: { readonly [One in Aspect]?: Lack } = {
+  why: 'of-what',
+  done: 'what-happened',
+  still: 'what-happened',
+  'next-time': 'what-happened',
+  'comes-back': 'what-happened',
+  'how-long': 'of-what',
+  same: 'of-what',
+  more: 'of-what',
+};
+
+const askedOfNothing = (aspect: Aspect, text: string): Lean | undefined =>
+  FOR_ALL.has(aspect) && !POINTS.test(text)
+    ? undefined
+    : { kind: 'asks', lacks: LACKS[aspect] ?? 'which-thing' };
+
+/** A name alone may be asked of anew; what else is to be changed has nothing here that it could change. */
+const unnamed = (slots: Slots): Lean | undefined =>
+  slots.named.length > 0 || slots.hues.length > 0 ? undefined : lackOf(slots);
+
+const OF_WETTING: ReadonlySet<Technique> = new Set(['no-lumps', 'dry-in', 'mica-floats', 'premix-keeps']);
+const OF_HOLDING: ReadonlySet<Technique> = new Set([
+  'colours-that-stay',
+  'colours-that-bleed',
+  'natural-colours',
+]);
+
+const ONLY_LYE =
+  /^(?:(?:the |la |el )?(?:lye|naoh|koh|caustic(?: soda)?|sosa(?: caustica)?|soda caustica|potasa))$/u;
+/** What hurts, or is done with lye at hand, is not asked about spoons. */
+const isHarm = (before: Before): boolean =>
+  before.kind === 'emergency' || before.kind === 'matter' || (before.kind === 'command' && isOfLye(before));
+
+/** What is to be changed in the command that came before a matter, where it has a place there; else in the matter itself. */
+function overMatter(before: Before, ran: Ran | undefined, slots: Slots): Lean | undefined {
+  if (before.kind === 'emergency') return undefined;
+  const byTechnique = before.kind === 'technique' ? overTechnique(before.id, slots) : undefined;
+  if (byTechnique) return byTechnique;
+  const byCommand = ran && overCommand(ran, slots, undefined);
+  return byCommand ?? unnamed(slots);
+}
+
+/** "And clay?" after how colours are wetted, or which of them hold. */
+function overTechnique(id: Technique, slots: Slots): Lean | undefined {
+  const [name, ...others] = slots.named;
+  if (name === undefined || others.length > 0 || isComplete(slots)) return undefined;
+  if (OF_WETTING.has(id)) return run({ job: 'wet', command: 'dose', given: { colourant: name } });
+  return OF_HOLDING.has(id)
+    ? run({ job: 'survives-lye', command: 'colourant check', given: { item: name } })
+    : undefined;
+}
+
+/** "Swap the coconut for lard": one oil in another's place, of a recipe that is known. */
+function swapLaid(text: string, before: Ran): Lean | undefined {
+  const swap = isOfLye(before) ? swapTurn(text) : undefined;
+  if (!swap) return undefined;
+  const laid = swappedOil(before, swap.out, swap.into);
+  return laid ? { kind: 'runs', readings: [laid] } : { kind: 'asks', lacks: 'whole-recipe' };
+}
+
+function overCommand(before: Ran, slots: Slots | undefined, aspect: Aspect | undefined): Lean | undefined {
+  if (aspect) return ofItsThing(aspect, before);
+  if (!slots) return undefined;
+  const { unit } = slots;
+  if (isComplete(slots)) return undefined;
+  const readings = laidOver(before, slots);
+  if (readings) return { kind: 'runs', readings, ...(unit && { unit }) };
+  if (unit !== undefined) return { kind: 'runs', readings: [before], unit };
+  // Near lye what has no place in the recipe is asked for, unless it may be of a colour.
+  if (isOfLye(before))
+    return slots.named.length > 0 || slots.hues.length > 0
+      ? undefined
+      : { kind: 'asks', lacks: 'whole-recipe' };
+  return undefined;
+}
+
+/** Names its colourant and how much is to be coloured: it needs nothing from before. */
+const isComplete = ({ named, amount }: Slots): boolean => named.length > 0 && amount !== undefined;
+
+/** The colourant that a command was about. */
+export const thingOf = ({ given }: Laid): string | undefined =>
+  given.colourant ??
+  given.item ??
+  (given.mix?.includes('+') ? undefined : given.mix?.replace(/^[\d.,/ ]+\p{L}+ /u, ''));
+
+/** A command for what is asked of the thing before. */
+function ofItsThing(aspect: Aspect, before: Ran): Lean {
+  const { command, given } = before;
+  const part: Lean = { kind: 'part', of: aspect };
+  if (command === 'diagnose') return part;
+  if (isOfLye(before)) return aspect === 'water' || aspect === 'how-much' ? run(before) : part;
+  const thing = thingOf(before);
+  if (command === 'match') return aspect === 'how-much' || aspect === 'looks' ? run(before) : part;
+  if (thing === undefined) return part;
+  const portion = given.portion === undefined ? {} : { portion: given.portion };
+  switch (aspect) {
+    case 'holds':
+    case 'bleeds':
+    case 'safe':
+    case 'allowed':
+    case 'comes-back':
+      return run({ job: 'survives-lye', command: 'colourant check', given: { item: thing } });
+    case 'how-much':
+      return run({ job: 'dose', command: 'dose', given: { colourant: thing, ...portion } });
+    case 'wet':
+    case 'water':
+      return run({ job: 'wet', command: 'dose', given: { colourant: thing, ...portion } });
+    case 'looks':
+      return run({ job: 'preview', command: 'preview', given: { mix: thing, ...portion } });
+    case 'instead':
+      return before.wish === undefined
+        ? part
+        : run({ job: 'mix', command: 'match', given: { target: before.wish } });
+    default:
+      return part;
+  }
+}
+
+const run = ({ job, command, given, wish }: Laid): Lean => ({
+  kind: 'runs',
+  readings: [{ job, command, given, ...(wish !== undefined && { wish }) }],
+});
+
+/** What a turn lacks that tells only what is to be changed; undefined where a name alone may be asked of. */
+function lackOf(slots: Slots): Lean | undefined {
+  if (isComplete(slots)) return undefined;
+  const asks = (lacks: Lack): Lean => ({ kind: 'asks', lacks, slots });
+  if (slots.named.length > 0) return slots.isMarked ? asks('name-for') : undefined;
+  if (slots.hues.length > 0) return slots.isMarked ? asks('name-for') : undefined;
+  if (slots.amount !== undefined) return asks('amount-of');
+  if (slots.region !== undefined) return undefined;
+  const tells = [
+    slots.times,
+    slots.unit,
+    slots.of,
+    slots.depth,
+    slots.carrier,
+    slots.percent,
+    slots.figure,
+    slots.towards,
+  ];
+  return tells.some(one => one !== undefined) || slots.isMarked ? asks('of-what') : undefined;
+}

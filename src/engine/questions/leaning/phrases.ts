@@ -1,0 +1,60 @@
+/* Phrases by which a turn leans on the one before: taken out before its words are looked at. English and Spanish, as they are typed. */
+
+/** These say by themselves that something goes on as before. */
+export const MARKS =
+  /(?<!\p{L})(?:(?:is (?:it|that) |would it be |do i use |does it need )?(?:the )?same(?: (?:again|amounts?|dose|thing|goes|as|too))*(?: (?:for|with|in))?|(?:what|how) (?:about|abt)|what if|i (?:only|just) (?:have|had|got)|ive (?:only |just )?got|i meant?|i said|no wait|rather|(?:(?:es|seria|va|vale|sirve) )?(?:(?:lo|la|el) )?(?:mism[oa]|igual)(?: (?:cantidad|dosis|cosa))?(?: (?:para|con|de|en|que|al?))?|que tal|que hay de|que pasa(?:ria)? (?:con|si)|(?:solo|nomas|nada mas) tengo|tengo (?:solo|nomas)|(?:quise|queria|quiero) decir|digo|me (?:refiero|referia) a)(?!\p{L})/gu;
+
+/** These ask for the same once more, and mark nothing. */
+export const ASKED_AGAIN =
+  /\b(?:(?:can|could|would) (?:i|you) (?:have|get|say|give|tell|do|put|show)(?: me)?(?: it| that| them| this)?|(?:give|tell|show) me(?: it| that)?|make (?:it|that)|lets (?:say|do|make it|go)|how (?:much|many)(?: is (?:it|that)| would (?:it|that) be| do i (?:need|use|add|put))?|whats (?:it|that)|i want(?:ed)?|i need(?:ed)?|id like|it has to be|it should be|it needs to be|(?:me )?(?:lo|la|los|las) (?:das|dices|pones|pasas|quiero|quisiera)|(?:pasa|di|pon|da)me(?:lo|la)?|pasalo|ponlo|cuant[oa]s?(?: (?:es|seria|serian|son|le pongo|pongo|echo|le echo|lleva|uso|necesito))?(?: eso| en total)?|que sean?|quiero|quisiera|necesito|hazlo|haz)(?![\p{L}])/gu;
+
+/** Words that tell nothing by themselves. */
+export const FILLING: ReadonlySet<string> = new Set(
+  'a an the of for with in on at to by is be it its that this those these them one ones my me i im we you u just only have got get use using make making as before about like around roughly more less some go add put all batch total then and plus so same if does did does do un una unos unas el la los las lo le de del al a con para pa x por en que es son sea sean eso esa ese esos esas esto este esta estos mi mis me yo como antes solo nomas y e mas menos unos uso pongo echo hago tengo seria total lote todo toda'.split(
+    ' ',
+  ),
+);
+
+/** The next word is what it is not. */
+export const DENIES = /^(?:not|no|never|instead|vez|lugar|without|sin)$/u;
+
+/** What a portion is counted by. */
+export const OF_OILS = /^(?:oils?|fats?|aceites?|grasas?)$/u;
+export const OF_BATTER = /^(?:batter|soap|mix|mixture|masa|mezcla|jabon|pasta)$/u;
+
+/** Units that are asked for, without an amount. */
+export const UNITS: readonly (readonly [unit: 'grams' | 'spoons' | 'ounces', words: RegExp])[] = [
+  ['grams', /^(?:grams?|grammes?|gr?s?|gramos?|weight|peso)$/u],
+  [
+    'spoons',
+    /^(?:spoons?|teaspoons?|tablespoons?|tsps?|tbsps?|cucharas?|cucharadas?|cucharaditas?|cucharitas?|cditas?|cdtas?|cdas?|volume|volumen)$/u,
+  ],
+  ['ounces', /^(?:ounces?|oz|onzas?)$/u],
+];
+
+/** A part or a multiple of what was told. */
+export const TIMES: readonly (readonly [RegExp, number])[] = [
+  [
+    /\b(?:half(?: (?:of )?(?:that|it|as much|the amount|the batch|a batch|the recipe))?|halve (?:it|that)|(?:a )?la mitad(?: de (?:eso|todo|lo mismo|la receta))?|media receta|medio lote)\b/u,
+    0.5,
+  ],
+  [
+    /\b(?:double(?: (?:that|it|the amount|the batch|the recipe))?|twice (?:that|as much|the amount|the batch)|2 ?x|x ?2|el doble|al doble|doble(?: de eso)?|duplic\p{L}+)(?!\p{L})/u,
+    2,
+  ],
+  [
+    /\b(?:triple(?: (?:that|it|the batch))?|three times (?:that|as much)|3 ?x|x ?3|el triple|triplic\p{L}+)(?!\p{L})/u,
+    3,
+  ],
+  [/\b(?:a quarter (?:of )?(?:that|it)|quarter (?:that|batch)|un cuarto de eso|la cuarta parte)\b/u, 0.25],
+  [/\b(?:a third (?:of )?(?:that|it)|un tercio de eso|la tercera parte)\b/u, 1 / 3],
+];
+
+export const LIGHTER =
+  /\b(?:(?:a (?:bit|little|touch|tad|shade) |much |way |more )?(?:lighter|paler|softer|fainter|weaker|less strong|less intense|less dark|less bright|not so (?:strong|dark)|not as (?:strong|dark)|too dark|too strong)|(?:un poco |un poquito |algo |mucho |un pelin )?(?:mas (?:clar|suav|palid|baj|tenue|flojit)\p{L}*|menos (?:fuerte|intens|oscur|carg)\p{L}*|clarit[oa]|suavecit[oa]))(?!\p{L})/u;
+export const DARKER =
+  /\b(?:(?:a (?:bit|little|touch|tad|shade) |much |way |more )?(?:darker|deeper|stronger|bolder|brighter|more intense|more vivid|less pale|too light|too pale)|(?:un poco |un poquito |algo |mucho |un pelin )?(?:mas (?:oscur|fuerte|intens|carg|viv|subid|brillante)\p{L}*|menos (?:clar|palid)\p{L}*|oscurit[oa]))(?!\p{L})/u;
+
+/** "More green in it", "mas verde": the hue that it turns towards. */
+export const TOWARDS =
+  /^(?:(?:a (?:bit|little|touch) |some |un poco |un toque )?(?:more|mas)) (\p{L}+)(?: (?:in it|in|to it|please|side))?$/u;

@@ -1,0 +1,89 @@
+import { knownOil } from '../../batch/oils/find-oil.ts';
+import { readOils } from '../../batch/oils/oil-list.ts';
+import { unlessRefused } from '../../refusal.ts';
+import { unaccented } from '../../text/unaccented.ts';
+import { amountOf } from '../portion-line/amount-at.ts';
+import type { Laid } from './before.ts';
+
+/* What is changed in a recipe before its lye is reckoned anew: the whole of it, an oil for another, the superfat. */
+
+const WEIGHED = /^(\d+(?:[.,]\d+)?) ?(g|kg|oz|lbs?|grams?|gramos?|kilos?|onzas?|libras?) (?:of |de )?(.+)$/iu;
+
+type Piece = { readonly figure: number; readonly unit: string; readonly name: string };
+
+/** The oils of a recipe that tells each by weight, in its own words; undefined where it is told in another way. */
+function piecesOf(oils: string): readonly Piece[] | undefined {
+  const pieces = oils.split(/,(?!\d)|;/u).map(one => WEIGHED.exec(one.trim()));
+  return pieces.every(one => one !== null)
+    ? pieces.map(([, figure = '', unit = '', name = '']) => ({
+        figure: Number(figure.replace(',', '.')),
+        unit,
+        name,
+      }))
+    : undefined;
+}
+
+const listed = (pieces: readonly Piece[]): string =>
+  pieces
+    .map(({ figure, unit, name }) => `${Number(figure.toFixed(unit === 'g' ? 1 : 3))} ${unit} ${name}`)
+    .join(', ');
+
+/** Grams of all oils of a list; undefined where it is read in another way than by weights. */
+const gramsOf = (oils: string): number | undefined => unlessRefused(() => readOils(oils).blend.totalGrams);
+
+/** Nothing is said of a recipe that does not come out as what was asked, grams. */
+const NEAR_G = 1;
+
+/** The same recipe with every oil so many times: undefined where its weights are not all told. */
+export function timesRecipe(laid: Laid, times: number): Laid | undefined {
+  const { oils = '' } = laid.given;
+  const [pieces, whole] = [piecesOf(oils), gramsOf(oils)];
+  if (!pieces || whole === undefined) return undefined;
+  const scaled = listed(pieces.map(piece => ({ ...piece, figure: piece.figure * times })));
+  const comes = gramsOf(scaled);
+  return comes !== undefined && Math.abs(comes - whole * times) <= NEAR_G
+    ? { ...laid, given: { ...laid.given, oils: scaled } }
+    : undefined;
+}
+
+/** The same recipe for so much oil altogether, such as “800 g”; undefined for volumes and what is no weight. */
+export function recipeFor(laid: Laid, amount: string): Laid | undefined {
+  const wanted = amountOf(amount);
+  const whole = gramsOf(laid.given.oils ?? '');
+  return wanted?.measure === 'mass' && whole !== undefined
+    ? timesRecipe(laid, wanted.grams / whole)
+    : undefined;
+}
+
+/** The same recipe with one oil in another's place, weight for weight; undefined unless both are known and the first is in it once. */
+export function swappedOil(laid: Laid, out: string, into: string): Laid | undefined {
+  const pieces = piecesOf(laid.given.oils ?? '');
+  const [gone, comes] = [knownOil(out), knownOil(into)];
+  if (!pieces || !gone || !comes) return undefined;
+  const [at, ...others] = pieces.flatMap(({ name }, place) =>
+    knownOil(name)?.id === gone.id ? [place] : [],
+  );
+  const isIn = pieces.some(({ name }) => knownOil(name)?.id === comes.id);
+  if (at === undefined || others.length > 0 || isIn) return undefined;
+  const oils = listed(pieces.map((piece, place) => (place === at ? { ...piece, name: into } : piece)));
+  return gramsOf(oils) === undefined ? undefined : { ...laid, given: { ...laid.given, oils } };
+}
+
+/** More is hardly a superfat, percent. */
+const MOST_SUPERFAT = 30;
+
+/** The same recipe at another superfat. */
+export const atSuperfat = (laid: Laid, percent: number): Laid | undefined =>
+  Number.isInteger(percent) && percent >= 0 && percent <= MOST_SUPERFAT
+    ? { ...laid, given: { ...laid.given, superfat: String(percent) } }
+    : undefined;
+
+/** Whether a text names an oil that is in the recipe: what it says of it may change the lye. */
+export function namesOilOf({ given }: Laid, text: string): boolean {
+  const pieces = piecesOf(given.oils ?? '') ?? [];
+  const words = unaccented(text).match(/\p{L}+/gu) ?? [];
+  const isIn = (name: string) => pieces.some(piece => knownOil(piece.name)?.id === knownOil(name)?.id);
+  return words.some((word, at) =>
+    [word, `${word} ${words[at + 1] ?? ''}`].some(name => knownOil(name) !== undefined && isIn(name)),
+  );
+}

@@ -1,0 +1,69 @@
+import type { Language } from '../../language.ts';
+import { type Opened, plainTurn } from './plain.ts';
+
+const FINE =
+  /^(?:(?:ok|okay|okey|kk?|great|cool|perfect|lovely|nice|brilliant|fab|got it|gotcha|will do|will try|ill try|good|right|righto|noted|understood|makes sense|that makes sense|good to know|fair enough|vale|perfecto|perfecta|genial|listo|entendido|de acuerdo|bien|muy bien|que bien|estupendo|dale|claro|anotado|ya veo|ya|asi lo hago)(?: |$))+$/u;
+
+/** "It came out lovely", "ya salió bien". */
+const GLAD =
+  /^(?:(?:it|they|that|this|all|ya|me|y) )*(?:worked|(?:came|turned) out (?:great|good|well|fine|lovely|perfect|nice|straight)|(?:is|are) (?:perfect|lovely|fine now|great)|(?:salio|salieron|quedo|quedaron|funciono|resulto)(?: (?:muy |super |bien |re)?(?:bien|rect[oa]s?|derech(?:it)?[oa]s?|perfect[oa]s?|hermos[oa]s?|bonit[oa]s?|lind[oa]s?|precios[oa]s?|genial|divin[oa]s?))?)(?: (?:salio|salieron|quedo|quedaron) \p{L}+)*$/u;
+
+/** "Ok", "perfecto": nothing is asked and nothing told. */
+export const fineTurn = ({ text, leads, tails }: Opened): boolean =>
+  (FINE.test(text) && leads.every(one => FINE.test(one)) && tails.length === 0) || GLAD.test(text);
+
+const IN_SPANISH =
+  /^(?:(?:and|y|ok|now|ahora|can you|puedes|please|por favor|say (?:it|that)|dilo|dimelo|lo mismo|the same|pero|mejor|me lo dices|repite|repitelo|podrias) )*(?:in|en) (?:spanish|espanol|castellano)(?: (?:please|por favor|porfa|pls|too|tambien))*$/u;
+const IN_ENGLISH =
+  /^(?:(?:and|y|ok|now|ahora|can you|puedes|please|por favor|say (?:it|that)|dilo|dimelo|lo mismo|the same|pero|mejor|me lo dices|repeat|repite) )*(?:in|en) (?:english|ingles)(?: (?:please|por favor|porfa|pls|too|tambien))*$/u;
+
+/** Words that may stand behind it. */
+const MOST_BEHIND = 6;
+
+/** The language that a turn asks for, where it asks for nothing else. */
+export function languageTurn(typed: string): Language | undefined {
+  const [asked = '', ...rest] = typed.split(/[?!.;](?:\s|$)/u);
+  // "And in English? My pal's reading": what is told behind it asks for nothing.
+  if (rest.join(' ').split(' ').length > MOST_BEHIND || /[?¿]/u.test(rest.join(' '))) return undefined;
+  const text = plainTurn(asked);
+  if (IN_SPANISH.test(text)) return 'es';
+  return IN_ENGLISH.test(text) ? 'en' : undefined;
+}
+
+const NAME = String.raw`(\p{L}+(?: \p{L}+){0,3})`;
+const SWAPS: readonly (readonly [RegExp, out: 1 | 2])[] = [
+  [
+    new RegExp(
+      `^(?:(?:can|could|may) i |what if i |if i |i |lets )?(?:swap|swapped|change|changed|replace|replaced|switch|exchange)(?: out)? (?:the |my |all the )?${NAME} (?:for|with|to|by) (?:the )?${NAME}$`,
+      'u',
+    ),
+    1,
+  ],
+  [
+    new RegExp(`^(?:with |use |using |i use )?${NAME} (?:instead of|rather than) (?:the |my )?${NAME}$`, 'u'),
+    2,
+  ],
+  [
+    new RegExp(
+      `^(?:puedo |si |y si )?(?:cambi|sustitu|reempla|camb)[a-z]+ (?:el |la |los )?(?:aceite de )?${NAME} (?:por|con) (?:el |la |aceite de )*${NAME}$`,
+      'u',
+    ),
+    1,
+  ],
+  [
+    new RegExp(
+      `^(?:con |uso |si uso |usando )?(?:el |la )?${NAME} en (?:vez|lugar) (?:de|del) (?:el |la )?${NAME}$`,
+      'u',
+    ),
+    2,
+  ],
+];
+
+/** Which oil goes and which comes in its place. */
+export function swapTurn(text: string): { readonly out: string; readonly into: string } | undefined {
+  for (const [pattern, out] of SWAPS) {
+    const found = pattern.exec(text);
+    if (found) return { out: found[out]!, into: found[3 - out]! };
+  }
+  return undefined;
+}
