@@ -6,15 +6,18 @@ const whole = (words: string) => new RegExp(String.raw`(?<!\p{L})(?:${words})(?!
 
 /** What is said to chat that asks nothing, by what it is; the first that fits. */
 const KINDS = [
-  ['noHarm', whole(String.raw`sorry|wrong (?:group|chat|one)|ignore|oops|perdon\p{L}*|disculp\p{L}+|equivo\p{L}+`)],
-  ['night', whole(String.raw`(?:good)? ?night|nite|nighty|buenas noches|hasta manana`)],
+  [
+    'noHarm',
+    whole(String.raw`sorry|wrong (?:group|chat|one)|ignore|oops|perdon\p{L}*|disculp\p{L}+|equivo\p{L}+`),
+  ],
+  ['night', whole('(?:good)? ?night|nite|hasta manana')],
+  ['welcome', whole(String.raw`thank\p{L}*|thx|ty|ta|cheers|gracias|agradezco|geni[ao]|bendito|salvaste`)],
   [
     'wellDone',
     whole(
-      String.raw`done it|did it|made (?:it|my|it)|finished|poured|first (?:ever )?(?:swirl|soap|batch)|in the mou?ld|pics?|photos?|pictures?|ya (?:lo )?(?:quedo|hice|esta)|listo|fotos?|salvaste|corte`,
+      String.raw`done it|did it|made (?:it|my|it)|finished|poured|first (?:ever )?(?:swirl|soap|batch)|in the mou?ld|pics?|photos?|pictures?|ya (?:lo )?(?:quedo|hice|esta)|listo|fotos?`,
     ),
   ],
-  ['welcome', whole(String.raw`thank\p{L}*|thx|ty|ta|cheers|gracias|agradezco|genia|crack|bendito`)],
   [
     'here',
     whole(

@@ -19,7 +19,11 @@ export function asksItsColour(question: string, { facts }: QuestionRead): boolea
 }
 
 /** Which colour a plant or a mineral that is named gives; undefined where none is named, or nothing is known of it. */
-export function colourGivenReply(question: string, { facts }: QuestionRead, { say }: Context): Reply | undefined {
+export function colourGivenReply(
+  question: string,
+  { facts }: QuestionRead,
+  { say }: Context,
+): Reply | undefined {
   if (!('technique' in answerTo('colour-families', question))) return undefined;
   const [id] = facts.named.flatMap(name => colourantsMeant(name).map(one => one.id));
   const given = id === undefined ? undefined : say.technique.given[id];
@@ -29,7 +33,9 @@ export function colourGivenReply(question: string, { facts }: QuestionRead, { sa
   return {
     kind: 'reply',
     headline,
-    data: { understood: { technique: 'colour-families', command: 'help', given: {}, gives: id ?? plant?.name } },
+    data: {
+      understood: { technique: 'colour-families', command: 'help', given: {}, gives: id ?? plant?.name },
+    },
     blocks: [{ kind: 'text', text: say.plants.test }],
     cautions: [],
   };

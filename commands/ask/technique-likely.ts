@@ -16,9 +16,13 @@ const SURE_JOB = 0.9;
 const BESIDE_JOB = 0.65;
 /** Which of two is stronger, and an answer that is doubted, are asked in the words of any matter. */
 const BESIDE_ASKED = 0.95;
+/** Chat that only sounds like a doubt. */
+const BESIDE_CHAT = 0.5;
 /** What happened is told, with signs of it, in so many words at most: from here on the matter stands first; in more the flaw does. */
 const BESIDE_FLAW = 0.8;
 const SHORTLY = 9;
+/** No chance is so high: a flaw that is told at length is behind nothing but a pot that somebody stands before. */
+const BESIDE_STORY = 1.01;
 /** Beside another field: one that is only likely, one that is nearly sure or has a name. */
 const BESIDE_FIELD = 0.45;
 const BESIDE_SURE_FIELD = 0.9;
@@ -43,6 +47,8 @@ const wordsIn = (question: string): number => question.trim().split(/\s+/u).leng
 const URGENT =
   /(?<!\p{L})(?:now|help|quick|hurry|do i do|to do|can i do|ahora|ayuda|rapido|urgente?|que hago|hago ya|auxilio|still in the|todavia en)(?!\p{L})/u;
 
+/** What is done while the batter is in the pot. */
+const IN_THE_POT: ReadonlySet<Matter> = new Set<Matter>(['thick-now', 'riced-now']);
 /** Shops and labels are spoken of as prices are. */
 const OF_BUSINESS: ReadonlySet<Matter> = new Set<Matter>(['buy-where', 'label-selling']);
 /** These have answers of their own where they are asked for at all. */
@@ -52,14 +58,17 @@ const ASKED: ReadonlySet<Job> = new Set<Job>(['compare', 'doubt']);
 function leastBeside(matter: Matter, read: QuestionRead, question: string): number {
   const [reading] = read.readings;
   if (read.outside === 'medical' || read.outside === 'lye-elsewhere') return Number.POSITIVE_INFINITY;
+  // Custard and wax go thick and split too.
+  if (IN_THE_POT.has(matter) && (isNamedElsewhere(read) || !isOurPot(read))) return Number.POSITIVE_INFINITY;
   if (read.outside === 'business' && OF_BUSINESS.has(matter)) return BESIDE_FIELD;
   if (isNamedElsewhere(read) || (read.outside === 'other' && read.elsewhere >= MOST_SURELY_ELSEWHERE))
     return BESIDE_SURE_FIELD;
   if (isLikelyElsewhere(read)) return BESIDE_FIELD;
-  if (isFlawTold(read)) return wordsIn(question) <= SHORTLY ? BESIDE_FLAW : Number.POSITIVE_INFINITY;
+  if (isFlawTold(read)) return wordsIn(question) <= SHORTLY ? BESIDE_FLAW : BESIDE_STORY;
   const isSure = reading !== undefined && reading.score >= SURE_JOB && reading.missing.length === 0;
   // Of a flaw without a sign nothing is known yet, and help is no more than a list.
   if (!isSure || reading.job === 'help' || reading.job === 'diagnose') return LIKELY;
+  if (matter === 'chat' && reading.job === 'doubt') return BESIDE_CHAT;
   return ASKED.has(reading.job) ? BESIDE_ASKED : BESIDE_JOB;
 }
 
@@ -84,9 +93,6 @@ const MISTAKEN: Readonly<Partial<Record<Matter, readonly LyeTopic[]>>> = {
 export const standsOver = ({ matter, chance }: NearMatter, topic: LyeTopic): boolean =>
   OF_BATTER.has(topic) || (chance >= SURELY && (MISTAKEN[matter]?.includes(topic) ?? false));
 
-/** What is done while the batter is in the pot. */
-const IN_THE_POT: ReadonlySet<Matter> = new Set(['thick-now', 'riced-now']);
-
 const CRY: NearMatter = { matter: 'thick-now', chance: 1 };
 
 async function nearestTo(question: string): Promise<readonly NearMatter[]> {
@@ -102,5 +108,6 @@ export async function likeliestIn(question: string, read: QuestionRead): Promise
   const [first] = near;
   if (!first || first.chance < LIKELY) return [];
   const isUrgent = IN_THE_POT.has(first.matter) && URGENT.test(unaccented(question));
-  return isCry || isUrgent || first.chance >= leastBeside(first.matter, read, question) ? near : [];
+  const least = leastBeside(first.matter, read, question);
+  return isCry || (isUrgent && Number.isFinite(least)) || first.chance >= least ? near : [];
 }

@@ -34,7 +34,10 @@ export async function troubleReply(question: string, context: Context): Promise<
 /** "Brown help": a colour that is wished, or one that came. */
 async function wantedOrTurned(colour: string, context: Context): Promise<Reply> {
   const { ask } = context.say;
-  const lines = [lineOf('match', { target: colour }), lineOf('diagnose', { words: ask.trouble.became({ colour }) })];
+  const lines = [
+    lineOf('match', { target: colour }),
+    lineOf('diagnose', { words: ask.trouble.became({ colour }) }),
+  ];
   await keepLines(lines, context);
   return {
     kind: 'reply',
@@ -42,7 +45,10 @@ async function wantedOrTurned(colour: string, context: Context): Promise<Reply> 
     data: { understood: { command: 'ask', given: {}, askedBack: true, colour } },
     blocks: [{ kind: 'text', text: ask.tellMore }],
     cautions: [],
-    choices: [run(ask.trouble.wanted({ colour }), 0, context), run(ask.trouble.turned({ colour }), 1, context)],
+    choices: [
+      run(ask.trouble.wanted({ colour }), 0, context),
+      run(ask.trouble.turned({ colour }), 1, context),
+    ],
   };
 }
 

@@ -47,18 +47,18 @@ export type Part = { readonly words: RegExp } & (
 /** Whole words, their endings spelt out with `\\w*`; the text is lower case and without accents. */
 const of = (words: string) => new RegExp(String.raw`(?<!\p{L})(?:${words})(?!\p{L})`, 'u');
 const HUES: readonly Part[] = [
-  { words: of(String.raw`pink|ros(?:a|ad[oa]|it[ao])`), named: 'natural-pink' },
+  { words: of('pink|ros(?:a|ad[oa]|it[ao])'), named: 'natural-pink' },
   { words: of(String.raw`blues?|azul\w*|celeste|navy`), named: 'natural-blue' },
-  { words: of(String.raw`greens?|verdes?`), named: 'natural-green' },
-  { words: of(String.raw`reds?|roj[oa]s?`), named: 'natural-red' },
+  { words: of('greens?|verdes?'), named: 'natural-green' },
+  { words: of('reds?|roj[oa]s?'), named: 'natural-red' },
   { words: of(String.raw`yellows?|amarill\w*`), named: 'natural-yellow' },
   { words: of(String.raw`oranges?|naranj\w*`), named: 'natural-orange' },
   {
     words: of(String.raw`purples?|violets?|lilac|morad\w*|violeta|lila|lavender colou?r`),
     named: 'natural-purple',
   },
-  { words: of(String.raw`browns?|marron|cafes?`), named: 'natural-brown' },
-  { words: of(String.raw`blacks?|negr[oa]s?`), named: 'natural-black' },
+  { words: of('browns?|marron|cafes?'), named: 'natural-brown' },
+  { words: of('blacks?|negr[oa]s?'), named: 'natural-black' },
 ];
 
 const IN_POT = String.raw`pot|jugs?|jar|still (?:in|liquid|fluid)|havent poured|not poured|olla|jarra|vaso|todavia|sin verter|no vert\w+`;
@@ -105,15 +105,23 @@ export const PARTS: Readonly<Partial<Record<Technique, readonly Part[]>>> = {
   ],
   'natural-colours': HUES,
   'blend-two': [
-    { words: of(String.raw`(?:blue|azul|ultramar\w*).*(?:yellow|amarill\w*)|(?:yellow|amarill\w*).*(?:blue|azul|ultramar\w*)`), named: 'blue-and-yellow' },
-    { words: of(String.raw`(?:red|roj[oa]).*(?:blue|azul)|(?:blue|azul).*(?:red|roj[oa])`), named: 'red-and-blue' },
+    {
+      words: of(
+        String.raw`(?:blue|azul|ultramar\w*).*(?:yellow|amarill\w*)|(?:yellow|amarill\w*).*(?:blue|azul|ultramar\w*)`,
+      ),
+      named: 'blue-and-yellow',
+    },
+    {
+      words: of('(?:red|roj[oa]).*(?:blue|azul)|(?:blue|azul).*(?:red|roj[oa])'),
+      named: 'red-and-blue',
+    },
     { words: of(String.raw`white|titanium\w*|td|blanc[oa]|dioxid\w*`), named: 'with-white' },
   ],
   'no-lumps': [{ words: of(String.raw`td|titanium\w*|dioxid\w*|titanio|tio2`), named: 'titanium-lumps' }],
   botanicals: [
-    { words: of(String.raw`lavender|lavanda`), named: 'lavender-buds' },
-    { words: of(String.raw`coffee|cafe|grounds|posos`), named: 'coffee-grounds' },
-    { words: of(String.raw`fresh|fresc[oa]s?|allotment|from (?:my|me|the) garden`), lye: 'fresh-plants' },
+    { words: of('lavender|lavanda'), named: 'lavender-buds' },
+    { words: of('coffee|cafe|grounds|posos'), named: 'coffee-grounds' },
+    { words: of('fresh|fresc[oa]s?|allotment|from (?:my|me|the) garden'), lye: 'fresh-plants' },
   ],
   'coloured-suds': [
     { words: of(String.raw`charcoal|carbon\w*|gr[ae]y|gris|black|negr[oa]`), named: 'charcoal-suds' },
@@ -129,7 +137,7 @@ export const PARTS: Readonly<Partial<Record<Technique, readonly Part[]>>> = {
   ],
   'colour-families': [
     {
-      words: of(String.raw`coffee grounds|ground coffee|cafe molido|molido|posos`),
+      words: of('coffee grounds|ground coffee|cafe molido|molido|posos'),
       named: 'coffee-grounds',
     },
   ],
@@ -140,7 +148,10 @@ export const PARTS: Readonly<Partial<Record<Technique, readonly Part[]>>> = {
       ),
       named: 'lighten-in-pot',
     },
-    { words: of(String.raw`too dark|how fix|muy oscur[oa]|me qued[oa] oscur[oa]`), named: 'lighten-next-time' },
+    {
+      words: of('too dark|how fix|muy oscur[oa]|me qued[oa] oscur[oa]'),
+      named: 'lighten-next-time',
+    },
   ],
   'dust-on-top': [
     {
@@ -148,9 +159,7 @@ export const PARTS: Readonly<Partial<Record<Technique, readonly Part[]>>> = {
       named: 'rubs-off',
     },
   ],
-  'vanilla-brown': [
-    { words: of(String.raw`white|ivory|blanc[oa]|marfil`), named: 'white-vanilla' },
-  ],
+  'vanilla-brown': [{ words: of('white|ivory|blanc[oa]|marfil'), named: 'white-vanilla' }],
   'goggles-gloves': [
     {
       words: of(
@@ -169,29 +178,45 @@ export const PARTS: Readonly<Partial<Record<Technique, readonly Part[]>>> = {
   ],
   'lye-cloudy': [
     {
-      words: of(String.raw`overnight|cold|skin|film|haz[ey]\w*|milky|noche|fria?|nata|capa|lechosa|blanquecina`),
+      words: of(
+        String.raw`overnight|cold|skin|film|haz[ey]\w*|milky|noche|fria?|nata|capa|lechosa|blanquecina`,
+      ),
       lye: 'cloudy-lye',
     },
   ],
   'kitchen-tools': [
     { words: of(String.raw`alumin\w*|ally|foil|tin|zinc|galvani\w*|lata`), lye: 'aluminium' },
-    { words: of(String.raw`glass|vidrio|cristal|pyrex|wood\w*|madera|which (?:plastic|bowl)|plastic\w*|bowl|bol|enamel\w*|esmaltad\w*|pp|jug for lye`), lye: 'vessel' },
+    {
+      words: of(
+        String.raw`glass|vidrio|cristal|pyrex|wood\w*|madera|which (?:plastic|bowl)|plastic\w*|bowl|bol|enamel\w*|esmaltad\w*|pp|jug for lye`,
+      ),
+      lye: 'vessel',
+    },
   ],
   'water-amount': [
     { words: of(String.raw`swirl\w*|remolin\w*|discount|descuento`), technique: 'swirl-water' },
   ],
   'label-selling': [
-    { words: of(String.raw`(?:can|may|puedo|podria) (?:i |we )?(?:sell|vend\w*)|sell\w*|vend\w*|insurance|safety report`), lye: 'selling' },
+    {
+      words: of(
+        String.raw`(?:can|may|puedo|podria) (?:i |we )?(?:sell|vend\w*)|sell\w*|vend\w*|insurance|safety report`,
+      ),
+      lye: 'selling',
+    },
   ],
   'cosmetic-grade': [
-    { words: of(String.raw`resin\w*|nails?|unas|craft\w*|candles?|velas?|manualidades`), lye: 'craft-colour' },
+    {
+      words: of(String.raw`resin\w*|nails?|unas|craft\w*|candles?|velas?|manualidades`),
+      lye: 'craft-colour',
+    },
   ],
   'unlabelled-powder': [
-    { words: of(String.raw`resin\w*|nails?|unas|craft\w*|school|candles?|velas?|paint`), lye: 'craft-colour' },
+    {
+      words: of(String.raw`resin\w*|nails?|unas|craft\w*|school|candles?|velas?|paint`),
+      lye: 'craft-colour',
+    },
   ],
-  'shine-sparkle': [
-    { words: of(String.raw`glitter|purpurina|brillantina|escarcha`), lye: 'craft-glitter' },
-  ],
+  'shine-sparkle': [{ words: of('glitter|purpurina|brillantina|escarcha'), lye: 'craft-glitter' }],
   'milk-colour': [
     { words: of(String.raw`burnt|smells?|ammonia|quem\w*|huele|amoniaco`), lye: 'scorched-milk' },
   ],

@@ -20,7 +20,7 @@ export const techniqueBeside: typeof english = {
   'rebatch-colour': {
     answer:
       'Sí: rállalo, fúndelo suave con un poco de agua y echa color humedecido. El color viejo se queda dentro.',
-    why: 'Así que ve a más oscuro: marrón, negro, verde o azul hondo; varios colores dan marrón. 1 a 2 cda de agua por 500 g de jabón, tapado, en olla lenta o baño maría a 70 u 80 °C (158 a 176 °F), al final el color en aceite, y apretado en el molde: rústico, sin remolinos. El jabón joven quema: guantes. Lo que pica, suda o tiene bolas blancas duras no es cosa de color: antes /diagnose.',
+    why: 'Así que ve a más oscuro: marrón, negro, verde o azul hondo; varios colores dan marrón. 1 a 2 cda de agua por 500 g de jabón, tapado, en olla lenta o baño maría de 70 a 80 °C (158 a 176 °F), al final el color en aceite, y apretado en el molde: rústico, sin remolinos. El jabón joven quema: guantes. Lo que pica, suda o tiene bolas blancas duras no es cosa de color: antes /diagnose.',
   },
   'colour-in-mould': {
     answer:
@@ -47,12 +47,13 @@ export const techniqueBeside: typeof english = {
     why: 'Menos de los fuertes: ultramar y óxidos 1/2 a 1 cdta, carbón 1 a 1 1/2, añil 1/4 a 1/2. Aún en la olla: mezcla masa sin color, o repártela como parte oscura de varios lotes. Ya hecho: buen jabón si la sosa se pesó bien; pruébalo en un trapo viejo, o rállalo en jabón sin color. Dime cuál y cuánto: «2 cda de mica es mucho para 500 g de aceites».',
   },
   'powder-dust': {
-    answer: 'Papel húmedo encima, recogido hacia dentro, y luego agua jabonosa. Sin soplar, barrer ni cepillar.',
+    answer:
+      'Papel húmedo encima, recogido hacia dentro, y luego agua jabonosa. Sin soplar, barrer ni cepillar.',
     why: 'Guantes, mascarilla (FFP2 o N95), ventana cerrada hasta que se pose, sin ventilador. La próxima vez: con cuchara, despacio, a ras del vaso y debajo de su aceite, con un paño húmedo debajo. La aspiradora echa el polvo fino por detrás, si no tiene filtro fino.',
   },
   'lye-nerves': {
     answer: 'Respeto sí, miedo no hace falta: gafas, guantes, y la sosa despacio sobre agua fría.',
-    why: 'Nunca agua sobre sosa. Antes, todo pesado y a mano, manga larga, zapato cerrado, ventana abierta, sin niños ni mascotas, una hora sin que nadie llame. Se calienta sola a 80 o 90 °C (176 a 194 °F) y echa vapor: aparta la cara, déjala hasta 35 °C (95 °F). Una salpicadura: agua corriente en seguida, al menos 20 minutos. Empieza con una receta sencilla de 500 g de aceites y un color: /plan la pesa.',
+    why: 'Nunca agua sobre sosa. Antes, todo pesado y a mano, manga larga, zapato cerrado, ventana abierta, sin niños ni mascotas, una hora sin que nadie llame. Se calienta sola a unos 80 a 90 °C (176 a 194 °F) y echa vapor: aparta la cara, déjala hasta 35 °C (95 °F). Una salpicadura: agua corriente en seguida, al menos 20 minutos. Empieza con una receta sencilla de 500 g de aceites y un color: /plan la pesa.',
   },
   'stained-things': {
     answer:
@@ -98,7 +99,8 @@ export const techniqueBeside: typeof english = {
     why: 'Una prueba en un vaso enseña si el color aguanta, no si es seguro: puede ser de manualidades, resina o pared con metales pesados, o azulete. Pide al vendedor ingredientes y números CI; con la lista, /colourant check la lee. Ni probarlo ni olerlo.',
   },
   'cosmetic-grade': {
-    answer: 'No: cosmético, apto para piel o labios habla de la piel, no de la sosa. Muchos así cambian en crudo.',
+    answer:
+      'No: cosmético, apto para piel o labios habla de la piel, no de la sosa. Muchos así cambian en crudo.',
     why: 'Lo que sirve es «estable en proceso en frío» y la lista: los CI 77… son minerales y casi todos aguantan, pero no CI 77510 (azul de hierro) ni CI 77742 (violeta de manganeso). Grado alimentario tampoco dice nada. Una pizca en una cucharada de masa y mírala a los dos días. /colourant check lee la lista para las dos cosas.',
   },
   'shine-sparkle': {
@@ -122,7 +124,7 @@ export const techniqueBeside: typeof english = {
   'steep-in-oil': {
     answer:
       'Sí, para achiote, alcaneta, pimentón o cúrcuma: 1 a 2 cda en 250 ml (1 taza) de aceite ligero, colado, sin granos.',
-    why: 'En caliente, al baño maría a 50 o 60 °C (122 a 140 °F), dos horas; en frío y a oscuras, cuatro a seis semanas. Cuélalo con tela o filtro de café. Sustituye una parte de los aceites de la receta, del 5 al 25 % según lo hondo que quieras, y cuenta entre ellos. Achiote: amarillo a naranja. Alcaneta: lila a gris azulado. Pimentón: durazno. En polvo da más, pero deja motas y raspa. Los verdes de hojas se van igual.',
+    why: 'En caliente, al baño maría de 50 a 60 °C (122 a 140 °F), dos horas; en frío y a oscuras, cuatro a seis semanas. Cuélalo con tela o filtro de café. Sustituye una parte de los aceites de la receta, del 5 al 25 % según lo hondo que quieras, y cuenta entre ellos. Achiote: amarillo a naranja. Alcaneta: lila a gris azulado. Pimentón: durazno. En polvo da más, pero deja motas y raspa. Los verdes de hojas se van igual.',
   },
   'coloured-suds': {
     answer:
@@ -131,7 +133,7 @@ export const techniqueBeside: typeof english = {
   },
   'hot-soap': {
     answer:
-      'Sí: el agua de sosa sube a 80 o 90 °C (176 a 194 °F), y el jabón en el molde a 60 u 80 °C (140 a 176 °F).',
+      'Sí: el agua de sosa llega a 80 a 90 °C (176 a 194 °F), y el jabón en el molde a 60 a 80 °C (140 a 176 °F).',
     why: 'Es el gel: templado desde una hora después, más oscuro en el centro, frío al otro día. Con leche, miel, azúcar, algunas esencias o una barra grande y tapada sube más. Grieta arriba, bulto o burbujas: destápalo, aire, una bandeja debajo, la cara lejos, guantes. El anillo en la pastilla cortada es solo gel a medias.',
   },
   'scent-speeds': {

@@ -7,12 +7,13 @@ export const techniqueNamed: typeof english = {
     why: 'Fría, cuajaron grasas duras: caliéntala suave a unos 40 °C (104 °F) removiendo. Después de la esencia: bate, se une pero espesa rápido, así que sin remolino. Si no se une: acábala como proceso caliente y revisa el peso de la sosa. En el molde: guantes, todo de vuelta a la olla, y lo mismo. Aceite o agua encima al día siguiente: así no lo uses.',
   },
   'colours-left': {
-    answer: 'Fuera la batidora. Mezcla a mano los colores ya humedecidos, jarra por jarra, y al molde a cucharadas.',
+    answer:
+      'Fuera la batidora. Mezcla a mano los colores ya humedecidos, jarra por jarra, y al molde a cucharadas.',
     why: 'Ya no un remolino fino: cucharadas, capas gruesas o un marmolado basto, apretado, y golpes del molde en la mesa. La jarra más espesa va primero, y la esencia no entra en las otras. Si no se deja remover: esa parte sin color. Es buen jabón si la sosa se pesó bien.',
   },
   'solid-now': {
     answer: 'Guantes: apriétala ya en el molde, o caliéntala suave y acábala como proceso caliente.',
-    why: 'Sigue siendo jabón, si la sosa se pesó bien; solo se perdió el remolino. Cierra los huecos y golpea el molde. Proceso caliente: olla lenta o baño maría a unos 70 u 80 °C (158 a 176 °F), removiendo, una hora o más, hasta que esté liso y no pique. Caliente y subiendo: a una olla mayor, sin tapa, la cara lejos. Fue la esencia o el calor: la próxima, esa al final y a 30 °C (86 °F).',
+    why: 'Sigue siendo jabón, si la sosa se pesó bien; solo se perdió el remolino. Cierra los huecos y golpea el molde. Proceso caliente: olla lenta o baño maría de unos 70 a 80 °C (158 a 176 °F), removiendo, una hora o más, hasta que esté liso y no pique. Caliente y subiendo: a una olla mayor, sin tapa, la cara lejos. Fue la esencia o el calor: la próxima, esa al final y a 30 °C (86 °F).',
   },
   'gel-for-pastels': {
     answer: 'Para pasteles y blanco, sin gel: masa fresca, sin toalla, molde chico en sitio frío.',
@@ -62,14 +63,13 @@ export const techniqueNamed: typeof english = {
     why: 'Posos secos y finos, como mucho 1 cdta por 500 g de aceites. Café en vez de agua: fuerte y helado, la sosa despacio; huele mal unos días y acaba beige. El cacao, 1 a 2 cdta por 500 g de aceites, da más marrón.',
   },
   'charcoal-suds': {
-    answer:
-      'La espuma gris es normal con mucho carbón: con 1 cdta por 500 g de aceites sale casi blanca.',
+    answer: 'La espuma gris es normal con mucho carbón: con 1 cdta por 500 g de aceites sale casi blanca.',
     why: 'El polvo no se disuelve, se lava y queda en la pileta y el paño; no hace daño y se limpia. Para un negro hondo con menos: la mitad óxido negro, y gel.',
   },
   'annatto-in-oil': {
     answer:
       'Achiote: 1 a 2 cda de semillas en 250 ml (1 taza) de aceite tibio, colado; poco da amarillo, mucho naranja.',
-    why: 'Dos horas al baño maría a 50 o 60 °C (122 a 140 °F), o cuatro semanas en frío y a oscuras. Sustituye del 5 al 25 % de los aceites y cuenta entre ellos. Palidece despacio con la luz. En polvo: 1/2 cdta por 500 g de aceites, con motas.',
+    why: 'Dos horas al baño maría de 50 a 60 °C (122 a 140 °F), o cuatro semanas en frío y a oscuras. Sustituye del 5 al 25 % de los aceites y cuenta entre ellos. Palidece despacio con la luz. En polvo: 1/2 cdta por 500 g de aceites, con motas.',
   },
   'lighten-in-pot': {
     answer:
@@ -82,7 +82,8 @@ export const techniqueNamed: typeof english = {
     why: 'Apunta cuánto pusiste. Casi todos aclaran un poco en cuatro semanas de cura, y las plantas también con la luz. Rallado en jabón blanco da un refundido más claro.',
   },
   'rubs-off': {
-    answer: 'La mica suelta de encima siempre se va un poco; el primer lavado la quita. La próxima, menos y en fresco.',
+    answer:
+      'La mica suelta de encima siempre se va un poco; el primer lavado la quita. La próxima, menos y en fresco.',
     why: 'Sopla el resto al aire libre o pasa un paño húmedo. Se pega mejor en un poco de aceite, o rociada con alcohol, lejos de llamas.',
   },
   'white-vanilla': {
@@ -105,15 +106,18 @@ export const techniqueNamed: typeof english = {
     why: 'Cuatro partes de blanco por una de color es un pastel. Los óxidos siguen terrosos; para un rosa limpio, ultramar rosa o mica rosa. El carbón da un gris más fino que el óxido negro. /preview mix:«1/2 tsp titanium dioxide + 1/8 tsp red oxide» lo enseña.',
   },
   'natural-pink': {
-    answer: 'Rosa natural: arcilla rosa, 1 a 2 cdta por 500 g de aceites, o rubia, que es más rosa. Las dos se quedan.',
+    answer:
+      'Rosa natural: arcilla rosa, 1 a 2 cdta por 500 g de aceites, o rubia, que es más rosa. Las dos se quedan.',
     why: 'La arcilla se humedece en tres veces su volumen de agua, la rubia en aceite. Remolacha, jamaica y frutos rojos se vuelven marrones. Sin mica y mineral: ultramar rosa.',
   },
   'natural-blue': {
-    answer: 'Azul natural: añil, 1/4 a 1/2 cdta por 500 g de aceites, de vaquero a gris azulado; el pastel de tintes es más claro.',
+    answer:
+      'Azul natural: añil, 1/4 a 1/2 cdta por 500 g de aceites, de vaquero a gris azulado; el pastel de tintes es más claro.',
     why: 'Humedecido en aceite, o en el agua de sosa quien lo conoce; de más tiñe la espuma. Guisante azul, col morada y flores azules se van a marrón o verde.',
   },
   'natural-green': {
-    answer: 'Verde natural que se queda: arcilla verde, gris verdoso. Espirulina, ortiga y hojas se van a caqui.',
+    answer:
+      'Verde natural que se queda: arcilla verde, gris verdoso. Espirulina, ortiga y hojas se van a caqui.',
     why: 'A oscuras duran unas semanas más. El verde óxido de cromo es mineral y aguanta. Arcilla 1 a 2 cdta por 500 g de aceites, humedecida en agua.',
   },
   'natural-red': {
@@ -122,19 +126,23 @@ export const techniqueNamed: typeof english = {
     why: 'Rubia, 1 a 2 cdta por 500 g de aceites, con gel. Para un rojo vivo: mica o laca roja que diga estable en frío, dosis llena, sin blanco. Remolacha y jamaica se vuelven marrones.',
   },
   'natural-yellow': {
-    answer: 'Amarillo natural: el aceite de achiote es el que más dura; la cúrcuma es viva y se va. Arcilla amarilla: ocre.',
+    answer:
+      'Amarillo natural: el aceite de achiote es el que más dura; la cúrcuma es viva y se va. Arcilla amarilla: ocre.',
     why: 'Achiote: en aceite, 5 % de los aceites da amarillo. Cúrcuma 1/4 a 1/2 cdta por 500 g de aceites. El óxido amarillo se queda siempre. Los pétalos de caléndula guardan su amarillo en motas.',
   },
   'natural-orange': {
-    answer: 'Naranja natural: achiote o pimentón, macerados en aceite. El achiote dura más, el pimentón da durazno.',
+    answer:
+      'Naranja natural: achiote o pimentón, macerados en aceite. El achiote dura más, el pimentón da durazno.',
     why: 'Más de ese aceite, más naranja: 10 a 25 % de los aceites. La zanahoria es más pálida y se va. Un mineral que se queda: óxido naranja.',
   },
   'natural-purple': {
-    answer: 'Morado natural: alcaneta en aceite, de lila a gris azulado. Maíz morado, frutos rojos y col se vuelven marrones.',
+    answer:
+      'Morado natural: alcaneta en aceite, de lila a gris azulado. Maíz morado, frutos rojos y col se vuelven marrones.',
     why: 'Se apaga despacio y se agrisa cuanto más alcalino es el jabón. La arcilla morada es un malva grisáceo que se queda. Un mineral que sigue morado: ultramar violeta.',
   },
   'natural-brown': {
-    answer: 'Marrón natural: cacao, 1 a 2 cdta por 500 g de aceites, en aceite; café o cáscara de nuez. Todos se quedan.',
+    answer:
+      'Marrón natural: cacao, 1 a 2 cdta por 500 g de aceites, en aceite; café o cáscara de nuez. Todos se quedan.',
     why: 'Sin azúcar; de más tiñe la espuma. Canela y clavo irritan la piel. Leche, miel y vainilla ya oscurecen solas.',
   },
   'natural-black': {
@@ -145,7 +153,8 @@ export const techniqueNamed: typeof english = {
 
 /** Qué color da una planta o un mineral en jabón de proceso en frío, por su id del catálogo. */
 export const colourGiven: Readonly<Record<string, string>> = {
-  alkanet: 'Alcaneta: de lila a gris azulado, más azul cuanto más alcalino; macerada en aceite. Se apaga despacio.',
+  alkanet:
+    'Alcaneta: de lila a gris azulado, más azul cuanto más alcalino; macerada en aceite. Se apaga despacio.',
   madder: 'Rubia: rosa con poca, rojo ladrillo con mucha; se queda. En aceite, o en el agua de sosa.',
   annatto: 'Achiote: amarillo con poco, naranja con mucho; macerado en aceite. Palidece despacio.',
   turmeric: 'Cúrcuma: dorado a naranja pardo al principio; se va con la luz.',

@@ -1,5 +1,5 @@
-import { featuresOf } from '../../../../src/engine/questions/technique/features.ts';
 import { LED_TO, TALK } from '../../../../src/engine/questions/technique/beside.ts';
+import { featuresOf } from '../../../../src/engine/questions/technique/features.ts';
 import { TECHNIQUE_ORIGINS } from '../../../../src/engine/questions/technique/topic.ts';
 import type { Fit, Lesson } from '../../text/learned/fit.ts';
 import type { TechniqueText } from './texts.ts';

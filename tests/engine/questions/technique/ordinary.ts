@@ -14,7 +14,9 @@ export type OrdinaryQuestion = {
 export type OrdinarySet = {
   readonly name: string;
   readonly writer: string;
-  readonly judgedFirst?: Readonly<Record<'good' | 'useful' | 'asks' | 'useless' | 'wrong' | 'harmful', number>>;
+  readonly judgedFirst?: Readonly<
+    Record<'good' | 'useful' | 'asks' | 'useless' | 'wrong' | 'harmful', number>
+  >;
   readonly questions: readonly OrdinaryQuestion[];
 };
 

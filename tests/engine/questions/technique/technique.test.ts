@@ -32,14 +32,17 @@ test('the weights written down know every matter, were fitted on these texts, an
 test.each([
   ['en', english],
   ['es', spanish],
-] as const)('%s: each short question is read as its own matter, and fits on a button', (_, { ask, technique }) => {
-  const misread = Object.entries(technique.matters).filter(
-    ([id, text]) => mattersOf(text).near[0]?.matter !== id,
-  );
-  expect(misread).toEqual([]);
-  const long = Object.values(technique.matters).filter(job => ask.ratherThat({ job }).length > 80);
-  expect(long).toEqual([]);
-});
+] as const)(
+  '%s: each short question is read as its own matter, and fits on a button',
+  (_, { ask, technique }) => {
+    const misread = Object.entries(technique.matters).filter(
+      ([id, text]) => mattersOf(text).near[0]?.matter !== id,
+    );
+    expect(misread).toEqual([]);
+    const long = Object.values(technique.matters).filter(job => ask.ratherThat({ job }).length > 80);
+    expect(long).toEqual([]);
+  },
+);
 
 describe.skipIf(!WHOLE && !isDue('techniques'))('a writer whose questions were not learned from', () => {
   // Of 100 of a writer's questions about a matter at least so many are answered with it, at most so many with another one, and so many of
