@@ -82,7 +82,7 @@ const technique = followUp({
   seenBy: 'asker',
   args: { technique: z.string() },
   answer: ({ technique: id }, context) =>
-    isTechnique(id) ? techniqueAnswer(id, context) : topicReply('unsure', context),
+    isTechnique(id) ? techniqueAnswer(id, '', context) : topicReply('unsure', context),
 });
 
 export const askFollowUps = { run, change, changed, matter, technique };

@@ -4,6 +4,7 @@ import type { Reply } from '../../src/conversation/reply.ts';
 import { lineOf } from '../../src/conversation/typed/line-of.ts';
 import { type PlainRequest, plainRequest } from '../../src/engine/questions/plain-requests.ts';
 import { listOwn } from '../../src/records/recipes/index.ts';
+import { chatReply } from './chat.ts';
 import { askFollowUps } from './follow-ups.ts';
 import { keepLines } from './kept-lines.ts';
 
@@ -13,7 +14,7 @@ type Asked = { readonly command: string; readonly given: Given };
 export async function plainRequestReply(question: string, context: Context): Promise<Reply | undefined> {
   const request = plainRequest(question);
   if (!request) return undefined;
-  if (request.kind === 'thanks') return welcome(context);
+  if (request.kind === 'thanks' || request.kind === 'night') return chatReply(question, context);
   const asked = await commandOf(request, context);
   const line = lineOf(asked.command, asked.given);
   // A greeting asks for nothing yet; what can be asked is shown.
@@ -46,16 +47,8 @@ export async function plainRequestReply(question: string, context: Context): Pro
   };
 }
 
-const welcome = ({ say }: Context): Reply => ({
-  kind: 'reply',
-  headline: say.ask.welcome,
-  data: { understood: { outside: 'other' } },
-  blocks: [],
-  cautions: [],
-});
-
 async function commandOf(
-  request: Exclude<PlainRequest, { kind: 'thanks' }>,
+  request: Exclude<PlainRequest, { kind: 'thanks' | 'night' }>,
   context: Context,
 ): Promise<Asked> {
   switch (request.kind) {

@@ -1,22 +1,35 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Caution, Reply } from '../../src/conversation/reply.ts';
+import { answerTo } from '../../src/engine/questions/technique/answer-to.ts';
 import {
   type Technique,
   WITH_DRY_POWDER,
   WITH_RAW_BATTER,
 } from '../../src/engine/questions/technique/topic.ts';
+import { topicReply } from './matter.ts';
 
-/** What is said to a technique, with the caution of what is at hand. */
-export function techniqueAnswer(technique: Technique, { say }: Context): Reply {
-  const { answer, why } = say.technique.topics[technique];
+/** What is said to a technique, with the caution of what is at hand. `question`: tells which part of it is asked about; empty where none is known. */
+export function techniqueAnswer(technique: Technique, question: string, context: Context): Reply {
+  const { say } = context;
+  const to = answerTo(technique, question);
+  if ('lye' in to) return led(technique, topicReply(to.lye, context));
+  const { answer, why } = 'named' in to ? say.technique.named[to.named] : say.technique.topics[to.technique];
   return {
     kind: 'reply',
     headline: answer,
-    data: { understood: { technique, command: 'help', given: {} } },
+    data: { understood: { technique, command: 'help', given: {}, ...to } },
     blocks: atOnceAndMore(why).map(text => ({ kind: 'text', text })),
     cautions: [...cautionOf(technique, say.technique)],
   };
 }
+
+/** An answer from near lye, told as the technique that it was asked as. */
+const led = (technique: Technique, reply: Reply): Reply => ({
+  ...reply,
+  data: {
+    understood: { ...(reply.data as { readonly understood: object }).understood, technique },
+  },
+});
 
 function* cautionOf(
   technique: Technique,

@@ -14,6 +14,8 @@ export type PlainRequest =
   /** Hello, with nothing asked yet. */
   | { readonly kind: 'greeting' }
   | { readonly kind: 'thanks' }
+  /** Good night, said on leaving; in Spanish it is said on coming too. */
+  | { readonly kind: 'night' }
   /** What stands on the shelf. */
   | { readonly kind: 'shelf' }
   /** The newest kept recipe so many times as big. */
@@ -33,6 +35,7 @@ const DATES =
 
 const GREETING =
   /^(?:hi+|hey+|hello+|hiya+|heya|howdy|yo|good (?:morning|afternoon|evening|day|night)|(?:good )?night|nite|morning|evening|hola+|holi|buenas|buen(?:os)? dias?|buenas (?:tardes|noches)|saludos|ola)(?: |$)/u;
+const NIGHT = /^(?:good )?(?:night|nite)(?: |$)/u;
 const THANKS =
   /(?:^| )(?:thanks?|thank (?:you|u)|thankyou|thx|ty|tysm|cheers|ta|much appreciated|gracias|(?:te |lo |os )?agradezco|muy amable)(?: |$)/u;
 /** Something is asked or told beside the courtesy. */
@@ -54,6 +57,7 @@ function courtesyOf(question: string): PlainRequest | undefined {
   if (isAnyone) return { kind: 'greeting' };
   if (BESIDE.test(text) || question.includes('?')) return undefined;
   if (THANKS.test(text)) return { kind: 'thanks' };
+  if (NIGHT.test(text)) return { kind: 'night' };
   return GREETING.test(text) ? { kind: 'greeting' } : undefined;
 }
 

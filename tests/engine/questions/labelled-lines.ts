@@ -4,14 +4,14 @@ import { join } from 'node:path';
 /** A question with what it is about, or `none`; `writer`: whose words they are. */
 export type LabelledLine = { readonly text: string; readonly label: string; readonly writer: string };
 
-/** One file a writer: what is asked about in brackets, and under each the questions about it, a line each. */
-function ofFile(folder: string, file: string): readonly LabelledLine[] {
+/** One writer's text: what is asked about in brackets, and under each the questions about it, a line each. */
+export function linesIn(written: string, writer: string): readonly LabelledLine[] {
   const texts: LabelledLine[] = [];
   let label = 'none';
-  for (const line of readFileSync(join(folder, file), 'utf8').split('\n')) {
+  for (const line of written.split('\n')) {
     const heading = /^\[(.+)\]$/u.exec(line)?.[1];
     if (heading !== undefined) label = heading;
-    else if (line.trim() !== '') texts.push({ text: line.trim(), label, writer: file.replace('.txt', '') });
+    else if (line.trim() !== '') texts.push({ text: line.trim(), label, writer });
   }
   return texts;
 }
@@ -20,4 +20,4 @@ function ofFile(folder: string, file: string): readonly LabelledLine[] {
 export const labelledLines = (folder: string): readonly LabelledLine[] =>
   readdirSync(folder)
     .sort()
-    .flatMap(file => ofFile(folder, file));
+    .flatMap(file => linesIn(readFileSync(join(folder, file), 'utf8'), file.replace('.txt', '')));

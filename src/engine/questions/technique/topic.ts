@@ -1,4 +1,5 @@
 import type { Origin } from '../../origin.ts';
+import { BESIDE_ORIGINS, LED_TO, type Led, TALK, type Talk } from './beside.ts';
 
 const TRADE: Origin = { trust: 'common practice', source: 'soap makers working with coloured batter' };
 const MEMORY = (source: string): Origin => ({ trust: 'from memory', source });
@@ -54,12 +55,24 @@ export const TECHNIQUE_ORIGINS = {
   'egg-smell': MEMORY('ultramarine gives hydrogen sulphide with acids (safety data sheets, section 10)'),
   'children-colours': MEMORY('EU Regulation 1223/2009: Annex IV, and Annex I for children under three'),
   'buy-where': TRADE,
+  ...BESIDE_ORIGINS,
 } as const satisfies Readonly<Record<string, Origin>>;
 
-export type Technique = keyof typeof TECHNIQUE_ORIGINS;
+/** A matter that is answered in words of its own. */
+export type Answered = keyof typeof TECHNIQUE_ORIGINS;
+/** Any matter that a question may be about: of some, the answer stands among those near lye. */
+export type Technique = Answered | Led;
 
-/** True of the id of a technique that has an answer. */
-export const isTechnique = (id: string): id is Technique => Object.hasOwn(TECHNIQUE_ORIGINS, id);
+/** True of the id of a matter that has an answer. */
+export const isTechnique = (id: string): id is Technique =>
+  Object.hasOwn(TECHNIQUE_ORIGINS, id) || Object.hasOwn(LED_TO, id);
+/** A technique, or that nothing is asked yet. */
+export type Matter = Technique | Talk;
+/** True of the id of a matter. */
+export const isMatter = (id: string): id is Matter =>
+  isTechnique(id) || (TALK as readonly string[]).includes(id);
+/** True where the answer is in words of its own. */
+export const isAnswered = (id: Technique): id is Answered => Object.hasOwn(TECHNIQUE_ORIGINS, id);
 
 /** Raw batter or lye is at hand while these are done. */
 export const WITH_RAW_BATTER: ReadonlySet<Technique> = new Set([
@@ -83,6 +96,11 @@ export const WITH_RAW_BATTER: ReadonlySet<Technique> = new Set([
   'swirl-water',
   'swirl-temperature',
   'test-colour',
+  'piping',
+  'colour-in-mould',
+  'changed-in-pot',
+  'split-batter',
+  'small-batch',
 ]);
 
 /** Powder may rise while these are done. */
@@ -93,4 +111,6 @@ export const WITH_DRY_POWDER: ReadonlySet<Technique> = new Set([
   'no-lumps',
   'mica-floats',
   'spoon-or-grams',
+  'dust-on-top',
+  'powder-dust',
 ]);

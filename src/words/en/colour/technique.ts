@@ -1,4 +1,6 @@
+import { techniqueBeside } from './technique-beside.ts';
 import { techniqueMatters } from './technique-matters.ts';
+import { colourGiven, techniqueNamed } from './technique-named.ts';
 
 /** What is said to how coloured batter is worked with: first what to do, then why, and what comes next. */
 export const technique = {
@@ -134,8 +136,8 @@ export const technique = {
       why: 'A level teaspoon weighs by the powder: mica 1 to 2 g, charcoal about 1.5, ultramarine and oxides 2 to 4, titanium dioxide about 3. Weigh a level spoon of your own jar once. /dose gives both.',
     },
     'of-oils-or-soap': {
-      answer: 'As you say it: “500 g oils” or “500 g batter”. Doses in groups are mostly by the oils.',
-      why: '1 kg of oils makes about 1.4 kg of batter, so a dose by oils is about 1.4 times as strong as the same by batter. Grams with nothing said I take as batter, and say so.',
+      answer: 'Of the oils, in nearly all recipes and groups: water and lye are not counted.',
+      why: '1 kg of oils makes about 1.4 kg of batter, so a dose by oils is about 1.4 times as strong as the same by batter. Tell me which: “500 g oils” or “500 g batter”.',
     },
     'first-colours': {
       answer:
@@ -214,6 +216,9 @@ export const technique = {
       answer: 'I know no shops. Buy what says cosmetic grade and names its ingredients or CI numbers.',
       why: 'No pigments for resin, nails, candles, crafts or building: heavy metals and dyes are not counted there. /palette buy says which colours bring most; the list on a label goes into /colourant check.',
     },
+    ...techniqueBeside,
   },
+  named: techniqueNamed,
+  given: colourGiven,
   matters: techniqueMatters,
 };

@@ -111,6 +111,23 @@ export const ask = {
   },
   hello: 'Hello. Ask me about colour in your soap in your own words, or pick a job.',
   welcome: 'You’re welcome. Ask the next one when it comes up.',
+  /** To chat that asks nothing. */
+  chat: {
+    noHarm: 'No harm done.',
+    night: 'Good night, and may it still be soap in the morning.',
+    wellDone: 'Well done. Leave it covered, and cut it only when it is firm, in a day or two.',
+    here: 'Yes, ask away: which colour, how much oil, and which powders you have.',
+    any: 'Here when you need me: ask about colour in your soap in your own words.',
+  },
+  trouble: {
+    headline: 'What happened: in the pot, in the mould, or to a bar that is made?',
+    why: 'Tap what fits, or tell me in a few words: which colour, how it looks, since when, what went in. A made bar: /diagnose, with a picture if you have one.',
+    hurt: 'Lye or batter on somebody',
+    wantedOrTurned: (v: { colour: string }) => `Do you want ${v.colour}, or did something turn ${v.colour}?`,
+    wanted: (v: { colour: string }) => `I want ${v.colour}`,
+    turned: (v: { colour: string }) => `It turned ${v.colour}`,
+    became: (v: { colour: string }) => `turned ${v.colour}`,
+  },
   tellMore:
     'Tell me a little more: which colour, for how much batter or oils, or how it looks, since when, and what went in.',
   notUnderstood: 'I did not understand that as a question about soap colour, so I will not guess.',

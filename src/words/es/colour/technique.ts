@@ -1,5 +1,7 @@
 import type { technique as english } from '../../en/colour/technique.ts';
+import { techniqueBeside } from './technique-beside.ts';
 import { techniqueMatters } from './technique-matters.ts';
+import { colourGiven, techniqueNamed } from './technique-named.ts';
 
 /** Lo que se dice a cómo se trabaja la masa con color: primero qué hacer, luego por qué y qué sigue. */
 export const technique: typeof english = {
@@ -137,8 +139,8 @@ export const technique: typeof english = {
       why: 'Una cucharadita rasa pesa según el polvo: mica 1 a 2 g, carbón 1,5, ultramar y óxidos 2 a 4, dióxido de titanio unos 3. Pesa una vez la de tu bote. /dose da las dos cosas.',
     },
     'of-oils-or-soap': {
-      answer: 'Como lo digas: «500 g de aceites» o «500 g de masa». En los grupos suele ser por aceites.',
-      why: '1 kg de aceites da cerca de 1,4 kg de masa, así que una dosis por aceites es 1,4 veces más fuerte que la misma por masa. Gramos sin más los tomo por masa, y lo digo.',
+      answer: 'De los aceites, en casi todas las recetas y grupos: agua y sosa no se cuentan.',
+      why: '1 kg de aceites da cerca de 1,4 kg de masa, así que una dosis por aceites es 1,4 veces más fuerte que la misma por masa. Dime cuál: «500 g de aceites» o «500 g de masa».',
     },
     'first-colours': {
       answer:
@@ -220,6 +222,9 @@ export const technique: typeof english = {
         'No conozco tiendas. Compra lo que diga grado cosmético y nombre sus ingredientes o números CI.',
       why: 'Nada de pigmentos de resina, uñas, velas, manualidades o construcción: allí nadie cuenta metales ni tintes. /palette buy dice qué colores traen más; la lista de la etiqueta va en /colourant check.',
     },
+    ...techniqueBeside,
   },
+  named: techniqueNamed,
+  given: colourGiven,
   matters: techniqueMatters,
 };

@@ -103,6 +103,22 @@ export const ask: typeof en.ask = {
   },
   hello: 'Hola. Pregúntame con tus palabras por el color de tu jabón, o elige.',
   welcome: 'De nada. Pregunta lo siguiente cuando haga falta.',
+  chat: {
+    noHarm: 'No pasa nada.',
+    night: 'Buenas noches, y que mañana siga siendo jabón.',
+    wellDone: 'Bien hecho. Déjalo tapado y córtalo solo cuando esté firme, en uno o dos días.',
+    here: 'Sí, dime: qué color, cuánto aceite y qué polvos tienes.',
+    any: 'Aquí estoy: pregúntame con tus palabras por el color de tu jabón.',
+  },
+  trouble: {
+    headline: '¿Qué pasó: en la olla, en el molde o en una pastilla ya hecha?',
+    why: 'Toca lo que sea, o dímelo en pocas palabras: qué color, cómo se ve, desde cuándo, qué llevaba. Una pastilla hecha: /diagnose, con foto si tienes.',
+    hurt: 'Sosa o masa sobre alguien',
+    wantedOrTurned: (v: { colour: string }) => `¿Quieres ${v.colour}, o algo se puso ${v.colour}?`,
+    wanted: (v: { colour: string }) => `Quiero ${v.colour}`,
+    turned: (v: { colour: string }) => `Se puso ${v.colour}`,
+    became: (v: { colour: string }) => `se puso ${v.colour}`,
+  },
   tellMore:
     'Cuéntame un poco más: qué color, para cuánta masa o aceites, o cómo se ve, desde cuándo y qué llevaba.',
   notUnderstood: 'No lo entendí como una pregunta sobre color en jabón, así que no voy a adivinar.',

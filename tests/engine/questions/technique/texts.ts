@@ -1,23 +1,66 @@
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { isMatter } from '../../../../src/engine/questions/technique/topic.ts';
 import { technique as english } from '../../../../src/words/en/colour/technique.ts';
 import { technique as spanish } from '../../../../src/words/es/colour/technique.ts';
 import { DOZENS, jobTexts } from '../job-texts.ts';
-import { type LabelledLine, labelledLines } from '../labelled-lines.ts';
+import { type LabelledLine, labelledLines, linesIn } from '../labelled-lines.ts';
+import { ordinarySets } from './ordinary.ts';
 
-/** A question with what it is about, a technique or `none`. */
+/** A question with what it is about, a matter or `none`. */
 export type TechniqueText = LabelledLine;
 
-/** Who asked of techniques without having seen what answers them: one is left out at a time. */
-export const WRITERS = ['midlands', 'dye-works', 'home-help', 'market-garden'] as const;
+/** Who asked without having seen what answers them: one is left out at a time. Lists of every matter, then ordinary questions. */
+export const LISTS = ['home-help', 'market-garden', 'caretaker', 'porter'] as const;
+export const ORDINARY = ['midlands', 'dye-works', 'lifeguard', 'barbershop'] as const;
 
-const folder = join(import.meta.dirname, 'lines');
+/** What is said near lye, and the matter of ours that is asked in the same words. */
+const NEAR_LYE: Readonly<Record<string, string>> = {
+  'after-pour': 'demould-cut',
+  gear: 'goggles-gloves',
+  'no-goggles': 'goggles-gloves',
+  'weak-gear': 'goggles-gloves',
+  dust: 'powder-dust',
+  children: 'children-helping',
+  'clean-up': 'lye-spilt-surface',
+  'hot-crack': 'rising-now',
+  'back-to-food': 'kitchen-tools',
+  vessel: 'kitchen-tools',
+  aluminium: 'kitchen-tools',
+  'mould-stuff': 'kitchen-tools',
+  'water-amount': 'water-amount',
+  'no-trace': 'no-trace',
+  vanillin: 'vanilla-brown',
+  selling: 'label-selling',
+  'fresh-plants': 'botanicals',
+  'craft-glitter': 'shine-sparkle',
+  sugars: 'honey-sugar',
+  'when-safe': 'cure-time',
+  'why-cure': 'cure-time',
+  'undissolved-lye': 'lye-cloudy',
+  'cloudy-lye': 'lye-cloudy',
+};
 
-/** What other sets ask of a colourant, a flaw, a recipe, and of other fields: no technique, but for the few that nobody labelled as one. */
+const nearLye = (): readonly TechniqueText[] =>
+  [
+    ...labelledLines(join(import.meta.dirname, '../lye-matters')),
+    ...linesIn(readFileSync(join(import.meta.dirname, '../care-wordings.txt'), 'utf8'), 'lye'),
+  ].flatMap(({ text, label }) => {
+    const matter = NEAR_LYE[label];
+    return matter === undefined ? [] : [{ text, label: matter, writer: 'lye' }];
+  });
+
+/** What other sets ask of a colourant, a flaw, a recipe, and of other fields: no matter, but for the few that nobody labelled as one. */
 const elsewhere = (): readonly TechniqueText[] =>
   jobTexts()
     .filter(({ label, part, writer }) => label !== 'inside' && part !== 'own' && !DOZENS.has(writer))
     .filter(({ label, part }, at) => label === 'outside' || part === 'question' || at % 3 === 0)
     .map(({ text }) => ({ text, label: 'none', writer: 'elsewhere' }));
+
+const ordinary = (): readonly TechniqueText[] =>
+  ordinarySets().flatMap(({ name, questions }) =>
+    questions.map(({ text, label }) => ({ text, label: isMatter(label) ? label : 'none', writer: name })),
+  );
 
 const ofWords = (): readonly TechniqueText[] =>
   [english, spanish].flatMap(({ matters }) =>
@@ -25,7 +68,9 @@ const ofWords = (): readonly TechniqueText[] =>
   );
 
 export const techniqueTexts = (): readonly TechniqueText[] => [
-  ...labelledLines(folder),
+  ...labelledLines(join(import.meta.dirname, 'lines')),
+  ...ordinary(),
+  ...nearLye(),
   ...ofWords(),
   ...elsewhere(),
 ];

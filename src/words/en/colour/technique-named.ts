@@ -1,0 +1,173 @@
+/** Answers to a part of a technique, where the question names it. Trade practice. */
+export const techniqueNamed = {
+  'split-oil': {
+    answer: 'Oil on top in the pot: it has not joined. Blend in bursts until no oil shows, then pour.',
+    why: 'Cool, hard fats have set: warm it gently to about 40 °C (104 °F) while you stir. After the scent: blend through it, it joins but thickens fast, so no swirl. Will it not join: finish it as hot process, and check the weight of the lye. In the mould: gloves on, all of it back into the pot, and the same. Oil or water on it the next day: do not use it as it is.',
+  },
+  'colours-left': {
+    answer:
+      'Blender off. Stir the wetted colours in by hand, a jug at a time, and spoon them into the mould in turns.',
+    why: 'No fine swirl any more: spoonfuls, thick layers or a coarse marble, pressed down, the mould knocked on the table. The thickest jug goes first, the scent stays out of the others. Too stiff to stir: leave that part plain. It is good soap if the lye was weighed right.',
+  },
+  'solid-now': {
+    answer: 'Gloves on: press it into the mould hard now, or warm it gently and finish it as hot process.',
+    why: 'It is still soap, if the lye was weighed right; only the swirl is gone. Press out the gaps, knock the mould down. Hot process: slow cooker or water bath at about 70 to 80 °C (158 to 176 °F), stirred, an hour or more, until it is smooth and does not zap. Hot and climbing: into a bigger pot, no lid, face away. The scent did it, or it was too warm: that one next time last, at 30 °C (86 °F).',
+  },
+  'gel-for-pastels': {
+    answer: 'No gel for pastels and white: cool batter, no towel, a small mould in a cold place.',
+    why: 'It stays milky and paler. Batter at 27 to 32 °C (81 to 90 °F), mould uncovered or in a box without food that is kept cold for a day; two days until it is cut. Half gelled leaves a darker ring: all of it or none.',
+  },
+  'gel-for-bright': {
+    answer: 'Gel for bright colours: covered and wrapped, it makes them deeper and a little see-through.',
+    why: 'Batter at 35 to 40 °C (95 to 104 °F), lid and towel, looked at after an hour for a crack. No white in those parts. All of it or none: half gelled leaves a darker ring. Milk and honey gel too hot: cool and open.',
+  },
+  'teaspoon-in-grams': {
+    answer:
+      'A level teaspoon: mica 1 to 2 g, charcoal about 1.5, ultramarine and oxides 2 to 4, titanium dioxide about 3.',
+    why: 'It hangs on the powder and on how it was filled, so weigh a level spoon of your own jar once and write it on the lid. Name it and I reckon: /dose gives spoons and grams.',
+  },
+  'a-bit-warm': {
+    answer: 'It works, only faster: 30 to 38 °C (86 to 100 °F) leaves more time for a swirl.',
+    why: 'Have everything set out, blend to emulsion only, scent last. A cool water bath takes five degrees off; stop before hard fats turn cloudy.',
+  },
+  'too-warm': {
+    answer:
+      'Too warm for a swirl: it thickens within minutes. Let oils and lye come to 30 to 38 °C (86 to 100 °F).',
+    why: 'Both alike, not more than about 10 °C (18 °F) apart; a cool water bath helps. Poured warm it also gels sooner and hotter: no towel.',
+  },
+  'for-lips': {
+    answer:
+      'Which colour? Soap is rinsed off, but lips have lists of their own: /colourant check with your region says it.',
+    why: 'In the US ultramarines and chromium oxides are not for lips (21 CFR 73), iron oxides, mica and titanium dioxide are. A colour that is safe on lips may still turn in lye.',
+  },
+  'for-a-baby': {
+    answer:
+      'For a baby best no colour and no scent; if any, very little white or rose clay. Ask a doctor first.',
+    why: 'Cured six weeks, no zap on an adult first. How old the child is decides: under three years the rules for what is sold are stricter (EU Regulation 1223/2009, Annex I).',
+  },
+  'titanium-lumps': {
+    answer:
+      'Titanium dioxide: 1 tsp in 1 Tbsp water or light oil, as its label says, frothed smooth and sieved.',
+    why: 'Sold for water it balls up in oil, and the other way round: try a pinch in each. Let it soak ten minutes. Already in the batter: a second or two of the blender in that portion. Specks in a made bar stay, and harm nothing unless they are hard and zap.',
+  },
+  'lavender-buds': {
+    answer:
+      'Lavender buds always go brown, inside at once, on top within weeks. For the colour: ultramarine violet.',
+    why: 'Inside they leave tan halos; on top they look like mouse droppings. Few, dry, pressed on the day after, is the best there is. Their smell does not stay.',
+  },
+  'coffee-grounds': {
+    answer:
+      'Ground coffee gives brown specks that scratch, hardly a colour. Even brown: cold coffee for the water, or cocoa.',
+    why: 'Used grounds, dried, fine, at most 1 tsp per 500 g oils. Coffee for the water: strong, ice-cold, the lye in slowly; it smells bad for days and ends tan. Cocoa 1 to 2 tsp per 500 g oils is browner.',
+  },
+  'charcoal-suds': {
+    answer: 'Grey lather is usual with much charcoal: 1 tsp per 500 g oils keeps it nearly white.',
+    why: 'Its dust is not dissolved, it washes out and lies on sink and flannel; it harms nothing and wipes off. For a deep black with less of it: half black iron oxide, and gel.',
+  },
+  'annatto-in-oil': {
+    answer:
+      'Annatto: 1 to 2 Tbsp seeds in 250 ml (1 cup) warm oil, strained; little of it yellow, much orange.',
+    why: 'Two hours in a water bath at 50 to 60 °C (122 to 140 °F), or four weeks cold in the dark. It replaces 5 to 25 % of the oils and counts among them. It fades slowly in light. Powder: 1/2 tsp per 500 g oils, with specks.',
+  },
+  'lighten-in-pot': {
+    answer:
+      'Yes, while it is fluid: wetted titanium dioxide, half a teaspoon at a time, by hand; or plain batter.',
+    why: 'White makes it milky as well as pale, plain batter only pale. Stir gently, no blender. Raw batter looks darker than the bar will, so stop a little early.',
+  },
+  'lighten-next-time': {
+    answer:
+      'A made bar stays as it is. Next time half the colour, or a quarter with a little titanium dioxide.',
+    why: 'Write down what you took. Most colours lighten a little in four weeks of cure, plants in light as well. Grated into white soap it makes a paler rebatch.',
+  },
+  'rubs-off': {
+    answer:
+      'Loose mica on top always rubs off a little; the first wash takes it. Next time thinner, on a tacky top.',
+    why: 'Blow the rest off outdoors or wipe it with a damp cloth. It sticks better dripped on in a little oil, or sprayed with alcohol, away from flames.',
+  },
+  'white-vanilla': {
+    answer: 'Yes, it will brown: leave the white part unscented, or take a scent without vanillin.',
+    why: 'Vanillin of 1 % ends tan, 5 % brown, 10 % dark, within days to weeks, and it wanders a little into its neighbours. Titanium dioxide only makes the brown paler.',
+  },
+  'blue-and-yellow': {
+    answer:
+      'A dull olive to moss green, of ultramarine and yellow oxide. A bright one: chromium oxide green alone.',
+    why: 'Twice as much yellow as blue to begin with; a yellow base counts as yellow too. Try it in a spoonful of batter. /preview mix:“1/4 tsp ultramarine + 1/2 tsp yellow oxide” shows it.',
+  },
+  'red-and-blue': {
+    answer:
+      'Red oxide and blue make a muddy plum. Cleaner purple: ultramarine blue with ultramarine pink, or violet.',
+    why: 'A red or pink mica that holds in lye is cleaner than oxide. Ultramarine violet needs no mixing. Try it in a spoonful of batter. /preview mix:“1/4 tsp ultramarine + 1/4 tsp ultramarine pink” shows it.',
+  },
+  'with-white': {
+    answer:
+      'White makes it paler and milky: red oxide goes salmon pink, blue goes sky, black goes a cool grey.',
+    why: 'Four parts white to one of colour is a pastel. Oxides stay earthy; for a clear pink take ultramarine pink or a pink mica. Charcoal is finer in grey than black oxide. /preview mix:“1/2 tsp titanium dioxide + 1/8 tsp red oxide” shows it.',
+  },
+  'natural-pink': {
+    answer: 'Natural pink: rose clay, 1 to 2 tsp per 500 g oils, or madder, which is truer pink. Both stay.',
+    why: 'Clay is wetted in three times its volume of water, madder in oil. Beetroot, hibiscus and berries go brown. Without mica and as mineral: ultramarine pink.',
+  },
+  'natural-blue': {
+    answer: 'Natural blue: indigo, 1/4 to 1/2 tsp per 500 g oils, denim to grey-blue; woad is paler.',
+    why: 'Wetted in oil, or stirred into the lye water by those who know it; too much colours the lather. Butterfly pea, red cabbage and blue flowers go brown or green.',
+  },
+  'natural-green': {
+    answer:
+      'Natural green that stays: green clay, a soft grey-green. Spirulina, nettle and leaves fade to khaki.',
+    why: 'In the dark they last some weeks longer. Chromium oxide green is a mineral and holds. Clay 1 to 2 tsp per 500 g oils, wetted in water.',
+  },
+  'natural-red': {
+    answer:
+      'No plant gives a red that stays: madder is pink to brick, red clay terracotta. Red oxide is brick too.',
+    why: 'Madder 1 to 2 tsp per 500 g oils, with gel. For a true red: a red mica or lake that is said to be stable in cold process, full dose, no white. Beetroot and hibiscus go brown.',
+  },
+  'natural-yellow': {
+    answer:
+      'Natural yellow: annatto oil holds best; turmeric is bright and fades in light. Yellow clay is ochre.',
+    why: 'Annatto: steeped in oil, 5 % of the oils for yellow. Turmeric 1/4 to 1/2 tsp per 500 g oils. Yellow iron oxide stays for good. Calendula petals keep their yellow as specks.',
+  },
+  'natural-orange': {
+    answer: 'Natural orange: annatto or paprika, steeped in oil. Annatto holds longer, paprika goes peach.',
+    why: 'More of the oil, more orange: 10 to 25 % of the oils. Carrot is paler and fades. A mineral that stays: orange iron oxide.',
+  },
+  'natural-purple': {
+    answer:
+      'Natural purple: alkanet steeped in oil, lilac to grey-blue. Purple corn, berries and cabbage go brown.',
+    why: 'It fades slowly and greys where the soap is more alkaline. Purple clay is a greyish mauve that stays. A mineral that stays purple: ultramarine violet.',
+  },
+  'natural-brown': {
+    answer:
+      'Natural brown: cocoa, 1 to 2 tsp per 500 g oils, wetted in oil; coffee or walnut hull. All stay.',
+    why: 'Unsweetened; too much colours the lather. Cinnamon and clove irritate skin. Milk, honey and vanilla brown by themselves.',
+  },
+  'natural-black': {
+    answer: 'Natural black: activated charcoal, 1 to 1 1/2 tsp per 500 g oils, with gel and no white.',
+    why: 'Less is grey; more greys the lather. Wetted in oil, slowly: it dusts. No charcoal of the barbecue.',
+  },
+};
+
+/** What a plant or mineral gives in cold-process soap, by its id in the catalogue. */
+export const colourGiven: Readonly<Record<string, string>> = {
+  alkanet: 'Alkanet: lilac to grey-blue, the bluer the more alkaline; steeped in oil. It fades slowly.',
+  madder:
+    'Madder: pink with little, brick red with much; it stays. Wetted or steeped in oil, or in the lye water.',
+  annatto: 'Annatto: yellow with little, orange with much; steeped in oil. It pales slowly.',
+  turmeric: 'Turmeric: gold to orange-brown at first; it fades in light.',
+  paprika: 'Paprika: peach to orange; steeped in oil, since the powder scratches. It pales.',
+  coffee: 'Coffee: tan to mid brown for the water; grounds give brown specks that scratch.',
+  'cocoa-powder': 'Cocoa: a warm brown that stays; much of it browns the lather.',
+  indigo: 'Indigo: denim to grey-blue; it stays. Too much colours the lather.',
+  woad: 'Woad: a soft grey-blue, paler than indigo.',
+  spirulina: 'Spirulina: green for some weeks, then khaki and tan, sooner in light.',
+  'leaf-green-powder': 'Leaves: olive green that goes khaki, then tan.',
+  nettle: 'Nettle: grey-green that goes khaki in light.',
+  beetroot: 'Beetroot: no pink; yellow, then brown in lye.',
+  hibiscus: 'Hibiscus: no red; grey-brown in lye.',
+  'butterfly-pea': 'Butterfly pea: no blue; yellow-green, then brown in lye.',
+  'walnut-hull': 'Walnut hull: warm to dark brown; it stays.',
+  calendula: 'Calendula: yellow specks that stay; its oil gives only a faint yellow.',
+  carrot: 'Carrot: pale yellow to peach; it fades.',
+  henna: 'Henna: khaki to brown.',
+  'red-sandalwood': 'Red sandalwood: mauve to maroon-brown.',
+  safflower: 'Safflower: pale yellow; it fades.',
+};

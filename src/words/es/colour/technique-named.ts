@@ -1,0 +1,178 @@
+import type { techniqueNamed as english } from '../../en/colour/technique-named.ts';
+
+/** Respuestas a una parte de una técnica, cuando la pregunta la nombra. */
+export const techniqueNamed: typeof english = {
+  'split-oil': {
+    answer: 'Aceite arriba en la olla: no se unió. Bate a golpes hasta que no se vea aceite y vierte.',
+    why: 'Fría, cuajaron grasas duras: caliéntala suave a unos 40 °C (104 °F) removiendo. Después de la esencia: bate, se une pero espesa rápido, así que sin remolino. Si no se une: acábala como proceso caliente y revisa el peso de la sosa. En el molde: guantes, todo de vuelta a la olla, y lo mismo. Aceite o agua encima al día siguiente: así no lo uses.',
+  },
+  'colours-left': {
+    answer:
+      'Fuera la batidora. Mezcla a mano los colores ya humedecidos, jarra por jarra, y al molde a cucharadas.',
+    why: 'Ya no un remolino fino: cucharadas, capas gruesas o un marmolado basto, apretado, y golpes del molde en la mesa. La jarra más espesa va primero, y la esencia no entra en las otras. Si no se deja remover: esa parte sin color. Es buen jabón si la sosa se pesó bien.',
+  },
+  'solid-now': {
+    answer: 'Guantes: apriétala ya en el molde, o caliéntala suave y acábala como proceso caliente.',
+    why: 'Sigue siendo jabón, si la sosa se pesó bien; solo se perdió el remolino. Cierra los huecos y golpea el molde. Proceso caliente: olla lenta o baño maría de unos 70 a 80 °C (158 a 176 °F), removiendo, una hora o más, hasta que esté liso y no pique. Caliente y subiendo: a una olla mayor, sin tapa, la cara lejos. Fue la esencia o el calor: la próxima, esa al final y a 30 °C (86 °F).',
+  },
+  'gel-for-pastels': {
+    answer: 'Para pasteles y blanco, sin gel: masa fresca, sin toalla, molde chico en sitio frío.',
+    why: 'Queda lechoso y más pálido. Masa a 27 o 32 °C (81 a 90 °F), molde destapado o en una caja sin comida que esté fría un día; dos días hasta cortar. A medias deja un anillo más oscuro: todo o nada.',
+  },
+  'gel-for-bright': {
+    answer: 'Para colores vivos, gel: tapado y abrigado quedan más intensos y algo translúcidos.',
+    why: 'Masa a 35 o 40 °C (95 a 104 °F), tapa y toalla, y a la hora mira si se agrieta. Sin blanco en esas partes. Todo o nada: a medias deja un anillo más oscuro. Leche y miel se calientan de más: fresco y destapado.',
+  },
+  'teaspoon-in-grams': {
+    answer:
+      'Una cucharadita rasa: mica 1 a 2 g, carbón 1,5, ultramar y óxidos 2 a 4, dióxido de titanio unos 3.',
+    why: 'Depende del polvo y de cómo se llene: pesa una vez la cucharadita rasa de tu bote y apúntalo en la tapa. Dime cuál y lo calculo: /dose da cucharas y gramos.',
+  },
+  'a-bit-warm': {
+    answer: 'Sirve, solo va más rápida: 30 a 38 °C (86 a 100 °F) dan más tiempo para un remolino.',
+    why: 'Ten todo a mano, bate solo hasta emulsión, la esencia al final. Un baño de agua fresca baja cinco grados; para antes de que las grasas duras se enturbien.',
+  },
+  'too-warm': {
+    answer:
+      'Demasiado caliente para un remolino: espesa en minutos. Deja aceites y sosa en 30 a 38 °C (86 a 100 °F).',
+    why: 'Los dos parecidos, no más de unos 10 °C (18 °F) de diferencia; ayuda un baño de agua fresca. Vertida caliente además gelifica antes y más: sin toalla.',
+  },
+  'for-lips': {
+    answer:
+      '¿Qué color? El jabón se enjuaga, pero los labios tienen listas propias: lo dice /colourant check con tu región.',
+    why: 'En EE. UU. ultramares y óxidos de cromo no son para labios (21 CFR 73); óxidos de hierro, mica y dióxido de titanio sí. Un color apto para labios puede cambiar igual en la sosa.',
+  },
+  'for-a-baby': {
+    answer:
+      'Para un bebé mejor sin color ni esencia; si acaso, muy poca arcilla blanca o rosa. Pregunta antes al médico.',
+    why: 'Curado seis semanas y sin que pique a un adulto. Depende de la edad: por debajo de tres años las normas para lo que se vende son más estrictas (Reglamento UE 1223/2009, anexo I).',
+  },
+  'titanium-lumps': {
+    answer:
+      'Dióxido de titanio: 1 cdta en 1 cda de agua o aceite ligero, según su etiqueta, bien batido y colado.',
+    why: 'El de agua hace bolas en aceite, y al revés: prueba una pizca en cada uno. Que se empape diez minutos. Ya en la masa: uno o dos segundos de batidora en esa porción. Las motas de una pastilla hecha se quedan, y no hacen daño si no son duras ni pican.',
+  },
+  'lavender-buds': {
+    answer:
+      'Las flores de lavanda siempre se ponen marrones, dentro en seguida y encima en semanas. Para el color: ultramar violeta.',
+    why: 'Dentro dejan cercos; encima parecen cagarrutas. Pocas, secas, apretadas al día siguiente es lo mejor que hay. El olor no se queda.',
+  },
+  'coffee-grounds': {
+    answer:
+      'El café molido da puntos marrones que raspan, poco color. Marrón parejo: café frío en vez de agua, o cacao.',
+    why: 'Posos secos y finos, como mucho 1 cdta por 500 g de aceites. Café en vez de agua: fuerte y helado, la sosa despacio; huele mal unos días y acaba beige. El cacao, 1 a 2 cdta por 500 g de aceites, da más marrón.',
+  },
+  'charcoal-suds': {
+    answer: 'La espuma gris es normal con mucho carbón: con 1 cdta por 500 g de aceites sale casi blanca.',
+    why: 'El polvo no se disuelve, se lava y queda en la pileta y el paño; no hace daño y se limpia. Para un negro hondo con menos: la mitad óxido negro, y gel.',
+  },
+  'annatto-in-oil': {
+    answer:
+      'Achiote: 1 a 2 cda de semillas en 250 ml (1 taza) de aceite tibio, colado; poco da amarillo, mucho naranja.',
+    why: 'Dos horas al baño maría de 50 a 60 °C (122 a 140 °F), o cuatro semanas en frío y a oscuras. Sustituye del 5 al 25 % de los aceites y cuenta entre ellos. Palidece despacio con la luz. En polvo: 1/2 cdta por 500 g de aceites, con motas.',
+  },
+  'lighten-in-pot': {
+    answer:
+      'Sí, mientras esté líquida: dióxido de titanio humedecido, media cucharadita cada vez, a mano; o masa sin color.',
+    why: 'El blanco lo hace lechoso además de claro, la masa sin color solo claro. Remueve suave, sin batidora. En crudo se ve más oscuro que la pastilla, así que para un poco antes.',
+  },
+  'lighten-next-time': {
+    answer:
+      'Una pastilla hecha queda así. La próxima, la mitad de color, o un cuarto con algo de dióxido de titanio.',
+    why: 'Apunta cuánto pusiste. Casi todos aclaran un poco en cuatro semanas de cura, y las plantas también con la luz. Rallado en jabón blanco da un refundido más claro.',
+  },
+  'rubs-off': {
+    answer:
+      'La mica suelta de encima siempre se va un poco; el primer lavado la quita. La próxima, menos y en fresco.',
+    why: 'Sopla el resto al aire libre o pasa un paño húmedo. Se pega mejor en un poco de aceite, o rociada con alcohol, lejos de llamas.',
+  },
+  'white-vanilla': {
+    answer: 'Sí, se va a oscurecer: deja la parte blanca sin esencia, o usa una sin vainillina.',
+    why: 'Con 1 % de vainillina acaba beige, con 5 % marrón, con 10 % oscuro, en días o semanas, y pasa un poco a lo de al lado. El dióxido de titanio solo aclara el marrón.',
+  },
+  'blue-and-yellow': {
+    answer:
+      'Un verde oliva o musgo apagado, de ultramar y óxido amarillo. Uno vivo: solo verde óxido de cromo.',
+    why: 'Para empezar, el doble de amarillo que de azul; una base amarilla cuenta como amarillo. Pruébalo en una cucharada de masa. /preview mix:«1/4 tsp ultramarine + 1/2 tsp yellow oxide» lo enseña.',
+  },
+  'red-and-blue': {
+    answer:
+      'Óxido rojo y azul dan un ciruela turbio. Morado más limpio: azul ultramar con rosa ultramar, o violeta.',
+    why: 'Una mica roja o rosa que aguante la sosa es más limpia que el óxido. El ultramar violeta no pide mezcla. Pruébalo en una cucharada de masa. /preview mix:«1/4 tsp ultramarine + 1/4 tsp ultramarine pink» lo enseña.',
+  },
+  'with-white': {
+    answer:
+      'El blanco lo hace pálido y lechoso: el óxido rojo da rosa salmón, el azul celeste, el negro un gris frío.',
+    why: 'Cuatro partes de blanco por una de color es un pastel. Los óxidos siguen terrosos; para un rosa limpio, ultramar rosa o mica rosa. El carbón da un gris más fino que el óxido negro. /preview mix:«1/2 tsp titanium dioxide + 1/8 tsp red oxide» lo enseña.',
+  },
+  'natural-pink': {
+    answer:
+      'Rosa natural: arcilla rosa, 1 a 2 cdta por 500 g de aceites, o rubia, que es más rosa. Las dos se quedan.',
+    why: 'La arcilla se humedece en tres veces su volumen de agua, la rubia en aceite. Remolacha, jamaica y frutos rojos se vuelven marrones. Sin mica y mineral: ultramar rosa.',
+  },
+  'natural-blue': {
+    answer:
+      'Azul natural: añil, 1/4 a 1/2 cdta por 500 g de aceites, de vaquero a gris azulado; el pastel de tintes es más claro.',
+    why: 'Humedecido en aceite, o en el agua de sosa quien lo conoce; de más tiñe la espuma. Guisante azul, col morada y flores azules se van a marrón o verde.',
+  },
+  'natural-green': {
+    answer:
+      'Verde natural que se queda: arcilla verde, gris verdoso. Espirulina, ortiga y hojas se van a caqui.',
+    why: 'A oscuras duran unas semanas más. El verde óxido de cromo es mineral y aguanta. Arcilla 1 a 2 cdta por 500 g de aceites, humedecida en agua.',
+  },
+  'natural-red': {
+    answer:
+      'Ninguna planta da un rojo que se quede: la rubia va de rosa a ladrillo, la arcilla roja a terracota. El óxido rojo también es ladrillo.',
+    why: 'Rubia, 1 a 2 cdta por 500 g de aceites, con gel. Para un rojo vivo: mica o laca roja que diga estable en frío, dosis llena, sin blanco. Remolacha y jamaica se vuelven marrones.',
+  },
+  'natural-yellow': {
+    answer:
+      'Amarillo natural: el aceite de achiote es el que más dura; la cúrcuma es viva y se va. Arcilla amarilla: ocre.',
+    why: 'Achiote: en aceite, 5 % de los aceites da amarillo. Cúrcuma 1/4 a 1/2 cdta por 500 g de aceites. El óxido amarillo se queda siempre. Los pétalos de caléndula guardan su amarillo en motas.',
+  },
+  'natural-orange': {
+    answer:
+      'Naranja natural: achiote o pimentón, macerados en aceite. El achiote dura más, el pimentón da durazno.',
+    why: 'Más de ese aceite, más naranja: 10 a 25 % de los aceites. La zanahoria es más pálida y se va. Un mineral que se queda: óxido naranja.',
+  },
+  'natural-purple': {
+    answer:
+      'Morado natural: alcaneta en aceite, de lila a gris azulado. Maíz morado, frutos rojos y col se vuelven marrones.',
+    why: 'Se apaga despacio y se agrisa cuanto más alcalino es el jabón. La arcilla morada es un malva grisáceo que se queda. Un mineral que sigue morado: ultramar violeta.',
+  },
+  'natural-brown': {
+    answer:
+      'Marrón natural: cacao, 1 a 2 cdta por 500 g de aceites, en aceite; café o cáscara de nuez. Todos se quedan.',
+    why: 'Sin azúcar; de más tiñe la espuma. Canela y clavo irritan la piel. Leche, miel y vainilla ya oscurecen solas.',
+  },
+  'natural-black': {
+    answer: 'Negro natural: carbón activado, 1 a 1 1/2 cdta por 500 g de aceites, con gel y sin blanco.',
+    why: 'Menos es gris; más agrisa la espuma. Humedecido en aceite, despacio: vuela. Nada de carbón de barbacoa.',
+  },
+};
+
+/** Qué color da una planta o un mineral en jabón de proceso en frío, por su id del catálogo. */
+export const colourGiven: Readonly<Record<string, string>> = {
+  alkanet:
+    'Alcaneta: de lila a gris azulado, más azul cuanto más alcalino; macerada en aceite. Se apaga despacio.',
+  madder: 'Rubia: rosa con poca, rojo ladrillo con mucha; se queda. En aceite, o en el agua de sosa.',
+  annatto: 'Achiote: amarillo con poco, naranja con mucho; macerado en aceite. Palidece despacio.',
+  turmeric: 'Cúrcuma: dorado a naranja pardo al principio; se va con la luz.',
+  paprika: 'Pimentón: durazno a naranja; macerado en aceite, porque el polvo raspa. Palidece.',
+  coffee: 'Café: beige a marrón en vez de agua; molido da puntos marrones que raspan.',
+  'cocoa-powder': 'Cacao: un marrón cálido que se queda; mucho tiñe la espuma.',
+  indigo: 'Añil: de vaquero a gris azulado; se queda. De más tiñe la espuma.',
+  woad: 'Pastel de tintes: gris azulado suave, más claro que el añil.',
+  spirulina: 'Espirulina: verde unas semanas, luego caqui y beige, antes con luz.',
+  'leaf-green-powder': 'Hojas: verde oliva que va a caqui y luego beige.',
+  nettle: 'Ortiga: gris verdoso que va a caqui con la luz.',
+  beetroot: 'Remolacha: nada de rosa; amarillo y luego marrón en la sosa.',
+  hibiscus: 'Jamaica: nada de rojo; gris pardo en la sosa.',
+  'butterfly-pea': 'Guisante azul: nada de azul; amarillo verdoso y luego marrón en la sosa.',
+  'walnut-hull': 'Cáscara de nuez: marrón cálido a oscuro; se queda.',
+  calendula: 'Caléndula: motas amarillas que se quedan; su aceite da apenas amarillo.',
+  carrot: 'Zanahoria: amarillo pálido a durazno; se va.',
+  henna: 'Alheña: caqui a marrón.',
+  'red-sandalwood': 'Sándalo rojo: malva a granate pardo.',
+  safflower: 'Cártamo: amarillo pálido; se va.',
+};
