@@ -70,8 +70,11 @@ function chances(logits: Float32Array, index: number, side: number): Plane {
   return { width: side, height: side, data: part.map(value => 1 / (1 + Math.exp(-value))) };
 }
 
-/** The bars' chances without the pieces that the network is in two minds about; the largest piece stays. */
-function firm({ width, height, data }: Plane): Plane {
+/**
+ * A map of the bars' chances, 0 to 1, without the pieces (where it exceeds 0.5) that the network is in two minds about: those
+ * whose mean is under {@link FIRM}. The largest piece stays whatever its mean.
+ */
+export function firm({ width, height, data }: Plane): Plane {
   const pieces = components(
     maskWhere(width, height, i => data[i]! > 0.5),
     1,

@@ -8,10 +8,15 @@ import traceback
 import torch
 import torch.nn.functional as F
 
+from laid import laid
+from views import boxes
+
 SIZE = (480, 640)
 FINDINGS = 16
 # Maps kept of one picture: no renderer draws more findings into one.
 PARTS = 4
+# Part of the pictures that have paper and the like laid in them. Once, where they are kept: in every view it would cost a third of the time.
+LAID = 0.4
 
 
 def as_bytes(d):
@@ -55,14 +60,32 @@ class Store:
         return self.kept["image"][i].float() / 255
 
 
+def with_things_laid(batch, generator):
+    """The batch with sheets, cloths and plates beside or under the bars of some of its pictures (laid.py)."""
+    n = len(batch["image"])
+    some = torch.rand(n, device=generator.device, generator=generator) < LAID
+    if not some.any():
+        return batch
+    image, bar = batch["image"][some].float() / 255, batch["bar"][some].float() / 255
+    middle, half = boxes(bar)
+    # Where there is no bar, its square is the whole picture, and what lies there is to be no larger than beside one.
+    half = torch.where((bar.flatten(1).amax(1) > 0.5).view(-1, 1), half * 2, half)
+    seen = laid(image, bar, middle * 2, half, generator)
+    kept = batch["image"].clone()
+    kept[some] = (torch.nan_to_num(seen).clamp(0, 1) * 255 + 0.5).to(torch.uint8)
+    return {**batch, "image": kept}
+
+
 class Arriving:
     """
     A thread that takes what is drawn into the stores: `folder` holds a folder of batches for each. Of those drawn on GPUs
     (`even`) none gets far ahead of the others, whose processes wait in their turn for what is left lying.
     """
 
-    def __init__(self, stores, folder, even, ahead, fresh=1000.0):
+    def __init__(self, stores, folder, even, ahead, fresh=1000.0, seed=1):
         self.stores, self.folder, self.even, self.ahead, self.fresh, self.over = stores, folder, even, ahead, fresh, False
+        self.generator = torch.Generator(device=stores[next(iter(stores))].device)
+        self.generator.manual_seed(seed)
         for name in stores:
             os.makedirs(f"{folder}/{name}", exist_ok=True)
         self.thread = threading.Thread(target=self.keep_taking, daemon=True)
@@ -94,7 +117,8 @@ class Arriving:
                 try:
                     with open(path, "rb") as file:
                         batch = pickle.load(file)
-                    store.put({key: torch.from_numpy(part).to(store.device) for key, part in batch.items()})
+                    batch = {key: torch.from_numpy(part).to(store.device) for key, part in batch.items()}
+                    store.put(with_things_laid(batch, self.generator))
                 except Exception:
                     traceback.print_exc()
                 os.remove(path)

@@ -28,13 +28,13 @@ from views import WHOLE, training_view  # noqa: E402
 from watch import Watched  # noqa: E402
 
 # How many pictures of a batch each renderer gives, in parts. Those that draw on a device go evenly, `things` slower.
-# More than a quarter from the three that are new.
+# An eighth from the one that is new.
 SHARES = {"bulk": 0.7, "geometry": 0.9, "textures": 0.9, "draw_relief": 0.9, "draw_volume": 0.9, "draw_scatter": 1, "draw_slab": 1.1,
-          "draw_pane": 1.1, "draw_stall": 1.2, "draw_curd": 1.2, "draw_grain": 1.2, "draw_press": 2, "draw_bench": 2, "marched": 1,
-          "boxes": 1, "traced": 1.1, "solids": 1.2, "cured": 2, "things": 0.5}
+          "draw_pane": 1.1, "draw_stall": 1.2, "draw_curd": 1.2, "draw_grain": 1.2, "draw_press": 1.4, "draw_bench": 1.4, "marched": 1,
+          "boxes": 1, "traced": 1.1, "solids": 1.2, "cured": 1.5, "posed": 2.4, "things": 0.6}
 # How many pictures are drawn of each beside the others.
 DRAWN = {"draw_press": 1.6, "draw_bench": 1.6, "things": 0.4}
-ON_PROCESSOR = {"marched", "boxes", "traced", "solids", "cured"}
+ON_PROCESSOR = {"marched", "boxes", "traced", "solids", "cured", "posed"}
 # Draws no soap at all.
 NO_SOAP = "things"
 # Of four steps the last looks at whole pictures; the sides in pixels of the others, first and from LATER of the time on.
@@ -174,7 +174,7 @@ def learn(rank, a, begin):
     torch.manual_seed(a.seed)
     stores = stores_of(a, device)
     even = {name: DRAWN.get(name, 1.0) for name in stores if name not in ON_PROCESSOR}
-    arriving = Arriving(stores, f"{a.pictures}/{a.folder if a.learners == 1 else rank}", even, a.ahead, a.fresh)
+    arriving = Arriving(stores, f"{a.pictures}/{a.folder if a.learners == 1 else rank}", even, a.ahead, a.fresh, a.seed)
     # A renderer that does not get going does not hold up the others for ever.
     while min(store.filled for name, store in stores.items() if name != NO_SOAP) < a.first and time.time() < begin + a.wait:
         time.sleep(0.1)

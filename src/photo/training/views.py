@@ -9,6 +9,8 @@ WHOLE, CLOSE = 256, 512
 MARGIN = 1.12
 # Part of the batches of close views that are averaged from twice as many places, as the product looks at large bars.
 FINE = 0.6
+# Part of the close views that reach further than the bar, as where the first look took something beside it for soap.
+FAR = 0.07
 
 
 def boxes(bar):
@@ -95,7 +97,9 @@ def training_view(batch, grounds, generator, side, moved=ONE_IN):
     else:
         near = r(0, 1) < 0.15
         middle = box_middle + box_half * torch.where(near, r(-0.6, 0.6, 2), r(-0.08, 0.08, 2))
-        half = (box_half * torch.where(near, r(0.35, 0.8), MARGIN * r(0.9, 1.2))).clamp(min=16)
+        far = r(0, 1) < FAR
+        middle = middle + box_half * torch.where(far & ~near, r(-0.5, 0.5, 2), torch.zeros_like(middle))
+        half = (box_half * torch.where(near, r(0.35, 0.8), MARGIN * torch.where(far, r(1.2, 1.9), r(0.9, 1.2)))).clamp(min=16)
     turn = turns(n, device, generator)
     stretch = torch.exp(r(-0.14, 0.14, 1)) if not whole else torch.ones(n, 1, device=device)
     reach = torch.cat([half * stretch, half / stretch], 1)
