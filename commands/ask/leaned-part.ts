@@ -11,11 +11,12 @@ import {
   tellingOf,
 } from '../../src/engine/questions/leaning/part-of.ts';
 import type { LyeTopic } from '../../src/engine/questions/lye/topic.ts';
+import { answerTo } from '../../src/engine/questions/technique/answer-to.ts';
 import type { Technique } from '../../src/engine/questions/technique/topic.ts';
 import { leanedRun } from './leaned-run.ts';
 import { topicReply } from './matter.ts';
 import { shownAsReply } from './run-reading.ts';
-import { techniqueAnswer } from './technique-answer.ts';
+import { answeredTo, techniqueAnswer } from './technique-answer.ts';
 
 type Asked = { readonly question: string; readonly context: Context };
 /** `points`: something that was not understood points back to it. */
@@ -26,10 +27,7 @@ export async function partReply(of: Part, before: Before, asked: Asked): Promise
   const { context } = asked;
   switch (before.kind) {
     case 'technique':
-      return matterPart(of, techniqueAnswer(before.id, context), {
-        told: context.say.technique.topics[before.id],
-        asked,
-      });
+      return techniquePart(of, before, asked);
     case 'matter':
       return matterPart(of, topicReply(before.id, context), {
         told: context.say.lyeQuestions.topics[before.id],
@@ -42,6 +40,23 @@ export async function partReply(of: Part, before: Before, asked: Asked): Promise
         ? await flawPart(of, before, asked)
         : await commandPart(of, before, asked);
   }
+}
+
+function techniquePart(
+  of: Part,
+  { id, named }: Extract<Before, { readonly kind: 'technique' }>,
+  asked: Asked,
+): Reply | undefined {
+  const { context } = asked;
+  const { technique, lyeQuestions } = context.say;
+  const to = named ? { named } : answerTo(id, '');
+  const told =
+    'named' in to
+      ? technique.named[to.named]
+      : 'lye' in to
+        ? lyeQuestions.topics[to.lye]
+        : technique.topics[to.technique];
+  return matterPart(of, answeredTo(id, to, context), { told, asked });
 }
 
 /** Of a matter the sentences that tell it, the whole of it below. */
@@ -96,9 +111,9 @@ async function commandPart(of: Part, before: Ran, { context }: Asked): Promise<R
     return topic ? topicReply(topic, context) : undefined;
   }
   const next = command === 'match' ? AFTER_MATCH[of] : command === 'dose' ? AFTER_DOSE[of] : undefined;
-  if (next) return techniqueAnswer(next, context);
+  if (next) return techniqueAnswer(next, '', context);
   if (command === 'colourant check' && (of === 'instead' || of === 'when'))
-    return techniqueAnswer(of === 'when' ? 'when-colour' : 'colours-that-stay', context);
+    return techniqueAnswer(of === 'when' ? 'when-colour' : 'colours-that-stay', '', context);
   if (!UNFOLDS.has(of) || !/^(?:dose|match|colourant check|preview)$/u.test(command)) return undefined;
   const reply = await leanedRun([before], { isAgain: true, context });
   if (!reply) return undefined;

@@ -1,6 +1,6 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Caution, Reply } from '../../src/conversation/reply.ts';
-import { answerTo } from '../../src/engine/questions/technique/answer-to.ts';
+import { type AnswerTo, answerTo } from '../../src/engine/questions/technique/answer-to.ts';
 import {
   type Technique,
   WITH_DRY_POWDER,
@@ -9,9 +9,12 @@ import {
 import { topicReply } from './matter.ts';
 
 /** What is said to a technique, with the caution of what is at hand. `question`: tells which part of it is asked about; empty where none is known. */
-export function techniqueAnswer(technique: Technique, question: string, context: Context): Reply {
+export const techniqueAnswer = (technique: Technique, question: string, context: Context): Reply =>
+  answeredTo(technique, answerTo(technique, question), context);
+
+/** One of the answers of a technique, or the part of it that is known already. */
+export function answeredTo(technique: Technique, to: AnswerTo, context: Context): Reply {
   const { say } = context;
-  const to = answerTo(technique, question);
   if ('lye' in to) return led(technique, topicReply(to.lye, context));
   const { answer, why } = 'named' in to ? say.technique.named[to.named] : say.technique.topics[to.technique];
   return {

@@ -82,6 +82,16 @@ describe('what an answer was understood as', () => {
       kind: 'technique',
       id: 'layers-how',
     });
+    expect(understood({ understood: { technique: 'natural-colours', named: 'natural-pink' } })).toEqual({
+      kind: 'technique',
+      id: 'natural-colours',
+      named: 'natural-pink',
+    });
+    // A technique that is answered from near lye leans on what was said there.
+    expect(understood({ understood: { technique: 'goggles-gloves', lye: 'glass-jug' } })).toEqual({
+      kind: 'matter',
+      id: 'glass-jug',
+    });
     expect(understood({ understood: { lye: 'glass-jug' } })).toEqual({ kind: 'matter', id: 'glass-jug' });
     expect(understood({ emergency: { id: 'lye-eye', also: ['lye-skin'] } })).toEqual({
       kind: 'emergency',

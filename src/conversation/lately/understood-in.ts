@@ -3,6 +3,7 @@ import { EMERGENCY_IDS } from '../../engine/hazards/index.ts';
 import { JOBS } from '../../engine/questions/jobs.ts';
 import type { Before } from '../../engine/questions/leaning/before.ts';
 import { LYE_TOPIC_ORIGINS, type LyeTopic } from '../../engine/questions/lye/topic.ts';
+import { NAMED_ANSWERS } from '../../engine/questions/technique/parts.ts';
 import { isTechnique } from '../../engine/questions/technique/topic.ts';
 import type { Given, Origin, Question } from '../question.ts';
 
@@ -25,6 +26,7 @@ const emergency = z.object({
 const understood = z.object({
   understood: z.object({
     technique: z.string().optional(),
+    named: z.enum(NAMED_ANSWERS).optional().catch(undefined),
     lye: z.string().optional(),
     job: z.enum(JOBS).optional().catch(undefined),
     command: z.string().optional(),
@@ -61,14 +63,17 @@ export function understoodIn(question: Question | Origin, data: object): Before 
 
 function ofRead({
   technique,
+  named,
   lye,
   job,
   command,
   given = {},
   facts,
 }: z.infer<typeof understood>['understood']): Before | undefined {
-  if (technique !== undefined && isTechnique(technique)) return { kind: 'technique', id: technique };
+  // A technique that is answered from near lye is told by what was said of lye.
   if (lye !== undefined && isTopic(lye)) return { kind: 'matter', id: lye };
+  if (technique !== undefined && isTechnique(technique))
+    return { kind: 'technique', id: technique, ...(named && { named }) };
   if (command === undefined || !LEANT_ON.has(command) || Object.keys(given).length === 0) return undefined;
   return { kind: 'command', job, command, given, wish: facts?.target?.text };
 }

@@ -1,6 +1,7 @@
 import type { EmergencyId } from '../../hazards/index.ts';
 import type { Job } from '../jobs.ts';
 import type { LyeTopic } from '../lye/topic.ts';
+import type { NamedAnswer } from '../technique/parts.ts';
 import type { Technique } from '../technique/topic.ts';
 
 /** A command that a question was answered with, and its options as texts. */
@@ -17,7 +18,8 @@ export type Ran = {
 /** What the question before was understood as: all that a later one can lean on. */
 export type Before =
   | Ran
-  | { readonly kind: 'technique'; readonly id: Technique }
+  /** `named`: the part of it that was answered. */
+  | { readonly kind: 'technique'; readonly id: Technique; readonly named?: NamedAnswer | undefined }
   | { readonly kind: 'matter'; readonly id: LyeTopic }
   | { readonly kind: 'emergency'; readonly ids: readonly EmergencyId[] };
 

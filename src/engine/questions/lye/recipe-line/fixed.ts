@@ -39,7 +39,8 @@ const PUT_RIGHT = new RegExp(
 );
 
 /** The same figure, said to be meant. */
-const YES_SO = /^[ ;,]*(?:yes|yeah|si|really|correct|right|de verdad|i do mean|asi es),? (?<figure>\d{1,2}(?:[.,]\d)?)(?: ?(?:%|percent|por ciento))?(?= *(?:[;,.](?!\d)|$))/u;
+const YES_SO =
+  /^[ ;,]*(?:yes|yeah|si|really|correct|right|de verdad|i do mean|asi es),? (?<figure>\d{1,2}(?:[.,]\d)?)(?: ?(?:%|percent|por ciento))?(?= *(?:[;,.](?!\d)|$))/u;
 
 const STRENGTH = new RegExp(
   `(?<![\\p{L}\\d])(?:lejia de )?${LYE} (?:at|al|de|a) (3[1-9]|40) ?%(?! ?(?:de |of )?(?:${FAT}|solu|disol|conc))`,
