@@ -132,6 +132,8 @@ describe('after the lye of a recipe', () => {
     ['swap the coconut for lard', '800 g olive, 200 g lard', '5'],
     ['cambia el coco por manteca de cerdo', '800 g olive, 200 g manteca de cerdo', '5'],
     ['lard instead of the coconut', '800 g olive, 200 g lard', '5'],
+    ['add 50 g castor', '800 g olive, 200 g coconut, 50 g castor', '5'],
+    ['añade 50 g de ricino', '800 g olive, 200 g coconut, 50 g ricino', '5'],
     ['and water', '800 g olive, 200 g coconut', '5'],
   ])('“%s” is the whole recipe, changed in that alone', (turn, oils, superfat) => {
     expect(given(LYE, turn)).toEqual([{ plan: { oils, superfat } }]);
@@ -143,6 +145,10 @@ describe('after the lye of a recipe', () => {
     'swap the palm for lard',
     'swap the coconut for butter flavour',
     'swap the coconut for olive',
+    // In addition or instead? More of the same, or so much in all?
+    'and 50 g castor',
+    'no, 700 g olive',
+    'add 100 g olive',
     'at 80%',
     'of batter',
   ])('“%s” asks for the whole recipe', turn => {
@@ -157,6 +163,14 @@ describe('after the lye of a recipe', () => {
   test('a recipe that tells not every weight is changed in nothing', () => {
     const shares = ran('plan', { oils: 'olive 60%, coconut 40%', size: '1 kg' }, 'lye');
     expect(leaning(shares, 'half that')).toEqual({ kind: 'asks', lacks: 'whole-recipe' });
+  });
+
+  test('what is told beside the oils as an amount would have to be scaled too, and is not', () => {
+    const wet = ran('plan', { oils: '500 g olive', water: '150 g' });
+    expect(leaning(wet, 'double it')).toEqual({ kind: 'asks', lacks: 'whole-recipe' });
+    expect(leaning(wet, 'add 50 g castor')).toEqual({ kind: 'asks', lacks: 'whole-recipe' });
+    const strong = ran('plan', { oils: '500 g olive', water: '30% lye' });
+    expect(given(strong, 'double it')).toEqual([{ plan: { oils: '1000 g olive', water: '30% lye' } }]);
   });
 
   test('of two superfats neither is chosen', () => {
