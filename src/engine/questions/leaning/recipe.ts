@@ -25,7 +25,7 @@ function piecesOf(oils: string): readonly Piece[] | undefined {
 
 const listed = (pieces: readonly Piece[]): string =>
   pieces
-    .map(({ figure, unit, name }) => `${Number(figure.toFixed(unit === 'g' ? 1 : 3))} ${unit} ${name}`)
+    .map(({ figure, unit, name }) => `${Number(figure.toFixed(unit === 'g' ? 1 : 4))} ${unit} ${name}`)
     .join(', ');
 
 /** Grams of all oils of a list; undefined where it is read in another way than by weights. */
