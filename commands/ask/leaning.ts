@@ -47,10 +47,12 @@ async function answered(lean: Lean, before: Before | undefined, asked: Asked): P
       if (lean.of === 'which-cup') return await cupsTold(context);
       return (
         (before && (await partReply(lean.of, before, asked))) ??
-        (FOR_ALL.has(lean.of) ? undefined : askedFor('which-thing', undefined, context))
+        (FOR_ALL.has(lean.of) || isRecipe(before) ? undefined : askedFor('which-thing', undefined, context))
       );
   }
 }
+
+const isRecipe = (before: Before | undefined): boolean => before?.kind === 'command' && isOfLye(before);
 
 /** Which cups and spoons the figures are in. */
 async function cupsTold({ store, asker, say }: Context): Promise<Reply> {

@@ -2,6 +2,8 @@ import { type Message, type REST, Routes } from 'discord.js';
 import type { Conversation } from '../conversation/conversation.ts';
 import type { Origin } from '../conversation/question.ts';
 import { firstAidForWords, receive } from '../conversation/receive.ts';
+import type { Talk } from '../engine/questions/leaning/before.ts';
+import type { Lean } from '../engine/questions/leaning/lean.ts';
 import { unaccented } from '../engine/text/unaccented.ts';
 import { languageOf, wordsIn } from '../words/index.ts';
 import { requestOf } from './post.ts';
@@ -59,9 +61,10 @@ async function isQuestion(
     import('../engine/questions/soap-words.ts'),
   ]);
   const { leanOf } = await import('../engine/questions/leaning/lean.ts');
-  const lean = leanOf(wordsTo(content), lately?.before(origin));
+  const talk = lately?.before(origin);
+  const lean = leanOf(wordsTo(content), talk);
   // Among members only what surely goes on from an answer of ours, asked by the same member, is for us.
-  if (lean && lean.kind !== 'fine') return isToUs || (lean.kind === 'runs' && content.includes('?'));
+  if (lean && lean.kind !== 'fine') return isToUs || (content.includes('?') && isSameAgain(lean, talk));
   const { readings, facts } = readQuestion(content);
   const [reading] = readings;
   if (!reading || OWN.has(reading.job)) return false;
@@ -71,6 +74,12 @@ async function isQuestion(
   const isTalk = reading.job === 'help' || (reading.job === 'diagnose' && !tellsFlaw);
   return content.includes('?') && reading.score >= SURE && reading.missing.length === 0 && !isTalk;
 }
+
+/** The command of before with a change in it: “is it safe?” may be asked of anybody. */
+const isSameAgain = (lean: Lean, talk: Talk | undefined): boolean =>
+  lean.kind === 'runs' &&
+  talk?.last.kind === 'command' &&
+  lean.readings.every(({ command }) => talk.last.kind === 'command' && command === talk.last.command);
 
 /** What a note says, without whom it calls. */
 const wordsTo = (content: string): string => content.replace(/<@!?\d+>/gu, ' ').trim();

@@ -45,6 +45,22 @@ test('notes that mention us lean on one another, and on nobody else’s', async 
   expect(asked.text).not.toMatch(/gold/u);
 });
 
+test('where we may read along, only a change of what was asked is answered unasked, where it is asked', async () => {
+  await using along = await openRoom({ whole: true, readsMessages: true });
+  const gil = along.group.addMember({ name: 'Gil' });
+  const ours = () => gil.sees().filter(({ raw }) => raw.author.id === along.host.botId);
+  const answered = (count: number) => expect.poll(() => ours().length, { timeout: 30_000 }).toBe(count);
+  await gil.postMessage(`<@${along.host.botId}> how much gold mica for 2 cups?`);
+  await answered(1);
+  // These two may be said to anybody.
+  await gil.postMessage('is it safe?');
+  await gil.postMessage('and for 3 cups');
+  await gil.postMessage('and for 4 cups?');
+  await answered(2);
+  expect(ours().some(({ text }) => /gold mica .*for 4 cups/u.test(text))).toBe(true);
+  expect(along.faults).toEqual([]);
+});
+
 test('in private a turn needs no mention', async () => {
   await answerTo(room.member, 'how much gold mica for 2 cups', 'bot-dm');
   expect((await answerTo(room.member, 'and in grams', 'bot-dm')).text).toMatch(

@@ -1,12 +1,13 @@
+import { knownOil } from '../../batch/oils/find-oil.ts';
 import type { LyeTopic } from '../lye/topic.ts';
 import type { Technique } from '../technique/topic.ts';
 import { type Aspect, aspectIn } from './asked-of-it.ts';
 import { type Before, isOfLye, type Laid, type Ran, type Talk } from './before.ts';
 import { laidOver } from './laid.ts';
-import { openedTurn } from './plain.ts';
-import { swappedOil } from './recipe.ts';
+import { type Opened, openedTurn } from './plain.ts';
+import { addedOil, swappedOil } from './recipe.ts';
 import { type Slots, slotsOf } from './slots.ts';
-import { fineTurn, languageTurn, swapTurn } from './turns.ts';
+import { fineTurn, languageTurn, oilTurn, swapTurn } from './turns.ts';
 
 /** What a turn that leans on nothing that is kept lacks: what is asked back for. */
 export type Lack = 'amount-of' | 'name-for' | 'of-what' | 'what-happened' | 'whole-recipe' | 'which-thing';
@@ -39,7 +40,7 @@ export function leanOf(typed: string, talk: Talk | undefined): Lean | undefined 
   if (languageTurn(typed) !== undefined)
     return before ? { kind: 'again' } : { kind: 'asks', lacks: 'of-what' };
   if (before?.kind === 'command') {
-    const swapped = swapLaid(turn.text, before);
+    const swapped = swapLaid(turn.text, before) ?? oilLaid(turn, before);
     if (swapped) return swapped;
   }
   if (before && ONLY_LYE.test(turn.text) && !isHarm(before)) return { kind: 'matter', id: 'spooned-lye' };
@@ -129,6 +130,14 @@ function swapLaid(text: string, before: Ran): Lean | undefined {
   const swap = isOfLye(before) ? swapTurn(text) : undefined;
   if (!swap) return undefined;
   const laid = swappedOil(before, swap.out, swap.into);
+  return laid ? { kind: 'runs', readings: [laid] } : { kind: 'asks', lacks: 'whole-recipe' };
+}
+
+/** "And 50 g castor" after a recipe: in addition, or instead? It is asked unless the words say it. */
+function oilLaid({ text, leads }: Opened, before: Ran): Lean | undefined {
+  const oil = isOfLye(before) ? oilTurn(text) : undefined;
+  if (!oil || knownOil(oil.name) === undefined || !(oil.isAdded || leads.length > 0)) return undefined;
+  const laid = oil.isAdded ? addedOil(before, oil.amount, oil.name) : undefined;
   return laid ? { kind: 'runs', readings: [laid] } : { kind: 'asks', lacks: 'whole-recipe' };
 }
 

@@ -25,7 +25,7 @@ function piecesOf(oils: string): readonly Piece[] | undefined {
 
 const listed = (pieces: readonly Piece[]): string =>
   pieces
-    .map(({ figure, unit, name }) => `${Number(figure.toFixed(unit === 'g' ? 1 : 3))} ${unit} ${name}`)
+    .map(({ figure, unit, name }) => `${Number(figure.toFixed(unit === 'g' ? 1 : 4))} ${unit} ${name}`)
     .join(', ');
 
 /** Grams of all oils of a list; undefined where it is read in another way than by weights. */
@@ -34,9 +34,16 @@ const gramsOf = (oils: string): number | undefined => unlessRefused(() => readOi
 /** Nothing is said of a recipe that does not come out as what was asked, grams. */
 const NEAR_G = 1;
 
-/** The same recipe with every oil so many times: undefined where its weights are not all told. */
+/** Options that stay right whatever the size: any other may be an amount that would have to be scaled too. */
+const OF_ANY_SIZE: ReadonlySet<string> = new Set(['oils', 'superfat', 'lye', 'water']);
+const isOfAnySize = ({ given }: Laid): boolean =>
+  Object.keys(given).every(name => OF_ANY_SIZE.has(name)) &&
+  (given.water === undefined || given.water.includes('%'));
+
+/** The same recipe with every oil so many times: undefined where its weights are not all told, or more than them would change. */
 export function timesRecipe(laid: Laid, times: number): Laid | undefined {
   const { oils = '' } = laid.given;
+  if (!isOfAnySize(laid)) return undefined;
   const [pieces, whole] = [piecesOf(oils), gramsOf(oils)];
   if (!pieces || whole === undefined) return undefined;
   const scaled = listed(pieces.map(piece => ({ ...piece, figure: piece.figure * times })));
@@ -67,6 +74,15 @@ export function swappedOil(laid: Laid, out: string, into: string): Laid | undefi
   if (at === undefined || others.length > 0 || isIn) return undefined;
   const oils = listed(pieces.map((piece, place) => (place === at ? { ...piece, name: into } : piece)));
   return gramsOf(oils) === undefined ? undefined : { ...laid, given: { ...laid.given, oils } };
+}
+
+/** The same recipe with one oil more; undefined unless it is known and not in it. */
+export function addedOil(laid: Laid, amount: string, name: string): Laid | undefined {
+  const { oils = '' } = laid.given;
+  if (!piecesOf(oils) || knownOil(name) === undefined || namesOilOf(laid, name) || !isOfAnySize(laid))
+    return undefined;
+  const all = `${oils}, ${amount} ${name}`;
+  return gramsOf(all) === undefined ? undefined : { ...laid, given: { ...laid.given, oils: all } };
 }
 
 /** More is hardly a superfat, percent. */

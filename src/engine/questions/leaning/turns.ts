@@ -67,3 +67,16 @@ export function swapTurn(text: string): { readonly out: string; readonly into: s
   }
   return undefined;
 }
+
+const ONE_OIL =
+  /^(?:(add|adding|plus|anad\p{L}*|agreg\p{L}*|sum[ao]\p{L}*|mas|i add(?:ed)?|if i add|le pongo) )?(\d+(?:[.,]\d+)? ?(?:g|kg|oz|lbs?|grams?|gramos?|onzas?)) (?:more )?(?:of |de )?(\p{L}+(?: \p{L}+){0,3})$/u;
+
+/** "Add 50 g castor", "and 50 g castor": one oil with its weight, and whether it is said to come in addition. */
+export function oilTurn(
+  text: string,
+): { readonly isAdded: boolean; readonly amount: string; readonly name: string } | undefined {
+  const [, verb, amount, name] = ONE_OIL.exec(text) ?? [];
+  return amount === undefined || name === undefined
+    ? undefined
+    : { isAdded: verb !== undefined, amount, name };
+}

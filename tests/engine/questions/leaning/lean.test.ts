@@ -86,6 +86,25 @@ describe('after a dose', () => {
     ]);
   });
 
+  test.each([
+    ['a quarter of that', '500 g batter', '25% of full'],
+    ['la cuarta parte', '500 g batter', '25% of full'],
+    ['a third of it', '666.7 g batter', '33% of full'],
+    ['triple', '6000 g batter', '300% of full'],
+    ['el doble', '4000 g batter', '200% of full'],
+    ['la mitad', '1000 g batter', '50% of full'],
+  ])('“%s” is so much of the batter, or of the colour', (turn, portion, strength) => {
+    const two = ran('dose', { colourant: 'ultramarine blue', portion: '2000 g batter' });
+    expect(given(two, turn)).toMatchObject([{ dose: { portion } }, { dose: { strength } }]);
+  });
+
+  test('a bare figure of batter or oils is grams from 100 on, and so many of the same unit below', () => {
+    expect(given(CUPS, '100 of batter')).toMatchObject([{ dose: { portion: '100 g batter' } }]);
+    expect(given(CUPS, 'quiero decir 500 de aceites')).toMatchObject([{ dose: { portion: '500 g oils' } }]);
+    expect(given(CUPS, '99 of batter')).toMatchObject([{ dose: { portion: '99 cups batter' } }]);
+    expect(given(CUPS, 'and for 3')).toMatchObject([{ dose: { portion: '3 cups' } }]);
+  });
+
   test('a unit that is asked for changes no amount', () => {
     expect(leaning(MICA, 'and in grams')).toMatchObject({
       kind: 'runs',
@@ -128,10 +147,13 @@ describe('after the lye of a recipe', () => {
     ['and for 600 g', '480 g olive, 120 g coconut', '5'],
     ['at 8%', '800 g olive, 200 g coconut', '8'],
     ['15 then', '800 g olive, 200 g coconut', '15'],
+    ['at 30%', '800 g olive, 200 g coconut', '30'],
     ['con 3% de sobreengrasado', '800 g olive, 200 g coconut', '3'],
     ['swap the coconut for lard', '800 g olive, 200 g lard', '5'],
     ['cambia el coco por manteca de cerdo', '800 g olive, 200 g manteca de cerdo', '5'],
     ['lard instead of the coconut', '800 g olive, 200 g lard', '5'],
+    ['add 50 g castor', '800 g olive, 200 g coconut, 50 g castor', '5'],
+    ['añade 50 g de ricino', '800 g olive, 200 g coconut, 50 g ricino', '5'],
     ['and water', '800 g olive, 200 g coconut', '5'],
   ])('“%s” is the whole recipe, changed in that alone', (turn, oils, superfat) => {
     expect(given(LYE, turn)).toEqual([{ plan: { oils, superfat } }]);
@@ -143,10 +165,26 @@ describe('after the lye of a recipe', () => {
     'swap the palm for lard',
     'swap the coconut for butter flavour',
     'swap the coconut for olive',
-    'at 80%',
+    // In addition or instead? More of the same, or so much in all?
+    'and 50 g castor',
+    'no, 700 g olive',
+    'add 100 g olive',
+    'at 31%',
     'of batter',
   ])('“%s” asks for the whole recipe', turn => {
     expect(leaning(LYE, turn)).toEqual({ kind: 'asks', lacks: 'whole-recipe' });
+  });
+
+  test('a third of kilos comes out to the gram', () => {
+    const kilos = ran('plan', { oils: '1 kg olive, 1 kg coconut, 1 kg lard, 1 kg palm' });
+    expect(given(kilos, 'a third of that')).toEqual([
+      { plan: { oils: '0.3333 kg olive, 0.3333 kg coconut, 0.3333 kg lard, 0.3333 kg palm' } },
+    ]);
+  });
+
+  test('a weight that can be read in two ways is scaled in neither', () => {
+    const thousands = ran('plan', { oils: '1.000 g olive' });
+    expect(leaning(thousands, 'half that')).toEqual({ kind: 'asks', lacks: 'whole-recipe' });
   });
 
   test('a figure alone is a superfat only where one was told', () => {
@@ -157,6 +195,14 @@ describe('after the lye of a recipe', () => {
   test('a recipe that tells not every weight is changed in nothing', () => {
     const shares = ran('plan', { oils: 'olive 60%, coconut 40%', size: '1 kg' }, 'lye');
     expect(leaning(shares, 'half that')).toEqual({ kind: 'asks', lacks: 'whole-recipe' });
+  });
+
+  test('what is told beside the oils as an amount would have to be scaled too, and is not', () => {
+    const wet = ran('plan', { oils: '500 g olive', water: '150 g' });
+    expect(leaning(wet, 'double it')).toEqual({ kind: 'asks', lacks: 'whole-recipe' });
+    expect(leaning(wet, 'add 50 g castor')).toEqual({ kind: 'asks', lacks: 'whole-recipe' });
+    const strong = ran('plan', { oils: '500 g olive', water: '30% lye' });
+    expect(given(strong, 'double it')).toEqual([{ plan: { oils: '1000 g olive', water: '30% lye' } }]);
   });
 
   test('of two superfats neither is chosen', () => {
