@@ -63,12 +63,12 @@ const SEEN = ['seen'];
 const ANY = ['seen', 'possibly'];
 
 /** What the reading reached when it was made, a little less: it may not get worse unseen. */
-const MEAN_SEEN = 0.42;
-const MEAN_POSSIBLY = 0.67;
-const OWN_POSSIBLY = 0.76;
+const MEAN_SEEN = 0.5;
+const MEAN_POSSIBLY = 0.72;
+const OWN_POSSIBLY = 0.8;
 const NOTHING_TOLD = 0.7;
 /** Of source two it outlines fewer bars than of any other. */
-const BARS_LOST = 0.035;
+const BARS_LOST = 0.03;
 
 const EDGES = [0, 0.02, 0.1, 0.3, 0.5, 0.7, 0.9, 1.001] as const;
 

@@ -28,7 +28,7 @@ from views import WHOLE, training_view  # noqa: E402
 from watch import Watched  # noqa: E402
 
 # How many pictures of a batch each renderer gives, in parts. Those that draw on a device go evenly, `things` slower.
-# An eighth from the one that is new.
+# A tenth from the one that is new.
 SHARES = {"bulk": 0.7, "geometry": 0.9, "textures": 0.9, "draw_relief": 0.9, "draw_volume": 0.9, "draw_scatter": 1, "draw_slab": 1.1,
           "draw_pane": 1.1, "draw_stall": 1.2, "draw_curd": 1.2, "draw_grain": 1.2, "draw_press": 1.4, "draw_bench": 1.4, "marched": 1,
           "boxes": 1, "traced": 1.1, "solids": 1.2, "cured": 1.5, "posed": 2.4, "things": 0.6}
