@@ -41,7 +41,7 @@ export async function techniqueReply(
   // Last, since these look a question through from end to end, and most ask for no technique.
   if (!first || isAnotherMatter(question, first, read)) return undefined;
   if (first.matter === 'chat') return chatReply(question, context);
-  if (first.matter === 'vague-trouble') return await troubleReply(question, context);
+  if (first.matter === 'vague-trouble') return await troubleReply(question, read, context);
   if (first.matter === 'colour-families') {
     const given = colourGivenReply(question, read, context);
     if (given) return given;
