@@ -60,8 +60,25 @@ const OF_FATE: ReadonlySet<Matter> = new Set<Matter>(['botanicals', 'colour-fami
 const isSurely = (reading: QuestionRead['readings'][number] | undefined, job: Job): boolean =>
   reading?.job === job && reading.score >= SURE_JOB;
 
+/** Near lye a wrong answer is worse than none, and what is learned of lye's own matters is asked behind. */
+const BESIDE_LYE = 0.7;
+const NEAR_LYE: ReadonlySet<Matter> = new Set<Matter>([
+  'lye-cloudy',
+  'lye-spilt-surface',
+  'lye-nerves',
+  'water-amount',
+  'no-trace',
+  'goggles-gloves',
+  'children-helping',
+  'kitchen-tools',
+]);
+
 /** How likely a matter has to be beside what else was read of a question. */
 function leastBeside(matter: Matter, read: QuestionRead, question: string): number {
+  return Math.max(NEAR_LYE.has(matter) ? BESIDE_LYE : 0, besideRead(matter, read, question));
+}
+
+function besideRead(matter: Matter, read: QuestionRead, question: string): number {
   const [reading] = read.readings;
   if (read.outside === 'medical' || read.outside === 'lye-elsewhere') return Number.POSITIVE_INFINITY;
   // Custard and wax go thick and split too.
