@@ -15,7 +15,7 @@ const KINDS = [
   [
     'wellDone',
     whole(
-      String.raw`done it|did it|made (?:it|my|it)|finished|poured|first (?:ever )?(?:swirl|soap|batch)|in the mou?ld|pics?|photos?|pictures?|ya (?:lo )?(?:quedo|hice|esta)|listo|fotos?`,
+      'done it|did it|made (?:it|my|it)|finished|poured|first (?:ever )?(?:swirl|soap|batch)|in the mou?ld|pics?|photos?|pictures?|ya (?:lo )?(?:quedo|hice|esta)|listo|fotos?',
     ),
   ],
   [

@@ -15,7 +15,8 @@ const HUE_OR_HUE =
 /** Whether the colour of the one thing that is named is asked, in so many words: "alkanet what colour do you get", "madder pink or red". */
 export function asksItsColour(question: string, { facts }: QuestionRead): boolean {
   const plain = unaccented(question).toLowerCase();
-  return facts.named.length === 1 && (ASKS_COLOUR.test(plain) || HUE_OR_HUE.test(plain));
+  const isOfAmount = facts.portion !== undefined || facts.powder !== undefined || /\d/u.test(plain);
+  return facts.named.length === 1 && !isOfAmount && (ASKS_COLOUR.test(plain) || HUE_OR_HUE.test(plain));
 }
 
 /** Which colour a plant or a mineral that is named gives; undefined where none is named, or nothing is known of it. */
@@ -34,7 +35,13 @@ export function colourGivenReply(
     kind: 'reply',
     headline,
     data: {
-      understood: { technique: 'colour-families', command: 'help', given: {}, gives: id ?? plant?.name },
+      understood: {
+        technique: 'colour-families',
+        job: 'survives-lye',
+        command: 'colourant check',
+        given: { item: plant?.name ?? facts.named[0] },
+        facts,
+      },
     },
     blocks: [{ kind: 'text', text: say.plants.test }],
     cautions: [],

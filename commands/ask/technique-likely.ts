@@ -16,8 +16,8 @@ const SURE_JOB = 0.9;
 const BESIDE_JOB = 0.65;
 /** Which of two is stronger, and an answer that is doubted, are asked in the words of any matter. */
 const BESIDE_ASKED = 0.95;
-/** Chat that only sounds like a doubt. */
-const BESIDE_CHAT = 0.5;
+/** Who is taken to chat is told nothing: less sure, it is read in the usual way. */
+const BESIDE_CHAT = 0.55;
 /** What happened is told, with signs of it, in so many words at most: from here on the matter stands first; in more the flaw does. */
 const BESIDE_FLAW = 0.8;
 const SHORTLY = 9;
@@ -54,21 +54,46 @@ const OF_BUSINESS: ReadonlySet<Matter> = new Set<Matter>(['buy-where', 'label-se
 /** These have answers of their own where they are asked for at all. */
 const ASKED: ReadonlySet<Job> = new Set<Job>(['compare', 'doubt']);
 
+/** What becomes of a plant is told as well by what colours it. */
+const BESIDE_FATE = 0.88;
+const OF_FATE: ReadonlySet<Matter> = new Set<Matter>(['botanicals', 'colour-families']);
+const isSurely = (reading: QuestionRead['readings'][number] | undefined, job: Job): boolean =>
+  reading?.job === job && reading.score >= SURE_JOB;
+
+/** Near lye a wrong answer is worse than none, and what is learned of lye's own matters is asked behind. */
+const BESIDE_LYE = 0.7;
+const NEAR_LYE: ReadonlySet<Matter> = new Set<Matter>([
+  'lye-cloudy',
+  'lye-spilt-surface',
+  'lye-nerves',
+  'water-amount',
+  'no-trace',
+  'goggles-gloves',
+  'children-helping',
+  'kitchen-tools',
+]);
+
 /** How likely a matter has to be beside what else was read of a question. */
 function leastBeside(matter: Matter, read: QuestionRead, question: string): number {
+  return Math.max(NEAR_LYE.has(matter) ? BESIDE_LYE : 0, besideRead(matter, read, question));
+}
+
+function besideRead(matter: Matter, read: QuestionRead, question: string): number {
   const [reading] = read.readings;
   if (read.outside === 'medical' || read.outside === 'lye-elsewhere') return Number.POSITIVE_INFINITY;
   // Custard and wax go thick and split too.
   if (IN_THE_POT.has(matter) && (isNamedElsewhere(read) || !isOurPot(read))) return Number.POSITIVE_INFINITY;
-  if (read.outside === 'business' && OF_BUSINESS.has(matter)) return BESIDE_FIELD;
+  if (read.outside === 'business' && OF_BUSINESS.has(matter)) return BESIDE_JOB;
   if (isNamedElsewhere(read) || (read.outside === 'other' && read.elsewhere >= MOST_SURELY_ELSEWHERE))
     return BESIDE_SURE_FIELD;
   if (isLikelyElsewhere(read)) return BESIDE_FIELD;
   if (isFlawTold(read)) return wordsIn(question) <= SHORTLY ? BESIDE_FLAW : BESIDE_STORY;
   const isSure = reading !== undefined && reading.score >= SURE_JOB && reading.missing.length === 0;
+  if (isSurely(reading, 'survives-lye') && OF_FATE.has(matter)) return BESIDE_FATE;
+  if (isSurely(reading, 'plan') && read.facts.portion !== undefined) return BESIDE_ASKED;
+  if (matter === 'chat') return reading?.job === 'doubt' || !isSure ? BESIDE_CHAT : BESIDE_JOB;
   // Of a flaw without a sign nothing is known yet, and help is no more than a list.
   if (!isSure || reading.job === 'help' || reading.job === 'diagnose') return LIKELY;
-  if (matter === 'chat' && reading.job === 'doubt') return BESIDE_CHAT;
   return ASKED.has(reading.job) ? BESIDE_ASKED : BESIDE_JOB;
 }
 

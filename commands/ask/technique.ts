@@ -15,6 +15,7 @@ import { asksItsColour, colourGivenReply } from './colour-given.ts';
 import { askFollowUps } from './follow-ups.ts';
 import { keepLines } from './kept-lines.ts';
 import { filled } from './options-of.ts';
+import { isBarredScent } from './scents.ts';
 import { techniqueAnswer } from './technique-answer.ts';
 import { LIKELY, likeliestIn, standsOver } from './technique-likely.ts';
 import { troubleReply } from './trouble.ts';
@@ -39,9 +40,10 @@ export async function techniqueReply(
   if (itsColour) return itsColour;
   const [first, second] = await likeliestIn(question, read);
   // Last, since these look a question through from end to end, and most ask for no technique.
-  if (!first || isAnotherMatter(question, first, read)) return undefined;
+  if (!first || isAnotherMatter(question, first, read) || isBarredScent(question, read, context))
+    return undefined;
   if (first.matter === 'chat') return chatReply(question, context);
-  if (first.matter === 'vague-trouble') return await troubleReply(question, context);
+  if (first.matter === 'vague-trouble') return await troubleReply(question, read, context);
   if (first.matter === 'colour-families') {
     const given = colourGivenReply(question, read, context);
     if (given) return given;

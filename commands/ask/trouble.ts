@@ -1,6 +1,7 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Choice, Reply } from '../../src/conversation/reply.ts';
 import { lineOf } from '../../src/conversation/typed/line-of.ts';
+import type { QuestionRead } from '../../src/engine/questions/read.ts';
 import { foldedColour, isColourWord } from '../../src/engine/text/colours/folded-colours.ts';
 import { askFollowUps } from './follow-ups.ts';
 import { keepLines } from './kept-lines.ts';
@@ -9,15 +10,26 @@ import { keepLines } from './kept-lines.ts';
 const MOST_OFTEN = ['thick-now', 'riced-now', 'changed-in-pot', 'rising-now', 'no-lumps'] as const;
 
 /** A cry that names nothing is asked one thing: what happened, with what happens most to choose from. */
-export async function troubleReply(question: string, context: Context): Promise<Reply> {
+export async function troubleReply(
+  question: string,
+  { readings: [reading] }: QuestionRead,
+  context: Context,
+): Promise<Reply> {
   const { technique, ask } = context.say;
   const colour = (question.match(/\p{L}+/gu) ?? []).find(word => isColourWord(foldedColour(word)));
   if (colour !== undefined) return wantedOrTurned(colour.toLowerCase(), context);
-  await keepLines([lineOf('first-aid', {})], context);
+  const isHelp = reading?.job === 'help';
+  await keepLines([lineOf('first-aid', {}), lineOf('help', {})], context);
   return {
     kind: 'reply',
     headline: ask.trouble.headline,
-    data: { understood: { command: 'ask', given: {}, askedBack: true } },
+    data: {
+      understood: {
+        ...(isHelp ? { job: 'help', command: 'help' } : { command: 'ask' }),
+        given: {},
+        askedBack: true,
+      },
+    },
     blocks: [{ kind: 'text', text: ask.trouble.why }],
     cautions: [],
     choices: [
@@ -27,6 +39,7 @@ export async function troubleReply(question: string, context: Context): Promise<
         label: ask.ratherThat({ job: technique.matters[id] }),
         follow: askFollowUps.technique.with({ technique: id }),
       })),
+      run(ask.ratherThat({ job: ask.jobs.help }), 1, context),
     ],
   };
 }

@@ -55,6 +55,7 @@ describe('a cry that names nothing', () => {
         'I meant: the colour turned in the pot',
         'I meant: it is rising out of the mould',
         'I meant: how do I get lumps out?',
+        'I meant: what I can do',
       ]);
     },
   );

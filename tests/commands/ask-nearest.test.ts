@@ -42,8 +42,8 @@ describe('where no pattern fits', () => {
   });
 
   test.each([
-    ['is it bad that lye water is not clear', 'en'],
-    ['puedo usar la olla del cocido después del jabón', 'es'],
+    ['can i make soap on a boat with lye', 'en'],
+    ['se puede llevar la sosa en el coche', 'es'],
   ])('%s: what it may be about is offered, and a press answers it', async line => {
     const answer = await asked(line);
     expect(answer.data).toMatchObject({ understood: { lye: 'unsure' } });

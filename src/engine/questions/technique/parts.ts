@@ -188,7 +188,7 @@ export const PARTS: Readonly<Partial<Record<Technique, readonly Part[]>>> = {
     { words: of(String.raw`alumin\w*|ally|foil|tin|zinc|galvani\w*|lata`), lye: 'aluminium' },
     {
       words: of(
-        String.raw`glass|vidrio|cristal|pyrex|wood\w*|madera|which (?:plastic|bowl)|plastic\w*|bowl|bol|enamel\w*|esmaltad\w*|pp|jug for lye`,
+        String.raw`glass|vidrio|cristal|wood\w*|madera|which (?:plastic|bowl)|plastic\w*|bowl|bol|enamel\w*|esmaltad\w*|pp|jug for lye`,
       ),
       lye: 'vessel',
     },
