@@ -105,6 +105,16 @@ describe('oil that was lost before the lye is weighed anew', () => {
   });
 });
 
+test('a fat by the name of its animal is no animal, and an animal is one beside it', async () => {
+  const text = await ask('manteca de chancho 450 g, coco 170 g y ricino 30 g, ¿cuánta sosa?', 'es-ES');
+  expect(text).toContain('g de NaOH');
+  expect(
+    await ask('olvidé echar el coco. quedó solo 600 de manteca de chancho con 92 de sosa', 'es-ES'),
+  ).not.toContain('veterinario');
+  expect(await ask('mi perro lamió la manteca de cerdo con sosa', 'es-ES')).toContain('veterinario');
+  expect(await ask('the dog licked goose fat with lye')).toContain('vet');
+});
+
 describe('told of lye alone, and of nobody', () => {
   test.each([
     ["I'm scared of lye any tips", 'goggles'],

@@ -1,8 +1,8 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import { asTyped, withOneMore } from './as-typed.ts';
 import { ofBatchAsked } from './batch-asked.ts';
-import { withoutScents } from './recipe-line/scents.ts';
 import { withSolution } from './ready-solution.ts';
+import { withoutScents } from './recipe-line/scents.ts';
 import { saidPlainly } from './said-plainly.ts';
 import { FAT, LYE, POTASSIUM, plainWords, UNIT } from './words.ts';
 
@@ -42,7 +42,8 @@ const SODA_WEIGHED =
 
 /** The scents of a question, which its recipe is read without. Pure. */
 export const scentsOf = (question: string): readonly string[] =>
-  withoutScents(withSolution(withOneMore(ofBatchAsked(plainWords(asTyped(question), { clauses: true }))))).scents;
+  withoutScents(withSolution(withOneMore(ofBatchAsked(plainWords(asTyped(question), { clauses: true })))))
+    .scents;
 
 /** A line as {@link recipeLine} takes it: courtesies away, shares beside lye told as the superfat that they are. */
 export function prepared(question: string): string {

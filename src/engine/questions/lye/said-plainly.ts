@@ -48,12 +48,15 @@ const TO_ONE = /(?<![\d.,:])(\d{1,2}) (?:to|a) (?:one|uno|una|1)(?= (?!(?:of|de)
 /** "5:1 water" is read behind the water. */
 const RATIO_BEFORE_WATER = /(?<![\d.,:])(\d:1) (?:of )?(water|agua)(?!\p{L})/gu;
 /** "In percent", "por ciento todo": what figures that make a hundred are. */
-const IN_PERCENT = /(?<!\d),? (?:en|in|por|as) (?:porcentajes?|percent(?:ages?|s)?|ciento)(?! ?(?:de|of))(?: (?:sobre|of|on|de) (?=\d))?/gu;
+const IN_PERCENT =
+  /(?<!\d),? (?:en|in|por|as) (?:porcentajes?|percent(?:ages?|s)?|ciento)(?! ?(?:de|of))(?: (?:sobre|of|on|de) (?=\d))?/gu;
 /** What becomes of it: "to paste", "para jabón líquido". */
-const TO_PASTE = /(?<=\d.*) (?:to|into|as|for|en|para|a) (?:a )?(?:soft |soap )?(?:paste|pasta)(?= ?(?:[,;]|$|\d))/gu;
+const TO_PASTE =
+  /(?<=\d.*) (?:to|into|as|for|en|para|a) (?:a )?(?:soft |soap )?(?:paste|pasta)(?= ?(?:[,;]|$|\d))/gu;
 
 /** "Manteca 500 de chancho": which fat it is stands behind its weight. */
-const FAT_BEHIND = /(?<!\p{L})(manteca|grasa|sebo|aceite) (\d[\d.,]*(?: ?(?:g|gr|gramos|kg|kilos?|oz|onzas|libras?))?),? ?\(? ?de (\p{L}+)(?!\p{L})/gu;
+const FAT_BEHIND =
+  /(?<!\p{L})(manteca|grasa|sebo) (\d[\d.,]*(?: ?(?:g|gr|gramos|kg|kilos?|oz|onzas|libras?))?) de (chancho|cerdo|puerco|cochino|marrano|res|vaca|vacuno|cordero|pato|ganso)(?!\p{L}| ?\d)/gu;
 
 /** Turns of phrase told as the readers behind take them. Takes what `plainWords` gives with its clauses. Pure. */
 export const saidPlainly = (plain: string): string =>

@@ -72,7 +72,11 @@ export function readLyeInChat(
   const line = prepared(question);
   const read = recipeLine(line);
   const clear = 'line' in read ? strictly(read.line) : undefined;
-  if (clear && 'line' in read) return dissolved(withBeside(clear, { ...read, left: [...read.left, ...scentsOf(question)] }, line), question);
+  if (clear && 'line' in read)
+    return dissolved(
+      withBeside(clear, { ...read, left: [...read.left, ...scentsOf(question)] }, line),
+      question,
+    );
   const lost = 'unclear' in read ? oilLostIn(line) : undefined;
   if (lost !== undefined) refuse('oil-lost', { text: lost });
   if ('unclear' in read && read.fats) refuse('superfat-twice', read.fats);

@@ -25,7 +25,7 @@ const SUPERFAT: readonly RegExp[] = [
 ];
 /** "sosa al 5", "lye at 5%", "al 7%", "for 5": lye water is never so weak, so that it is the superfat (common practice, no source). */
 const AT = new RegExp(
-  `(?<![\\p{L}\\d])(?:${LYE} )?(?:at|al|a|for|para|to) (?:un |a )?(?<figure>\\d{1,2}(?:[.,]\\d)?)(?<percent> ?(?:%|percent|pct|por ?ciento))?(?= *(?:[;,.](?!\\d)|$|and |y |x fa|${LYE}))`,
+  `(?<![\\p{L}\\d])(?:${LYE} )?(?:at|al|a|for|para|to) (?:un |a )?(?<figure>\\d{1,2}(?:[.,]\\d)?)(?<percent> ?(?:%|percent|pct|por ?ciento))?(?= *(?:[;,.](?!\\d)|$|and |y |x fa|please|pls|plz|porfa|thanks|ta(?!\\p{L})|${LYE}))`,
   'u',
 );
 /** Percent up to which a bare figure beside lye is its superfat, and from which no percent is one (common practice, no source). */
@@ -39,7 +39,8 @@ const PUT_RIGHT = new RegExp(
 );
 
 /** The same figure, said to be meant. */
-const YES_SO = /^[ ;,]*(?:yes|yeah|si|really|correct|right|de verdad|i do mean|asi es),? (?<figure>\d{1,2}(?:[.,]\d)?)(?: ?(?:%|percent|por ciento))?(?= *(?:[;,.](?!\d)|$))/u;
+const YES_SO =
+  /^[ ;,]*(?:yes|yeah|si|really|correct|right|de verdad|i do mean|asi es),? (?<figure>\d{1,2}(?:[.,]\d)?)(?: ?(?:%|percent|por ciento))?(?= *(?:[;,.](?!\d)|$))/u;
 
 const STRENGTH = new RegExp(
   `(?<![\\p{L}\\d])(?:lejia de )?${LYE} (?:at|al|de|a) (3[1-9]|40) ?%(?! ?(?:de |of )?(?:${FAT}|solu|disol|conc))`,

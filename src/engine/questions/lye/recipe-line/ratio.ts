@@ -77,7 +77,7 @@ function listed(items: readonly Item[]) {
     rest: items.filter(item => !used.has(item)),
     ratio: names.map((name, one) => ({
       name,
-      measure: { ...amounts[one]!, ...(amounts[one]!.unit === undefined && unit && { unit } as const) },
+      measure: { ...amounts[one]!, ...(amounts[one]!.unit === undefined && unit && ({ unit } as const)) },
     })),
   };
 }

@@ -43,7 +43,8 @@ export function recipeLine(plain: string): RecipeLine | Unclear {
   if (back !== undefined)
     return { unclear: back, isTurned: true, isPassedBy: true, ways: waysOf(told, fixed, []) };
   if (told.again.length > 0) return spokenOfAgain(told, fixed);
-  const words = wordsBeside(told.items);
+  // Another's recipe, or another day's, stands before the one that counts.
+  const words = wordsBeside(told.items.filter(({ from }) => from >= told.begins));
   if ('unclear' in words) return passedBy(words.unclear, told, fixed, isTurned);
   const doubt = doubtOfOil(
     told.items.filter(({ from }) => from >= told.begins),

@@ -22,7 +22,8 @@ export function withoutScents(plain: string): { readonly rest: string; readonly 
       const { figure, unit = '', name = '' } = more.at(-1) as Record<string, string | undefined>;
       const grams = Number((figure ?? '0').replace(',', '.')) * (/^o/u.test(unit) ? OUNCE_G : 1);
       // "300 g coconut oil fragrance 10 g": whose the weight is nobody here knows.
-      if (name.split(' ').some(word => word !== '' && knownOil(word) !== undefined) || grams > MOST) return whole;
+      if (name.split(' ').some(word => word !== '' && knownOil(word) !== undefined) || grams > MOST)
+        return whole;
       scents.push(whole.trim());
       return ' ';
     });

@@ -212,7 +212,8 @@ function add(state: State, pair: Pair): string | undefined {
   else if (state.isCorrecting) state.pairs[at] = withUnit(pair, before);
   else if (before.measure.is !== 'amount' || pair.measure.is !== 'amount') state.pairs.push(pair);
   // "No, 250. So 250 rapeseed, 400 lard": what was put right is told once more with the rest.
-  else if ((state.isCorrected || state.isPutRight.size > 0) && isSameAmount(before.measure, pair.measure)) return undefined;
+  else if ((state.isCorrected || state.isPutRight.size > 0) && isSameAmount(before.measure, pair.measure))
+    return undefined;
   else if (before.measure.figure !== pair.measure.figure || pair.name.known === 'oil')
     return twice(state, before, pair);
   return undefined;
