@@ -70,6 +70,8 @@ describe('whoever weighs oils and asks for their lye gets its weight, or what is
       await ask('i swapped 200 g of coconut for 200 g of lard and kept the same lye. safe?'),
     ).not.toContain('I cannot tell what');
     expect(asksForLyeOfWeighed('how much lye for 500 g olive and 200 g coconut')).toBe(true);
+    expect(asksForLyeOfWeighed('how much lye for 500 g olive')).toBe(false);
+    expect(asksForLyeOfWeighed('how much lye for 500 g olive at 5 %, 20 minutes')).toBe(false);
     expect(asksForLyeOfWeighed('500 g olive and 200 g coconut, same lye?')).toBe(false);
     expect(asksForLyeOfWeighed('my olive soap has 500 g, is lye dangerous')).toBe(false);
   });

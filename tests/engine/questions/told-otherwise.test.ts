@@ -104,6 +104,7 @@ describe('scents take no lye and are told as passed by', () => {
   test('an oil is none, and so much of a scent is asked for', () => {
     expect(isAsked('700 g olive, 300 g coconut oil fragrance 10 g, how much lye?')).toBe(true);
     expect(isAsked('700 g oliva, 300 g aceite esencial, cuánta sosa?')).toBe(true);
+    expect(isAsked('700 g olive, 20 oz lavender essential oil, how much lye?')).toBe(true);
     expect(oilsOf('700 g olive, 300 g coconut, some fragrance. how much lye?')).toEqual({
       olive: 700,
       coconut: 300,
