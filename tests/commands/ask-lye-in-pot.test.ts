@@ -116,6 +116,15 @@ describe('a recipe that reads whole without the words that are not understood is
     expect(gramsOf(await press(asked, 'Yes, all of it')) / naoh(500, 250)).toBeCloseTo(1, 1);
   });
 
+  test('an oil that may be out of the pot is in no recipe that a press takes', async () => {
+    for (const question of [
+      '500 g de oliva, 300 g de coco y 80 g de jojoba, que es solo para las manos y no va en la olla. ¿Cuánta sosa?',
+      'I took out the castor: 500 g olive, 300 g coconut, 80 g castor. How much lye?',
+      '500 g olive, 300 g coconut. No, the first is less. How much lye?',
+    ])
+      expect((await ask(question)).controls.map(({ label }) => label)).not.toContain('Yes, just that');
+  });
+
   test('what turns the weights round is no press: nobody here knows the recipe that is meant', async () => {
     const asked = await ask('500 g olive and 250 g coconut. No, the other way round. How much lye?');
     expect(asked.controls.map(({ label }) => label)).not.toContain('Yes, just that');

@@ -70,6 +70,8 @@ describe('whoever weighs oils and asks for their lye gets its weight, or what is
       await ask('i swapped 200 g of coconut for 200 g of lard and kept the same lye. safe?'),
     ).not.toContain('I cannot tell what');
     expect(asksForLyeOfWeighed('how much lye for 500 g olive and 200 g coconut')).toBe(true);
+    expect(asksForLyeOfWeighed('how much lye for 500 g olive')).toBe(false);
+    expect(asksForLyeOfWeighed('how much lye for 500 g olive at 5 %, 20 minutes')).toBe(false);
     expect(asksForLyeOfWeighed('500 g olive and 200 g coconut, same lye?')).toBe(false);
     expect(asksForLyeOfWeighed('my olive soap has 500 g, is lye dangerous')).toBe(false);
   });
@@ -103,6 +105,16 @@ describe('oil that was lost before the lye is weighed anew', () => {
   ])('first aid stays where somebody or lye was met: %s', question => {
     expect(isOilLostBeforeLye(question)).toBe(false);
   });
+});
+
+test('a fat by the name of its animal is no animal, and an animal is one beside it', async () => {
+  const text = await ask('manteca de chancho 450 g, coco 170 g y ricino 30 g, ¿cuánta sosa?', 'es-ES');
+  expect(text).toContain('g de NaOH');
+  expect(
+    await ask('olvidé echar el coco. quedó solo 600 de manteca de chancho con 92 de sosa', 'es-ES'),
+  ).not.toContain('veterinario');
+  expect(await ask('mi perro lamió la manteca de cerdo con sosa', 'es-ES')).toContain('veterinario');
+  expect(await ask('the dog licked goose fat with lye')).toContain('vet');
 });
 
 describe('told of lye alone, and of nobody', () => {

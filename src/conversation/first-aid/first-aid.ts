@@ -75,6 +75,10 @@ function typedIn(question: Question): readonly string[] {
 const ALUMINIUM_COMPOUND =
   /\balumini?um\s+(?:hydrox[iy]de|oxide|silicate|stearate|distearate|tristearate)\b|\b(?:hidr[oó]xido|[oó]xido|silicato|estearato)\s+de\s+aluminio\b/giu;
 
+/** A fat by its animal, which met no lye: "manteca de chancho", "goose fat". */
+const ANIMAL_FAT =
+  /(?<!\p{L})(manteca|grasa|sebo|unto)\s+de\s+(?:chancho|cerdo|puerco|cochino|marrano|pato|ganso|oca|pollo|gallina|cordero|oveja|cabra|vaca|res)(?!\p{L})|(?<!\p{L})(?:goose|duck|chicken|pig|hog|horse|goat|sheep|lamb|cow)\s+(fat|grease|lard|tallow|suet)(?!\p{L})/giu;
+
 /** Short texts that tell of nothing: names, amounts and commands come again and again. */
 const quiet = new Set<string>();
 const MOST_QUIET = 1_000;
@@ -86,7 +90,7 @@ const NOTHING: readonly Emergency[] = [];
 function readOne(text: string): readonly Emergency[] {
   // "500 ml" tells of nothing, and hardly comes twice.
   if (quiet.has(text) || plainAmount(text)) return NOTHING;
-  const told = readEmergencies(text.replace(ALUMINIUM_COMPOUND, 'mineral'));
+  const told = readEmergencies(text.replace(ALUMINIUM_COMPOUND, 'mineral').replace(ANIMAL_FAT, '$1$2'));
   if (told.length > 0)
     return isAskedGenerally(text) ||
       isPlainRecipe(text) ||

@@ -38,7 +38,7 @@ describe('a recipe', () => {
     const { member } = room;
     const changed = await member.run('/plan', { recipe: 'Open sea', superfat: 8 });
     expect(changed.text).toContain('Asked: 8 %');
-    expect((await member.run('/plan', { recipe: 'Open sea' })).text).toContain('Asked: 5 %');
+    expect((await member.run('/plan', { recipe: 'Open sea' })).text).toContain('Usual: 5 %');
   });
 
   test('keeps its name to itself', async () => {

@@ -3,6 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { inOrder } from '../../../src/engine/questions/lye/amounts-first.ts';
 import { readLyeInChat } from '../../../src/engine/questions/lye/told-in-chat.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
+import * as inEnglish from '../../../src/words/en/index.ts';
+import * as inSpanish from '../../../src/words/es/index.ts';
 
 const read = (question: string) => {
   const { ordered, unordered } = inOrder(question);
@@ -170,4 +172,20 @@ describe('lye of two alkalis is asked for where the shares are told otherwise th
     '500 g tallow, 200 g coconut oil, 5% superfat, 60% of the alkali as KOH (90% pure) and 40% as NaOH. How much of each?',
     '600 g de oliva, 200 g de coco, mitad del álcali en KOH y mitad en NaOH. ¿Cuánto de cada uno?',
   ])('%s', question => expect(isAsked(question)).toBe(true));
+});
+
+describe('oil that was lost before the lye is asked for by its weight', () => {
+  test.each([
+    ['500 g olive and 300 g coconut, half of the coconut was spilled. How much lye?', 'spilled'],
+    ['500 g de oliva y 300 g de coco, se me cayó la mitad del coco. ¿Cuánta sosa?', 'se me cayo'],
+  ])('%s', (question, text) => {
+    expect(() => read(question)).toThrow(expect.objectContaining({ id: 'oil-lost', values: { text } }));
+    expect(inEnglish.refusals['oil-lost']({ text })).toContain(`“${text}”: some of the oil is gone.`);
+    expect(inSpanish.refusals['oil-lost']({ text })).toContain(`«${text}»: falta parte del aceite.`);
+  });
+  test('lye that was spilled is no oil', () => {
+    expect(() => read('500 g olive and 300 g coconut. I spilled some lye. How much lye?')).not.toThrow(
+      expect.objectContaining({ id: 'oil-lost' }),
+    );
+  });
 });

@@ -56,7 +56,7 @@ const TO_PASTE =
 
 /** "Manteca 500 de chancho": which fat it is stands behind its weight. */
 const FAT_BEHIND =
-  /(?<!\p{L})(manteca|grasa|sebo|aceite) (\d[\d.,]*(?: ?(?:g|gr|gramos|kg|kilos?|oz|onzas|libras?))?),? ?\(? ?de (\p{L}+)(?!\p{L})/gu;
+  /(?<!\p{L})(manteca|grasa|sebo) (\d[\d.,]*(?: ?(?:g|gr|gramos|kg|kilos?|oz|onzas|libras?))?) de (chancho|cerdo|puerco|cochino|marrano|res|vaca|vacuno|cordero|pato|ganso)(?!\p{L}| ?\d)/gu;
 
 /** Turns of phrase told as the readers behind take them. Takes what `plainWords` gives with its clauses. Pure. */
 export const saidPlainly = (plain: string): string =>

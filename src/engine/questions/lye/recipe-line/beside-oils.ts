@@ -47,7 +47,7 @@ const OUT =
 const NOT_IN_YET = new RegExp(`(?<!\\p{L})(?:${OUT})(?!\\p{L})`, 'u');
 /** These hold such a word and tell nothing of an oil. */
 export const NO_ABSENCE =
-  /(?<!\p{L})(?:before i (?:mix|pour|start|begin|do|go|melt)(?: (?:it|this|anything))?|antes de (?:mezclar|empezar|echar(?:la)?|(?:la )?@)|before (?:the )?@|after (?:rendering|straining|melting)|(?:he|she|they) gave (?:it|them) to (?:me|us)|if (?:it's|its|it is|(?:my )?(?:recipe|oils?|#) (?:is|are|r)|my #(?= #))|(?:me|nos) (?:prestaron|presto) (?:una|esta|la) receta|(?:same|igual|como) (?:as |que )?(?:the |my |el |la |lo )?(?:de )?(?:last|usual|always|before|siempre|anterior|ever|mayo|ayer)(?: (?:time|week|month|one|batch|vez))?(?:'s)?|but (?:last|this) time)(?!\p{L})/gu;
+  /(?<!\p{L})(?:(?:tell me|know|see|check|sure|saber|dime|digan?|ver) (?:if|si)|before i (?:mix|pour|start|begin|do|go|melt)(?: (?:it|this|anything))?|antes de (?:mezclar|empezar|echar(?:la)?|(?:la )?@)|before (?:the )?@|after (?:rendering|straining|melting)|(?:he|she|they) gave (?:it|them) to (?:me|us)|if (?:it's|its|it is|(?:my )?(?:recipe|oils?|#) (?:is|are|r)|my #(?= #))|(?:me|nos) (?:prestaron|presto) (?:una|esta|la) receta|(?:same|igual|como) (?:as |que )?(?:the |my |el |la |lo )?(?:de )?(?:last|usual|always|before|siempre|anterior|ever|mayo|ayer)(?: (?:time|week|month|one|batch|vez))?(?:'s)?|but (?:last|this) time)(?!\p{L})/gu;
 
 /** Harmless words that together tell of an oil which is yet to come, is another's, or is to be sold; `#` stands for what was read. */
 const NOT_HERE = new RegExp(
@@ -84,7 +84,7 @@ export const HARMLESS_PHRASES: readonly RegExp[] = [
   // Where whoever gave or sold it is.
   '(?:next door|down the (?:road|lane|street)|up the (?:road|lane|hill)|across the (?:road|street|way)|round the corner|over the road|de al lado|de enfrente|de la esquina|de la vuelta|de abajo|de arriba)',
   // What soap it is.
-  '(?:an?|my|the|this|that|nice|posh|lovely|soft|hard|gentle|plain|simple|basic|new|big|little|fancy) one(?: for)?(?! (?:day|time|of)(?!\\p{L}))',
+  '(?:an?|my|the|this|that|nice|posh|lovely|soft|hard|gentle|plain|simple|basic|new|big|little|fancy) one(?! (?:day|time|of)(?!\\p{L}))',
   // What is asked or meant to be done.
   "(?:tell me|know|see|check|sure|ask|asking|wondering|wonder|saber|dime|digan?|ver|sabe[ns]?|sabeis|dices?|pregunto) (?:if|si)|(?:going|want|wanted|hoping|trying|thinking|planning|fixing|looking|about|like|love|need) to (?:make|do|use|try|mix|soap|start|pour|go with)|thinking (?:of|about) (?:making|doing|something|a)|(?:voy|vamos|quiero|queremos|pienso|quisiera|intento|me gustaria|a punto de) (?:a )?(?:hacer|usar|probar|preparar|intentar|jabonear|empezar)|i'?m (?:going|doing|making|putting)",
   // Batter that is under way.

@@ -25,7 +25,7 @@ const SUPERFAT: readonly RegExp[] = [
 ];
 /** "sosa al 5", "lye at 5%", "al 7%", "for 5": lye water is never so weak, so that it is the superfat (common practice, no source). */
 const AT = new RegExp(
-  `(?<![\\p{L}\\d])(?:${LYE} )?(?:at|al|a|for|para|to) (?:un |a )?(?<figure>\\d{1,2}(?:[.,]\\d)?)(?<percent> ?(?:%|percent|pct|por ?ciento))?(?= *(?:[;,.](?!\\d)|$|and |y |x fa|${LYE}))`,
+  `(?<![\\p{L}\\d])(?:${LYE} )?(?:at|al|a|for|para|to) (?:un |a )?(?<figure>\\d{1,2}(?:[.,]\\d)?)(?<percent> ?(?:%|percent|pct|por ?ciento))?(?= *(?:[;,.](?!\\d)|$|and |y |x fa|please|pls|plz|porfa|thanks|ta(?!\\p{L})|${LYE}))`,
   'u',
 );
 /** Percent up to which a bare figure beside lye is its superfat, and from which no percent is one (common practice, no source). */

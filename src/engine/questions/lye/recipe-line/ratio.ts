@@ -69,16 +69,10 @@ function listed(items: readonly Item[]) {
   const amounts = run(at + 1, 1, ({ is }) => is === 'amount').filter(item => item.is === 'amount');
   const last = items[items.indexOf(amounts.at(-1)!) + 1];
   if (names.length < 2 || names.length !== amounts.length || isName(last)) return undefined;
-  // A percent or parts of which only the last tells the unit are no grams.
-  const sum = amounts.reduce((all, { figure }) => all + figure, 0);
-  const unit = Math.abs(sum - 100) < 1.01 ? '%' : undefined;
   const used = new Set<Item>([...names, ...amounts, items[at]!]);
   return {
     rest: items.filter(item => !used.has(item)),
-    ratio: names.map((name, one) => ({
-      name,
-      measure: { ...amounts[one]!, ...(amounts[one]!.unit === undefined && unit && ({ unit } as const)) },
-    })),
+    ratio: names.map((name, one) => ({ name, measure: amounts[one]! })),
   };
 }
 

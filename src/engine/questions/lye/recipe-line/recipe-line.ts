@@ -1,6 +1,6 @@
 import { oilsOf } from './amounts.ts';
 import { type Fixed, fixedIn, secondFat } from './fixed.ts';
-import { doubtOfOil } from './in-the-pot.ts';
+import { type Doubt, doubtOfOil } from './in-the-pot.ts';
 import type { Name } from './item.ts';
 import { saidBehind } from './said-behind.ts';
 import { same } from './state.ts';
@@ -39,16 +39,17 @@ export function recipeLine(plain: string): RecipeLine | Unclear {
   if ('unclear' in oils) return { ...oils, isTurned };
   if (told.count !== undefined && told.count.figure !== oils.list.length)
     return { unclear: told.count.text, isTurned };
-  const back = takenBackIn(told.items) ?? saidBehind(told.items);
-  if (back !== undefined)
-    return { unclear: back, isTurned: true, isPassedBy: true, ways: waysOf(told, fixed, []) };
+  // Who takes back what was told means another recipe than the one that stands there.
+  const back = takenBackIn(told.items);
+  if (back !== undefined) return { unclear: back, isTurned: true };
+  // Another's recipe, or another day's, stands before the one that counts.
+  const counted = told.items.filter(({ from }) => from >= told.begins);
+  const doubt = doubtOfOil(counted, [...told.pairs.map(({ name }) => name), ...told.even]);
+  const behind = saidBehind(told.items);
+  if (behind !== undefined) return passedBy(behind, { told, fixed, doubt, isTurned: true });
   if (told.again.length > 0) return spokenOfAgain(told, fixed);
-  const words = wordsBeside(told.items);
-  if ('unclear' in words) return passedBy(words.unclear, told, fixed, isTurned);
-  const doubt = doubtOfOil(
-    told.items.filter(({ from }) => from >= told.begins),
-    [...told.pairs.map(({ name }) => name), ...told.even],
-  );
+  const words = wordsBeside(counted);
+  if ('unclear' in words) return passedBy(words.unclear, { told, fixed, doubt, isTurned });
   if (doubt) return { unclear: doubt.text, doubt, ways: waysOf(told, fixed, doubt.names), isTurned };
   const recipe = written(told, fixed);
   if (typeof recipe !== 'string') return { ...recipe, isTurned };
@@ -59,9 +60,23 @@ export function recipeLine(plain: string): RecipeLine | Unclear {
 }
 
 /** Words that are not understood beside a recipe that reads whole without them: it is shown, and takes one press. */
-function passedBy(unclear: string, told: Told, fixed: Fixed, isTurned: boolean): Unclear {
-  // What was taken out or put in the place of another is no recipe as it stands.
+function passedBy(
+  unclear: string,
+  {
+    told,
+    fixed,
+    doubt,
+    isTurned,
+  }: {
+    readonly told: Told;
+    readonly fixed: Fixed;
+    readonly doubt: Doubt | undefined;
+    readonly isTurned: boolean;
+  },
+): Unclear {
+  // What was taken out, put in the place of another or may be out of the pot is no recipe as it stands.
   const isOther =
+    doubt !== undefined ||
     unclear.split(/[^\p{L}'’-]+/u).some(isLostWord) ||
     told.items.some(({ is }) => is === 'instead' || is === 'swaps' || is === 'planned');
   return { unclear, isTurned, ...(!isOther && { isPassedBy: true, ways: waysOf(told, fixed, []) }) };
