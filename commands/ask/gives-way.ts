@@ -94,7 +94,8 @@ export function givesWay(
   const notes = () => notesOf(matter, near.headline, say);
   if (SHARED_WITH_FLAWS.has(matter) && isFlawTold(reading, question, read)) return { notes: notes() };
   const isShared =
-    SHARED.has(matter) || (SHARED_SURELY.has(matter) && reading.score >= MOST_SURELY && !isBesideAcid(question));
+    SHARED.has(matter) ||
+    (SHARED_SURELY.has(matter) && reading.score >= MOST_SURELY && !isBesideAcid(question));
   if (!isShared) return undefined;
   const { named, target } = read.facts;
   const isNamed =

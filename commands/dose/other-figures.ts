@@ -4,7 +4,7 @@ import type { Dose } from '../../src/engine/dosing/request.ts';
 import type { Portion } from '../../src/engine/quantities/amount.ts';
 import { tellsKind } from '../../src/engine/quantities/kind-told.ts';
 import { practicalSpoons } from '../../src/engine/quantities/spoons.ts';
-import { splitStrength, STRENGTH_SHARES } from '../../src/engine/quantities/strength.ts';
+import { STRENGTH_SHARES, splitStrength } from '../../src/engine/quantities/strength.ts';
 import type { Words } from '../../src/words/index.ts';
 import type { DoseOptions } from './asked.ts';
 
