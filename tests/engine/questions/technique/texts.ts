@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { technique as english } from '../../../../src/words/en/colour/technique.ts';
 import { technique as spanish } from '../../../../src/words/es/colour/technique.ts';
-import { DOZENS, jobTexts } from '../job-texts.ts';
+import { DOZENS, jobTexts, ORDINARY_WRITERS } from '../job-texts.ts';
 import { type LabelledLine, labelledLines } from '../labelled-lines.ts';
 
 /** A question with what it is about, a technique or `none`. */
@@ -15,7 +15,8 @@ const folder = join(import.meta.dirname, 'lines');
 /** What other sets ask of a colourant, a flaw, a recipe, and of other fields: no technique, but for the few that nobody labelled as one. */
 const elsewhere = (): readonly TechniqueText[] =>
   jobTexts()
-    .filter(({ label, part, writer }) => label !== 'inside' && part !== 'own' && !DOZENS.has(writer))
+    .filter(({ label, part }) => label !== 'inside' && part !== 'own')
+    .filter(({ writer }) => !DOZENS.has(writer) && !ORDINARY_WRITERS.has(writer))
     .filter(({ label, part }, at) => label === 'outside' || part === 'question' || at % 3 === 0)
     .map(({ text }) => ({ text, label: 'none', writer: 'elsewhere' }));
 
