@@ -15,7 +15,8 @@ const headlineOf = async (line: string, language: 'en' | 'es' = 'en') => {
   return answer.headline;
 };
 /** The spoons that a dose begins with. */
-const spoonsOf = async (line: string) => /^(.+?) (?:gold mica|ultramarine)/u.exec(await headlineOf(line))?.[1];
+const spoonsOf = async (line: string) =>
+  /^(.+?) (?:gold mica|ultramarine)/u.exec(await headlineOf(line))?.[1];
 
 describe('what a dose leaves open is told beside it', () => {
   // A teaspoon of mica a US cup is full colour, half of it medium (common practice, no source).
@@ -59,9 +60,14 @@ describe('what a dose leaves open is told beside it', () => {
     expect(open).toContain(`(medium ${mediumOfOils})`);
   });
 
-  test.each(['1 kg batter', '1 kg of oils', '2 cups', '1 kg masa'])('nothing is open of %s', async portion => {
-    expect(await headlineOf(`/dose colourant:"ultramarine blue" portion:"${portion}"`)).not.toContain('Taken as');
-  });
+  test.each(['1 kg batter', '1 kg of oils', '2 cups', '1 kg masa'])(
+    'nothing is open of %s',
+    async portion => {
+      expect(await headlineOf(`/dose colourant:"ultramarine blue" portion:"${portion}"`)).not.toContain(
+        'Taken as',
+      );
+    },
+  );
 });
 
 test.each([

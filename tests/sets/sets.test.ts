@@ -218,19 +218,19 @@ const sets = [
     file: 'conductor-and-neighbour.json',
     // Of 100 questions, 80 amounts and 80 of the field or not: run once, before anything was tuned on it; of its 60 flaws 59 came first and all in the first three.
     first: { questions: 89, amounts: 76, colours: 0, scope: 72 },
-    held: { questions: 89, amounts: 76, colours: 0, scope: 72 },
+    held: { questions: 95, amounts: 79, colours: 0, scope: 79 },
   },
   {
     file: 'labbench-and-bakehouse.json',
     // As many; run once, before anything was tuned on it; of its 60 flaws 56 came first and 59 in the first three.
     first: { questions: 90, amounts: 75, colours: 0, scope: 75 },
-    held: { questions: 90, amounts: 75, colours: 0, scope: 75 },
+    held: { questions: 95, amounts: 80, colours: 0, scope: 77 },
   },
   {
     file: 'fishstall-and-estuary.json',
     // 160 lines of recipes and lye alone: run once, before anything was tuned on it.
     first: { questions: 82, amounts: 0, colours: 0, scope: 0 },
-    held: { questions: 82, amounts: 0, colours: 0, scope: 0 },
+    held: { questions: 88, amounts: 0, colours: 0, scope: 0 },
   },
   {
     file: 'canteen-and-caserio.json',

@@ -1,3 +1,5 @@
+import { plantNamed } from '../stability/plant-classes.ts';
+import { colourNamed } from '../text/colours/colour-name.ts';
 import { foldedColour, isColourWord } from '../text/colours/folded-colours.ts';
 import type { NamedThing } from './entities.ts';
 import type { Job } from './jobs.ts';
@@ -43,5 +45,19 @@ export function plainJobOf(read: Words, things: readonly NamedThing[]): PlainJob
       return { job: 'dose', of };
   }
   const best = BEST.exec(text.trim())?.[1];
-  return best !== undefined && isColourWord(foldedColour(best)) ? { job: 'mix', of: best } : undefined;
+  if (best !== undefined && isColourWord(foldedColour(best))) return { job: 'mix', of: best };
+  const hue = things.length === 0 ? hueAlone(words) : undefined;
+  return hue === undefined ? undefined : { job: 'mix', of: hue };
+}
+
+const MOST_OF_A_HUE = 3;
+/** The shade of a plant that is all a question says: "avocado green", "verde aguacate?". */
+function hueAlone(words: readonly string[]): string | undefined {
+  const said = words.filter(word => word !== '?');
+  if (said.length < 2 || said.length > MOST_OF_A_HUE || !said.every(word => /^\p{L}+$/u.test(word)))
+    return undefined;
+  const name = said.join(' ');
+  // "Orange spots" are no shade of anything.
+  const isOfHue = (word: string) => isColourWord(foldedColour(word)) || plantNamed(word) !== undefined;
+  return said.every(isOfHue) && colourNamed(name) ? name : undefined;
 }

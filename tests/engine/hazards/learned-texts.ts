@@ -95,7 +95,7 @@ const names = (): readonly string[] => [
 
 /** Asked of us, and no flaw: somebody is hurt. */
 export const HURT =
-  /hands went red and itchy|skin peeling a bit|fizzed like crazy|his skin burns and went red|dried out my skin raw|al lavarme las manos me arde|solo pica en algunos puntos|it climbed out of the mold!! very hot|fizzed and stank|burbujeo solita|se trago un pedazo|huevo podrido|my eye burns|blistered|my dog ate|the drops make my gloves slippery and burn|rash on both arms|rash up his arms|rozaduras del bebe/u;
+  /hands went red and itchy|skin peeling a bit|fizzed like crazy|his skin burns and went red|dried out my skin raw|al lavarme las manos me arde|solo pica en algunos puntos|it climbed out of the mold!! very hot|fizzed and stank|burbujeo solita|se trago un pedazo|huevo podrido|my eye burns|blistered|my dog ate|the drops make my gloves slippery and burn|rash on both arms|rash up his arms|rozaduras del bebe|^volcano!$/u;
 
 const OF_COLOURS: ReadonlySet<string> = new Set([
   'dose',

@@ -69,7 +69,7 @@ const plainAt = (word: string, at: number): Item => {
 /** What the grammar says of the words from there on. */
 /** "Half of them don't say", "half the charts", "la mitad de las recetas": a part of something that is no batter. */
 const OF_NO_BATTER =
-  /^ (?:(?:of|de) )?(?:(?:them|these|those|ell[oa]s|es[oa]s|est[oa]s) (?:do|dont|don't|does|did|didnt|didn't|say|tell|told|think|claim|never|no|ni|dicen|cuentan)|(?:(?:the|these|those|my|all|las?|los?) )?(?:charts?|recipes?|posts?|videos?|time|people|group|internet|websites?|sites?|books?|calculators?|tiempo|gente|grupo|veces|libros?|paginas?|recetas?|tablas?))(?!\p{L})/u;
+  /^ (?:(?:of|de) )?(?:(?:them|these|those|ell[oa]s|es[oa]s|est[oa]s) (?:do|dont|don't|does|did|didnt|didn't|say|tell|told|think|claim|never|no|ni|dicen|cuentan)|(?:(?:the|these|those|my|all|las?|los?) )?(?:charts?|recipes?|posts?|time|people|group|internet|websites?|sites?|books?|calculators?|tiempo|gente|grupo|veces|libros?|paginas?|recetas?|tablas?))(?!\p{L})/u;
 
 function turnAt(text: string, starts: readonly number[], at: number): Item | undefined {
   const from = starts[at]!;

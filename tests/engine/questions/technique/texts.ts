@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { isMatter } from '../../../../src/engine/questions/technique/topic.ts';
 import { technique as english } from '../../../../src/words/en/colour/technique.ts';
 import { technique as spanish } from '../../../../src/words/es/colour/technique.ts';
-import { DOZENS, jobTexts } from '../job-texts.ts';
+import { DOZENS, jobTexts, ORDINARY_WRITERS } from '../job-texts.ts';
 import { type LabelledLine, labelledLines, linesIn } from '../labelled-lines.ts';
 import { ordinarySets } from './ordinary.ts';
 
@@ -53,7 +53,8 @@ const nearLye = (): readonly TechniqueText[] =>
 /** What other sets ask of a colourant, a flaw, a recipe, and of other fields: no matter, but for the few that nobody labelled as one. */
 const elsewhere = (): readonly TechniqueText[] =>
   jobTexts()
-    .filter(({ label, part, writer }) => label !== 'inside' && part !== 'own' && !DOZENS.has(writer))
+    .filter(({ label, part }) => label !== 'inside' && part !== 'own')
+    .filter(({ writer }) => !DOZENS.has(writer) && !ORDINARY_WRITERS.has(writer))
     .filter(({ label, part }, at) => label === 'outside' || part === 'question' || at % 3 === 0)
     .map(({ text }) => ({ text, label: 'none', writer: 'elsewhere' }));
 
