@@ -14,6 +14,7 @@ import { chatSpelt } from '../../../src/engine/text/spelling/chat-spelling.ts';
 import { EXAMPLES } from '../flaws/examples.ts';
 import type { Lesson } from '../text/learned/fit.ts';
 import { linesOf, phrasings } from './phrasings.ts';
+import { type OrdinarySet, ordinarySets } from './technique/ordinary.ts';
 
 /**
  * A text with what it asks for, or `inside` where only that is known: that it is no other field's. `writer`: whose words they
@@ -144,30 +145,36 @@ function ofCorpus(hand: (typeof CORPORA)[number]): readonly JobText[] {
   );
 }
 
-/**
- * Short questions as they come all day, by four hands, under what they ask for as another hand told it; under `inside` what is of the
- * craft and no job: how one works, what keeps. Each under the heading that the phrasings have.
- */
-const ORDINARY = ['midlands', 'dye-works', 'sea-front', 'barber-shop'] as const;
-export const ORDINARY_WRITERS: ReadonlySet<string> = new Set(ORDINARY.map(hand => `${hand}, ordinary`));
+/** Labels of ordinary questions that no command answers, and that are not of the craft either. */
+const NO_JOB: ReadonlySet<string> = new Set([
+  'chat',
+  'follow-up',
+  'job:first-aid',
+  'job:lye-care',
+  'job:palette',
+  'none',
+  'vague-trouble',
+]);
+const asOrdinary = (set: string) => `${set}, ordinary`;
+export const ORDINARY_WRITERS: ReadonlySet<string> = new Set(
+  ordinarySets().map(({ name }) => asOrdinary(name)),
+);
 
-const ofOrdinary = (hand: (typeof ORDINARY)[number]): readonly JobText[] =>
-  [...linesOf(join(import.meta.dirname, 'ordinary', `${hand}.txt`))].flatMap(([heading, lines]) =>
-    lines.map(
-      (text): JobText => ({
-        text,
-        label: ofHeading(heading, text),
-        writer: `${hand}, ordinary`,
-        part: heading === 'inside' ? 'scope' : 'question',
-      }),
-    ),
-  );
+/** Short questions as they come all day, by what another hand says they ask for; what is of the craft and no job is inside. */
+const ofOrdinary = ({ name, questions }: OrdinarySet): readonly JobText[] =>
+  questions
+    .filter(({ label }) => !NO_JOB.has(label))
+    .map(({ text, label }): JobText => {
+      const heading = label.startsWith('job:') ? label.slice('job:'.length) : 'inside';
+      const part = heading === 'inside' ? 'scope' : 'question';
+      return { text, label: ofHeading(heading, text), writer: asOrdinary(name), part };
+    });
 
 /** Every text that is learned from. */
 export const jobTexts = (): readonly JobText[] => [
   ...SETS.flatMap(ofSet),
   ...CORPORA.flatMap(ofCorpus),
-  ...ORDINARY.flatMap(ofOrdinary),
+  ...ordinarySets().flatMap(ofOrdinary),
   ...phrasings(1).map(({ text, label }): JobText => ({ text, label, writer: 'own', part: 'own' })),
   ...EXAMPLES.filter((_, at) => at % 3 === 0).map(
     ({ text }): JobText => ({ text, label: 'diagnose', writer: 'own', part: 'own' }),

@@ -11,7 +11,7 @@ import { ordinarySets } from './ordinary.ts';
 export type TechniqueText = LabelledLine;
 
 /** Who asked without having seen what answers them: one is left out at a time. Lists of every matter, then ordinary questions. */
-export const LISTS = ['home-help', 'market-garden', 'caretaker', 'porter'] as const;
+export const LISTS = ['home-help', 'market-garden', 'caretaker', 'porter', 'florist', 'mechanic'] as const;
 export const ORDINARY = ['midlands', 'dye-works', 'lifeguard', 'barbershop'] as const;
 
 /** What is said near lye, and the matter of ours that is asked in the same words. */
