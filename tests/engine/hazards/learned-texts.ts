@@ -7,6 +7,8 @@ import { featuresOf } from '../../../src/engine/hazards/emergencies/learned/feat
 import { groundsIn } from '../../../src/engine/hazards/emergencies/read.ts';
 import { BARRED, type EmergencyId } from '../../../src/engine/hazards/index.ts';
 import { EXAMPLES } from '../flaws/examples.ts';
+import { labelledLines } from '../questions/labelled-lines.ts';
+import { ordinarySets } from '../questions/technique/ordinary.ts';
 import type { Lesson } from '../text/learned/fit.ts';
 
 /** A text with what it tells of. `writer`: whose words they are; one writer is left out at a time. */
@@ -108,6 +110,31 @@ const OF_COLOURS: ReadonlySet<string> = new Set([
   'wet',
 ]);
 
+/** Matters in which somebody may have been hurt, or something is loose, whatever else is asked. */
+const NEAR_HARM: ReadonlySet<string> = new Set([
+  'job:first-aid',
+  'job:lye-care',
+  'rising-now',
+  'hot-soap',
+  'lye-spilt-surface',
+  'lye-cloudy',
+  'lye-nerves',
+  'egg-smell',
+  'goggles-gloves',
+  'powder-dust',
+  'children-helping',
+  'children-colours',
+  'kitchen-tools',
+  'none',
+]);
+
+/** How one works with colour, and ordinary questions: a pot that goes thick, a swirl, chat. */
+const ofTheCraft = () =>
+  [
+    ...labelledLines(join(import.meta.dirname, '../questions/technique/lines')),
+    ...ordinarySets().flatMap(({ name, questions }) => questions.map(one => ({ ...one, writer: name }))),
+  ].filter(({ label }) => !NEAR_HARM.has(label));
+
 /** Questions and flaws in which no pattern tells of anybody who is hurt, four parts of the flaws apart, and names. */
 function plain(): readonly LearnedText[] {
   const all = [
@@ -158,7 +185,14 @@ function plain(): readonly LearnedText[] {
     })),
   );
   const flaws = EXAMPLES.map(({ text }, at) => ({ text, writer: `flaws ${at % 4}` }));
-  return [...all, ...asked, ...kept, ...flaws, ...names().map(text => ({ text, writer: 'names' }))]
+  return [
+    ...all,
+    ...asked,
+    ...kept,
+    ...flaws,
+    ...ofTheCraft(),
+    ...names().map(text => ({ text, writer: 'names' })),
+  ]
     .filter(({ text }) => groundsIn(text).told.length === 0 && !HURT.test(text))
     .map(({ text, writer }) => ({ text, writer, label: 'none' as const, kind: 'plain' as const }));
 }
