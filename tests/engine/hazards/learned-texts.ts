@@ -97,7 +97,7 @@ const names = (): readonly string[] => [
 
 /** Asked of us, and no flaw: somebody is hurt. */
 export const HURT =
-  /hands went red and itchy|skin peeling a bit|fizzed like crazy|his skin burns and went red|dried out my skin raw|al lavarme las manos me arde|solo pica en algunos puntos|it climbed out of the mold!! very hot|fizzed and stank|burbujeo solita|se trago un pedazo|huevo podrido|my eye burns|blistered|my dog ate|the drops make my gloves slippery and burn|rash on both arms|rash up his arms|rozaduras del bebe|^volcano!$/u;
+  /hands went red and itchy|skin peeling a bit|fizzed like crazy|his skin burns and went red|dried out my skin raw|al lavarme las manos me arde|solo pica en algunos puntos|it climbed out of the mold!! very hot|fizzed and stank|burbujeo solita|se trago un pedazo|huevo podrido|my eye burns|blistered|my dog ate|the drops make my gloves slippery and burn|rash on both arms|rash up his arms|rozaduras del bebe|^volcano(?:!$| out of the mold)/u;
 
 const OF_COLOURS: ReadonlySet<string> = new Set([
   'dose',
@@ -110,30 +110,26 @@ const OF_COLOURS: ReadonlySet<string> = new Set([
   'wet',
 ]);
 
-/** Matters in which somebody may have been hurt, or something is loose, whatever else is asked. */
-const NEAR_HARM: ReadonlySet<string> = new Set([
-  'job:first-aid',
-  'job:lye-care',
-  'rising-now',
-  'hot-soap',
-  'lye-spilt-surface',
-  'lye-cloudy',
-  'lye-nerves',
-  'egg-smell',
-  'goggles-gloves',
-  'powder-dust',
-  'children-helping',
-  'children-colours',
-  'kitchen-tools',
-  'none',
+/** A pot that goes thick or stays thin, how it is poured and swirled: what is cried over, and hurts nobody. */
+const WITH_A_POT: ReadonlySet<string> = new Set([
+  'thick-now',
+  'riced-now',
+  'thin-it',
+  'no-trace',
+  'pot-time',
+  'piping',
+  'split-batter',
+  'blend-or-stir',
+  'divider-swirl',
+  'hanger-swirl',
+  'what-is-trace',
 ]);
 
-/** How one works with colour, and ordinary questions: a pot that goes thick, a swirl, chat. */
-const ofTheCraft = () =>
+const withAPot = () =>
   [
     ...labelledLines(join(import.meta.dirname, '../questions/technique/lines')),
     ...ordinarySets().flatMap(({ name, questions }) => questions.map(one => ({ ...one, writer: name }))),
-  ].filter(({ label }) => !NEAR_HARM.has(label));
+  ].filter(({ label }) => WITH_A_POT.has(label));
 
 /** Questions and flaws in which no pattern tells of anybody who is hurt, four parts of the flaws apart, and names. */
 function plain(): readonly LearnedText[] {
@@ -190,7 +186,7 @@ function plain(): readonly LearnedText[] {
     ...asked,
     ...kept,
     ...flaws,
-    ...ofTheCraft(),
+    ...withAPot(),
     ...names().map(text => ({ text, writer: 'names' })),
   ]
     .filter(({ text }) => groundsIn(text).told.length === 0 && !HURT.test(text))
