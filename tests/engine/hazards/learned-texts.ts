@@ -115,14 +115,10 @@ const WITH_A_POT: ReadonlySet<string> = new Set([
   'thick-now',
   'riced-now',
   'thin-it',
-  'no-trace',
   'pot-time',
-  'piping',
+  'no-trace',
   'split-batter',
   'blend-or-stir',
-  'divider-swirl',
-  'hanger-swirl',
-  'what-is-trace',
 ]);
 
 const withAPot = () =>
