@@ -13,10 +13,12 @@ import {
 import type { LyeTopic } from '../../src/engine/questions/lye/topic.ts';
 import { answerTo } from '../../src/engine/questions/technique/answer-to.ts';
 import type { Technique } from '../../src/engine/questions/technique/topic.ts';
+import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { leanedRun } from './leaned-run.ts';
 import { topicReply } from './matter.ts';
 import { shownAsReply } from './run-reading.ts';
 import { answeredTo, techniqueAnswer } from './technique-answer.ts';
+import { IN_THE_POT } from './technique-likely.ts';
 
 type Asked = { readonly question: string; readonly context: Context };
 /** `points`: something that was not understood points back to it. */
@@ -27,7 +29,7 @@ export async function partReply(of: Part, before: Before, asked: Asked): Promise
   const { context } = asked;
   switch (before.kind) {
     case 'technique':
-      return techniquePart(of, before, asked);
+      return await techniquePart(of, before, asked);
     case 'matter':
       return matterPart(of, topicReply(before.id, context), {
         told: context.say.lyeQuestions.topics[before.id],
@@ -42,12 +44,21 @@ export async function partReply(of: Part, before: Before, asked: Asked): Promise
   }
 }
 
-function techniquePart(
+/** Batter that split is a flaw once it is poured: lye may lie under the oil. */
+const IS_POURED = /(?<!\p{L})(?:poured|mou?lds?|moldes?|vertid[oa]|verti)(?!\p{L})/u;
+
+async function techniquePart(
   of: Part,
-  { id, named }: Extract<Before, { readonly kind: 'technique' }>,
+  { id, named, words }: Extract<Before, { readonly kind: 'technique' }>,
   asked: Asked,
-): Reply | undefined {
+): Promise<Reply | undefined> {
   const { context } = asked;
+  if (words !== undefined && IN_THE_POT.has(id) && IS_POURED.test(unaccented(asked.question).toLowerCase()))
+    return await flawPart(
+      of,
+      { kind: 'command', job: 'diagnose', command: 'diagnose', given: { words } },
+      asked,
+    );
   const { technique, lyeQuestions } = context.say;
   const to = named ? { named } : answerTo(id, '');
   const told =

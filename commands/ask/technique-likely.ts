@@ -48,7 +48,7 @@ const URGENT =
   /(?<!\p{L})(?:now|help|quick|hurry|do i do|to do|can i do|ahora|ayuda|rapido|urgente?|que hago|hago ya|auxilio|still in the|todavia en)(?!\p{L})/u;
 
 /** What is done while the batter is in the pot. */
-const IN_THE_POT: ReadonlySet<Matter> = new Set<Matter>(['thick-now', 'riced-now']);
+export const IN_THE_POT: ReadonlySet<Matter> = new Set<Matter>(['thick-now', 'riced-now']);
 /** Shops and labels are spoken of as prices are. */
 const OF_BUSINESS: ReadonlySet<Matter> = new Set<Matter>(['buy-where', 'label-selling']);
 /** These have answers of their own where they are asked for at all. */
@@ -78,11 +78,15 @@ function leastBeside(matter: Matter, read: QuestionRead, question: string): numb
   return Math.max(NEAR_LYE.has(matter) ? BESIDE_LYE : 0, besideRead(matter, read, question));
 }
 
+/** "And purple?" names no two that are put together. */
+const OF_TWO = /[+&/]|\S\s+\S+\s+\S/u;
+
 function besideRead(matter: Matter, read: QuestionRead, question: string): number {
   const [reading] = read.readings;
   if (read.outside === 'medical' || read.outside === 'lye-elsewhere') return Number.POSITIVE_INFINITY;
   // Custard and wax go thick and split too.
   if (IN_THE_POT.has(matter) && (isNamedElsewhere(read) || !isOurPot(read))) return Number.POSITIVE_INFINITY;
+  if (matter === 'blend-two' && !OF_TWO.test(question.trim())) return Number.POSITIVE_INFINITY;
   if (read.outside === 'business' && OF_BUSINESS.has(matter)) return BESIDE_JOB;
   if (isNamedElsewhere(read) || (read.outside === 'other' && read.elsewhere >= MOST_SURELY_ELSEWHERE))
     return BESIDE_SURE_FIELD;
@@ -109,7 +113,7 @@ const OF_BATTER: ReadonlySet<LyeTopic> = new Set([
 ]);
 /** Found by a word that means something else here: mustard is a yellow, used oil a base, lye that clumps was just mixed. */
 const MISTAKEN: Readonly<Partial<Record<Matter, readonly LyeTopic[]>>> = {
-  'lye-cloudy': ['clumped', 'cloudy-lye'],
+  'lye-cloudy': ['clumped'],
   'shine-sparkle': ['kitchen-spice'],
   'yellow-base': ['old-oil'],
 };

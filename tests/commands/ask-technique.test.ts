@@ -79,7 +79,6 @@ test.each([
   // Told shortly, with a sign of a flaw.
   ['layers keep breaking through when i pour', 'layers-how'],
   ['goggles really needed? just colouring', 'goggles-gloves'],
-  ['lye still clumpy in the jug can i pour anyway', 'lye-cloudy'],
 ])('“%s” is answered as %s', async (question, technique) => {
   expect(await techniqueOf(question)).toBe(technique);
 });

@@ -53,7 +53,14 @@ export function understoodIn(question: Question | Origin, data: object): Before 
   // What came to nothing tells nothing of the talk; of several that a name can mean the next turn may say which.
   if ('problem' in data && data.problem !== 'colourant-ambiguous') return undefined;
   const read = 'understood' in data ? understood.safeParse(data).data?.understood : undefined;
-  if (read) return ofRead(read);
+  if (read) {
+    const before = ofRead(read);
+    const words =
+      'given' in question && typeof question.given.question === 'string'
+        ? question.given.question
+        : undefined;
+    return before?.kind === 'technique' && words !== undefined ? { ...before, words } : before;
+  }
   if (!('kind' in question) || question.kind !== 'command') return undefined;
   const command = question.path.join(' ');
   return LEANT_ON.has(command)

@@ -18,8 +18,13 @@ export type Ran = {
 /** What the question before was understood as: all that a later one can lean on. */
 export type Before =
   | Ran
-  /** `named`: the part of it that was answered. */
-  | { readonly kind: 'technique'; readonly id: Technique; readonly named?: NamedAnswer | undefined }
+  /** `named`: the part of it that was answered; `words`: what was asked. */
+  | {
+      readonly kind: 'technique';
+      readonly id: Technique;
+      readonly named?: NamedAnswer | undefined;
+      readonly words?: string | undefined;
+    }
   | { readonly kind: 'matter'; readonly id: LyeTopic }
   | { readonly kind: 'emergency'; readonly ids: readonly EmergencyId[] };
 

@@ -45,9 +45,13 @@ const nearLye = (): readonly TechniqueText[] =>
   [
     ...labelledLines(join(import.meta.dirname, '../lye-matters')),
     ...linesIn(readFileSync(join(import.meta.dirname, '../care-wordings.txt'), 'utf8'), 'lye'),
-  ].flatMap(({ text, label }) => {
+  ].map(({ text, label }) => {
     const matter = NEAR_LYE[label];
-    return matter === undefined ? [] : [{ text, label: matter, writer: 'lye' }];
+    // What else is asked near lye has answers of its own.
+    return {
+      text,
+      ...(matter === undefined ? { label: 'none', writer: 'elsewhere' } : { label: matter, writer: 'lye' }),
+    };
   });
 
 /** What other sets ask of a colourant, a flaw, a recipe, and of other fields: no matter, but for the few that nobody labelled as one. */

@@ -10,6 +10,14 @@ const BEYOND: readonly RegExp[] = [
   /(?<!\p{L})(?:batch|total|whole|weight|weighs|batter|mixture|lote|tanda|masa|mezcla|peso|pesa|todo)(?!\p{L})[^;]{0,40}?(?:counting|including|contando|incluyendo)(?!\p{L})[^;]{0,25}?(?:water|agua|milk|leche|lye|sosa|soda)(?!\p{L})/u,
   // "The batch is 1400 g with the 380 g water and the lye counted in".
   /(?<!\p{L})(?:batch|total|whole|weight|weighs?|batter|mixture|lote|tanda|masa|mezcla|peso|pesa|todo)(?!\p{L})[^;]{0,40}?(?<!\p{L})(?:with|con)(?!\p{L})[^;]{0,30}?(?:water|agua|lye|sosa|soda)(?!\p{L})[^;]{0,30}?(?<!\p{L})(?:counted|included|inside|in it|in there|(?:already )?in(?= ?(?:[;,]|$))|metid\p{L}+|dentro|contad\p{L}+|incluid\p{L}+|sumad\p{L}+)(?!\p{L})/u,
+  // "Entre agua y aceites hay 1500 g", "oils and water come to 1400 g": no weight of oils.
+  /(?<!\p{L})(?:between|entre)(?: (?:the|los|las|el|la))* (?:(?:water|agua|lye|sosa|soda|milk|leche)(?: and| y|,)+(?: (?:the|los|las|el|la))* (?:oils?|fats?|aceites?|grasas?)|(?:oils?|fats?|aceites?|grasas?)(?: and| y|,)+(?: (?:the|los|las|el|la))* (?:water|agua|lye|sosa|soda|milk|leche))(?!\p{L})/u,
+  /(?<!\p{L})(?:(?:water|agua)(?: and| y| plus| mas| con| with)+(?: (?:the|los|las|el|la))* (?:oils?|fats?|aceites?|grasas?)|(?:oils?|fats?|aceites?|grasas?)(?: and| y| plus| mas| con| with)+(?: (?:the|los|las|el|la))* (?:water|agua))(?: (?:all|todo|together|combined|juntos?))* (?:together|combined|juntos?|in all|in total|en total|weighs?|weighed|pesan?|suman?|comes? to|came to|makes?|adds? up|totals?|(?:are|is|son|hay)(?= (?:about |unos |some )?\d))(?!\p{L})/u,
+  // "A otra olla 200 g de coco": what goes into another pot has a lye of its own.
+  /(?<!\p{L})otr[oa] (?:ollas?|ollita|cazo|cazuela|perola|jarra|cubo|cubeta|balde|tina|caldero|tazon|vasija|bol|bowl|cuenco|recipiente|traste|lote|tanda)(?!\p{L})/u,
+  /(?<!\p{L})(?:(?:in|into|to|for) (?:the other|another|a second)|en (?:la|el) otr[oa]|a (?:la|el) otr[oa]|al otro)(?: one)?(?= ?(?:[;,.]|$|\d))/u,
+  // "Mañana le agrego 200 g; hoy hay 800 g", "tomorrow I add".
+  /(?<!(?:\b(?:la|esta|each|every|de) ))(?<!\p{L})(?:tomorrow|manana)(?!\p{L})(?: (?:le|les|lo|la|yo|i|i'?ll|ill|we|we'?ll|will|voy a|vamos a|going to|shall|can|want to)(?!\p{L}))*(?: )?(?:agreg|anad|echo|echa|pong|pondr|met|sum|adds?(?!\p{L})|puts?(?!\p{L})|pour|top)\p{L}*/u,
   // "Half and half potassium and sodium hydroxide": by which of the two's weights.
   /(?<![\d.,])\d[\d.,]* ?%?(?: (?:of|de|del))?(?: (?:the|my|la|el))? (?:alkali|alkalis|alcali)(?!\p{L})|(?<!\p{L})(?:half|mitad)(?: (?:of|de|del))?(?: (?:the|my|la|el))? (?:alkali|alcali|lye|sosa)(?!\p{L})/u,
   /(?<!\p{L})(?:(?:potassium|potasio) (?:and|y|&|plus|con) (?:sodium|sodio)|(?:sodium|sodio) (?:and|y|&|plus|con) (?:potassium|potasio))(?!\p{L})/u,

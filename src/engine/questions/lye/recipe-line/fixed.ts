@@ -51,9 +51,12 @@ const POTASH =
   '(?:koh|potassium hydroxide|caustic potash|potasa(?: caustica)?|hidroxido (?:de )?potas(?:ico|io))';
 /** "Pure KOH", "potasa pura (KOH)": taken at its word, since lye that is purer than it was counted burns. */
 const PURE_POTASH = new RegExp(
-  `(?<![\\p{L}\\d])(?:pure|pura|puro) ${POTASH}(?: ${POTASH})?(?![\\p{L}\\d])(?! ?\\d)|(?<![\\p{L}\\d])${POTASH}(?: ${POTASH})?(?: is| es|,)? (?:pure|pura|puro)(?: ${POTASH})?(?![\\p{L}\\d])(?! (?:[\\p{L}]+)(?= \\d| oil))`,
+  `(?<![\\p{L}\\d])(?:pure|pura|puro) ${POTASH}(?: ${POTASH})?(?![\\p{L}\\d])(?! ?\\d)|(?<![\\p{L}\\d])${POTASH}(?: ${POTASH})?(?: is| es|,)? (?:pure|pura|puro)(?: ${POTASH})?(?![\\p{L}\\d])(?! (?!(?:para|pa|for|with|con|en|in|y|and) )(?:[\\p{L}]+)(?= \\d| oil))`,
   'u',
 );
+
+/** A percent that may be how pure it is; a smaller one is a superfat or water. */
+const LIKE_A_PURITY = /(?<![\d.,])(?:[5-9]\d|100)(?:[.,]\d+)? ?(?:%|percent|por ciento)/u;
 
 const KEPT: readonly RegExp[] = [
   // Two alkalis by their shares.
@@ -100,9 +103,7 @@ export function fixedIn(line: string): Fixed {
     kept.push(`${percent}% lye concentration`);
     return ' ; ';
   });
-  const pure = /\d ?(?:%|percent|por ciento)/u.test(rest.replace(ANY_FAT, ''))
-    ? null
-    : PURE_POTASH.exec(rest);
+  const pure = LIKE_A_PURITY.test(rest.replace(ANY_FAT, '')) ? null : PURE_POTASH.exec(rest);
   if (pure) {
     kept.push('koh purity 100%');
     rest = without(rest, pure, WEIGHED.test(rest.slice(0, pure.index)) ? 'koh' : '');
