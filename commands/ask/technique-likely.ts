@@ -62,7 +62,7 @@ const isSurely = (reading: QuestionRead['readings'][number] | undefined, job: Jo
 
 /** Near lye a wrong answer is worse than none, and what is learned of lye's own matters is asked behind. */
 const BESIDE_LYE = 0.7;
-const NEAR_LYE: ReadonlySet<Matter> = new Set<Matter>([
+export const NEAR_LYE: ReadonlySet<Matter> = new Set<Matter>([
   'lye-cloudy',
   'lye-spilt-surface',
   'lye-nerves',

@@ -9,6 +9,7 @@ import type { QuestionRead } from '../../src/engine/questions/read.ts';
 import type { NearMatter } from '../../src/engine/questions/technique/read.ts';
 import { isTechnique } from '../../src/engine/questions/technique/topic.ts';
 import { acidIn } from '../../src/engine/text/names/acid-words.ts';
+import { afterLyeReply } from './after-lye.ts';
 import { barredReading } from './barred.ts';
 import { chatReply } from './chat.ts';
 import { asksItsColour, colourGivenReply } from './colour-given.ts';
@@ -44,6 +45,8 @@ export async function techniqueReply(
     return undefined;
   if (first.matter === 'chat') return chatReply(question, context);
   if (first.matter === 'vague-trouble') return await troubleReply(question, read, context);
+  const afterLye = afterLyeReply(question, read, { technique: first.matter, context });
+  if (afterLye) return afterLye;
   if (first.matter === 'colour-families') {
     const given = colourGivenReply(question, read, context);
     if (given) return given;

@@ -163,6 +163,24 @@ describe('a maker who asks on about a matter or a flaw', () => {
     expect((await say('how much less water')).headline).toMatch(/water/u);
   });
 
+  // The grains had been told of as mica that settles.
+  test.each([
+    ['el agua con sosa se me puso turbia, sirve?', 'tiene granitos en el fondo', 'es', 'undissolved-lye'],
+    ['lye water gone cloudy is it ruined', 'it has lumps at the bottom', 'en', 'undissolved-lye'],
+  ] as const)('“%s”, “%s”: what goes on from lye is about that lye', async (first, next, language, lye) => {
+    const { say } = begin();
+    await say(first, { language });
+    expect((await say(next, { language })).data).toMatchObject({ understood: { lye } });
+  });
+
+  test('a colour that is named after a matter of lye is about the colour', async () => {
+    const { say } = begin();
+    await say('lye water gone cloudy is it ruined');
+    expect((await say('my mica sinks to the bottom')).data).not.toMatchObject({
+      understood: { lye: expect.any(String) },
+    });
+  });
+
   test('a bar that may hold lye is not used, whatever is asked on', async () => {
     const { say } = begin();
     await say('batter split oily on top');

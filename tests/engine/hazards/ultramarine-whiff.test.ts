@@ -13,6 +13,17 @@ test.each([
   expect(isUltramarineWhiff(text)).toBe(true);
 });
 
+test.each(['ultramarine smells like egg', 'my ultramarine smells of eggs', 'el ultramar huele a huevo'])(
+  'a smell of egg that is not called rotten is one: %s',
+  text => expect(isUltramarineWhiff(text)).toBe(true),
+);
+
+test.each([
+  'ultramarine smells like egg and my head hurts',
+  'ultramarine smells of eggs in the whole room',
+  'the soap smells like egg',
+])('first aid stays where more is told than that: %s', text => expect(isUltramarineWhiff(text)).toBe(false));
+
 describe('first aid stays where', () => {
   test.each([
     ['acid is told', 'is it normal that ultramarine and citric acid stink of eggs?'],

@@ -51,6 +51,8 @@ const ASKED: readonly (readonly [question: string, topic: string])[] = [
   ['si duplico el lote tengo q duplicar tb el agua', 'scale-batch'],
   ['if I want no palm and no coconut can I make up the bubbles any other way', 'lather-without-coconut'],
   ['la sosa se echa en el agua o el agua en la sosa? Siempre me confundo', 'lye-into-water'],
+  ['la sosa va encima del agua o el agua encima de la sosa?', 'lye-into-water'],
+  ['el agua arriba de la soda o la soda arriba del agua?', 'lye-into-water'],
   ['whats the water for, does more water make softer soap', 'water-amount'],
   ['¿El agua tiene que ser destilada? la del grifo tiene mucha cal', 'tap-water'],
   ['how long does lye water keep if I mix it saturday and soap on tuesday', 'lye-water-keeps'],

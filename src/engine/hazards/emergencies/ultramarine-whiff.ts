@@ -18,8 +18,13 @@ const FELT =
 const ASKED =
   /^\W*(?:is|are|does|do|which|why|could you|can you|es|cual)\b|\?|\b(?:normal|ruined|why|wrong|heard|hold up|aguanta\w*|libera\w*|que (?:ha )?pas(?:o|ado)|por que|se dano|sirve)\b/u;
 
+/** A smell that is named in passing, and not as rotten: "ultramarine smells like egg". */
+const MILD = /^[^.!]*\b(?:smell\w*|smelt|whiff\w*|huele\w*|olor|olia) (?:\w+ ){0,2}(?:eggs?|huevos?)\W*$/u;
+const ROTTEN = /\b(?:rotten|bad|off|spoil\w*|podrid\w+|stink\w*|stank|stunk|reek\w*|pong\w*)\b/u;
+const isMild = (plain: string): boolean => MILD.test(plain) && !ROTTEN.test(plain);
+
 /**
- * Whether a text asks why a colour with ultramarine smells of rotten eggs, and tells of no acid, of no strong smell and of nobody who feels
+ * Whether a text asks why a colour with ultramarine smells of rotten eggs, or says that it smells of egg and no more, and tells of no acid, of no strong smell and of nobody who feels
  * it. In lye the pigment may give off a trace of hydrogen sulfide (common practice, no source); whoever asks is told so with what to look
  * out for (`firstAid.ultramarineWhiff` of the words), and in any doubt the first aid is shown. Pure.
  * @example isUltramarineWhiff('huele a huevo podrido, le puse azul ultramar, normal?') // true
@@ -30,7 +35,7 @@ export function isUltramarineWhiff(text: string): boolean {
   return (
     ULTRAMARINE.test(plain) &&
     EGGS.test(plain) &&
-    ASKED.test(plain) &&
+    (ASKED.test(plain) || isMild(plain)) &&
     ![ACID, STRONG, FELT].some(pattern => pattern.test(plain))
   );
 }

@@ -7,7 +7,7 @@ const TOOL =
 const STUFF =
   '(?:wood(?:en)?|bamboo|silicone|copper|brass|tin|cast iron|iron|non ?stick|enamel(?:led)?|ceramic|plastic|madera|bambu|silicona|cobre|laton|lata|hierro|antiadherente|esmaltad[oa]|ceramica|plastico)';
 const OTHER_ALKALI =
-  '(?:wood ash(?:es)?|ash lye|ashes|sodium carbonate|washing soda|calcium hydroxide|slaked lime|quicklime|oven cleaner|ceniza|lejia de ceniza|carbonato de sodio|hidroxido de calcio|cal (?:viva|apagada)|limpiahornos)';
+  '(?:wood ash(?:es)?|ash lye|ashes|sodium carbonate|washing soda|calcium hydroxide|slaked lime|quicklime|oven cleaner|ceniza(?! (?:de sosa|(?:por |en |de |x )?(?:arriba|encima)|blanca|en (?:la|el|los|las|mi|mis) ))|lejia de ceniza|carbonato de sodio|hidroxido de calcio|cal (?:viva|apagada)|limpiahornos)';
 const POWDER =
   '(?:mica|titanium dioxide|oxides?|clay|charcoal|powders?|soap dust|dioxido de titanio|oxidos?|arcilla|carbon|polvos?)';
 

@@ -113,8 +113,8 @@ export const ASPECTS = {
     'what happens|que pasa|que pasaria|que sucede|is it (?:bad|a problem)|pasa algo|wrong|equivoc\\w+',
   ],
   order: [
-    `${LYE}\\b.{0,24}\\b(?:in ?to|in|to|onto|al|a la|a|en el|en|con)\\b.{0,8}\\b(?:water|agua)\\b.{0,12}\\b(?:or|o|not|y no al reves|nunca)\\b`,
-    `(?:water|agua)\\b.{0,24}\\b(?:in ?to|in|to|onto|on|a la|sobre|en la|en)\\b.{0,8}${LYE}\\b.{0,12}\\b(?:or|o|not|y no al reves|nunca)\\b`,
+    `${LYE}\\b.{0,24}\\b(?:in ?to|in|to|onto|al|a la|a|en el|en|con|sobre el|encima del?|arriba del?)\\b.{0,8}\\b(?:water|agua)\\b.{0,12}\\b(?:or|o|not|y no al reves|nunca)\\b`,
+    `(?:water|agua)\\b.{0,24}\\b(?:in ?to|in|to|onto|on|a la|sobre|en la|en|encima de|arriba de)\\b.{0,8}${LYE}\\b.{0,12}\\b(?:or|o|not|y no al reves|nunca)\\b`,
   ],
   waterEffect: [
     '(?:more|less|little|too much) water (?:make|give|mean|go|do|it|harden|set)\\w*',
