@@ -173,6 +173,12 @@ describe('a maker who asks on about a matter or a flaw', () => {
     expect((await say(next, { language })).data).toMatchObject({ understood: { lye } });
   });
 
+  test('what became of a bar is no other colour for the dose before', async () => {
+    const { say } = begin();
+    await say('how much mica for 1 kg oils');
+    expect((await say('my black is grey')).data).toMatchObject({ understood: { command: 'diagnose' } });
+  });
+
   test('a colour that is named after a matter of lye is about the colour', async () => {
     const { say } = begin();
     await say('lye water gone cloudy is it ruined');

@@ -35,7 +35,7 @@ export function leanOf(typed: string, talk: Talk | undefined): Lean | undefined 
   const before = talk?.last;
   if (typed.trim().startsWith('/')) return undefined;
   const turn = openedTurn(typed);
-  if (!turn) return undefined;
+  if (!turn || TELLS_OF_MINE.test(turn.text)) return undefined;
   if (fineTurn(turn)) return { kind: 'fine' };
   if (languageTurn(typed) !== undefined)
     return before ? { kind: 'again' } : { kind: 'asks', lacks: 'of-what' };
@@ -56,6 +56,10 @@ export function leanOf(typed: string, talk: Talk | undefined): Lean | undefined 
       ? { kind: 'asks', lacks: 'of-what' }
       : slots && lackOf(slots);
 }
+
+/** "My black is grey": what became of a bar, and no other colour for the question before. */
+const TELLS_OF_MINE =
+  /^(?:my|our|mi|mis) (?:\p{L}+ ){1,3}?(?:is|are|was|were|went|has gone|gone|turned|came out|looks?|es|esta|estan|salio|salieron|me salio|quedo|me quedo|se puso|se hizo)(?= \p{L})/u;
 
 /** "The purple that you spoke of": nobody remembers it. */
 const SAID_BEFORE =
