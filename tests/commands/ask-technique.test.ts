@@ -84,6 +84,8 @@ test.each([
 });
 
 test.each([
+  // No two colours are put together here.
+  'and purple?',
   'how much mica for 1 kg oils',
   'how much lye for 500 g olive',
   'lye splashed on my arm while i stirred the swirl',

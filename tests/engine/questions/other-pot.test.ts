@@ -24,6 +24,8 @@ describe('what goes into another pot, or into this one another day, is asked bac
     'Mañana le agrego a otra olla 200 g de coco; hoy en esta solo hay 800 g de oliva. ¿Cuánta soda para la de hoy, al 5%?',
     'Tomorrow I add 200 g coconut oil to another pot; today in this one there is only 800 g olive oil. How much lye at 5%?',
     'En esta olla 800 g de oliva, 200 g de coco van a la otra. ¿Cuánta soda al 5%?',
+    'A otra olla 200 g de coco; en esta hay 800 g de oliva. ¿Cuánta soda al 5%?',
+    'En otra olla 200 g de coco; en esta hay 800 g de oliva. ¿Cuánta soda al 5%?',
     'Tomorrow I’ll add 200 g of coconut; today there’s 800 g olive. How much lye at 5%?',
   ])('%s', question => expect(isAsked(question)).toBe(true));
 

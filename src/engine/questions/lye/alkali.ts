@@ -33,13 +33,12 @@ const WEIGHED_AT = new RegExp(
 const SAID_PURE =
   /(?<![\p{L}\d])(?:pure (koh|potassium hydroxide|caustic potash)|(koh|potasa(?: caustica)?|hidroxido (?:de )?potas(?:ico|io)) pur[oa])(?!\p{L})/gu;
 
-/** A percent that may be how pure it is; a smaller one is a superfat or water. */
-const MAY_BE_PURITY = /(?<![\d.,])(?:[5-9]\d|100)(?:[.,]\d+)? ?(?:%|percent|por ciento)/u;
-
 /** Which alkali, how pure, and whether it comes dissolved. */
 export function alkaliIn(rest: Remaining): Alkali {
   rest.text = rest.text.replace(SAID_PURE, (whole, one?: string, two?: string) =>
-    MAY_BE_PURITY.test(rest.text.replace(ANY_FAT, '')) ? whole : `${one ?? two} purity 100%`,
+    /\d ?(?:%|percent|por ciento)/u.test(rest.text.replace(ANY_FAT, ''))
+      ? whole
+      : `${one ?? two} purity 100%`,
   );
   rest.text = rest.text.replace(NOT_THIS, ' ; ');
   rest.text = rest.text.replace(WEIGHED_AT, (whole: string, mass: string, percent: string) =>
