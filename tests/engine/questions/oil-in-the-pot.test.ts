@@ -2,20 +2,15 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { knownOil } from '../../../src/engine/batch/oils/find-oil.ts';
 import { parseOils } from '../../../src/engine/batch/oils/oil-list.ts';
-import { inOrder } from '../../../src/engine/questions/lye/amounts-first.ts';
-import { readLyeInChat } from '../../../src/engine/questions/lye/told-in-chat.ts';
 import { gramsOf } from '../../../src/engine/questions/lye/words.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import * as english from '../../../src/words/en/index.ts';
 import * as spanish from '../../../src/words/es/index.ts';
 import { englishWords, spanishWords } from '../text/spelling/common-lists.ts';
+import { readInChat } from './read-in-chat.ts';
 
-const read = (question: string) => {
-  const { ordered, unordered } = inOrder(question);
-  return readLyeInChat(question, { ordered, ...(unordered && { unordered }) });
-};
 const oilsOf = (question: string): Record<string, number> => {
-  const { given } = read(question);
+  const { given } = readInChat(question);
   const { shares, totalGrams = gramsOf(given.size ?? '') } = parseOils(given.oils ?? '');
   return Object.fromEntries(shares.map(({ oil, share }) => [oil.id, Math.round(share * totalGrams)]));
 };
@@ -70,7 +65,7 @@ describe('an oil that a message says is not in the pot is never counted', () => 
         everyday,
         (absent, olive, coconut, word) => {
           expect(() =>
-            read(`${olive} g olive and ${coconut} g coconut ${absent} ${word}, how much lye`),
+            readInChat(`${olive} g olive and ${coconut} g coconut ${absent} ${word}, how much lye`),
           ).toThrow(Refusal);
         },
       ),
@@ -121,7 +116,7 @@ describe('an oil that a message says is not in the pot is never counted', () => 
   test('the question names the oil and the words that leave it open', () => {
     const [refusal] = ['lye for 500 g olive and 200 g coconut that the dog ate'].map(question => {
       try {
-        read(question);
+        readInChat(question);
       } catch (error) {
         return error as Refusal<'oil-in-pot'>;
       }
@@ -154,10 +149,10 @@ describe('a name that is not an oil’s is read as none', () => {
   );
 
   test('bare "manteca" is told as the lard that it was read as', () => {
-    const told = read('500 g de manteca, 200 g de coco, sobregrasa 5%. ¿Cuánta sosa?');
+    const told = readInChat('500 g de manteca, 200 g de coco, sobregrasa 5%. ¿Cuánta sosa?');
     expect(told.respelt).toEqual([{ typed: 'manteca', read: 'manteca de cerdo' }]);
     expect(spanish.lyeQuestions.respelt({ respelt: told.respelt! })).toContain('«manteca»');
-    expect(read('500 g de manteca de cacao, 200 g de coco. ¿Cuánta sosa?').respelt).toEqual([]);
+    expect(readInChat('500 g de manteca de cacao, 200 g de coco. ¿Cuánta sosa?').respelt).toEqual([]);
   });
 });
 
@@ -177,9 +172,9 @@ describe('what turns the whole recipe is asked for', () => {
   });
 
   test('a recipe that is doubled whole, or has twice the water, is answered', () => {
-    expect(read('Double this for me: 300 g olive, 200 g coconut, 40 g castor. 5% superfat').given.size).toBe(
-      '1080 g oils',
-    );
+    expect(
+      readInChat('Double this for me: 300 g olive, 200 g coconut, 40 g castor. 5% superfat').given.size,
+    ).toBe('1080 g oils');
     expect(answeredOr('600 g olive and 300 g coconut, water twice the lye, superfat 5')).toEqual({
       olive: 600,
       coconut: 300,

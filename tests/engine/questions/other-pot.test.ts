@@ -1,21 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { inOrder } from '../../../src/engine/questions/lye/amounts-first.ts';
-import { readLyeInChat } from '../../../src/engine/questions/lye/told-in-chat.ts';
-import { Refusal } from '../../../src/engine/refusal.ts';
+import { isAskedBack, readInChat } from './read-in-chat.ts';
 
-const givenOf = (question: string): Readonly<Record<string, unknown>> => {
-  const { ordered, unordered } = inOrder(question);
-  return readLyeInChat(question, { ordered, ...(unordered && { unordered }) }).given;
-};
-const isAsked = (question: string): boolean => {
-  try {
-    return givenOf(question).oils === undefined;
-  } catch (error) {
-    if (error instanceof Refusal) return true;
-    throw error;
-  }
-};
+const givenOf = (question: string): Readonly<Record<string, unknown>> => readInChat(question).given;
 const grams = fc.integer({ min: 60, max: 900 });
 
 describe('what goes into another pot, or into this one another day, is asked back', () => {
@@ -27,7 +14,7 @@ describe('what goes into another pot, or into this one another day, is asked bac
     'A otra olla 200 g de coco; en esta hay 800 g de oliva. ¿Cuánta soda al 5%?',
     'En otra olla 200 g de coco; en esta hay 800 g de oliva. ¿Cuánta soda al 5%?',
     'Tomorrow I’ll add 200 g of coconut; today there’s 800 g olive. How much lye at 5%?',
-  ])('%s', question => expect(isAsked(question)).toBe(true));
+  ])('%s', question => expect(isAskedBack(question)).toBe(true));
 
   test('whatever vessel it is, and however much', () =>
     fc.assert(
@@ -38,7 +25,7 @@ describe('what goes into another pot, or into this one another day, is asked bac
         fc.constantFrom('en', 'a', 'para'),
         (a, b, vessel, to) => {
           const told = `${a} g de oliva, y ${to} ${vessel} ${b} g de coco. ¿Cuánta sosa al 5%?`;
-          expect({ told, isAsked: isAsked(told) }).toEqual({ told, isAsked: true });
+          expect({ told, isAsked: isAskedBack(told) }).toEqual({ told, isAsked: true });
         },
       ),
     ));
@@ -58,7 +45,7 @@ describe('a weight that holds the water too is no weight of oils', () => {
     'Between water and oils there is 1500 g, 450 g of it water. Of the oils two thirds is olive and one third coconut. How much lye at 5%?',
     'Los aceites y el agua juntos pesan 1400 g: mitad oliva, mitad coco. ¿Cuánta sosa?',
     'Oils and water come to 1400 g, half olive half coconut, how much lye?',
-  ])('%s', question => expect(isAsked(question)).toBe(true));
+  ])('%s', question => expect(isAskedBack(question)).toBe(true));
 });
 
 describe('potash that is called pure is counted as pure', () => {

@@ -2,27 +2,22 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { knownOil } from '../../../src/engine/batch/oils/find-oil.ts';
 import { parseOils } from '../../../src/engine/batch/oils/oil-list.ts';
-import { inOrder } from '../../../src/engine/questions/lye/amounts-first.ts';
 import { checkLye } from '../../../src/engine/questions/lye/check.ts';
-import { readLyeInChat } from '../../../src/engine/questions/lye/told-in-chat.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import * as english from '../../../src/words/en/index.ts';
 import * as spanish from '../../../src/words/es/index.ts';
+import { readInChat } from './read-in-chat.ts';
 
-const read = (question: string) => {
-  const { ordered, unordered } = inOrder(question);
-  return readLyeInChat(question, { ordered, ...(unordered && { unordered }) });
-};
 /** Grams, or percents, of each oil that a line is read as. */
 function oilsOf(question: string) {
-  const { given } = read(question);
+  const { given } = readInChat(question);
   const { shares, totalGrams = 100 } = parseOils(given.oils ?? '');
   return Object.fromEntries(shares.map(({ oil, share }) => [oil.id, Math.round(share * totalGrams)]));
 }
 /** The question that comes back; throws where a number does. */
 function refusalOf(question: string): Refusal {
   try {
-    read(question);
+    readInChat(question);
   } catch (error) {
     if (error instanceof Refusal) return error;
     throw error;
@@ -60,7 +55,7 @@ describe('an oil that has two amounts is asked for, and never counted twice', ()
         fc.constantFrom(' and ', ', ', '. then ', '; also ', ', luego ', '. later I added '),
         (name, one, other, between) => {
           fc.pre(one !== other);
-          expect(() => read(`lye for ${one} g ${name}${between}${other} g ${name}`)).toThrow(Refusal);
+          expect(() => readInChat(`lye for ${one} g ${name}${between}${other} g ${name}`)).toThrow(Refusal);
         },
       ),
     );
@@ -230,7 +225,7 @@ describe('an oil spelt one slip amiss', () => {
     ],
   ])('is read as what it can only be, and told: %s', (question, oils, typed) => {
     expect(oilsOf(question)).toEqual(oils);
-    expect(read(question).respelt?.map(one => one.typed)).toEqual(typed);
+    expect(readInChat(question).respelt?.map(one => one.typed)).toEqual(typed);
   });
 
   test.each([
@@ -238,7 +233,7 @@ describe('an oil spelt one slip amiss', () => {
     'lye for 500 g olive and 200 g cocao',
     'lye for 500 g sunflaur and 200 g coconut',
   ])('is asked where it may be two, or is further off: %s', question => {
-    expect(() => read(question)).toThrow(Refusal);
+    expect(() => readInChat(question)).toThrow(Refusal);
   });
 
   // Fats that people make soap of in places and that the list of oils does not have (from memory).
@@ -249,7 +244,7 @@ describe('an oil spelt one slip amiss', () => {
   test.each(elsewhere.filter(name => knownOil(name) === undefined && knownOil(`${name} oil`) === undefined))(
     'is never one that has a name of its own: %s',
     name => {
-      expect(() => read(`lye for 500 g olive, 300 g ${name} and 200 g coconut`)).toThrow(Refusal);
+      expect(() => readInChat(`lye for 500 g olive, 300 g ${name} and 200 g coconut`)).toThrow(Refusal);
     },
   );
 });
@@ -314,20 +309,20 @@ describe('a recipe among more talk', () => {
     ['550 olive + 150 coconut, lye at 7', { superfat: 7 }],
     ['170 g KOH 85% for 1000 g olive', { lye: 'KOH 85%' }],
   ])('what stands beside it: %s', (question, given) => {
-    expect(read(question).given).toMatchObject(given);
+    expect(readInChat(question).given).toMatchObject(given);
   });
 
   test('a coffee that is drunk meanwhile is not the liquid', () => {
     expect(
-      read('Aquí estamos, con el café. 600 g de oliva, 250 g de coco. ¿Cuánta sosa?').given.liquid,
+      readInChat('Aquí estamos, con el café. 600 g de oliva, 250 g de coco. ¿Cuánta sosa?').given.liquid,
     ).toBeUndefined();
     expect(
-      read('600 g de oliva, 250 g de coco, con café en vez de agua. ¿Cuánta sosa?').given.liquid,
+      readInChat('600 g de oliva, 250 g de coco, con café en vez de agua. ¿Cuánta sosa?').given.liquid,
     ).toBeDefined();
   });
 
   test('lye that is asked for behind a weight was not weighed', () => {
-    expect(read('Oliva 400 g y coco 200 g. Son 600 g. soda al 6').weighed).toBeUndefined();
-    expect(read('20 oz lard, 8 oz coconut, 4 oz. castor. does the lye change').weighed).toBeUndefined();
+    expect(readInChat('Oliva 400 g y coco 200 g. Son 600 g. soda al 6').weighed).toBeUndefined();
+    expect(readInChat('20 oz lard, 8 oz coconut, 4 oz. castor. does the lye change').weighed).toBeUndefined();
   });
 });

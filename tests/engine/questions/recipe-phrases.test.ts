@@ -1,25 +1,20 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parseOils } from '../../../src/engine/batch/oils/oil-list.ts';
-import { inOrder } from '../../../src/engine/questions/lye/amounts-first.ts';
-import { readLyeInChat } from '../../../src/engine/questions/lye/told-in-chat.ts';
 import { gramsOf } from '../../../src/engine/questions/lye/words.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import * as english from '../../../src/words/en/index.ts';
 import * as spanish from '../../../src/words/es/index.ts';
+import { readInChat } from './read-in-chat.ts';
 
-const read = (question: string) => {
-  const { ordered, unordered } = inOrder(question);
-  return readLyeInChat(question, { ordered, ...(unordered && { unordered }) });
-};
-const gramsIn = ({ given }: ReturnType<typeof read>): Record<string, number> => {
+const gramsIn = ({ given }: ReturnType<typeof readInChat>): Record<string, number> => {
   const { shares, totalGrams = 0 } = parseOils(given.oils ?? '');
   const all = given.size === undefined ? totalGrams : gramsOf(given.size);
   return Object.fromEntries(shares.map(({ oil, share }) => [oil.id, Math.round(share * all)]));
 };
 function readOr(question: string) {
   try {
-    return read(question);
+    return readInChat(question);
   } catch (error) {
     if (error instanceof Refusal) return error;
     throw error;
@@ -50,7 +45,7 @@ describe('ready-made lye holds water', () => {
       '33% lye solution',
     ],
   ])('its grams are told by its strength: %s', (question, lye) => {
-    const { given } = read(question);
+    const { given } = readInChat(question);
     expect(given.lye).toBe(lye);
     expect(given.water).toBeUndefined();
   });
@@ -99,11 +94,13 @@ describe('potash is as pure as it is said to be', () => {
     'Jabón líquido: 600 g de girasol y 400 g de coco, sobregrasa 3%, ¿cuánta potasa pura (KOH)?',
     'pure KOH (100%) for 600 g sunflower 400 g coconut, how much',
   ])('%s', question => {
-    expect(read(question).given.lye).toBe('KOH 100%');
+    expect(readInChat(question).given.lye).toBe('KOH 100%');
   });
   test('pure oil is no pure potash', () => {
-    expect(read('KOH for 500 g pure olive oil, how much').given.lye).toBe('KOH');
-    expect(read('koh for 500 g sunflower and 100 g coconut, my koh says 90%').given.lye).toBe('KOH 90%');
+    expect(readInChat('KOH for 500 g pure olive oil, how much').given.lye).toBe('KOH');
+    expect(readInChat('koh for 500 g sunflower and 100 g coconut, my koh says 90%').given.lye).toBe(
+      'KOH 90%',
+    );
   });
 });
 
@@ -112,7 +109,7 @@ describe('a superfat that is put right', () => {
     ['600 g lard, 200 g coconut oil, superfat at 5, no make that 8. Lye?', 8],
     ['600 g de manteca de cerdo, 200 g de coco, sobregrasa 5, digo 8. ¿Sosa?', 8],
   ])('is the second, and no weight: %s', (question, superfat) => {
-    const told = read(question);
+    const told = readInChat(question);
     expect(told.given.superfat).toBe(superfat);
     expect(gramsIn(told)).toEqual({ lard: 600, coconut: 200 });
   });
@@ -125,7 +122,7 @@ describe('a superfat that is put right', () => {
 
 describe('the whole that is told is no lye', () => {
   test('a whole that is off by a rounding', () => {
-    const told = read('Olive 400 g, coconut 200 g, water 228.4 g, so 828 g all together. Lye amount?');
+    const told = readInChat('Olive 400 g, coconut 200 g, water 228.4 g, so 828 g all together. Lye amount?');
     expect(gramsIn(told)).toEqual({ olive: 400, coconut: 200 });
     expect(readOr('Olive 400 g, coconut 200 g, water 228 g, so 900 g all together. Lye?')).toBeInstanceOf(
       Refusal,
@@ -133,7 +130,7 @@ describe('the whole that is told is no lye', () => {
   });
 
   test('oils with their water, before the lye', () => {
-    const told = read(
+    const told = readInChat(
       'Olive oil 400 g, coconut 200 g, water 228 g, so 828 g all together before the lye. Superfat 5. Lye amount?',
     );
     expect(told.weighed).toBeUndefined();

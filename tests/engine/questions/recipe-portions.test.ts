@@ -2,22 +2,17 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { knownOil } from '../../../src/engine/batch/oils/find-oil.ts';
 import { parseOils } from '../../../src/engine/batch/oils/oil-list.ts';
-import { inOrder } from '../../../src/engine/questions/lye/amounts-first.ts';
-import { readLyeInChat } from '../../../src/engine/questions/lye/told-in-chat.ts';
 import { gramsOf } from '../../../src/engine/questions/lye/words.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import * as english from '../../../src/words/en/index.ts';
 import * as spanish from '../../../src/words/es/index.ts';
 import { englishWords, spanishWords } from '../text/spelling/common-lists.ts';
+import { readInChat } from './read-in-chat.ts';
 
-const read = (question: string) => {
-  const { ordered, unordered } = inOrder(question);
-  return readLyeInChat(question, { ordered, ...(unordered && { unordered }) });
-};
 /** Grams of each oil, or the question that comes back. */
 function oilsOf(question: string): Record<string, number> | string {
   try {
-    const { given } = read(question);
+    const { given } = readInChat(question);
     const { shares, totalGrams = 0 } = parseOils(given.oils ?? '');
     const all = given.size === undefined ? totalGrams : gramsOf(given.size);
     return Object.fromEntries(shares.map(({ oil, share }) => [oil.id, Math.round(share * all)]));
@@ -28,7 +23,7 @@ function oilsOf(question: string): Record<string, number> | string {
 }
 const refusalOf = (question: string): Refusal => {
   try {
-    read(question);
+    readInChat(question);
   } catch (error) {
     if (error instanceof Refusal) return error;
     throw error;
@@ -341,7 +336,7 @@ describe('a second superfat', () => {
 
   test('the same in other words is one', () => {
     expect(
-      read('1000 g olive oil, 5% superfat, i.e. a lye discount of 5%. How much lye?').given.superfat,
+      readInChat('1000 g olive oil, 5% superfat, i.e. a lye discount of 5%. How much lye?').given.superfat,
     ).toBe(5);
   });
 });
@@ -364,11 +359,13 @@ describe('milk in the place of all the water stays in the jug', () => {
     'Con leche de cabra congelada en vez de agua: 450 g de oliva, 350 g de coco. ¿Cuánta sosa?',
     'Uso leche de cabra en lugar de agua: 450 g de oliva, 350 g de coco. ¿Cuánta sosa?',
   ])('%s', question => {
-    expect(read(question).given.liquid).toBe('goat milk');
+    expect(readInChat(question).given.liquid).toBe('goat milk');
     expect(oilsOf(question)).toEqual({ olive: 450, coconut: 350 });
   });
   test('and is counted once where its weight is told too', () => {
-    const { given } = read('400 g almond milk, 500 g olive oil, lye? The milk goes in instead of water.');
+    const { given } = readInChat(
+      '400 g almond milk, 500 g olive oil, lye? The milk goes in instead of water.',
+    );
     expect(given.liquid).toBeUndefined();
     expect(given.additives).toBe('almond milk 400 g');
   });

@@ -1,23 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { inOrder } from '../../../src/engine/questions/lye/amounts-first.ts';
-import { readLyeInChat } from '../../../src/engine/questions/lye/told-in-chat.ts';
-import { Refusal } from '../../../src/engine/refusal.ts';
 import * as inEnglish from '../../../src/words/en/index.ts';
 import * as inSpanish from '../../../src/words/es/index.ts';
+import { isAskedBack, readInChat } from './read-in-chat.ts';
 
-const read = (question: string) => {
-  const { ordered, unordered } = inOrder(question);
-  return readLyeInChat(question, { ordered, ...(unordered && { unordered }) });
-};
-const isAsked = (question: string): boolean => {
-  try {
-    return read(question).given.oils === undefined;
-  } catch (error) {
-    if (error instanceof Refusal) return true;
-    throw error;
-  }
-};
 const grams = fc.integer({ min: 60, max: 900 });
 const ENGLISH = fc.constantFrom(['olive', 'coconut'], ['lard', 'castor oil'], ['palm oil', 'shea butter']);
 const SPANISH = fc.constantFrom(
@@ -35,7 +21,7 @@ const spanish = fc
 const none = (recipe: fc.Arbitrary<string>, said: readonly string[], asks: string) =>
   fc.assert(
     fc.property(recipe, fc.constantFrom(...said), (told, words) => {
-      expect(isAsked(`${told}${words}. ${asks}`), `${told}${words}`).toBe(true);
+      expect(isAskedBack(`${told}${words}. ${asks}`), `${told}${words}`).toBe(true);
     }),
   );
 
@@ -46,7 +32,7 @@ describe('what turns two weights round is asked back, never passed by', () => {
     '400 g de coco, 400 g de oliva. Perdón, 400 eran entre los dos, mitad y mitad. Sobreengrasado 5%. ¿Cuánta sosa?',
     'Aceite de coco y de oliva, 600 y 250 g respectivamente. No, al contrario. ¿Cuánta sosa?',
     '400 g coconut, 400 g olive. Sorry, 400 was for the two, half and half. Lye?',
-  ])('%s', question => expect(isAsked(question)).toBe(true));
+  ])('%s', question => expect(isAskedBack(question)).toBe(true));
 
   test('in English', () =>
     none(
@@ -86,24 +72,24 @@ describe('a sentence that takes back what was told is asked back, in whatever wo
         fc.constantFrom('No, ', 'Nope, ', 'Sorry, the ', 'Wait, '),
         word,
         (told, no, said) => {
-          expect(isAsked(`${told}. ${no}${said}wq. How much lye?`)).toBe(true);
+          expect(isAskedBack(`${told}. ${no}${said}wq. How much lye?`)).toBe(true);
         },
       ),
     );
     fc.assert(
       fc.property(spanish, fc.constantFrom('No, ', 'Perdón, ', 'Digo, '), word, (told, no, said) => {
-        expect(isAsked(`${told}. ${no}${said}wq. ¿Cuánta sosa?`)).toBe(true);
+        expect(isAskedBack(`${told}. ${no}${said}wq. ¿Cuánta sosa?`)).toBe(true);
       }),
     );
   });
   test('a courtesy takes nothing back', () => {
-    expect(read('500 g olive, 100 g coconut. Sorry for the bother! How much lye?').given.oils).toBe(
+    expect(readInChat('500 g olive, 100 g coconut. Sorry for the bother! How much lye?').given.oils).toBe(
       '500 g olive, 100 g coconut',
     );
-    expect(read('500 g de oliva, 100 g de coco. ¡Perdón por la molestia! ¿Cuánta sosa?').given.oils).toBe(
-      '500 g oliva, 100 g coco',
-    );
-    expect(read('500 g de oliva, 100 g de coco, ¿cuánta sosa? no quiero que me queme').given.oils).toBe(
+    expect(
+      readInChat('500 g de oliva, 100 g de coco. ¡Perdón por la molestia! ¿Cuánta sosa?').given.oils,
+    ).toBe('500 g oliva, 100 g coco');
+    expect(readInChat('500 g de oliva, 100 g de coco, ¿cuánta sosa? no quiero que me queme').given.oils).toBe(
       '500 g oliva, 100 g coco',
     );
   });
@@ -153,17 +139,17 @@ describe('what points back at a recipe without naming an oil is asked back', () 
       '¿Sosa?',
     ));
   test('a weight that is denied to be one of volume is one', () => {
-    expect(read('lard 24 oz, coconut 8 oz (all oz, by weight not by cup). lye?').given.oils).toBe(
+    expect(readInChat('lard 24 oz, coconut 8 oz (all oz, by weight not by cup). lye?').given.oils).toBe(
       '24 oz lard, 8 oz coconut',
     );
   });
   test('cream of coconut is no coconut oil', () => {
-    expect(isAsked('500 g olive, 300 g coconut cream, how much lye?')).toBe(true);
-    expect(isAsked('500 g olive, 50 g castor sugar, how much lye?')).toBe(true);
+    expect(isAskedBack('500 g olive, 300 g coconut cream, how much lye?')).toBe(true);
+    expect(isAskedBack('500 g olive, 50 g castor sugar, how much lye?')).toBe(true);
   });
   test('part of what stands there is asked for', () => {
-    expect(isAsked('I make only part of this: 500 g olive, 300 g coconut. Lye?')).toBe(true);
-    expect(isAsked('Hago solo una parte: 500 g de oliva, 300 g de coco. ¿Sosa?')).toBe(true);
+    expect(isAskedBack('I make only part of this: 500 g olive, 300 g coconut. Lye?')).toBe(true);
+    expect(isAskedBack('Hago solo una parte: 500 g de oliva, 300 g de coco. ¿Sosa?')).toBe(true);
   });
 });
 
@@ -171,7 +157,7 @@ describe('lye of two alkalis is asked for where the shares are told otherwise th
   test.each([
     '500 g tallow, 200 g coconut oil, 5% superfat, 60% of the alkali as KOH (90% pure) and 40% as NaOH. How much of each?',
     '600 g de oliva, 200 g de coco, mitad del álcali en KOH y mitad en NaOH. ¿Cuánto de cada uno?',
-  ])('%s', question => expect(isAsked(question)).toBe(true));
+  ])('%s', question => expect(isAskedBack(question)).toBe(true));
 });
 
 describe('oil that was lost before the lye is asked for by its weight', () => {
@@ -179,12 +165,12 @@ describe('oil that was lost before the lye is asked for by its weight', () => {
     ['500 g olive and 300 g coconut, half of the coconut was spilled. How much lye?', 'spilled'],
     ['500 g de oliva y 300 g de coco, se me cayó la mitad del coco. ¿Cuánta sosa?', 'se me cayo'],
   ])('%s', (question, text) => {
-    expect(() => read(question)).toThrow(expect.objectContaining({ id: 'oil-lost', values: { text } }));
+    expect(() => readInChat(question)).toThrow(expect.objectContaining({ id: 'oil-lost', values: { text } }));
     expect(inEnglish.refusals['oil-lost']({ text })).toContain(`“${text}”: some of the oil is gone.`);
     expect(inSpanish.refusals['oil-lost']({ text })).toContain(`«${text}»: falta parte del aceite.`);
   });
   test('lye that was spilled is no oil', () => {
-    expect(() => read('500 g olive and 300 g coconut. I spilled some lye. How much lye?')).not.toThrow(
+    expect(() => readInChat('500 g olive and 300 g coconut. I spilled some lye. How much lye?')).not.toThrow(
       expect.objectContaining({ id: 'oil-lost' }),
     );
   });

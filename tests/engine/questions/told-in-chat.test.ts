@@ -2,26 +2,21 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { knownOil } from '../../../src/engine/batch/oils/find-oil.ts';
 import { parseOils } from '../../../src/engine/batch/oils/oil-list.ts';
-import { inOrder } from '../../../src/engine/questions/lye/amounts-first.ts';
-import { readLyeInChat } from '../../../src/engine/questions/lye/told-in-chat.ts';
 import { gramsOf } from '../../../src/engine/questions/lye/words.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import * as english from '../../../src/words/en/index.ts';
 import * as spanish from '../../../src/words/es/index.ts';
 import { englishWords, spanishWords } from '../text/spelling/common-lists.ts';
+import { readInChat } from './read-in-chat.ts';
 
-const read = (question: string) => {
-  const { ordered, unordered } = inOrder(question);
-  return readLyeInChat(question, { ordered, ...(unordered && { unordered }) });
-};
-const gramsIn = ({ given }: ReturnType<typeof read>) => {
+const gramsIn = ({ given }: ReturnType<typeof readInChat>) => {
   const { shares, totalGrams = gramsOf(given.size ?? '') } = parseOils(given.oils ?? '');
   return Object.fromEntries(shares.map(({ oil, share }) => [oil.id, Math.round(share * totalGrams)]));
 };
 /** What a line is read as, or the id of the question that comes back. */
 const readOrAsked = (question: string) => {
   try {
-    const told = read(question);
+    const told = readInChat(question);
     return { oils: gramsIn(told), lye: told.weighed?.grams, superfat: told.given.superfat, left: told.left };
   } catch (error) {
     if (error instanceof Refusal) return error.id;
@@ -99,14 +94,14 @@ describe('a recipe told in chat', () => {
   test.each(['calabaza', 'puré de calabaza', 'puré de aguacate'])(
     'a fruit is stirred in and is no fat: %s',
     fruit => {
-      const { given } = read(`500 g oliva 250 g coco 100 g ${fruit}, 5%, cuánta sosa`);
+      const { given } = readInChat(`500 g oliva 250 g coco 100 g ${fruit}, 5%, cuánta sosa`);
       expect(given.oils).toBe('500 g oliva, 250 g coco');
       expect(given.additives).toMatch(/puree 100 g$/u);
     },
   );
 
   test('a liquid keeps its weight and is no fat', () => {
-    const { given } = read('beer soap: 300 g flat beer 450 g olive 300 g coconut 250 g lard lye? 5%');
+    const { given } = readInChat('beer soap: 300 g flat beer 450 g olive 300 g coconut 250 g lard lye? 5%');
     expect(given).toMatchObject({ additives: 'beer 300 g', superfat: 5 });
     expect(given.oils).toBe('450 g olive, 300 g coconut, 250 g lard');
   });
@@ -161,7 +156,7 @@ describe('a recipe that is changed as it is told', () => {
     ['make it 3x but leave out the shea: 200 olive 100 coconut 50 shea g, lye?', '900 g oils'],
     ['450g lard 250g olive. get it down to 350 g oils for the smaller mold. lye?', '350 g oils'],
   ])('is brought to its weight: %s', (question, size) => {
-    expect(read(question).given.size).toBe(size);
+    expect(readInChat(question).given.size).toBe(size);
   });
 });
 
@@ -251,10 +246,10 @@ describe('of two alkalis the one that is used', () => {
     ['how much lye for 1000 g olive, I have KOH not NaOH', 'KOH'],
     ['parce, sosa para 300 oliva y 100 coco, KOH, no NaOH', 'KOH'],
   ])('%s', (question, alkali) => {
-    expect(read(question).given.lye).toBe(alkali);
+    expect(readInChat(question).given.lye).toBe(alkali);
   });
   test('potash that is not used is none', () => {
-    expect(read('lye for 1000 g olive, pal, I have NaOH not KOH').given.lye).toBeUndefined();
+    expect(readInChat('lye for 1000 g olive, pal, I have NaOH not KOH').given.lye).toBeUndefined();
   });
 });
 
@@ -389,13 +384,13 @@ describe('everyday words between and around the parts', () => {
 });
 
 test('the strength of lye water is no superfat, a lone small percent beside lye is', () => {
-  expect(read('hiya pal, 500 g olive and 200 g coconut, sosa al 5').given.superfat).toBe(5);
+  expect(readInChat('hiya pal, 500 g olive and 200 g coconut, sosa al 5').given.superfat).toBe(5);
   expect(refusalOrSuperfat('hiya pal, 500 g olive and 200 g coconut, lye at 33%')).not.toBe(33);
 });
 
 function refusalOrSuperfat(question: string): unknown {
   try {
-    return read(question).given.superfat;
+    return readInChat(question).given.superfat;
   } catch (error) {
     if (error instanceof Refusal) return error.id;
     throw error;
@@ -403,7 +398,7 @@ function refusalOrSuperfat(question: string): unknown {
 }
 
 test('equal parts are equal shares of the whole', () => {
-  expect(read('hiya pal, equal parts olive, coconut and rice bran, 900 g of oils').given.oils).toMatch(
+  expect(readInChat('hiya pal, equal parts olive, coconut and rice bran, 900 g of oils').given.oils).toMatch(
     /^33\.33 ?% olive, 33\.33 ?% coconut, 33\.33 ?% rice bran$/u,
   );
 });

@@ -1,29 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parseOils } from '../../../src/engine/batch/oils/oil-list.ts';
-import { inOrder } from '../../../src/engine/questions/lye/amounts-first.ts';
-import { readLyeInChat } from '../../../src/engine/questions/lye/told-in-chat.ts';
 import { gramsOf } from '../../../src/engine/questions/lye/words.ts';
-import { Refusal } from '../../../src/engine/refusal.ts';
+import { isAskedBack, readInChat } from './read-in-chat.ts';
 
-const read = (question: string) => {
-  const { ordered, unordered } = inOrder(question);
-  return readLyeInChat(question, { ordered, ...(unordered && { unordered }) });
-};
 function oilsOf(question: string): Record<string, number> {
-  const { given } = read(question);
+  const { given } = readInChat(question);
   const { shares, totalGrams = 0 } = parseOils(given.oils ?? '');
   const grams = given.size === undefined ? totalGrams : gramsOf(given.size);
   return Object.fromEntries(shares.map(({ oil, share }) => [oil.id, Math.round(share * grams)]));
 }
-const isAsked = (question: string): boolean => {
-  try {
-    return read(question).given.oils === undefined;
-  } catch (error) {
-    if (error instanceof Refusal) return true;
-    throw error;
-  }
-};
 
 describe('the same recipe, told otherwise', () => {
   test.each([
@@ -55,7 +41,7 @@ describe('the same recipe, told otherwise', () => {
     ['coconut 800 castor 80 superfat 20. lye?', 20],
     ['500 olive 200 coconut, caustic at 6 please', 6],
     ['500 g de coco y 500 g de oliva, quiero 5%. ¿Cuánta sosa?', 5],
-  ])('its superfat: %s', (question, superfat) => expect(read(question).given.superfat).toBe(superfat));
+  ])('its superfat: %s', (question, superfat) => expect(readInChat(question).given.superfat).toBe(superfat));
 
   const grams = fc.integer({ min: 60, max: 900 });
   test('a list of names and a list of weights are each other’s, in any number', () => {
@@ -74,13 +60,15 @@ describe('the same recipe, told otherwise', () => {
             Object.fromEntries(names.map((name, at) => [name, told[at]])),
           );
           // One weight too few or too many is nobody's.
-          expect(isAsked(`${names.join(', ')}${sign}${told.slice(1).join(', ')}. how much lye?`)).toBe(true);
+          expect(isAskedBack(`${names.join(', ')}${sign}${told.slice(1).join(', ')}. how much lye?`)).toBe(
+            true,
+          );
         },
       ),
     );
   });
   test('figures that make a hundred are percents', () => {
-    expect(read('lard, olive = 60, 40. 1 kg oils. lye?').given).toMatchObject({
+    expect(readInChat('lard, olive = 60, 40. 1 kg oils. lye?').given).toMatchObject({
       oils: '60% lard, 40% olive',
     });
   });
@@ -99,12 +87,12 @@ describe('scents take no lye and are told as passed by', () => {
     ['oliva 900 g, ricino 100 g. cuánta sosa. Ah y lavanda unas 15 gotas', 'lavanda'],
   ])('%s', (question, scent) => {
     expect(oilsOf(question)).toEqual({ olive: 900, castor: 100 });
-    expect(read(question).left.join(' ')).toContain(scent);
+    expect(readInChat(question).left.join(' ')).toContain(scent);
   });
   test('an oil is none, and so much of a scent is asked for', () => {
-    expect(isAsked('700 g olive, 300 g coconut oil fragrance 10 g, how much lye?')).toBe(true);
-    expect(isAsked('700 g oliva, 300 g aceite esencial, cuánta sosa?')).toBe(true);
-    expect(isAsked('700 g olive, 20 oz lavender essential oil, how much lye?')).toBe(true);
+    expect(isAskedBack('700 g olive, 300 g coconut oil fragrance 10 g, how much lye?')).toBe(true);
+    expect(isAskedBack('700 g oliva, 300 g aceite esencial, cuánta sosa?')).toBe(true);
+    expect(isAskedBack('700 g olive, 20 oz lavender essential oil, how much lye?')).toBe(true);
     expect(oilsOf('700 g olive, 300 g coconut, some fragrance. how much lye?')).toEqual({
       olive: 700,
       coconut: 300,
@@ -132,7 +120,7 @@ describe('what can keep no oil out is passed by; what may is asked for, in the s
     'quiero hacer',
   ];
   test.each([...HARMLESS, ...INNOCENT])('%s', said => {
-    expect(isAsked(`500 g lard and 250 g coconut, ${said}, how much lye?`)).toBe(false);
+    expect(isAskedBack(`500 g lard and 250 g coconut, ${said}, how much lye?`)).toBe(false);
   });
   test.each([
     'that my mate has',
@@ -147,6 +135,6 @@ describe('what can keep no oil out is passed by; what may is asked for, in the s
     'going to my sister',
     'que regalé',
   ])('%s', said => {
-    expect(isAsked(`500 g lard and 250 g coconut ${said}, how much lye?`)).toBe(true);
+    expect(isAskedBack(`500 g lard and 250 g coconut ${said}, how much lye?`)).toBe(true);
   });
 });

@@ -1,0 +1,13 @@
+import { inOrder } from '../../../src/engine/questions/lye/amounts-first.ts';
+import { readLyeInChat } from '../../../src/engine/questions/lye/told-in-chat.ts';
+import { unlessRefused } from '../../../src/engine/refusal.ts';
+
+/** A recipe in a question, as a plain question is read; throws the refusal that comes back. */
+export function readInChat(question: string): ReturnType<typeof readLyeInChat> {
+  const { ordered, unordered } = inOrder(question);
+  return readLyeInChat(question, { ordered, ...(unordered && { unordered }) });
+}
+
+/** Whether no recipe is read: something is asked back. */
+export const isAskedBack = (question: string): boolean =>
+  unlessRefused(() => readInChat(question))?.given.oils === undefined;
