@@ -4,6 +4,7 @@ import type { LyeTopic } from '../../src/engine/questions/lye/topic.ts';
 import type { QuestionRead } from '../../src/engine/questions/read.ts';
 import type { Technique } from '../../src/engine/questions/technique/topic.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
+import { wordCount } from '../../src/engine/text/word-count.ts';
 import { askFollowUps } from './follow-ups.ts';
 import { topicReply } from './matter.ts';
 import { NEAR_LYE } from './technique-likely.ts';
@@ -29,7 +30,7 @@ export function afterLyeReply(
   // What is told of lye in any case has its own answer.
   if (NEAR_LYE.has(technique)) return undefined;
   if (before?.kind !== 'matter' || facts.named.length > 0 || NEW_THING.test(plain)) return undefined;
-  if (plain.trim().split(/\s+/u).length > MOST_WORDS) return undefined;
+  if (wordCount(plain) > MOST_WORDS) return undefined;
   const { say } = context;
   const reply = topicReply(meant(before.id, plain), context);
   return {

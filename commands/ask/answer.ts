@@ -1,14 +1,15 @@
 import type { Context } from '../../src/conversation/context.ts';
 import { callsForFirstAid } from '../../src/conversation/first-aid/call-for-help.ts';
-import type { Attachment } from '../../src/conversation/question.ts';
+import { type Attachment, textsOf } from '../../src/conversation/question.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import { lineOf } from '../../src/conversation/typed/line-of.ts';
 import { inOrder } from '../../src/engine/questions/lye/amounts-first.ts';
-import { withOwnJars } from '../../src/engine/questions/own-jars.ts';
+import { type Questioned, withOwnJars } from '../../src/engine/questions/own-jars.ts';
 import { type QuestionRead, type Reading, readQuestion } from '../../src/engine/questions/read.ts';
 import { mayBeOfShelf } from '../../src/engine/questions/shelf-words.ts';
 import { Refusal, refuse } from '../../src/engine/refusal.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
+import { wordCount } from '../../src/engine/text/word-count.ts';
 import { whiffCautions } from '../../src/presenting/whiff.ts';
 import { listShelf } from '../../src/records/shelf/index.ts';
 import { barredReading } from './barred.ts';
@@ -22,7 +23,7 @@ import {
 } from './elsewhere.ts';
 import { givesWay } from './gives-way.ts';
 import { keepLines } from './kept-lines.ts';
-import { backToBefore, leanedReply } from './leaning.ts';
+import { backToBefore, leanedReply, stillHurtReply } from './leaning.ts';
 import { lyeAnswer } from './lye.ts';
 import { withNearest } from './nearest.ts';
 import { filled, withItsAcid } from './options-of.ts';
@@ -34,7 +35,7 @@ import { scentReply } from './scents.ts';
 import { severalJarsReply } from './several-jars.ts';
 import { survivalReply } from './survival.ts';
 import { techniqueReply } from './technique.ts';
-import { choicesOf, notes, textsOf, understoodBlock, usedCorrections } from './understood.ts';
+import { choicesOf, notes, understoodBlock, usedCorrections } from './understood.ts';
 import { isBlindDiagnosis, isGuessedColour, isHardlyDoubt, unsureOf, unsureReply } from './unsure.ts';
 import { whichPortionReply } from './which-portion.ts';
 
@@ -61,8 +62,7 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
 const MOST_AFTER_HELP = 5;
 /** Who was told first aid a moment ago is not sent away. */
 const isAfterHelp = (question: string, context: Context): boolean =>
-  question.trim().split(/\s+/u).length <= MOST_AFTER_HELP &&
-  context.lately?.before(context)?.last.kind === 'emergency';
+  wordCount(question) <= MOST_AFTER_HELP && context.lately?.before(context)?.last.kind === 'emergency';
 
 /** Nothing was understood of it: it is asked back, sent away or taken for a doubt. */
 function isNothing({ data }: Reply, question: string, context: Context): boolean {
@@ -82,18 +82,20 @@ async function answerOf(asked: Asked, context: Context): Promise<Reply> {
   if (callsForFirstAid(question)) return shownAsReply(await context.run('first-aid', {}), context);
   const plain = photo ? undefined : await plainRequestReply(question, context);
   if (plain) return plain;
-  const leaned = photo ? undefined : await leanedReply(question, context);
-  if (leaned) return leaned;
-  const alone = await standingAlone(asked, context);
-  return (isNothing(alone, question, context) ? await backToBefore(question, context) : undefined) ?? alone;
-}
-
-/** The answer to a question that needs nothing from before. */
-async function standingAlone({ question, photo }: Asked, context: Context): Promise<Reply> {
+  const hurt = photo ? undefined : stillHurtReply(question, context);
+  if (hurt) return hurt;
   const own = withOwnJars(
     question,
     (await listShelf(context.shelf)).map(({ name }) => name),
   );
+  const leaned = photo ? undefined : await leanedReply(question, own, context);
+  if (leaned) return leaned;
+  const alone = await standingAlone(asked, own, context);
+  return (isNothing(alone, question, context) ? await backToBefore(question, context) : undefined) ?? alone;
+}
+
+/** The answer to a question that needs nothing from before. */
+async function standingAlone({ question, photo }: Asked, own: Questioned, context: Context): Promise<Reply> {
   const read = own.restore(readQuestion(inOrder(own.text).ordered));
   const idea = photo ? undefined : await paletteIdeaReply(question, read, context);
   if (idea) return idea;

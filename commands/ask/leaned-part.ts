@@ -17,7 +17,7 @@ import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { leanedRun } from './leaned-run.ts';
 import { topicReply } from './matter.ts';
 import { shownAsReply } from './run-reading.ts';
-import { answeredTo, techniqueAnswer } from './technique-answer.ts';
+import { answeredTo, ownWords, techniqueAnswer } from './technique-answer.ts';
 import { IN_THE_POT } from './technique-likely.ts';
 
 type Asked = { readonly question: string; readonly context: Context };
@@ -59,14 +59,9 @@ async function techniquePart(
       { kind: 'command', job: 'diagnose', command: 'diagnose', given: { words } },
       asked,
     );
-  const { technique, lyeQuestions } = context.say;
+  const { say } = context;
   const to = named ? { named } : answerTo(id, '');
-  const told =
-    'named' in to
-      ? technique.named[to.named]
-      : 'lye' in to
-        ? lyeQuestions.topics[to.lye]
-        : technique.topics[to.technique];
+  const told = 'lye' in to ? say.lyeQuestions.topics[to.lye] : ownWords(to, say);
   return matterPart(of, answeredTo(id, to, context), { told, asked });
 }
 

@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import type { Context } from '../../src/conversation/context.ts';
 import { inOunces } from '../../src/conversation/faces/in-ounces.ts';
-import type { Block, Choice, Reply } from '../../src/conversation/reply.ts';
+import { textsOf } from '../../src/conversation/question.ts';
+import { type Block, type Choice, LONGEST_LABEL, type Reply } from '../../src/conversation/reply.ts';
 import { lineOf } from '../../src/conversation/typed/line-of.ts';
 import { practicalSpoons } from '../../src/engine/quantities/spoons.ts';
 import { MEASURES } from '../../src/engine/quantities/units.ts';
@@ -33,9 +34,9 @@ export async function leanedRun(
   const given = filled({ ...laid, job: jobOf(laid), score: 1, missing: lackingIn(laid) }, context);
   const line = lineOf(laid.command, given);
   const lines = [line, ...others.map(other => lineOf(other.command, other.given))];
-  const answer = await answerOf({ ...laid, given: textsIn(given) }, context);
+  const answer = await answerOf({ ...laid, given: textsOf(given) }, context);
   const told =
-    unit === undefined ? answer : inUnit(answer, unit, { ...laid, given: textsIn(given) }, context);
+    unit === undefined ? answer : inUnit(answer, unit, { ...laid, given: textsOf(given) }, context);
   await keepLines(lines, context);
   const says = isAgain ? say.leaning.again : say.leaning.asBefore;
   const understood: Block = { kind: 'text', text: says({ line }), firm: true };
@@ -48,7 +49,7 @@ export async function leanedRun(
       understood: {
         job: jobOf(laid),
         command: laid.command,
-        given: textsIn(given),
+        given: textsOf(given),
         leans: true,
         ...(laid.wish !== undefined && { facts: { target: { text: laid.wish } } }),
       },
@@ -61,9 +62,6 @@ export async function leanedRun(
     choices: [...(told.choices ?? []), ...buttons(readings, context)].slice(0, 20),
   };
 }
-
-/** The most letters of a button on the platform. Source: platform documentation, Message Components > Button. */
-const LONGEST_LABEL = 80;
 
 /** What another reading changes, as it would be typed. */
 const changed = ([first]: readonly Laid[], { given }: Laid): string =>
@@ -104,11 +102,6 @@ const NEEDED: Readonly<Record<string, readonly string[]>> = {
 };
 const lackingIn = ({ command, given }: Laid): readonly string[] =>
   (NEEDED[command] ?? []).filter(name => given[name] === undefined);
-
-const textsIn = (given: object): Readonly<Record<string, string>> =>
-  Object.fromEntries(
-    Object.entries(given).filter((one): one is [string, string] => typeof one[1] === 'string'),
-  );
 
 async function answerOf(laid: Laid, context: Context): Promise<Reply> {
   const { command, given } = laid;

@@ -7,24 +7,28 @@ import { FOR_ALL, type Lack, type Lean, leanOf } from '../../src/engine/question
 import { isStillHurt, pointsBack } from '../../src/engine/questions/leaning/points-back.ts';
 import { namesOilOf } from '../../src/engine/questions/leaning/recipe.ts';
 import type { Slots } from '../../src/engine/questions/leaning/slots.ts';
-import { withOwnJars } from '../../src/engine/questions/own-jars.ts';
+import type { Questioned } from '../../src/engine/questions/own-jars.ts';
+import { wordCount } from '../../src/engine/text/word-count.ts';
 import { preferencesOf } from '../../src/records/preferences.ts';
-import { listShelf } from '../../src/records/shelf/index.ts';
 import { partReply } from './leaned-part.ts';
 import { leanedRun } from './leaned-run.ts';
 import { cautions, topicReply } from './matter.ts';
 
-/** The answer to a turn that leans on the one before; undefined where it stands alone. */
-export async function leanedReply(question: string, context: Context): Promise<Reply | undefined> {
+/** The first aid of before once more, where a turn still tells of it: nothing is looked up for that. */
+export function stillHurtReply(question: string, context: Context): Reply | undefined {
+  const before = context.lately?.before(context)?.last;
+  return before?.kind === 'emergency' && isStillHurt(question) ? aidAgain(before, context) : undefined;
+}
+
+/** The answer to a turn that leans on the one before, with the jars of its asker under names that every reader knows; undefined where it stands alone. */
+export async function leanedReply(
+  question: string,
+  own: Questioned,
+  context: Context,
+): Promise<Reply | undefined> {
   const talk = context.lately?.before(context);
-  const before = talk?.last;
-  if (before?.kind === 'emergency' && isStillHurt(question)) return aidAgain(before, context);
-  const own = withOwnJars(
-    question,
-    (await listShelf(context.shelf)).map(({ name }) => name),
-  );
   const lean = own.restore(leanOf(own.text, talk));
-  return lean && (await answered(lean, before, { question, context }));
+  return lean && (await answered(lean, talk?.last, { question, context }));
 }
 
 type Asked = { readonly question: string; readonly context: Context };
@@ -110,7 +114,7 @@ function aidAgain({ ids }: Extract<Before, { kind: 'emergency' }>, { say, locale
 
 /** Longer texts after first aid tell what they are about, words. */
 const MOST_AFTER_HELP = 10;
-const isShort = (question: string) => question.trim().split(/\s+/u).length <= MOST_AFTER_HELP;
+const isShort = (question: string) => wordCount(question) <= MOST_AFTER_HELP;
 
 /** Of what nothing is understood, but which points back: more of what was asked before, or whether it is about that. */
 export async function backToBefore(question: string, context: Context): Promise<Reply | undefined> {

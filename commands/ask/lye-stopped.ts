@@ -1,5 +1,5 @@
 import type { Context } from '../../src/conversation/context.ts';
-import type { Reply } from '../../src/conversation/reply.ts';
+import { LONGEST_LABEL, type Reply } from '../../src/conversation/reply.ts';
 import { readLyeQuestion } from '../../src/engine/questions/lye/question.ts';
 import { readyLyeNamed } from '../../src/engine/questions/lye/ready-solution.ts';
 import type { Way } from '../../src/engine/questions/lye/recipe-line/item.ts';
@@ -13,9 +13,6 @@ import { cautions } from './matter.ts';
 /** Somebody has the lye in a jug, a batter or a bar already. */
 const MADE =
   /\b(?:put|added|poured|used|mixed|made|weighed|went in|eché|eche|echó|puse|puso|hice|usé|use|agregué|añadí|mezclé|pesé)\b/iu;
-
-/** Characters of a button. */
-const LONGEST_LABEL = 80;
 
 /** A recipe of the strict reader as a question that asks for its lye, or whether that which was weighed is right. */
 const asked = (line: string, { lyeQuestions }: Context['say']): string =>

@@ -3,7 +3,7 @@ import type { Reply } from '../../src/conversation/reply.ts';
 import { refuseSpirit } from '../../src/engine/batch/additives/additives.ts';
 import { riskyScents } from '../../src/engine/hazards/index.ts';
 import type { QuestionRead } from '../../src/engine/questions/read.ts';
-import { Refusal } from '../../src/engine/refusal.ts';
+import { unlessRefused } from '../../src/engine/refusal.ts';
 import { foldedWords } from '../../src/engine/text/fold.ts';
 
 const INSTEAD = /\b(?:instead|replace|substitute|en vez|en lugar|reemplazar|sustituir|por agua)\b/u;
@@ -47,11 +47,5 @@ export function scentReply(question: string, read: QuestionRead, { say }: Contex
 
 /** Whether a scent that stays out of soap is asked about, or strong drink for the water. */
 export function isBarredScent(question: string, read: QuestionRead, context: Context): boolean {
-  try {
-    scentReply(question, read, context);
-    return false;
-  } catch (error) {
-    if (error instanceof Refusal) return true;
-    throw error;
-  }
+  return unlessRefused(() => ({ reply: scentReply(question, read, context) })) === undefined;
 }

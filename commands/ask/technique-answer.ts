@@ -16,7 +16,7 @@ export const techniqueAnswer = (technique: Technique, question: string, context:
 export function answeredTo(technique: Technique, to: AnswerTo, context: Context): Reply {
   const { say } = context;
   if ('lye' in to) return led(technique, topicReply(to.lye, context));
-  const { answer, why } = 'named' in to ? say.technique.named[to.named] : say.technique.topics[to.technique];
+  const { answer, why } = ownWords(to, say);
   return {
     kind: 'reply',
     headline: answer,
@@ -25,6 +25,10 @@ export function answeredTo(technique: Technique, to: AnswerTo, context: Context)
     cautions: [...cautionOf(technique, say.technique)],
   };
 }
+
+/** The words of one of the answers of a technique that are its own. */
+export const ownWords = (to: Exclude<AnswerTo, { readonly lye: unknown }>, { technique }: Context['say']) =>
+  'named' in to ? technique.named[to.named] : technique.topics[to.technique];
 
 /** An answer from near lye, told as the technique that it was asked as. */
 const led = (technique: Technique, reply: Reply): Reply => ({

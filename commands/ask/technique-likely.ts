@@ -4,6 +4,7 @@ import type { QuestionRead } from '../../src/engine/questions/read.ts';
 import type { NearMatter } from '../../src/engine/questions/technique/read.ts';
 import type { Matter } from '../../src/engine/questions/technique/topic.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
+import { wordCount } from '../../src/engine/text/word-count.ts';
 import { isLikelyElsewhere, isNamedElsewhere, MOST_SURELY_ELSEWHERE } from './elsewhere.ts';
 
 /**
@@ -37,13 +38,11 @@ const MOST_OF_A_CRY = 6;
 const GOES_THICK =
   /(?<!\p{L})(?:(?:getting|going|gone|went|turn(?:ing|ed)|set(?:ting)?) (?:\p{L}+ )?(?:thick|solid|hard|stiff)|s(?:ei|ie)z(?:e|ed|ing)|thickening|espes\p{L}+|endurec\p{L}+)(?!\p{L})/u;
 const isPotGoingThick = (question: string): boolean =>
-  question.trim().split(/\s+/u).length <= MOST_OF_A_CRY &&
-  GOES_THICK.test(unaccented(question).toLowerCase());
+  wordCount(question) <= MOST_OF_A_CRY && GOES_THICK.test(unaccented(question).toLowerCase());
 
 /** What happened is told, with signs of it: why it did is asked. */
 const isFlawTold = ({ readings: [reading], facts }: QuestionRead): boolean =>
   reading?.job === 'diagnose' && reading.score >= SURE_JOB && facts.findings > 0;
-const wordsIn = (question: string): number => question.trim().split(/\s+/u).length;
 const URGENT =
   /(?<!\p{L})(?:now|help|quick|hurry|do i do|to do|can i do|ahora|ayuda|rapido|urgente?|que hago|hago ya|auxilio|still in the|todavia en)(?!\p{L})/u;
 
@@ -91,7 +90,7 @@ function besideRead(matter: Matter, read: QuestionRead, question: string): numbe
   if (isNamedElsewhere(read) || (read.outside === 'other' && read.elsewhere >= MOST_SURELY_ELSEWHERE))
     return BESIDE_SURE_FIELD;
   if (isLikelyElsewhere(read)) return BESIDE_FIELD;
-  if (isFlawTold(read)) return wordsIn(question) <= SHORTLY ? BESIDE_FLAW : BESIDE_STORY;
+  if (isFlawTold(read)) return wordCount(question) <= SHORTLY ? BESIDE_FLAW : BESIDE_STORY;
   const isSure = reading !== undefined && reading.score >= SURE_JOB && reading.missing.length === 0;
   if (isSurely(reading, 'survives-lye') && OF_FATE.has(matter)) return BESIDE_FATE;
   if (isSurely(reading, 'plan') && read.facts.portion !== undefined) return BESIDE_ASKED;

@@ -1,5 +1,5 @@
 import type { Context } from '../../src/conversation/context.ts';
-import type { Given } from '../../src/conversation/question.ts';
+import { type Given, textsOf } from '../../src/conversation/question.ts';
 import type { Block, Choice } from '../../src/conversation/reply.ts';
 import { lineOf } from '../../src/conversation/typed/line-of.ts';
 import { OF_PORTION, type QuestionRead, type Reading } from '../../src/engine/questions/read.ts';
@@ -9,12 +9,6 @@ import { askFollowUps } from './follow-ups.ts';
 
 /** What was told to a command, how the question was read, and where. */
 export type Told = { readonly given: Given; readonly read: QuestionRead; readonly context: Context };
-
-/** The options that are text. */
-export const textsOf = (given: Given): Readonly<Record<string, string>> =>
-  Object.fromEntries(
-    Object.entries(given).filter((entry): entry is [string, string] => typeof entry[1] === 'string'),
-  );
 
 /** Slips that were put right in words that the command was given. */
 export const usedCorrections = ({ corrections }: QuestionRead, given: Given) =>

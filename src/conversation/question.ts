@@ -28,6 +28,12 @@ export type Named = {
 export type OptionValue = string | number | boolean | Attachment | Named;
 export type Given = Readonly<Record<string, OptionValue>>;
 
+/** The options that are text. */
+export const textsOf = (given: Given): Readonly<Record<string, string>> =>
+  Object.fromEntries(
+    Object.entries(given).filter((one): one is [string, string] => typeof one[1] === 'string'),
+  );
+
 export type Asker = {
   readonly id: string;
   readonly name: string;

@@ -69,6 +69,9 @@ export type Caution = {
   readonly briefAtOnce?: boolean;
 };
 
+/** The most letters of a button on the platform. Source: platform documentation, Message Components > Button. */
+export const LONGEST_LABEL = 80;
+
 /** Something the reader may do next; `Target` is a {@link Follow} inside, a signed id once sealed. */
 export type Choice<Target = Follow> =
   | {

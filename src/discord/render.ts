@@ -11,7 +11,7 @@ import {
 import { faceOf, wholeOf } from '../conversation/faces/face.ts';
 import { onceFor } from '../conversation/faces/given-again.ts';
 import { textOf } from '../conversation/faces/plain-text.ts';
-import type { Block, Choice, Problem, Reply } from '../conversation/reply.ts';
+import { type Block, type Choice, LONGEST_LABEL, type Problem, type Reply } from '../conversation/reply.ts';
 import { cut } from '../engine/text/cut.ts';
 import type { Words } from '../words/index.ts';
 import { replaceMarks, withoutMarks } from '../words/marks.ts';
@@ -213,7 +213,7 @@ function choiceRows(choices: readonly Choice<string>[]): readonly Row[] {
     const button: APIComponentInMessageActionRow = {
       type: ComponentType.Button,
       style: STYLES[choice.weight ?? 'plain'],
-      label: cut(withoutMarks(choice.label), 80),
+      label: cut(withoutMarks(choice.label), LONGEST_LABEL),
       custom_id: choice.follow,
     };
     if (last && last.components.length < 5 && last.components[0]?.type === ComponentType.Button)

@@ -5,7 +5,7 @@ import type { Before } from '../../engine/questions/leaning/before.ts';
 import { LYE_TOPIC_ORIGINS, type LyeTopic } from '../../engine/questions/lye/topic.ts';
 import { NAMED_ANSWERS } from '../../engine/questions/technique/parts.ts';
 import { isTechnique } from '../../engine/questions/technique/topic.ts';
-import type { Given, Origin, Question } from '../question.ts';
+import { type Origin, type Question, textsOf } from '../question.ts';
 
 /** Commands that a later turn can change. */
 const LEANT_ON: ReadonlySet<string> = new Set([
@@ -39,11 +39,6 @@ const understood = z.object({
 const NO_MATTER: ReadonlySet<string> = new Set(['unsure', 'soap-at-large']);
 const isTopic = (id: string): id is LyeTopic => Object.hasOwn(LYE_TOPIC_ORIGINS, id) && !NO_MATTER.has(id);
 
-const textsIn = (given: Given): Readonly<Record<string, string>> =>
-  Object.fromEntries(
-    Object.entries(given).filter((one): one is [string, string] => typeof one[1] === 'string'),
-  );
-
 /** What an answer says that its question was understood as; undefined where there is nothing in it to lean on. */
 export function understoodIn(question: Question | Origin, data: object): Before | undefined {
   if ('emergency' in data) {
@@ -64,7 +59,7 @@ export function understoodIn(question: Question | Origin, data: object): Before 
   if (!('kind' in question) || question.kind !== 'command') return undefined;
   const command = question.path.join(' ');
   return LEANT_ON.has(command)
-    ? { kind: 'command', job: undefined, command, given: textsIn(question.given) }
+    ? { kind: 'command', job: undefined, command, given: textsOf(question.given) }
     : undefined;
 }
 

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { byLanguage, type Language } from '../../engine/language.ts';
 import type { Refusal } from '../../engine/refusal.ts';
 import { respelt } from '../../engine/text/spelling/respelt.ts';
-import type { Given } from '../question.ts';
+import { type Given, textsOf } from '../question.ts';
 
 /** One thing that may be meant: what a button says, and what takes the place of the unclear text. */
 export type Candidate = { readonly label: string; readonly text: string };
@@ -35,9 +35,7 @@ export function unclearIn({ id, values }: Refusal, language: Language): Unclear 
 /** The option whose text holds the unclear part. */
 export function optionWith(text: string, given: Given): readonly [name: string, value: string] | undefined {
   const part = text.replace(/…$/u, '').toLowerCase();
-  const entries = Object.entries(given).filter(
-    (entry): entry is [string, string] => typeof entry[1] === 'string',
-  );
+  const entries = Object.entries(textsOf(given));
   return (
     entries.find(([, value]) => value.trim().toLowerCase() === part) ??
     entries.find(([, value]) => value.toLowerCase().includes(part))

@@ -1,6 +1,6 @@
 import { oilsOfBatch } from '../batch/oils/bare-grams.ts';
 import { knownOil } from '../batch/oils/find-oil.ts';
-import { Refusal } from '../refusal.ts';
+import { unlessRefused } from '../refusal.ts';
 
 const LONGEST = 200;
 /** What the oils come to, told behind their list: "o sea 600", "so 700 in all"; or that it is not told. */
@@ -27,11 +27,6 @@ export function oilsTold(text: string): string | undefined {
 
 /** Grams of two weighed oils and more together; undefined where they are none. */
 function gramsOf(list: string): number | undefined {
-  try {
-    const { shares, totalGrams } = oilsOfBatch(list.replace(/\((g|grams?|gramos?)\)/giu, 'in grams'));
-    return shares.length > 1 ? totalGrams : undefined;
-  } catch (refusal) {
-    if (refusal instanceof Refusal) return undefined;
-    throw refusal;
-  }
+  const told = unlessRefused(() => oilsOfBatch(list.replace(/\((g|grams?|gramos?)\)/giu, 'in grams')));
+  return told && told.shares.length > 1 ? told.totalGrams : undefined;
 }

@@ -1,4 +1,4 @@
-import { Refusal, refuse } from '../refusal.ts';
+import { refuse, unlessRefused } from '../refusal.ts';
 import type { Amount } from './amount.ts';
 import { excerpt } from './excerpt.ts';
 import { plainText, printMixed, printNumber, readDecimal } from './number.ts';
@@ -159,12 +159,7 @@ export function printStrength(strength: Strength): string {
 export function readKeptStrength(printed: string): Strength | undefined {
   const share = /^(\d+(?:\.\d+)?)%$/u.exec(printed.trim())?.[1];
   if (share !== undefined) return { by: 'share', ofFull: Number(share) / 100 };
-  try {
-    return parseStrength(printed);
-  } catch (refusal) {
-    if (refusal instanceof Refusal) return undefined;
-    throw refusal;
-  }
+  return unlessRefused(() => parseStrength(printed));
 }
 
 function parseShare(text: string): Strength | undefined {

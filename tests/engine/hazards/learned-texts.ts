@@ -7,8 +7,7 @@ import { featuresOf } from '../../../src/engine/hazards/emergencies/learned/feat
 import { groundsIn } from '../../../src/engine/hazards/emergencies/read.ts';
 import { BARRED, type EmergencyId } from '../../../src/engine/hazards/index.ts';
 import { EXAMPLES } from '../flaws/examples.ts';
-import { labelledLines } from '../questions/labelled-lines.ts';
-import { ordinarySets } from '../questions/technique/ordinary.ts';
+import { listedTexts } from '../questions/technique/texts.ts';
 import type { Lesson } from '../text/learned/fit.ts';
 
 /** A text with what it tells of. `writer`: whose words they are; one writer is left out at a time. */
@@ -121,11 +120,7 @@ const WITH_A_POT: ReadonlySet<string> = new Set([
   'blend-or-stir',
 ]);
 
-const withAPot = () =>
-  [
-    ...labelledLines(join(import.meta.dirname, '../questions/technique/lines')),
-    ...ordinarySets().flatMap(({ name, questions }) => questions.map(one => ({ ...one, writer: name }))),
-  ].filter(({ label }) => WITH_A_POT.has(label));
+const withAPot = () => listedTexts().filter(({ label }) => WITH_A_POT.has(label));
 
 /** Questions and flaws in which no pattern tells of anybody who is hurt, four parts of the flaws apart, and names. */
 function plain(): readonly LearnedText[] {

@@ -1,4 +1,4 @@
-import { Refusal } from '../../refusal.ts';
+import { unlessRefused } from '../../refusal.ts';
 import { CAUSTIC } from './care-words.ts';
 import { checkLye, type LyeCheck, lyeForAnyOil } from './check.ts';
 import { COUNT, decimal, gramsOf, MASS, POTASSIUM, plainWords } from './words.ts';
@@ -67,12 +67,8 @@ export function heldUpIn(question: string): HeldUp | undefined {
   const weighed = weighedAs(lye, plain);
   const oilGrams = gramsOf(oils);
   if (name !== undefined && !SMALL.has(name)) {
-    try {
-      return { kind: 'check', check: checkLye(weighed, { oils: `${name} 100%`, sizeGrams: oilGrams }) };
-    } catch (refusal) {
-      if (refusal instanceof Refusal) return undefined;
-      throw refusal;
-    }
+    const check = unlessRefused(() => checkLye(weighed, { oils: `${name} 100%`, sizeGrams: oilGrams }));
+    return check && { kind: 'check', check };
   }
   return lyeForAnyOil(weighed, oilGrams) === 'too-much-for-all'
     ? { kind: 'too-much', lye: weighed.grams, oils: oilGrams }

@@ -153,7 +153,7 @@ still: still sigue todavia aun
 never: never nunca nothing nada forever wont
 all: whole entire todo toda all everything lot
 two: two dos 2 both ambos pair
-after: after despues luego once poured vertido vertí verti
+after: after despues luego once poured vertido verti
 edible: coffee tea te mate beer
 gram: gram* grs gramos kilo* kg pound* lb lbs libra* oz ounce* onza*
 spoon: tsp teaspoon* cdta* cucharadit* tbsp tablespoon* cda* cucharad* level heaped rasa colmada
@@ -169,7 +169,7 @@ food: food comida cook* cocin* kitchen cocina eat comer edible comestible
 metal: alumin* ally steel acero stainless inox* metal enamel esmaltad* copper cobre
 material: plastic* plastico pp wood* madera glass vidrio silicon* ceramic* yoghurt
 skin: skin piel lip lips labios eye eyes ojos face cara cosmetic* cosmetico
-craft: craft* manualidades resin resina nail nails uñas unas candle* vela* eyeshadow sombra* crayon* crayol* paint acrylic
+craft: craft* manualidades resin resina nail nails unas candle* vela* eyeshadow sombra* crayon* paint acrylic
 unknown: unknown unlabel* label sin etiqueta bag bolsa bolsit* drawer cajon found encontr* bazar granel cheap
 pour: pour* viert* verter vert* echo echar echado pongo poner put add added agreg* anad* tip meto
 blendtwo: plus mas junto juntos together junt* combin*

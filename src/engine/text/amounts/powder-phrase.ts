@@ -2,7 +2,7 @@ import { colourantsNamed } from '../../colourants/find.ts';
 import { type Amount, parseAmount } from '../../quantities/amount.ts';
 import { plainText } from '../../quantities/number.ts';
 import { POUND_G } from '../../quantities/units.ts';
-import { Refusal, refuse } from '../../refusal.ts';
+import { Refusal, refuse, unlessRefused } from '../../refusal.ts';
 import { cut } from '../cut.ts';
 import { amountPhrase } from './amount-phrases.ts';
 import { colourantAmongWords, isChangedBeside, NO_MORE, powderFromFigure } from './powder-among-words.ts';
@@ -224,11 +224,4 @@ function tailOf(text: string): Pick<WrittenPowder, 'low' | 'high' | 'name'> | un
   return undefined;
 }
 
-function amountOf(text: string): Amount | undefined {
-  try {
-    return parseAmount(text);
-  } catch (refusal) {
-    if (refusal instanceof Refusal) return undefined;
-    throw refusal;
-  }
-}
+const amountOf = (text: string): Amount | undefined => unlessRefused(() => parseAmount(text));

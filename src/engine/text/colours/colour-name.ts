@@ -1,6 +1,6 @@
 import { parseColour } from '../../quantities/colour.ts';
 import { excerpt } from '../../quantities/excerpt.ts';
-import { Refusal, refuse } from '../../refusal.ts';
+import { refuse, unlessRefused } from '../../refusal.ts';
 import { nearestNames } from '../names/closest-name.ts';
 import { wordMeant } from '../spelling/respelt.ts';
 import { COMMON_WORDS } from '../spelling/trade-words.ts';
@@ -105,14 +105,7 @@ const singularWords = (said: string): string =>
     )
     .join(' ');
 
-function written(text: string): string | undefined {
-  try {
-    return parseColour(text);
-  } catch (refusal) {
-    if (refusal instanceof Refusal) return undefined;
-    throw refusal;
-  }
-}
+const written = (text: string): string | undefined => unlessRefused(() => parseColour(text));
 
 /**
  * The last resort: a thing's name with an ending, or one of its words in the open list. Words of talk are no colours, so only

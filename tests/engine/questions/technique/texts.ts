@@ -72,9 +72,14 @@ const ofWords = (): readonly TechniqueText[] =>
     Object.entries(matters).map(([label, text]) => ({ text, label, writer: 'own' })),
   );
 
-export const techniqueTexts = (): readonly TechniqueText[] => [
+/** What the lists and the ordinary questions ask. */
+export const listedTexts = (): readonly TechniqueText[] => [
   ...labelledLines(join(import.meta.dirname, 'lines')),
   ...ordinary(),
+];
+
+export const techniqueTexts = (): readonly TechniqueText[] => [
+  ...listedTexts(),
   ...nearLye(),
   ...ofWords(),
   ...elsewhere(),

@@ -1,3 +1,5 @@
+import { ideasFrom } from '../../../text/learned/ideas.ts';
+
 /** What words of either language stand for, so that what one language taught is known in the other; `*` is any ending. */
 const IDEAS = `
 lye: lye naoh caustic caustica caustico hydrox* hidrox* sosa soda
@@ -92,14 +94,5 @@ trace: trace* traza thick* espes* cuaj* runny liquida stir* batid* batir
 puree: puree pure mash* machacad* pumpkin calabaza avocado aguacate
 `;
 
-/** Endings count as the sign for any of them says; otherwise the whole word must fit. */
-const PATTERNS: readonly (readonly [idea: string, pattern: RegExp])[] = IDEAS.trim()
-  .split('\n')
-  .map(line => {
-    const [idea = '', words = ''] = line.split(': ');
-    return [idea, new RegExp(`^(?:${words.replaceAll('*', String.raw`\p{L}*`).replaceAll(' ', '|')})$`, 'u')];
-  });
-
 /** The ideas in words that are lower case and without accents, each once, in the order of their list. */
-export const ideasIn = (words: readonly string[]): readonly string[] =>
-  PATTERNS.filter(([, pattern]) => words.some(word => pattern.test(word))).map(([idea]) => idea);
+export const ideasIn = ideasFrom(IDEAS);
