@@ -49,6 +49,7 @@ export const asTyped = (question: string): string =>
     .replaceAll('’', "'")
     // "1.5 lb olive .5 lb coconut".
     .replace(/(?<![\p{L}\d.,])\.(?=\d)/gu, '0.')
+    .replace(/[.…]+\s*(?=[¿¡])/gu, ' ; ')
     .replace(STOP_BEFORE_LYE, ' ;')
     .replace(STOP_BEHIND_UNIT, endsSentence)
     .replace(NOT_THIS, 'no es $1')

@@ -38,6 +38,9 @@ const INSTEAD = new RegExp(
   'gu',
 );
 
+/** "Agua 230 g. ¿Sosa al 5 %?": an opening mark begins a sentence, and no weight before it is of what is asked. */
+const STOP_BEFORE_OPENING = /[.…]+\s*(?=[¿¡])/gu;
+
 /** Where a sentence ends; a full stop behind a short unit ends none. */
 const SENTENCE_END = /(?<!(?<!\p{L})(?:oz|lbs?|kgs?|gr?s?|ml|approx|aprox|ca|no))\.+(?!\d)|[?!]+|\n+/gu;
 
@@ -52,7 +55,7 @@ const ASKED_LAST = new RegExp(
  * a semicolon where a sentence ends.
  */
 export function plainWords(question: string, { clauses = false } = {}): string {
-  const said = question.slice(0, 2000).replace(ASKED_LAST, ' ; ');
+  const said = question.slice(0, 2000).replace(STOP_BEFORE_OPENING, ' ; ').replace(ASKED_LAST, ' ; ');
   return (
     spokenAmounts(clauses ? said.replace(SENTENCE_END, ' ; ') : said)
       .normalize('NFD')

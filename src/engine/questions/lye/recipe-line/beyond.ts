@@ -1,21 +1,15 @@
+import { WET_WEIGHTS } from './wet-weight.ts';
+
 /**
  * What turns a recipe in a way that no reader here follows: its weight with the water in it, two recipes under letters, fat that goes
  * in when the lye is spent, so many bars that are to be another number, a superfat told as a fraction. Asked back in its own words.
  */
 const BEYOND: readonly RegExp[] = [
-  // "Whole batch 1500 g with the water": no weight of oils.
-  /(?<!\p{L})(?:batch|total|whole|weight|batter|lote|tanda|masa|peso|todo)(?!\p{L})[^;]{0,40}?(?:with|including|incl|con|incluyendo|incluid[oa])(?: the| el| toda el| todo el)? (?:water|agua|lye|sosa)(?!\p{L})(?= ?(?:[;,]|and all|y todo|included|incluid\p{L}+|$))/u,
-  /(?<!\p{L})(?:(?:total|whole|all)(?: \p{L}+)? (?:weight |mass )?(?:of )?(?:the )?batter|(?:peso|masa) total (?:de|con)(?: la| el)? (?:masa|mezcla|agua))(?!\p{L})/u,
-  // "The batter weighs 1000 g counting 250 g of water".
-  /(?<!\p{L})(?:batch|total|whole|weight|weighs|batter|mixture|lote|tanda|masa|mezcla|peso|pesa|todo)(?!\p{L})[^;]{0,40}?(?:counting|including|contando|incluyendo)(?!\p{L})[^;]{0,25}?(?:water|agua|milk|leche|lye|sosa|soda)(?!\p{L})/u,
-  // "The batch is 1400 g with the 380 g water and the lye counted in".
-  /(?<!\p{L})(?:batch|total|whole|weight|weighs?|batter|mixture|lote|tanda|masa|mezcla|peso|pesa|todo)(?!\p{L})[^;]{0,40}?(?<!\p{L})(?:with|con)(?!\p{L})[^;]{0,30}?(?:water|agua|lye|sosa|soda)(?!\p{L})[^;]{0,30}?(?<!\p{L})(?:counted|included|inside|in it|in there|(?:already )?in(?= ?(?:[;,]|$))|metid\p{L}+|dentro|contad\p{L}+|incluid\p{L}+|sumad\p{L}+)(?!\p{L})/u,
-  // "Entre agua y aceites hay 1500 g", "oils and water come to 1400 g": no weight of oils.
-  /(?<!\p{L})(?:between|entre)(?: (?:the|los|las|el|la))* (?:(?:water|agua|lye|sosa|soda|milk|leche)(?: and| y|,)+(?: (?:the|los|las|el|la))* (?:oils?|fats?|aceites?|grasas?)|(?:oils?|fats?|aceites?|grasas?)(?: and| y|,)+(?: (?:the|los|las|el|la))* (?:water|agua|lye|sosa|soda|milk|leche))(?!\p{L})/u,
-  /(?<!\p{L})(?:(?:water|agua)(?: and| y| plus| mas| con| with)+(?: (?:the|los|las|el|la))* (?:oils?|fats?|aceites?|grasas?)|(?:oils?|fats?|aceites?|grasas?)(?: and| y| plus| mas| con| with)+(?: (?:the|los|las|el|la))* (?:water|agua))(?: (?:all|todo|together|combined|juntos?))* (?:together|combined|juntos?|in all|in total|en total|weighs?|weighed|pesan?|suman?|comes? to|came to|makes?|adds? up|totals?|(?:are|is|son|hay)(?= (?:about |unos |some )?\d))(?!\p{L})/u,
-  // "A otra olla 200 g de coco": what goes into another pot has a lye of its own.
-  /(?<!\p{L})otr[oa] (?:ollas?|ollita|cazo|cazuela|perola|jarra|cubo|cubeta|balde|tina|caldero|tazon|vasija|bol|bowl|cuenco|recipiente|traste|lote|tanda)(?!\p{L})/u,
-  /(?<!\p{L})(?:(?:in|into|to|for) (?:the other|another|a second)|en (?:la|el) otr[oa]|a (?:la|el) otr[oa]|al otro)(?: one)?(?= ?(?:[;,.]|$|\d))/u,
+  ...WET_WEIGHTS,
+  // "Split 60 to 40 by weight … or was it by what each takes?": who leaves it open is asked.
+  /(?<=\d.*)(?<!\p{L})(?:or (?:was|is|were|are) (?:it|that|they|those|these)|o (?:era|eran|es|son|fue|fueron|seria) (?!(?:too|much)))(?! ?(?:too|much|more|a lot|mucho|mucha|mas|demasiad\p{L}*|poc[oa]|fine|ok|okay|good|right|bad|wrong|safe|lye|heavy|not|no|peligros\p{L}*|mal|muy|enough|suficiente|caustic\p{L}*|fuerte|strong|normal)(?!\p{L}))/u,
+  // "A otra tanda 200 g de coco": what goes into another batch has a lye of its own; another pot is told by `vessels.ts`.
+  /(?<!\p{L})otr[oa] (?:lote|tanda)(?!\p{L})/u,
   // "Mañana le agrego 200 g; hoy hay 800 g", "tomorrow I add".
   /(?<!(?:\b(?:la|esta|each|every|de) ))(?<!\p{L})(?:tomorrow|manana)(?!\p{L})(?: (?:le|les|lo|la|yo|i|i'?ll|ill|we|we'?ll|will|voy a|vamos a|going to|shall|can|want to)(?!\p{L}))*(?: )?(?:agreg|anad|echo|echa|pong|pondr|met|sum|adds?(?!\p{L})|puts?(?!\p{L})|pour|top)\p{L}*/u,
   // "Half and half potassium and sodium hydroxide": by which of the two's weights.

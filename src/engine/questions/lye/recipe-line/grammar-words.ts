@@ -147,10 +147,10 @@ export const GRAMMAR: readonly Word[] = [
     '(?:debi\\p{L}+|tenia\\p{L}*|tendria\\p{L}*|habia\\p{L}*) (?:que )?(?:ser|haber sido|haber)|(?:iba|ibamos|pensaba|pensabamos|queria|queriamos) (?:a )?(?:poner|echar|usar|agregar|anadir|meter)(?:le|les)?|necesitaba|hacian? falta|tocaban',
     `(?:my|her|his|their|mi|tu|su|la) ${KIN} (?:uses|does|puts|takes|used|did|put|made|makes|has|got|tiene|usa|hace|pone|le pone|echa|le echa|lleva|usaba|hacia)|(?:she|he|they|ella|el) (?:uses?|does?|puts?|usa|hace|pone|echa)`,
   ),
-  // Another day's, another bowl's.
+  // Another day's.
   word(
     'planned',
-    "(?:tomorrow|manana)(?:'s)?(?: \\p{L}+)?|(?:the |my |an? |el |la |mi |en |in )*(?:other|another|second|next|otr[oa]|segund[oa]|proxim[oa]) (?:bowl|pot|batch|jug|bol|olla|tanda|lote|jarra)",
+    "(?:tomorrow|manana)(?:'s)?(?: \\p{L}+)?|(?:the |my |an? |el |la |mi |en |in )*(?:other|another|second|next|otr[oa]|segund[oa]|proxim[oa]) (?:batch|tanda|lote)",
   ),
   word(
     'actual',

@@ -32,11 +32,46 @@ const said = (items: readonly Item[]): string =>
     .map(item => (isName(item) || (item.is === 'amount' && item.unit !== undefined) ? '#' : item.text))
     .join(' ');
 
+/** What holds an oil, too, but is two for one recipe as often: told as another one it is another pot. */
+const HOLDER = `(?:${VESSEL}|tins?|cans?|jars?|vats?|bins?|bottles?|containers?|jarros?|jarritas?|recipientes?|trastes?|fuentes?|latas?|frascos?|botes?|perol(?:es)?|barrenos?|palanganas?|bateas?|marmitas?|pocillos?)`;
+const ONE_MORE =
+  '(?:other|another|second|2nd|different|separate|otr[oa]s?|segund[oa]|distint[oa]|diferente|apart[oa])';
+/** "In another pot", "al otro balde"; "in the other", where nothing is named or what goes in follows. */
+const ANOTHER = new RegExp(
+  `(?<![\\p{L}'-])${ONE_MORE} (?:${WHICH} )*(?:(?:mixing|soap|stock|slow|melting) )*${HOLDER}(?![\\p{L}'-])` +
+    '|(?<!\\p{L})(?:(?:in|into|to|for) (?:the (?:other|second)|another|a (?:second|separate))(?: one)?|(?:en|a|para) (?:(?:la|el|una?) )?(?:otr[oa]|segund[oa])|al (?:otro|segundo))(?= *(?:$|\\d|:))',
+  'u',
+);
+/** What is said of a part, its weights as they stand. */
+const weighedAs = (items: readonly Item[]): string =>
+  items.map(item => (isName(item) ? '#' : item.text)).join(' ');
+
+/** The oil of the clause that names another vessel; where that names none, the one which the sentence tells next, or told last. */
+function inAnother(parts: readonly Part[]): Apart | undefined {
+  for (const [at, part] of parts.entries()) {
+    const [text] = ANOTHER.exec(weighedAs(part.items)) ?? [];
+    if (text === undefined) continue;
+    const isBeside = (one: Part) => one.sentence === part.sentence;
+    const own = part.items.find(isOil);
+    // "Another pot for the water".
+    if (!own && part.items.some(isName)) continue;
+    const next = parts.slice(at + 1).filter(isBeside);
+    const before = parts.slice(0, at).filter(isBeside).toReversed();
+    const name = own ?? [...next, ...before].flatMap(({ items }) => items).find(isOil);
+    if (name) return { name, text };
+  }
+  return undefined;
+}
+
+type Apart = { readonly name: Name; readonly text: string };
+
 /**
  * An oil that stands in another vessel than one before it, or in one of which two are told apart, and that vessel: each has a lye of
  * its own. Undefined where all may be in one. Takes the parts of a line. Pure.
  */
-export function apart(parts: readonly Part[]): { readonly name: Name; readonly text: string } | undefined {
+export function apart(parts: readonly Part[]): Apart | undefined {
+  const another = inAnother(parts);
+  if (another) return another;
   const held: { readonly vessel: Vessel; readonly name: Name }[] = [];
   for (const { items } of parts) {
     const name = items.find(isOil);

@@ -7,7 +7,7 @@ import { isMeasure, isName, isOil, type Part, partsOf } from './parts.ts';
 
 /** Beside a part of the recipe, and in the same sentence, these turn nothing. */
 const HARMLESS = new Set(
-  'but or o pero por same sorry maybe perhaps mejor igual misma mismo quiza tal left out not no mas entre between other used usado usada both either any extra blend mixture'.split(
+  'but or o pero por same sorry maybe perhaps mejor igual misma mismo quiza tal left out not no mas entre between other another second otro otra segundo segunda used usado usada both either any extra blend mixture'.split(
     ' ',
   ),
 );
