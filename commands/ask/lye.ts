@@ -15,7 +15,7 @@ import {
 } from '../../src/engine/questions/lye/question.ts';
 import type { Way } from '../../src/engine/questions/lye/recipe-line/item.ts';
 import { asksForLyeOf } from '../../src/engine/questions/lye/recipe-line/plain-recipe.ts';
-import { asksForLyeOfWeighed } from '../../src/engine/questions/lye/recipe-line/recipe-asked.ts';
+import { asksForLyeOfWeighed, weighsAnOilTwice } from '../../src/engine/questions/lye/recipe-line/recipe-asked.ts';
 import { readLyeInChat } from '../../src/engine/questions/lye/told-in-chat.ts';
 import type { LyeTopic } from '../../src/engine/questions/lye/topic.ts';
 import { careTopicIn, lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
@@ -91,7 +91,11 @@ const GIVES_WAY_TO_A_WEIGHT: ReadonlySet<LyeTopic> = new Set([
   'old-oil',
   'scale',
   'scale-batch',
+  'two-figures',
 ]);
+/** Lye that lies somewhere is cleaned up first; "clean lard" is none. */
+const IS_SPILT =
+  /(?<!\p{L})(?:spil\p{L}*|drop\p{L}*|knock\p{L}*|splash\p{L}*|fell|floor|bench|counter|derram\p{L}*|ca[iy]\p{L}*|volc\p{L}*|vert\p{L}*|salpic\p{L}*|tir[eéoó]|suelo|piso|mesa|mesada|encimera)(?!\p{L})/iu;
 
 /** Whether lye and its oils are weighed in a question, so that it can be checked. */
 function isWeighedRecipe(question: string): boolean {
@@ -121,8 +125,12 @@ export async function lyeAnswer(
   // What is asked of what in general; a weight that went wrong is told by sums, harm by its patterns.
   // Beside a recipe that reads whole its number is what is waited for.
   const isWaitedFor = asksForLyeOfWeighed(typed);
+  const givesWay = (topic: LyeTopic) =>
+    (isWaitedFor &&
+      (GIVES_WAY_TO_A_WEIGHT.has(topic) || (topic === 'clean-up' && !IS_SPILT.test(typed)))) ||
+    (topic === 'two-figures' && weighsAnOilTwice(typed));
   const standing = (topic: LyeTopic | undefined) =>
-    isWaitedFor && topic !== undefined && GIVES_WAY_TO_A_WEIGHT.has(topic) ? undefined : topic;
+    topic !== undefined && givesWay(topic) ? undefined : topic;
   const general = standing(askedTopicIn(typed));
   if (general && !asksForLyeOf(typed)) return topicReply(general, context);
   const care = standing(careTopicIn(typed) ?? differenceTopic(typed));

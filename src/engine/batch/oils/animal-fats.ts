@@ -140,7 +140,7 @@ export const ANIMAL_FATS: readonly Oil[] = [
     es: 'Grasa de pollo',
     inci: 'Chicken Fat',
     oilClass: 'animal-fat',
-    words: 'chicken fat|schmaltz',
+    words: 'chicken fat|grasa de gallina|hen fat|schmaltz',
     saponification: [190, 200],
     iodine: [70, 85],
     relativeDensity: [0.9, 0.912],

@@ -25,7 +25,7 @@ export const SPECIALITY_OILS: readonly Oil[] = [
     es: 'Aceite de ricino',
     inci: 'Ricinus Communis Seed Oil',
     oilClass: 'oil',
-    words: 'castor|ricino|castor bean|higuerilla|black castor|jamaican black castor|caster',
+    words: 'castor|ricino|castor bean|higuerilla|tártago|black castor|jamaican black castor|caster',
     saponification: [176, 187],
     iodine: [82, 90],
     relativeDensity: [0.952, 0.965],

@@ -28,7 +28,7 @@ const PART_OF_UNIT =
   /(?<!\p{L})(?:an? |un |una )?(half|quarter|cuarto|mitad|media) (?:of an?|de) (kilo|pound|libra)(?!\p{L})/giu;
 /** How an oil was made ready, of which its lye knows nothing. */
 const MADE_READY =
-  /(?<!\p{L})(?:(?:home|freshly|twice|well|already|ya|bien|muy|reci[eé]n) ?)?(?:rendered(?! suet)|strained|filtered|melted|colad[oa]s?|filtrad[oa]s?|derretid[oa]s?|usad[oa]s?|usao|reciclad[oa]s?|ib[eé]ric[oa]s?|caser[oa]s?|ecol[oó]gic[oa]s?|org[aá]nic[oa]?s?|home ?made)(?: down)?(?: (?:del? )?(?:de )?fre[ií]r)?(?!\p{L})|(?<!\p{L})(?:leaf (?=lard)|back (?=fat))|\(?(?<!\p{L})not high oleic(?!\p{L})\)?/giu;
+  /(?<!\p{L})(?:(?:home|freshly|twice|well|already|ya|bien|muy|reci[eé]n) ?)?(?:rendered(?! suet)|strained|filtered|melted|colad[oa]s?|filtrad[oa]s?|derretid[oa]s?|usad[oa]s?|usao|reciclad[oa]s?|ib[eé]ric[oa]s?|caser[oa]s?|ecol[oó]gic[oa]s?|org[aá]nic[oa]?s?|home ?made)(?: down)?(?: (?:del? )?(?:de )?fre[ií]r)?(?: (?:(?:two|three|dos|tres|[23]) (?:times|veces)|twice))?(?!\p{L})|(?<!\p{L})(?:leaf (?=lard)|back (?=fat))|\(?(?<!\p{L})not high oleic(?!\p{L})\)?/giu;
 /** The melting point in degrees Fahrenheit that tells a coconut oil from the other kind; both take the same lye (common practice, no source). */
 const MELTING =
   /(?<=(?:coconut|coco)(?: oil)?\s*\(?\s*)(?:76|92)\s?(?:°\s?)?(?:f(?!\p{L})|deg(?:rees)?)?(?=[\s):=,-]*\s\d)/giu;
@@ -63,11 +63,20 @@ export const asTyped = (question: string): string =>
       (_, part: string, unit: string) => `${/half|media|mitad/iu.test(part) ? '1/2' : '1/4'} ${unit}`,
     );
 
-/** "Dos libras de sebo y una de coco": of the unit told before. */
+/** "Dos libras de sebo y una de coco, media de oliva": of the unit told before. */
 const ONE_MORE =
-  /(\d ?(libras?|kilos?|onzas?|partes?|pounds?|lbs?|ounces?|parts?)(?!\p{L})(?:(?!\d)[^;])*? (?:y|and|por|to|for|e|&) )(?:una|un|uno|one|1) (?=(?:de|of) ([^;,.\d]*))/giu;
+  /(\d ?(libras?|kilos?|onzas?|partes?|pounds?|lbs?|ounces?|parts?)(?!\p{L})(?:(?!\d)[^;])*?(?: (?:y|and|por|to|for|e|&)|,) )(una|un|uno|one|1|(?:a )?half (?:of |a )?(?:one|1)|1\/2 (?:of |a )?(?:one|1)|media|medio|1\/2) (?=(?:de|of) ([^;,.\d]*))/iu;
+const MOST_MORE = 6;
 /** A line of `plainWords` with the unit of "one more" of an ingredient told: "2 libras sebo y 1 libra de coco". Pure. */
-export const withOneMore = (plain: string): string =>
-  plain.replace(ONE_MORE, (whole, head: string, unit: string, after: string) =>
-    isIngredient(after.split(' ')) ? `${head}1 ${unit} ` : whole,
-  );
+export function withOneMore(plain: string): string {
+  let line = plain;
+  // Each told one is the unit of the next.
+  for (let more = 0; more < MOST_MORE; more += 1) {
+    const next = line.replace(ONE_MORE, (whole, head: string, unit: string, one: string, after: string) =>
+      isIngredient(after.split(' ')) ? `${head}${/half|1\/2|medi/u.test(one) ? '1/2' : '1'} ${unit} ` : whole,
+    );
+    if (next === line) break;
+    line = next;
+  }
+  return line;
+}

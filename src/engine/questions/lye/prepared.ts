@@ -2,6 +2,7 @@ import { knownOil } from '../../batch/oils/find-oil.ts';
 import { asTyped, withOneMore } from './as-typed.ts';
 import { ofBatchAsked } from './batch-asked.ts';
 import { withSolution } from './ready-solution.ts';
+import { benchSaid, withoutTalk } from './recipe-line/idle-talk.ts';
 import { withoutScents } from './recipe-line/scents.ts';
 import { saidPlainly } from './said-plainly.ts';
 import { FAT, LYE, POTASSIUM, plainWords, UNIT } from './words.ts';
@@ -49,7 +50,7 @@ export const scentsOf = (question: string): readonly string[] =>
 export function prepared(question: string): string {
   const isPotash = POTASSIUM.test(plainWords(question));
   const said = ofBatchAsked(plainWords(asTyped(question), { clauses: true }));
-  const plain = saidPlainly(withoutScents(withSolution(withOneMore(said))).rest)
+  const plain = saidPlainly(withoutTalk(benchSaid(withoutScents(withSolution(withOneMore(said))).rest)))
     .replace(/(?<!\p{L})double[ -]?check(?:ed|ing)?(?!\p{L})/gu, 'check')
     .replace(/(?<=100 ?% )(?:castill?e|castill?a)(?: soap)?(?!\p{L})/u, 'olive')
     .replace(

@@ -26,12 +26,19 @@ const WEIGHED_AT = new RegExp(
 const dryLye = (mass: string, percent: string, name = 'lye'): string =>
   ` ${Number(((gramsOf(mass) * decimal(percent)) / 100).toFixed(2))} g ${name}`;
 
+/** "120 g of caustic soda already dissolved in 250 g of water": dry lye and its water, each by its weight. */
+const BY_WEIGHTS = new RegExp(
+  `(${MASS})(?: of| de)?(?: the| my| la| mi)* (${LYE})(?:,? (?:that|which|que|is|are|esta|already|all|ya|bien|well|i|i've|have|he))* (?:dissolved|mixed|stirred|disuelt[oa]s?|disuelve|mezclad[oa]s?|diluid[oa]s?)(?: up)? (?:in|into|with|en|con)(?: the| my| el| los| unos)* (${MASS})(?: of| de)?(?: the)? (?:cold |distilled )?(?:water|agua)(?!\\p{L})`,
+  'gu',
+);
+const byWeights = (plain: string): string => plain.replace(BY_WEIGHTS, '$1 $2, $3 water');
+
 /**
  * A line with ready-made lye told as a solution of its strength, "50% lye solution", and what is asked of it as lye. Takes what
  * `plainWords` gives. Pure.
  */
 export const withSolution = (plain: string): string =>
-  plain
+  byWeights(plain)
     .replace(WEIGHED, (_, mass: string, percent: string, one?: string, two?: string) =>
       dryLye(mass, percent, one ?? two),
     )
@@ -49,10 +56,10 @@ export const withSolution = (plain: string): string =>
 /** The strength that a line tells of ready-made lye, percent; undefined where it tells none, or two. Takes what `plainWords` gives. Pure. */
 export function strengthOfReady(plain: string): number | undefined {
   const found = new Set(
-    [...plain.matchAll(TOLD)].map(([, percent]) => (percent === undefined ? 50 : decimal(percent))),
+    [...byWeights(plain).matchAll(TOLD)].map(([, percent]) => (percent === undefined ? 50 : decimal(percent))),
   );
   return found.size === 1 ? [...found][0] : undefined;
 }
 
 /** The words by which a line names lye that comes dissolved; undefined where it names none. Takes what `plainWords` gives. Pure. */
-export const readyLyeNamed = (plain: string): string | undefined => NAMED.exec(plain)?.[0].trim();
+export const readyLyeNamed = (plain: string): string | undefined => NAMED.exec(byWeights(plain))?.[0].trim();

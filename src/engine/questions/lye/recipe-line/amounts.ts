@@ -92,8 +92,15 @@ function settled(told: Told): readonly Pair[] | undefined {
   let previous: Unit | undefined;
   const out: Pair[] = [];
   const areFractions = oils.every(({ measure }) => measure.is !== 'amount');
+  const areShares =
+    !areFractions && oils.every(({ measure }) => measure.is !== 'amount' || measure.unit === '%');
   for (const pair of oils) {
     const { measure } = pair;
+    if (measure.is === 'fraction' && areShares) {
+      // "60% of it olive, a quarter of it coconut, the rest castor".
+      out.push({ ...pair, measure: { ...measure, is: 'amount', figure: 100 * measure.share, unit: '%' } });
+      continue;
+    }
     if (measure.is === 'fraction' && !areFractions) {
       // "Medio kilo de manteca, medio de sebo": of the unit told before.
       if (previous !== 'kg' && previous !== 'lb') return undefined;

@@ -39,8 +39,14 @@ const BEYOND: readonly RegExp[] = [
   /(?<!(?:not|no|never|nunca)(?: \p{L}+)? )(?<!\p{L})(?:(?:by|in) volume|por volumen|en volumen)(?!\p{L})/u,
   // "I make only part of this".
   /(?<!\p{L})(?:only|just) (?:a )?(?:part|bit|some|portion) of (?:this|that|it|them|these|the (?:recipe|batch|following))(?!\p{L})|(?<!\p{L})(?:solo|nomas|solamente|nada mas) (?:una )?parte(?: de)?(?! (?:del? )?(?:agua|jabon|dia))(?!\p{L})/u,
+  // "Which I already doubled": whether the weights that stand there are the doubled ones nobody here knows.
+  /(?<!\p{L})(?:already|ya|just|have|had|has|been|i've|we've|ive|i'd|he|hemos|habia|ha|esta|estan|fue|were|was|is|are|que|which|that)(?: (?:i|we|she|he|yo|lo|la|los|las|le|all|been|already|ya|just|todo))* (?:doubled|tripled|quadrupled|halved|doblad[oa]s?|doble|duplicad[oa]s?|duplique|triplicad[oa]s?|triplique|partid[oa]s?|multiplicad[oa]s?|multiplique|scaled|resized|escalad[oa]s?)(?!\p{L})/u,
   // "Es ya el doble de mi receta".
   /(?<!\p{L})(?:is|are|was|its|it's|thats|that's|es|son|era|eran|ya|already)(?: (?:ya|already|now|ahora))? (?:el doble|the double|double|twice|la mitad|half|el triple|triple) (?:de|of|the|my|mi|la|lo)(?!\p{L})/u,
+  // "Pounds of 500 g": in some countries; the one that is read here has 454.
+  /(?<!\p{L})(?:libras?|pounds?)(?: (?:of|de|son|es|are|is|aca|here))* (?!45[34])\d{3} ?(?:g|gr|gramos|grams?)(?!\p{L})(?! (?:of|de) )/u,
+  // "2 kilos of olive, one of those I gave away": a part of what was weighed.
+  /(?<=\d.*)(?<![\p{L}\d.,])(?:one|two|three|some|most|part|a bit|a little|[1-9]|una?|uno|dos|tres|algun\p{L}*|parte|un poco) (?:of|de) (?:those|these|them|that|which|es[oa]s?|est[oa]s|ell[oa]s?)(?= ?(?:[;,]|$|(?:i|we|he|she|they|my|is|was|were|went|got|goes|stays?|que|yo|se|me|la|lo|le|los|las|mi|ya|va|queda|regal\p{L}*|guard\p{L}*)(?!\p{L})))/u,
   // A kilo of soap is no kilo of oils.
   /\d ?(?:kg|kilos?|g|gr|gramos|grams|lbs?|pounds?|libras?|oz) (?:of|de) (?:finished )?(?:soaps?|jabon(?:es)?)(?!\p{L})/u,
   // Fat that no lye is meant for.

@@ -1,3 +1,4 @@
+import { knownOil } from '../../../batch/oils/find-oil.ts';
 import { FAT, LYE, PERCENT } from '../words.ts';
 
 /** Superfat by its short hands too: "sf5", "se 5 %", "4% de se" (trade usage). */
@@ -37,6 +38,15 @@ const PUT_RIGHT = new RegExp(
   `^[ ;,]*(?:(?:no|oops|wait|sorry|actually|scratch that|perdon|digo|espera|mejor|ay|mejor dicho|i mean|i meant|make (?:it|that)|quise decir|que sean?|it's|its|is|es|son|at|al) ?,? ?)+(?<figure>\\d{1,2}(?:[.,]\\d)?)(?: ?(?:%|percent|pct|por ?ciento))?(?: (?:${FAT}))?(?= *(?:[;,.](?!\\d)|$))`,
   'u',
 );
+
+/** "Superfat 5. No wait, I've dry hands, make it 8": why it is put right stands between; no oil and no figure does. */
+const PUT_RIGHT_WHY =
+  /^[ ;,%]*(?:no(?: wait)?|wait|oops|sorry|actually|perdon|espera|ay no|mejor),? (?<why>[^;\d]{3,60}),? (?:so )?(?:make (?:it|that)|mejor(?: al| a| el)?|que sean?|ponle|pongamos|call it) (?<figure>\d{1,2}(?:[.,]\d)?)(?: ?(?:%|percent|pct|por ?ciento))?(?= *(?:[;,.](?!\d)|$))/u;
+/** What is done to a recipe, or of it, is no reason for another superfat. */
+const OF_RECIPE =
+  /(?<!\p{L})(?:oils?|fats?|butters?|aceites?|mantecas?|grasas?|ceras?|wax|water|agua|milk|leche|each|every|all|todo|batch|recipe|receta|tanda|half|double|mitad|doble)(?!\p{L})/u;
+const isReason = (why: string): boolean =>
+  !OF_RECIPE.test(why) && why.split(/[^\p{L}]+/u).every(word => word.length < 3 || knownOil(word) === undefined);
 
 /** The same figure, said to be meant. */
 const YES_SO =
@@ -129,7 +139,8 @@ export function fixedIn(line: string): Fixed {
       rest = `${rest.slice(0, match.index)} ; ${behind.slice(yes[0].length)}`;
       continue;
     }
-    const again = PUT_RIGHT.exec(behind);
+    const why = PUT_RIGHT_WHY.exec(behind);
+    const again = PUT_RIGHT.exec(behind) ?? (why && isReason(why.groups!.why!) ? why : null);
     if (!again) continue;
     superfat = again.groups!.figure!;
     rest = `${rest.slice(0, match.index)} ; ${behind.slice(again[0].length)}`;

@@ -80,6 +80,7 @@ export const GRAMMAR: readonly Word[] = [
     'in its (?:place|stead)|en su lugar',
     'en (?:lugar|vez) de(?:l| la| el)?',
     'instead(?! of)',
+    '(?:where|donde) (?:it|the recipe|the book|the card|la receta|el libro)? ?(?:says|said|called for|dice|decia|pone|pide|ponia)(?: (?:the|el|la))?(?= \\p{L})',
     // "Lard where the coconut was".
     'where(?= (?:the |my )?(?:\\p{L}+ ){1,2}(?:was|were|went|used to be)(?!\\p{L}))',
     'donde (?:iba|llevaba|estaba)(?: (?:el|la))?',
@@ -130,11 +131,12 @@ export const GRAMMAR: readonly Word[] = [
     '(?:pero )?para que (?:sumen|den|salgan|sean)(?: en total)?',
     '(?:all in|in all|together|juntos|juntas|entre (?:las|los|todos|todas)(?: (?:tres|dos|cuatro|[2-6]))?|de todo|por todo|of the lot|between them|all up)',
     '(?:lote|tanda|batch)(?: (?:de|of))?',
+    '(?:sobre|on|out of)(?: (?:un total de|un lote de|a total of|a batch of))?(?= (?:about |unos )?\\d[\\d.,]* ?(?:g|gr|gramos|grams?|kg|kilos?|oz|lbs?)(?= *(?:[;,]|$|de (?:aceite|grasa)|of (?:oil|fat))))',
     'hasta (?:completar|llegar a|sumar|hacer)(?: los| el)?|to make up(?: to)?',
   ),
   word(
     'mine',
-    "(?:mine|ours) (?:is|are|has|goes|:)|lye for mine|(?:i'?d|i would|we'?d) (?:do|use|have)|mine not (?:hers|his|theirs)",
+    "(?:mine|ours) (?:will be|would be|is|are|has|goes|:)|lye for mine|(?:i'?d|i would|we'?d) (?:do|use|have)|mine not (?:hers|his|theirs)",
     "(?<=(?<!\\p{L})(?:ayer|yesterday'?s?|last (?:week|month|time|one|batch)|la (?:ultima|otra) vez|la (?:vez|semana) pasada|el mes pasado)(?!\\p{L}).*)(?:hoy|today|now|ahora),? (?:voy con|vamos con|quiero|hago|uso|i am (?:doing|using)|i'?m (?:doing|using)|its?|it is|it's)",
     "(?<=(?<!\\p{L})(?:first|last|other|previous|earlier) one(?!\\p{L}).*)this one(?: (?:is|has)|'s)?",
     "(?<=(?<!\\p{L})(?:last (?:week|month|time)(?:'?s)?|yesterday(?:'?s)?)(?!\\p{L}).*)this (?:week|month|one)(?:'s)?(?: (?:i want|i need|i'?m (?:doing|making|having)|is|it'?s))?|this time(?: (?:it'?s|its|it s|is))?|for (?:this|the) (?:new|next) one|only check \\p{L}+|esta vez|para el proximo(?: (?:quiero|va))?|la que (?:quiero|necesito) (?:calcular|revisar)(?: es(?: la (?:dos|2|b))?)?",

@@ -20,9 +20,9 @@ const COURTESY = listed(
 
 /** Who asks, and how it goes with them: of whoever writes, and of no oil. */
 const ASKER = listed(
-  `beginner beginners newbie noob newcomer novice learner learning learnt first-timer nervous scared worried excited curious confused  
+  `fancy fancying fancied quiet beginner beginners newbie noob newcomer novice learner learning learnt first-timer nervous scared worried excited curious confused  
   dumb daft silly stupid question questions quick asking double-checking checking verifying `,
-  `novata novato principiante principiantes primeriza primerizo aprendiz aprendiendo aprendi nerviosa nervioso preocupada preocupado asustada asustado
+  `empiezo empezamos empezar novata novato principiante principiantes primeriza primerizo aprendiz aprendiendo aprendi nerviosa nervioso preocupada preocupado asustada asustado
   curiosa curioso confundida confundido tonta tonto pregunta preguntas pregunto preguntar preguntando consulta consulto duda dudas curso cursillo`,
 );
 
@@ -56,7 +56,7 @@ const READIED = listed(
 const FIGURES = listed(
   `scale's digital grammes gms grs oz ozs ounce ounces lb lbs pound pounds kilo kilos kg ml tared taring measurement measurements measure measures
   exact exactly precise precisely approx approximately circa roughly decimal decimals percentages percentage ratio ratios proportions proportion
-  respectively each apiece worked working workings reckons reckoned computed totalling totals totaling totaled totalled adds summed equals
+  respectively each apiece worked working workings reckons reckoned computed totalling totals totaling totaled totalled adds summed equals reads
   noted written worksheet notebook notepad formula sheet app page screenshot figure result answer`,
   `balanzas basculas romana digital kilos kilo libras libra onzas onza gramo gr grs gs medida medidas medido medida midiendo mide cifras cifra numeros numero
   exacto exacta exactos exactas exactamente aproximadamente aprox decimales porcentajes porcentaje proporcion proporciones razon respectivamente unidad unidades
@@ -107,7 +107,7 @@ const SPELLINGS = listed(
   wanna lemme gimme gotta kinda sorta dunno jus jst juss tho altho thru abt bout cuz coz cos bc bcos pleas plese pleez plox plis halp hlp calc calcs calculater calculte wieght weigth
   amnt amout amoun qty soda's lyes needd nead im ive id ill itll thatll its theres heres wheres`,
   `kiero kiere keria k ke xq pq porq xk tb tmb tmbn tambn toy tas ta tan pa pos cto cta kuanto kuanta cuantaa aser aserlo ase ago hacerle echale echarle echandole
-  ponle ponerle pongale pongo grasias ola ayudaa msj sta stan vos tenes queres podes sabes decime haceme pasame necesitaria nesesito nececito necesitamos ocupamos
+  ponele echale agregale sumale metele ponle ponerle pongale pongo grasias ola ayudaa msj sta stan vos tenes queres podes sabes decime haceme pasame necesitaria nesesito nececito necesitamos ocupamos
   asi'q osea nomaz namas nomasito ahorititita ahorita puritita sosita jabonsito jaboncillo jabonera pastillita pastillitas barrita barritas`,
 );
 
@@ -122,8 +122,8 @@ const KNOWING = listed(
 /** What soap is for, what it is, what it is made in: of the soap. */
 const OF_SOAP = listed(
   `castile bastille marseille aleppo savon salt-bar salt-bars handmade homemade artisan artisanal loaves mould's cp hp  
-     mini giant double-boiler whisk whisking stick blender blending hand-stirred stirring stir stirred wood wooden slow cooker `,
-  `castilla marsella alepo artesanal artesanales artesano casera caseras casero caseros        
+     mini giant double-boiler foam foamy lather lathery bubbles bubbly suds sudsy whisk whisking stick blender blending hand-stirred stirring stir stirred wood wooden slow cooker `,
+  `castilla espuma espumita espumoso espumosa burbujas marsella alepo artesanal artesanales artesano casera caseras casero caseros        
       batir batiendo batidora bato remover removiendo remuevo varilla madera palo aguita aguitas balanza`,
 );
 

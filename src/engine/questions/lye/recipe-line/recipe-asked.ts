@@ -5,7 +5,7 @@ import { alkaliNamed, itemsOf } from './items.ts';
 import { isMeasure, isName, isOil, partsOf } from './parts.ts';
 import { same } from './state.ts';
 
-/** How many weighed oils make a recipe of what may else be a tale. */
+/** How many weighed oils make a recipe of what may else be a tale; with its superfat one does. */
 const A_RECIPE = 2;
 
 /** Beside the lye that is asked for; "the same lye" is another question. */
@@ -15,15 +15,17 @@ const COURTEOUS =
 const OF_EACH = /(?<!\p{L})(?:(?:how much|what) (?:of|for) each|cu[aá]nto (?:de|para) cada)/iu;
 
 /**
- * Whether a text weighs two oils or more and asks for their lye: whatever happened beside it, that weight is waited for, and a general
- * answer to something else is none. Pure.
+ * Whether a text weighs two oils or more, or one and tells its superfat, and asks for their lye: whatever happened beside it, that
+ * weight is waited for, and a general answer to something else is none. Pure.
  */
 export function asksForLyeOfWeighed(text: string): boolean {
-  const items = itemsOf(fixedIn(prepared(text)).rest);
+  const { rest, superfat } = fixedIn(prepared(text));
+  const items = itemsOf(rest);
+  const least = superfat === undefined ? A_RECIPE : 1;
   const oils = items.filter(isOil);
   const named = oils.filter((one, at) => oils.findIndex(other => same(one, other)) === at);
   const isWeight = (item: Item) => isMeasure(item) && !(item.is === 'amount' && item.unit === 'other');
-  if (named.length < A_RECIPE || items.filter(isWeight).length < A_RECIPE) return false;
+  if (named.length < least || items.filter(isWeight).length < least) return false;
   // "How much of each", of two alkalis.
   if (OF_EACH.test(text) && alkaliNamed(items, []) === 'both') return true;
   // "Lye?", "how much lye", "sosa por favor".
@@ -34,4 +36,16 @@ export function asksForLyeOfWeighed(text: string): boolean {
         !part.some(item => isMeasure(item) || isOil(item)) &&
         part.every(({ is, text: word }) => is !== 'word' || COURTEOUS.test(word))),
   );
+}
+
+/**
+ * Whether one oil is told with two weights beside lye that was weighed: "the book says 800 g olive, I weighed 600 g, lye 103 g". Which
+ * of them is in the pot decides whether that lye burns. Pure.
+ */
+export function weighsAnOilTwice(text: string): boolean {
+  const items = itemsOf(fixedIn(prepared(text)).rest);
+  const oils = items.filter(isOil);
+  const isRepeated = oils.some((one, at) => oils.some((other, place) => place > at && same(one, other)));
+  const weights = items.filter(item => item.is === 'amount' && item.unit !== 'other');
+  return isRepeated && weights.length > oils.length;
 }

@@ -21,7 +21,9 @@ export function swap(state: State): string | undefined {
   const swaps = [...state.swaps];
   if (swaps.length === 0 && lacking.length === 1 && waiting.length === 1 && !state.even)
     swaps.push({ by: waiting[0]!, of: lacking[0] });
-  for (const { by, of = lacking[0], amount } of swaps) {
+  // "No palm; tallow in its place, 300 g": of what is not told with a weight nothing is left to take.
+  const missing = state.removed.length === 1 && lacking.length === 0 ? state.removed[0] : undefined;
+  for (const { by, of = lacking[0] ?? missing, amount } of swaps) {
     const old = of && state.pairs.find(({ name }) => same(name, of));
     if (!old) {
       // "I have tallow in place of the lard, 300 g of it": the recipe is told as it is now.
