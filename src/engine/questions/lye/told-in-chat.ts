@@ -3,6 +3,7 @@ import { Refusal, refuse, unlessRefused } from '../../refusal.ts';
 import { asTyped } from './as-typed.ts';
 import { ofBatchAsked } from './batch-asked.ts';
 import { isEveryday, isNearOil, TURNS } from './chat-words.ts';
+import { withMilkAsWater } from './milk-as-water.ts';
 import { prepared, scentsOf } from './prepared.ts';
 import { type LyeQuestion, readLyeQuestion } from './question.ts';
 import { readyLyeNamed, strengthOfReady } from './ready-solution.ts';
@@ -74,7 +75,11 @@ export function readLyeInChat(
   const clear = 'line' in read ? strictly(read.line) : undefined;
   if (clear && 'line' in read)
     return dissolved(
-      withBeside(clear, { ...read, left: [...read.left, ...scentsOf(question)] }, line),
+      withBeside(
+        withMilkAsWater(clear, line),
+        { ...read, left: [...read.left, ...scentsOf(question)] },
+        line,
+      ),
       question,
     );
   const lost = 'unclear' in read ? oilLostIn(line) : undefined;
