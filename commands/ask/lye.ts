@@ -15,7 +15,10 @@ import {
 } from '../../src/engine/questions/lye/question.ts';
 import type { Way } from '../../src/engine/questions/lye/recipe-line/item.ts';
 import { asksForLyeOf } from '../../src/engine/questions/lye/recipe-line/plain-recipe.ts';
-import { asksForLyeOfWeighed, weighsAnOilTwice } from '../../src/engine/questions/lye/recipe-line/recipe-asked.ts';
+import {
+  asksForLyeOfWeighed,
+  weighsAnOilTwice,
+} from '../../src/engine/questions/lye/recipe-line/recipe-asked.ts';
 import { readLyeInChat } from '../../src/engine/questions/lye/told-in-chat.ts';
 import type { LyeTopic } from '../../src/engine/questions/lye/topic.ts';
 import { careTopicIn, lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
@@ -126,8 +129,7 @@ export async function lyeAnswer(
   // Beside a recipe that reads whole its number is what is waited for.
   const isWaitedFor = asksForLyeOfWeighed(typed);
   const givesWay = (topic: LyeTopic) =>
-    (isWaitedFor &&
-      (GIVES_WAY_TO_A_WEIGHT.has(topic) || (topic === 'clean-up' && !IS_SPILT.test(typed)))) ||
+    (isWaitedFor && (GIVES_WAY_TO_A_WEIGHT.has(topic) || (topic === 'clean-up' && !IS_SPILT.test(typed)))) ||
     (topic === 'two-figures' && weighsAnOilTwice(typed));
   const standing = (topic: LyeTopic | undefined) =>
     topic !== undefined && givesWay(topic) ? undefined : topic;

@@ -73,6 +73,7 @@ const SETS = [
   'conductor-and-neighbour',
   'labbench-and-bakehouse',
   'fishstall-and-estuary',
+  'pit-and-guardia',
 ] as const;
 
 /** What came in and is to be written down, whatever else is told of it. */

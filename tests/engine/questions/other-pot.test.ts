@@ -1,8 +1,22 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { Refusal } from '../../../src/engine/refusal.ts';
 import { isAskedBack, readInChat } from './read-in-chat.ts';
 
 const givenOf = (question: string): Readonly<Record<string, unknown>> => readInChat(question).given;
+/** What is asked back about an oil, with the recipes that one press takes. */
+function refusalOf(question: string): {
+  names?: readonly string[];
+  ways?: readonly { without: readonly string[] }[];
+} {
+  try {
+    readInChat(question);
+  } catch (error) {
+    if (error instanceof Refusal && error.id === 'oil-in-pot') return error.values;
+    throw error;
+  }
+  return {};
+}
 const grams = fc.integer({ min: 60, max: 900 });
 
 describe('what goes into another pot, or into this one another day, is asked back', () => {
@@ -29,6 +43,42 @@ describe('what goes into another pot, or into this one another day, is asked bac
         },
       ),
     ));
+
+  // The English of the first had been given the lye of both pots.
+  const VESSELS = [
+    ['another pot', 'otra olla'],
+    ['the other bowl', 'el otro bol'],
+    ['a second bucket', 'una segunda cubeta'],
+    ['another big jar', 'otro frasco'],
+    ['a separate tub', 'un recipiente aparte'],
+    ['the other', 'la otra'],
+    ['another', 'otro'],
+  ] as const;
+  test('whichever it is called, the oil is named and both answers are one press, in either language', () =>
+    fc.assert(
+      fc.property(
+        grams,
+        grams,
+        fc.constantFrom(...VESSELS.filter(([, es]) => !es.includes('aparte'))),
+        (a, b, [en, es]) => {
+          for (const [told, oil] of [
+            [`In ${en} ${b} g coconut oil; in this one ${a} g olive oil. How much lye at 5%?`, 'coconut oil'],
+            [`En ${es} ${b} g de coco; en esta ${a} g de oliva. ¿Cuánta sosa al 5%?`, 'coco'],
+            [`${a} g olive oil, and in ${en} ${b} g coconut oil. How much lye at 5%?`, 'coconut oil'],
+            [`${a} g de oliva, y en ${es} ${b} g de coco. ¿Cuánta sosa al 5%?`, 'coco'],
+          ] as const) {
+            const values = refusalOf(told);
+            expect({ told, names: values.names }).toEqual({ told, names: expect.arrayContaining([oil]) });
+            expect(values.ways?.map(({ without }) => without)).toEqual(expect.arrayContaining([[], [oil]]));
+          }
+        },
+      ),
+    ));
+
+  test.each([
+    '800 g olive oil, 200 g coconut oil. I have another pot for the water. Lye at 5%?',
+    '800 g de oliva, 200 g de coco. Tengo otra olla para el agua. ¿Sosa al 5%?',
+  ])('a pot for the water holds no oil: %s', question => expect(isAskedBack(question)).toBe(false));
 
   test('a recipe for tomorrow is one for all that', () => {
     expect(givenOf('Mañana hago 500 g de oliva y 200 g de coco, ¿cuánta sosa al 5%?').oils).toContain('coco');

@@ -50,9 +50,19 @@ export const JUG_PATTERNS: TopicPatterns = [
       said(
         [
           LYE_WATER,
-          '(?:not|doesn ?t|does not|won ?t|isn ?t|never|no se|no esta|no)(?: \\w+){0,2} (?:dissolv\\w+|disuelv\\w+|disolv\\w+|disuelt\\w+)|undissolved|(?:crystals?|cristales|grains?|granos|bolitas|terron\\w*|lumps?|clumps?)(?: \\w+){0,4} (?:bottom|jug|water|cold|fondo|jarra|agua|frio)|(?:cold|fri[oa]|enfrio)(?: \\w+){0,4} (?:crystals?|cristales)|salieron cristales|bolitas|froze\\w*|frozen solid|freez\\w+|set solid|solidif\\w+|se (?:me )?congelo|congelad[oa]|helad[oa]',
+          '(?:not|doesn ?t|does not|won ?t|isn ?t|never|no se|no esta|no)(?: \\w+){0,2} (?:dissolv\\w+|disuelv\\w+|disolv\\w+|disuelt\\w+)|undissolved|(?:crystals?|cristales|grains?|granos|granit\\w+|grumit\\w+|little bits|specks|bolitas|terron\\w*|lumps?|clumps?)(?: \\w+){0,4} (?:bottom|jug|water|cold|fondo|jarra|agua|frio)|(?:cold|fri[oa]|enfrio)(?: \\w+){0,4} (?:crystals?|cristales)|salieron cristales|bolitas|froze\\w*|frozen solid|freez\\w+|set solid|solidif\\w+|se (?:me )?congelo|congelad[oa]|helad[oa]',
         ],
         `${BAR}|tub|bag|bolsa|humed\\w+|wet|damp|hot water|boiling|faster|quicker|better|mejor|mas rapido|caliente|milk|leche|juice|zumo|beer|cerveza|wine|vino|ice cubes|oils?|aceites?|freezer|congelador|how do i|should i|too little|poca agua|not enough|${HURT}`,
+      ),
+    ],
+  ],
+  // Grains in a jug, in which lye stands wherever soap is made, unless a colour is named.
+  [
+    'undissolved-lye',
+    [
+      said(
+        ['granit\\w+|grumit\\w+|grains|granos|little bits|undissolved', 'jug|jarra|pitcher|jarro'],
+        `${BAR}|mica\\w*|pigment\\w*|colou?r\\w*|oxide|oxido|clay|arcilla|coffee|cafe|milk|leche|honey|miel|sugar|azucar|salt|sal|oils?|aceites?|masa|batter|${HURT}`,
       ),
     ],
   ],

@@ -56,7 +56,9 @@ export const withSolution = (plain: string): string =>
 /** The strength that a line tells of ready-made lye, percent; undefined where it tells none, or two. Takes what `plainWords` gives. Pure. */
 export function strengthOfReady(plain: string): number | undefined {
   const found = new Set(
-    [...byWeights(plain).matchAll(TOLD)].map(([, percent]) => (percent === undefined ? 50 : decimal(percent))),
+    [...byWeights(plain).matchAll(TOLD)].map(([, percent]) =>
+      percent === undefined ? 50 : decimal(percent),
+    ),
   );
   return found.size === 1 ? [...found][0] : undefined;
 }

@@ -7,7 +7,7 @@ import { WET_WEIGHTS } from './wet-weight.ts';
 const BEYOND: readonly RegExp[] = [
   ...WET_WEIGHTS,
   // "Split 60 to 40 by weight … or was it by what each takes?": who leaves it open is asked.
-  /(?<=\d.*)(?<!\p{L})(?:or (?:was|is|were|are) (?:it|that|they|those|these)|o (?:era|eran|es|son|fue|fueron|seria) (?!(?:too|much)))(?! ?(?:too|much|more|a lot|mucho|mucha|mas|demasiad\p{L}*|poc[oa]|fine|ok|okay|good|right|bad|wrong|safe|lye|heavy|not|no|peligros\p{L}*|mal|muy|enough|suficiente|caustic\p{L}*|fuerte|strong|normal)(?!\p{L}))/u,
+  /(?<=\d.*)(?<!\p{L})(?:or (?:was|is|were|are) (?:it|that|they|those|these)|o (?:era|eran|es|son|fue|fueron|seria))(?= (?:by|per|por|the|el|la|los|las|of|de|with|con|at|al|only|solo|\d)(?!\p{L}))/u,
   // "A otra tanda 200 g de coco": what goes into another batch has a lye of its own; another pot is told by `vessels.ts`.
   /(?<!\p{L})otr[oa] (?:lote|tanda)(?!\p{L})/u,
   // "Mañana le agrego 200 g; hoy hay 800 g", "tomorrow I add".
@@ -40,7 +40,7 @@ const BEYOND: readonly RegExp[] = [
   // "I make only part of this".
   /(?<!\p{L})(?:only|just) (?:a )?(?:part|bit|some|portion) of (?:this|that|it|them|these|the (?:recipe|batch|following))(?!\p{L})|(?<!\p{L})(?:solo|nomas|solamente|nada mas) (?:una )?parte(?: de)?(?! (?:del? )?(?:agua|jabon|dia))(?!\p{L})/u,
   // "Which I already doubled": whether the weights that stand there are the doubled ones nobody here knows.
-  /(?<!\p{L})(?:already|ya|just|have|had|has|been|i've|we've|ive|i'd|he|hemos|habia|ha|esta|estan|fue|were|was|is|are|que|which|that)(?: (?:i|we|she|he|yo|lo|la|los|las|le|all|been|already|ya|just|todo))* (?:doubled|tripled|quadrupled|halved|doblad[oa]s?|doble|duplicad[oa]s?|duplique|triplicad[oa]s?|triplique|partid[oa]s?|multiplicad[oa]s?|multiplique|scaled|resized|escalad[oa]s?)(?!\p{L})/u,
+  /(?<!(?:lye|sosa|soda|caustica|naoh|koh|potasa)(?: (?:is|esta|va|that))? )(?<!\p{L})(?:already|ya|just|have|had|has|been|i've|we've|ive|i'd|he|hemos|habia|ha|esta|estan|fue|were|was|is|are|que|which|that)(?: (?:i|we|she|he|yo|lo|la|los|las|le|all|been|already|ya|just|todo))* (?:doubled|tripled|quadrupled|halved|doblad[oa]s?|doble|duplicad[oa]s?|duplique|triplicad[oa]s?|triplique|partid[oa]s?|multiplicad[oa]s?|multiplique|scaled|resized|escalad[oa]s?)(?!\p{L})/u,
   // "Es ya el doble de mi receta".
   /(?<!\p{L})(?:is|are|was|its|it's|thats|that's|es|son|era|eran|ya|already)(?: (?:ya|already|now|ahora))? (?:el doble|the double|double|twice|la mitad|half|el triple|triple) (?:de|of|the|my|mi|la|lo)(?!\p{L})/u,
   // "Pounds of 500 g": in some countries; the one that is read here has 454.

@@ -46,7 +46,8 @@ const PUT_RIGHT_WHY =
 const OF_RECIPE =
   /(?<!\p{L})(?:oils?|fats?|butters?|aceites?|mantecas?|grasas?|ceras?|wax|water|agua|milk|leche|each|every|all|todo|batch|recipe|receta|tanda|half|double|mitad|doble)(?!\p{L})/u;
 const isReason = (why: string): boolean =>
-  !OF_RECIPE.test(why) && why.split(/[^\p{L}]+/u).every(word => word.length < 3 || knownOil(word) === undefined);
+  !OF_RECIPE.test(why) &&
+  why.split(/[^\p{L}]+/u).every(word => word.length < 3 || knownOil(word) === undefined);
 
 /** The same figure, said to be meant. */
 const YES_SO =

@@ -9,7 +9,7 @@ import { PERSON } from './beside-oils.ts';
 
 /** Greetings from somewhere: of whoever writes. */
 const GREETINGS = [
-  "^(?:(?:muchos? )?saludos?|saluditos|greetings|hello|hi|hiya|hey|hola|good (?:morning|evening|afternoon|day)|morning|evening|buen dia|buenos dias|buenas(?: tardes| noches)?|regards|un abrazo|abrazos)(?: (?:all|everyone|folks|a todos|a todas|para todos|grupo|amig[oa]s|gente))?,? (?:desde|from|de) [^;,.\\d]{2,30}(?=[;,.])",
+  '^(?:(?:muchos? )?saludos?|saluditos|greetings|hello|hi|hiya|hey|hola|good (?:morning|evening|afternoon|day)|morning|evening|buen dia|buenos dias|buenas(?: tardes| noches)?|regards|un abrazo|abrazos)(?: (?:all|everyone|folks|a todos|a todas|para todos|grupo|amig[oa]s|gente))?,? (?:desde|from|de) [^;,.\\d]{2,30}(?=[;,.])',
 ];
 /** The clock: no weight is told in hours. */
 const CLOCK = [
@@ -42,7 +42,10 @@ const DOUBTS = [
   "(?:and |but )?(?:it|the (?:sums?|numbers|figures)|my (?:sums?|numbers|figures)) (?:don'?t|doesn'?t|won'?t|do not|does not) (?:add up|come out)(?: right)?",
 ];
 /** How long a pound is, where it is the usual one. */
-const POUND = ['(?:(?:la|las|con|de|son|una) )*libras? (?:(?:es|son) )?de 16 (?:oz|onzas)', 'the 16 (?:oz|ounce) pound'];
+const POUND = [
+  '(?:(?:la|las|con|de|son|una) )*libras? (?:(?:es|son) )?de 16 (?:oz|onzas)',
+  'the 16 (?:oz|ounce) pound',
+];
 
 const TALK = [GREETINGS, CLOCK, COMING, PEOPLE, PRAISE, SPEAKING, DOUBTS, POUND].map(
   some => new RegExp(`(?<![\\p{L}\\d])(?:${some.join('|')})(?![\\p{L}\\d])`, 'gu'),
@@ -50,7 +53,8 @@ const TALK = [GREETINGS, CLOCK, COMING, PEOPLE, PRAISE, SPEAKING, DOUBTS, POUND]
 
 const OF_FAT =
   /(?<!\p{L})(?:oils?|fats?|butters?|wax|aceites?|mantecas?|mantequillas?|grasas?|ceras?|sebo)(?!\p{L})/u;
-const WEIGHT = /\d ?(?:g|gr|gramos|grams?|kg|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?|%|percent|ml)(?!\p{L})/u;
+const WEIGHT =
+  /\d ?(?:g|gr|gramos|grams?|kg|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?|%|percent|ml)(?!\p{L})/u;
 /** Whether something of a recipe may stand in it. */
 const mayBeRecipe = (said: string): boolean =>
   OF_FAT.test(said) || said.split(/[^\p{L}]+/u).some(word => word.length > 2 && knownOil(word) !== undefined);
@@ -66,7 +70,8 @@ export function withoutTalk(plain: string): string {
   );
 }
 
-const LIQUID_BESIDE = /(?<!\p{L})(?:milk|leche|buttermilk|beer|cerveza|tea|te|coffee|cafe|wine|vino)(?!\p{L})/u;
+const LIQUID_BESIDE =
+  /(?<!\p{L})(?:milk|leche|buttermilk|beer|cerveza|tea|te|coffee|cafe|wine|vino)(?!\p{L})/u;
 const MASS = String.raw`\d[\d.,]* ?(?:g|gr|gramos|grams?|oz|onzas?|ounces?)?`;
 /** Turns of phrase of the bench that only say the same otherwise. */
 const SAID: readonly (readonly [RegExp, string])[] = [
@@ -117,7 +122,7 @@ const NO_WATER =
   /,?(?: (?:and|with|but|y|con|pero))* (?:no|zero|nada de|cero|without (?:any )?|sin) ?(?:water|agua)(?: (?:at all|in it))?(?!\p{L})/u;
 
 const LEFT_OUT = [
-  "(?:and |but )?(?:leave|leaving|left|take|taking|took|keep|keeping) (?:the |my |that )?(NAME) (?:out|off)(?: of it)?",
+  '(?:and |but )?(?:leave|leaving|left|take|taking|took|keep|keeping) (?:the |my |that )?(NAME) (?:out|off)(?: of it)?',
   '(?:forget|ignore|never mind|scrap|skip|drop)(?: about)? (?:the |my |that )?(NAME)(?: (?:i|we) (?:said|told you|mentioned|had)(?: (?:before|earlier|yesterday))?)?',
   '(?:olvid[ae](?:te|lo)?|olvidemos|olvidense|dejemos)(?: de| afuera)?(?: (?:el|la|lo de(?:l| la)?))? (NAME)(?: (?:que (?:te |les )?(?:dije|puse|mencione)|afuera|fuera))?',
 ].map(

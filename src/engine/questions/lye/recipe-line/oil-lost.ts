@@ -4,7 +4,7 @@ import { asksForLyeOfWeighed } from './recipe-asked.ts';
 
 /** Oil that ran out, fell or was knocked over; somebody who "dropped in" brought some. */
 const LOST =
-  /(?<!\p{L})(?:spill(?:ed|t|s|ing)?|spilt|knocked(?: (?:it|them|the \p{L}+))?(?: (?:over|down|off))?|tipped over|dropped (?!in|by|off)|leaked|went on the floor|ended (?:up )?on the (?:floor|counter|table|worktop)|se (?:me |nos |le |les )*(?:derram\p{L}+|volc\p{L}+|cay(?:o|eron)|reg(?:o|aron)|volte\p{L}+)|derrame|volc(?:o|aron|que)|tumb(?:o|aron)|se fue(?:ron)? al (?:piso|suelo))(?!\p{L})/u;
+  /(?<!\p{L})(?:spill(?:ed|t|s|ing)?|spilt|knocked(?: (?:it|them|the \p{L}+))?(?: (?:over|down|off))?|tipped over|dropped (?!in|by|off)|leaked|went on the floor|ended (?:up )?on the (?:floor|counter|table|worktop)|se (?:me |nos |le |les )*(?:derram\p{L}+|volc\p{L}+|cay(?:o|eron)|reg(?:o|aron)|volte\p{L}+)|derrame|volc(?:o|aron|que)|tumb(?:o|aron)|se fue(?:ron)? (?:al (?:piso|suelo)|por el (?:fregadero|desague|lavabo|lavaplatos|sumidero|cano))|(?:went|ran|gone|poured) down the (?:sink|drain|plughole))(?!\p{L})/u;
 /** "Before any lye went in": there was none yet. */
 const NO_LYE_YET = new RegExp(
   `(?<!\\p{L})(?:before|without|antes de|sin|no)(?: \\p{L}+){0,4}? ${LYE}(?: (?:went|goes|was|is|had|got) \\p{L}+| yet| todavia| aun)?(?!\\p{L})`,
@@ -29,6 +29,8 @@ const KNOCKS = new RegExp(
 );
 const FELL =
   /(?<!\p{L})(?:(?:went|ran|poured|spilled|spilt) (?:all )?(?:on|over|onto|across) the (?:floor|counter|table|worktop)|(?:se fue(?:ron)? )?(?:al|por el) (?:piso|suelo)|spill\p{L}*|spilt|derram\p{L}*|boiled over)(?!\p{L})/gu;
+const BROKE =
+  /(?<!\p{L})(?:crack\p{L}*|broke\p{L}*|shatter\p{L}*|raj\p{L}+|romp\p{L}+|quebr\p{L}+|parti[oó])(?!\p{L})/u;
 /** What an animal or somebody may have met it with. */
 const MET =
   /(?<!\p{L})(?:lick\p{L}*|drank|drink\p{L}*|ate|eat\p{L}*|paws?|fur|coat|nose|skin|face|mouth|lam\p{L}*|patas?|pelo|hocico|comi\p{L}*|bebi\p{L}*|prob\p{L}*)(?!\p{L})/u;
@@ -41,5 +43,7 @@ export function isOilLostBeforeLye(text: string): boolean {
   const plain = plainWords(text, { clauses: true });
   if (!LOST.test(plain) || MET.test(plain) || !asksForLyeOfWeighed(text)) return false;
   if (oilLostIn(plain) === undefined) return false;
+  // What broke held lye, where nobody says that none was in yet.
+  if (BROKE.test(plain) && plain.replace(NO_LYE_YET, '') === plain) return false;
   return !tellsOfHarm(plain.replace(KNOCKS, ' ').replace(FELL, ' '));
 }

@@ -10,6 +10,10 @@ const BY_EYE_TYPED = new RegExp(BY_EYE.source, 'giu');
 const OF_HARM =
   /(?<!\p{L})(?:eyes?|face|skin|hands?|fingers?|arms?|legs?|feet|foot|mouth|lips?|tongue|throat|stomach|burn\p{L}*|scald\p{L}*|splash\p{L}*|spill\p{L}*|spat|spit\p{L}*|squirt\p{L}*|splatter\p{L}*|swallow\p{L}*|drank|drunk|drink\p{L}*|ate|eaten|lick\p{L}*|sip\p{L}*|tast\p{L}*|cough\p{L}*|breath\p{L}*|chok\p{L}*|wheez\p{L}*|fumes?|smok\p{L}*|fire|flames?|gas|smell\p{L}*|hurt\p{L}*|pain\p{L}*|sting\p{L}*|stung|itch\p{L}*|blister\p{L}*|rash|sore|raw|vomit\p{L}*|puk\p{L}*|sick|faint\p{L}*|dizzy|bab(?:y|ies)|child\p{L}*|kids?|toddlers?|son|daughter|boy|girl|dogs?|cats?|pets?|horses?|hens?|boil\p{L}*|volcano\p{L}*|overflow\p{L}*|over the (?:top|edge|side)|erupt\p{L}*|foam\p{L}*|fizz\p{L}*|bubbl\p{L}*|explo\p{L}*|alumin\p{L}*|tin|zinc|bleach|vinegar|acid|help|hospital|doctor|ambulance|poison\p{L}*|ojos?|cara|piel|manos?|dedos?|brazos?|piernas?|pies?|boca|labios?|lengua|garganta|estomago|quem\p{L}*|salpic\p{L}*|derram\p{L}*|trag\p{L}*|beb\p{L}*|tom[oó]|lami\p{L}*|prob\p{L}*|tos\p{L}*|respir\p{L}*|ahog\p{L}*|vapor\p{L}*|humo|fuego|llamas?|gases|huele|olor|dol\p{L}*|duele|ard\p{L}*|pica\p{L}*|ampoll\p{L}*|vomit\p{L}*|mare\p{L}*|niñ\p{L}*|nin[oa]s?|hij[oa]s?|nen[ea]s?|perr\p{L}*|gat[oa]s?|hierv\p{L}*|hirv\p{L}*|volcan|desbord\p{L}*|rebals\p{L}*|espuma|burbuj\p{L}*|explot\p{L}*|cloro|vinagre|acido|ayuda|auxilio|socorro|medico|hospital|urgencias|venen\p{L}*)(?!\p{L})/u;
 
+/** "Am I gonna burn my face off?": asked of what is weighed, before anybody met it. */
+const AHEAD =
+  /(?<!\p{L})(?:(?:(?:am|are|is|will|would|wont|won't)(?: (?:i|we|it|this|that|they|not))+|i'?m|gonna) )?(?:gonna|gunna|going to|will|would)(?: (?:it|this|that|i|we|me))?(?: just)? (?:burn|sting|eat|peel)(?: (?:ma|my|me|our|the|your|anyone'?s))?(?: (?:face|skin|hands?|bum|fingers|kids?))?(?: off)?(?!\p{L})|(?<!\p{L})(?:will|would) (?:it|this|that|i|we) (?:burn|sting)(?: (?:me|us|my|the|our))?(?: (?:face|skin|hands?))?(?!\p{L})|(?<!\p{L})(?:me |nos |no )?(?:voy a|vamos a|va a|ira a|vaya a)(?: (?:me|nos))? (?:quemar(?:me|nos|te)?|picar(?:me|nos)?|arder)(?: (?:la|las|el) (?:cara|piel|manos?))?(?!\p{L})/gu;
+
 /** Whether a word of whoever is hurt or in danger stands in a text, lower case without accents. Pure. */
 export const tellsOfHarm = (plain: string): boolean => OF_HARM.test(plain);
 
@@ -21,7 +25,7 @@ export function isPlainRecipe(text: string): boolean {
   const plain = plainWords(text, { clauses: true }).replace(BY_EYE, ' ; ');
   return (
     /\d/u.test(plain) &&
-    !OF_HARM.test(plain) &&
+    !OF_HARM.test(plain.replace(AHEAD, ' ')) &&
     'line' in recipeLine(prepared(text.replace(BY_EYE_TYPED, ' ; ')))
   );
 }

@@ -1,6 +1,5 @@
-/** What is in a pot and is no fat. */
-const WET = '(?:water|agua|milk|leche|lye|sosa|soda)';
-const LIQUID = '(?:water|agua|milk|leche|buttermilk|beer|cerveza|tea|te|coffee|cafe|wine|vino|liquid|liquido)';
+const LIQUID =
+  '(?:water|agua|milk|leche|buttermilk|beer|cerveza|tea|te|coffee|cafe|wine|vino|liquid|liquido)';
 const INSIDE =
   '(?:included?|inside|in it|in there|counted|incluid[oa]s?|inclusive|dentro|adentro|metid[oa]s?|contad[oa]s?|y todo|and all)';
 const UNIT = '(?:g|gr|gramos|grams?|kg|kilos?|lbs?|pounds?|libras?|oz|ounces?|onzas?|ml)';
