@@ -129,8 +129,8 @@ describe('what is told at the bench', () => {
       '60% olive, 25% coconut, 15% castor',
     ],
     [
-      'no conseguí palma, uso grasa de vaca en su lugar, 300 g. 400 oliva, 200 coco. ¿sosa al 5%?',
-      '300 g grasa de vaca, 400 g oliva, 200 g coco',
+      'no conseguí palma, uso grasa de vaca en su lugar, 300 g. Lo otro queda: 400 oliva, 200 coco. ¿sosa al 5%?',
+      '400 g oliva, 200 g coco, 300 g grasa de vaca',
     ],
     [
       "I've 375 g palm kernel oil where it says coconut, 500 g olive 125 g castor. lye at 6%",

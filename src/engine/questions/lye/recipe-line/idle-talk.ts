@@ -123,7 +123,7 @@ const NO_WATER =
 
 const LEFT_OUT = [
   '(?:and |but )?(?:leave|leaving|left|take|taking|took|keep|keeping) (?:the |my |that )?(NAME) (?:out|off)(?: of it)?',
-  '(?:forget|ignore|never mind|scrap|skip|drop)(?: about)? (?:the |my |that )?(NAME)(?: (?:i|we) (?:said|told you|mentioned|had)(?: (?:before|earlier|yesterday))?)?',
+  '(?:forget|ignore|never mind|scrap|skip|drop)(?: about)? (?:the |my |that )?(NAME)(?: (?:i|we) (?:said|told you(?: about)?|mentioned|had)(?: (?:before|earlier|yesterday))?)?',
   '(?:olvid[ae](?:te|lo)?|olvidemos|olvidense|dejemos)(?: de| afuera)?(?: (?:el|la|lo de(?:l| la)?))? (NAME)(?: (?:que (?:te |les )?(?:dije|puse|mencione)|afuera|fuera))?',
 ].map(
   one =>

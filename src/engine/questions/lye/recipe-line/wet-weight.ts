@@ -54,7 +54,7 @@ export const WET_WEIGHTS: readonly RegExp[] = [
   ),
   // "Everything in the bucket weighs 1400 g": all that is wet is in it, wherever that is told.
   new RegExp(
-    `(?<!\\p{L})${LOT}(?: (?:in|that|de|que|en|hay)(?: [^;,\\d]{0,20})?)?(?: (?:together|combined|junt[oa]s?))? ${WEIGHS}(?: (?:about|roughly|unos|nearly|casi|me|now|ya|exactly))* ${MASS}(?![\\p{L}\\d.,/])(?= ?(?:[;,:]|$|(?:of which|of it|de l[oa]s? cual|in|en|with|con|and|y|total|all|junto|together)(?!\\p{L}))).*(?:${MASS}(?:[^;,\\d]{0,16} )?(?<!\\p{L})${LIQUID}(?!\\p{L})|(?<!\\p{L})${LIQUID} (?:(?:is|are|was|weighs|es|son|of|de|pesa) )*${MASS})`,
+    `(?<!\\p{L})${LOT}(?: (?:in|that|de|que|en|hay)(?: [^;,\\d]{0,20})?)?(?: (?:together|combined|junt[oa]s?))? ${WEIGHS}(?: (?:about|roughly|unos|nearly|casi|me|now|ya|exactly))* ${MASS}(?![\\p{L}\\d])(?![.,/]\\d)(?= ?(?:[;,:]|$|(?:of which|of it|de l[oa]s? cual|in|en|with|con|and|y|total|all|junto|together)(?!\\p{L}))).*(?:${MASS}(?:[^;,\\d]{0,16} )?(?<!\\p{L})${LIQUID}(?!\\p{L})|(?<!\\p{L})${LIQUID} (?:(?:is|are|was|weighs|es|son|of|de|pesa) )*${MASS})`,
     'u',
   ),
 ];
