@@ -71,10 +71,28 @@ describe('whoever weighs oils and asks for their lye gets its weight, or what is
     ).not.toContain('I cannot tell what');
     expect(asksForLyeOfWeighed('how much lye for 500 g olive and 200 g coconut')).toBe(true);
     expect(asksForLyeOfWeighed('how much lye for 500 g olive')).toBe(false);
-    expect(asksForLyeOfWeighed('how much lye for 500 g olive at 5 %, 20 minutes')).toBe(false);
+    expect(asksForLyeOfWeighed('how much lye for 500 g olive, 20 minutes')).toBe(false);
+    // With its superfat one oil is a recipe.
+    expect(asksForLyeOfWeighed('how much lye for 500 g olive at 5 %')).toBe(true);
     expect(asksForLyeOfWeighed('500 g olive and 200 g coconut, same lye?')).toBe(false);
     expect(asksForLyeOfWeighed('my olive soap has 500 g, is lye dangerous')).toBe(false);
   });
+});
+
+describe('a general answer to something else is none beside weighed oils', () => {
+  // The first two had been told how to clean up spilt lye, and to take the lower of two figures.
+  test.each([
+    [
+      'I recycle oil with my pupils: 1 kg sunflower oil, filtered and clean, 5% superfat. How much lye?',
+      'NaOH',
+    ],
+    [
+      'The book says 500 g olive oil, 300 g coconut oil, 200 g palm oil, but half of the palm I’m replacing with shea. 5% superfat. Lye?',
+      'I cannot tell what',
+    ],
+    ['the book says 800 g olive, I weighed 600 g olive, lye 103 g, is that safe', 'stands twice: 800 g and 600 g'],
+    ['the lye fell on the floor, 1 kg sunflower at 5%, how much lye and how do I clean it?', 'neutralise'],
+  ])('%s', async (question, said) => expect(await ask(question)).toContain(said));
 });
 
 describe('oil that was lost before the lye is weighed anew', () => {

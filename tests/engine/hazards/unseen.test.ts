@@ -32,15 +32,15 @@ test('near misses alarm one time in sixteen at most', () => {
   expect(alarmed.map(({ text }) => text).length).toBeLessThanOrEqual(5);
 });
 
-/** What five further writers told, every third text of each kind: nothing was learned from these. */
-test('every third text of five writers is understood as the others of theirs', () => {
+/** What six further writers told, every third text of each kind: nothing was learned from these. */
+test('every third text of six writers is understood as the others of theirs', () => {
   const kept = keptTexts();
   const of = (kind: LearnedText['kind']) => kept.filter(one => one.kind === kind);
   const shown = (all: readonly LearnedText[]) => all.filter(one => idsIn(one).length > 0);
   const right = of('emergency').filter(one => idsIn(one).some(id => id === one.label));
-  expect(of('emergency').length).toBe(125);
-  expect(shown(of('emergency')).length).toBe(125);
-  expect(right.length).toBeGreaterThanOrEqual(119);
+  expect(of('emergency').length).toBe(150);
+  expect(shown(of('emergency')).length).toBe(150);
+  expect(right.length).toBeGreaterThanOrEqual(143);
   expect(shown(of('question')).length).toBeGreaterThanOrEqual(32);
   // One who wept for joy is the eighth, since what is asked of colours was learned as calm; of 9,400 lines of the sets 54 fewer alarm.
   // Five more of 26 by a fifth, whose calm texts speak of volcanoes, pots thrown out and what a fair swallowed.
