@@ -90,7 +90,10 @@ describe('a general answer to something else is none beside weighed oils', () =>
       'The book says 500 g olive oil, 300 g coconut oil, 200 g palm oil, but half of the palm I’m replacing with shea. 5% superfat. Lye?',
       'I cannot tell what',
     ],
-    ['the book says 800 g olive, I weighed 600 g olive, lye 103 g, is that safe', 'stands twice: 800 g and 600 g'],
+    [
+      'the book says 800 g olive, I weighed 600 g olive, lye 103 g, is that safe',
+      'stands twice: 800 g and 600 g',
+    ],
     ['the lye fell on the floor, 1 kg sunflower at 5%, how much lye and how do I clean it?', 'neutralise'],
   ])('%s', async (question, said) => expect(await ask(question)).toContain(said));
 });

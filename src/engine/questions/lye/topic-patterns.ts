@@ -29,7 +29,10 @@ export const SUBSTANCE_PATTERNS: TopicPatterns = [
         String.raw`spill\w*|spilt|dropped|derram\w*|se (?:me|nos|le) (?:cay|reg|volc)(?:o|eron|aron)`,
         LYE,
       ),
-      near(LYE, String.raw`spill\w*|spilt|derram\w*|carpet|alfombra|moqueta|flakes on|crystals on`),
+      near(
+        LYE,
+        String.raw`spill\w*|spilt|fell on the (?:floor|bench|counter|table|worktop)|derram\w*|carpet|alfombra|moqueta|flakes on|crystals on`,
+      ),
     ],
   ],
   [
