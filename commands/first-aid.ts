@@ -58,6 +58,7 @@ export default command(
         headline: say.firstAid.which,
         data: { emergencies: EMERGENCY_IDS },
         blocks: [
+          { kind: 'text', text: say.firstAid.waterFirst, firm: true },
           { kind: 'text', text: say.firstAid.callNow({ call }) },
           {
             kind: 'rows',

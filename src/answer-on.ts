@@ -3,7 +3,7 @@ import type { GrowingRegistry } from './conversation/registry/growing-registry.t
 import type { Outbox } from './conversation/unasked/outbox.ts';
 import { setLooks } from './deadlines/looks.ts';
 import { type Scheduler, startScheduler } from './deadlines/scheduler.ts';
-import type { Platform } from './discord/client.ts';
+import type { Connection, Platform } from './discord/client.ts';
 import type { Environment } from './environment.ts';
 import { COMMANDS, closeConversation, type Log, openConversation } from './open-conversation.ts';
 import type { Metrics } from './operations/metrics.ts';
@@ -11,6 +11,7 @@ import { readinessOf } from './readiness.ts';
 import { HOUSE } from './records/dues.ts';
 import { anonymousGroup, StoreFailure } from './records/failure.ts';
 import { SWEEP, sweepDue } from './records/privacy/retention.ts';
+import { FINISH_WITHIN_MS, within } from './within.ts';
 import { openWorkers } from './workers/workers.ts';
 
 type Barred = { readonly group: string; readonly channel: string; readonly what: string };
@@ -54,24 +55,27 @@ function keepTime(
   });
 }
 
-/** Health and metrics, for those who run it. Ready is who is connected and can read its records. */
+/** What is known of this process by and by: the connection, and the store behind the conversation. */
+type Started = { connection?: Connection; conversation?: Conversation };
+
+/**
+ * Health and metrics, for those who run it: served before anything else is begun, so that a start which takes long is not
+ * taken for a process that is dead. Ready is who is connected and can read its records.
+ */
 async function openOperations(
   at: { readonly host: string; readonly port: number },
-  {
-    metrics,
-    conversation: { services },
-    closed,
-  }: {
-    readonly metrics: Metrics;
-    readonly conversation: Conversation;
-    /** What is wrong with the connection, if anything. */
-    readonly closed: () => string | undefined;
-  },
+  metrics: Metrics,
+  started: Started,
 ) {
   const { serveOperations } = await import('./operations/server.ts');
+  const closed = () => (started.connection?.open() ? undefined : 'not connected to the chat platform');
   return await serveOperations(at, {
     metrics,
-    ready: readinessOf({ store: services.store, metrics, closed }),
+    ready: async () => {
+      const { connection, conversation } = started;
+      if (!connection || !conversation) return 'starting';
+      return await readinessOf({ store: conversation.services.store, metrics, closed })();
+    },
   });
 }
 
@@ -92,58 +96,85 @@ async function makeReady(registry: GrowingRegistry): Promise<void> {
 
 /** Answers on a chat platform and keeps the groups' time, until closed. */
 export async function answerOn(platform: Platform, environment: Environment, log: Log, now = Date.now) {
-  let scheduler: Scheduler | undefined;
   const workers = openWorkers();
   const { TINTMOOT_OPERATIONS: at } = environment;
   // Nobody who does not look pays for counting.
   const metrics = at && (await import('./operations/metrics.ts')).openMetrics(() => workers.load());
+  const started: Started = {};
+  const operations = at && metrics && (await openOperations(at, metrics, started));
+  try {
+    return await begin(platform, { environment, log, now, workers, metrics, started, operations });
+  } catch (fault) {
+    await operations?.close();
+    throw fault;
+  }
+}
+
+type Beginning = {
+  readonly environment: Environment;
+  readonly log: Log;
+  readonly now: () => number;
+  readonly workers: ReturnType<typeof openWorkers>;
+  readonly metrics: Metrics | undefined;
+  readonly started: Started;
+  readonly operations: { close(): Promise<void> } | undefined;
+};
+
+async function begin(
+  platform: Platform,
+  { environment, log, now, workers, metrics, started, operations }: Beginning,
+) {
+  let scheduler: Scheduler | undefined;
+  const { promise: storeLost, resolve: loseStore } = Promise.withResolvers<string>();
   // What knows the commands is read behind the connection: nobody can ask before.
-  const { promise: connected, resolve: connectedNow } = Promise.withResolvers<void>();
+  const { promise: connected, resolve: connectedNow, reject: notConnected } = Promise.withResolvers<void>();
   const registry = connected
     .then(() => import('./conversation/registry/growing-registry.ts'))
     .then(({ GrowingRegistry }) => GrowingRegistry.of(COMMANDS));
+  // Whoever waits for it hears that the platform turned us away.
+  registry.catch(() => undefined);
   // The store opens in its own thread while this one reads the library.
   const opening = openConversation(environment, log, {
     registry,
     checkDue: () => void scheduler?.check(),
     workers,
     onStoreFailure: failure => metrics?.storeFailed(failure),
+    onStoreLost: loseStore,
   });
   // Heard below: the platform may turn us away before.
   opening.catch(() => undefined);
   const { connect } = await import('./discord/client.ts');
-  const connection = await connect(platform, opening, log, metrics);
+  const connection = await connect(platform, opening, log, metrics).catch(async (fault: unknown) => {
+    // Whoever waits for it lets go of the store.
+    notConnected(fault);
+    await opening.catch(() => undefined);
+    throw fault;
+  });
+  started.connection = connection;
   connectedNow();
   const conversation = await opening.catch(async fault => {
     await connection.close();
     throw fault;
   });
-  const closed = () => (connection.open() ? undefined : 'not connected to the chat platform');
-  const operations =
-    at &&
-    metrics &&
-    (await openOperations(at, { metrics, conversation, closed }).catch(async fault => {
-      // Connected and without deadlines it would go on answering for ever.
-      await connection.close();
-      await closeConversation(conversation);
-      throw fault;
-    }));
+  started.conversation = conversation;
   const { discordOutbox } = await import('./discord/post.ts');
-  scheduler = keepTime(conversation, discordOutbox(connection, conversation, now), {
-    log,
-    now,
-    metrics,
-  });
-  const ahead = setTimeout(() => void registry.then(makeReady), AHEAD_AFTER_MS).unref();
+  scheduler = keepTime(conversation, discordOutbox(connection, conversation, now), { log, now, metrics });
+  const notAhead = (fault: unknown) => log.warn({ why: String(fault) }, 'nothing was made ready ahead');
+  const ahead = setTimeout(() => void registry.then(makeReady).catch(notAhead), AHEAD_AFTER_MS).unref();
+  const { check, stop } = scheduler;
+  let isLeft = false;
   return {
     conversation,
-    keepTime: scheduler.check,
-    lost: connection.lost,
-    /** True once it is closed, where a thread would hold up the end of the process. */
-    isStuck: () => workers.isStuck(),
+    keepTime: check,
+    /** Why it can answer no more, once that is so. */
+    lost: Promise.race([connection.lost, storeLost]),
+    /** True once it is closed, where a thread, or something due that takes long, would hold up the end of the process. */
+    isStuck: () => isLeft || workers.isStuck(),
     async close() {
       clearTimeout(ahead);
-      await Promise.all([scheduler.stop(), connection.close()]);
+      // What is due is done again by the next process: whatever of it takes longer is left.
+      const [isDone] = await Promise.all([within(FINISH_WITHIN_MS, stop()), connection.close()]);
+      isLeft = !isDone;
       await operations?.close();
       await closeConversation(conversation);
     },

@@ -19,6 +19,8 @@ type Opening = {
   readonly checkDue?: () => void;
   readonly workers?: Workers;
   readonly onStoreFailure?: (failure: StoreFailure) => void;
+  /** Hears why when the store is gone for as long as this process lives. */
+  readonly onStoreLost?: (why: string) => void;
 };
 
 const everyCommand = async () => (await import('./conversation/registry/registry.ts')).readCommands(COMMANDS);
@@ -27,7 +29,7 @@ const everyCommand = async () => (await import('./conversation/registry/registry
 export async function openConversation(
   environment: Environment,
   log: Log,
-  { registry = everyCommand(), checkDue, workers = openWorkers(), onStoreFailure }: Opening = {},
+  { registry = everyCommand(), checkDue, workers = openWorkers(), onStoreFailure, onStoreLost }: Opening = {},
 ): Promise<Conversation> {
   const {
     TINTMOOT_STORE: address,
@@ -35,7 +37,7 @@ export async function openConversation(
     TINTMOOT_SIGNING_KEY_BEFORE: before,
   } = environment;
   const [store, { openLately }] = await Promise.all([
-    openStore(address),
+    openStore(address, undefined, { ...(onStoreLost && { onLost: onStoreLost }) }),
     import('./conversation/lately/lately.ts'),
   ]);
   onSetAside(({ kind, key, failure }) => {
@@ -43,7 +45,10 @@ export async function openConversation(
     log.error({ kind, key, why: failure.kind }, 'a record could not be read and was set aside');
   });
   return {
-    registry: await registry,
+    registry: await registry.catch(async (fault: unknown) => {
+      await store.close();
+      throw fault;
+    }),
     services: { store, workers, checkDue, lately: openLately() },
     key: given ? Buffer.from(given, 'base64') : await signingKeyOf(store, signingKeyFile(address)),
     ...(before && { keyBefore: Buffer.from(before, 'base64') }),

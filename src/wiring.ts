@@ -66,19 +66,28 @@ const keepCompiled = () => setTimeout(flushCompileCache, KEEP_AFTER_MS).unref();
 
 /** Answers on the chat platform until told to stop, or until the platform closes the door. */
 async function serve(environment: Environment, token: string): Promise<number> {
+  // First of all: the first process of a container that handles no signal is deaf to it.
+  const told = toldToStop();
   const log = logger(environment);
   // A newer release may know them, so that a rollback starts all the same.
   for (const setting of unknownSettings(process.env)) log.warn({ setting }, 'there is no such setting');
   const { DISCORD_API: api, DISCORD_SHARDS: shard } = environment;
-  const answering = await answerOn({ token, ...(api && { api }), ...(shard && { shard }) }, environment, log);
+  const starting = answerOn({ token, ...(api && { api }), ...(shard && { shard }) }, environment, log);
+  const answering = await Promise.race([starting, told]);
+  if (typeof answering === 'string') {
+    log.info({ why: answering }, 'stopping before it answers');
+    // Nothing was promised to anybody, and what a start writes can be broken off anywhere.
+    endAtOnce(0);
+    return 0;
+  }
   log.info('answering on the chat platform');
   keepCompiled();
-  const why = await Promise.race([toldToStop(), answering.lost]);
+  const why = await Promise.race([told, answering.lost]);
   log.info({ why }, 'stopping');
   await answering.close();
   const code = why === 'SIGTERM' || why === 'SIGINT' ? 0 : 1;
   if (answering.isStuck()) {
-    log.warn('a thread is stuck and is left behind');
+    log.warn('something is stuck and is left behind');
     endAtOnce(code);
   }
   return code;

@@ -13,10 +13,32 @@ export const howMany = (usual: number, whole: number): number => (WHOLE ? whole 
 
 /**
  * Which one of these the usual run does, each ten to twenty seconds of processor time: fits that leave a writer out, the
- * compiler's look, and a run of mutants.
+ * compiler's look, and a run of mutants. Besides it those whose inputs are among the files that CI says have `CHANGED`.
  */
-export const isDue = (what: (typeof DEAR)[number]): boolean => drawn(DEAR, 1, 'dear').includes(what);
-const DEAR = ['emergencies', 'jobs', 'matters', 'techniques', 'third language', 'mutants'] as const;
+export const isDue = (what: Dear): boolean =>
+  drawn(DEAR, 1, 'dear').includes(what) || hasChanged(what, process.env.CHANGED);
+
+/** Whether one of these files, a line each, is what that check is about. */
+export const hasChanged = (what: Dear, files = ''): boolean =>
+  files.split('\n').some(file => INPUTS[what].test(file));
+
+const INPUTS = {
+  emergencies: /^(?:src|tests)\/engine\/(?:hazards|text)\//u,
+  jobs: /^(?:src|tests)\/engine\/(?:questions\/(?!lye|technique)|text\/)/u,
+  matters: /^(?:src|tests)\/engine\/(?:questions\/lye|text)\//u,
+  techniques: /^(?:src|tests)\/engine\/(?:questions\/technique|text)\//u,
+  'third language': /^(?:src\/(?:words|page)|commands)\/|third-language|^tsconfig/u,
+  mutants: /^tests\/mutants\//u,
+} as const;
+type Dear = keyof typeof INPUTS;
+const DEAR = [
+  'emergencies',
+  'jobs',
+  'matters',
+  'techniques',
+  'third language',
+  'mutants',
+] as const satisfies readonly Dear[];
 
 /** So many of these in their order, drawn by chance (Knuth's algorithm S); `word` draws others than another word. */
 export function drawn<One>(all: readonly One[], most: number, word = ''): readonly One[] {

@@ -13,6 +13,7 @@ import { wordCount } from '../../src/engine/text/word-count.ts';
 import { whiffCautions } from '../../src/presenting/whiff.ts';
 import { listShelf } from '../../src/records/shelf/index.ts';
 import { barredReading } from './barred.ts';
+import { beyondRangeReply } from './beyond-range.ts';
 import { doubtReply } from './doubt.ts';
 import {
   elsewhereReply,
@@ -145,6 +146,8 @@ async function standingAlone({ question, photo }: Asked, own: Questioned, contex
   if (several) return several;
   const which = await whichPortionReply(reading, read, context);
   if (which) return which;
+  const beyond = beyondRangeReply(reading, { question, read }, context);
+  if (beyond) return beyond;
   const begun = filled(reading, context);
   const lacks = planLacks(reading, begun, question);
   const told = withPortions(begun, lacks);

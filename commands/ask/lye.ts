@@ -26,6 +26,7 @@ import { spoonedOnTop } from '../../src/engine/questions/lye/weighed-amiss.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
 import { mayBeOfShelf } from '../../src/engine/questions/shelf-words.ts';
 import { Refusal, unlessRefused } from '../../src/engine/refusal.ts';
+import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { generalMatter } from './general-matter.ts';
 import { inPassing } from './in-passing.ts';
 import { stopped } from './lye-stopped.ts';
@@ -215,18 +216,32 @@ function planReading(question: string, read: QuestionRead, { say }: Context): Ly
   const weighed =
     told.given.oils !== undefined &&
     /\d ?(?:k?g|kilos?|gramos?|grams?|oz|lbs?|pounds?|libras?)\b/u.test(told.given.oils);
-  const { left } = told;
+  // A mass beside weighed oils is of something else: of honey, of salt.
+  const taken =
+    typeof size === 'string' && !weighed && told.given.size === undefined
+      ? told.left.find(piece => isSizeAlone(piece, size))
+      : undefined;
+  const left = told.left.filter(piece => piece !== taken);
   for (const piece of left) refuseWeighedFat(piece);
   return {
     ...reading,
     kind: 'reading',
     job: 'plan',
-    // A mass beside weighed oils is of something else: of honey, of salt.
-    given: { ...rest, ...(size !== undefined && !weighed && { size }), ...texts },
+    given: { ...rest, ...(taken !== undefined && size !== undefined && { size }), ...texts },
     missing: [],
     notes: left.length === 0 ? [] : [{ kind: 'text', text: say.lyeQuestions.leftOut({ left }), firm: true }],
   };
 }
+
+/** Words beside a size that name nothing else it could be of. */
+const BESIDE_SIZE =
+  /\b(?:for|of|in|an?|my|the|to|fill|size|about|total|batter|soap|batch|oils?|mou?ld|loaf|wide|para|de|en|un|una|mi|el|la|tamano|unos|unas|masa|jabon|lote|tanda|aceites?|molde)\b|[\s.:,?!]/gu;
+
+/** Whether a part of a question that no other option takes is the size and nothing but the size: “2 cups blue” is of the blue. */
+const isSizeAlone = (piece: string, size: string): boolean => {
+  const bare = (text: string) => unaccented(text).replace(BESIDE_SIZE, '');
+  return bare(piece) !== '' && bare(piece) === bare(size);
+};
 
 /** Oils that do not read as one list are asked for, and a size beside them: lye for some of them is lye for none. */
 function withoutOils(reading: Reading): LyeReading | undefined {

@@ -113,17 +113,16 @@ const saltPercentIn = ({ additives }: PlanAnswer, oilGrams: number): number =>
     additives: additives.map(({ id, grams }) => ({ additive: additiveById(id), grams })) as never,
   });
 
-/** What the spoons of a dose hold. */
+/** What a plan says of a dose, by its grams: what its buttons take off the shelf, the book counts as well. */
 function fromDose(dose: Dose, jar: Jar, batterGrams: number, say: Words): JarColour {
-  const { premix, spoons: practical, teaspoons, grams } = dose;
-  const spoons = premix ? 1 : practical.teaspoons / teaspoons;
+  const { premix, spoons: practical, grams } = dose;
   return {
     jar,
     name: knownAs(jar, say),
     colourant: jar.colourant.id,
     teaspoons: premix ? premix.teaspoons : practical.teaspoons,
-    grams: premix ? premix.grams.typical : grams.typical * spoons,
-    pigment: (100 * grams.typical * spoons) / batterGrams,
+    grams: premix ? premix.grams.typical : grams.typical,
+    pigment: (100 * grams.typical) / batterGrams,
   };
 }
 

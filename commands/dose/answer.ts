@@ -30,6 +30,7 @@ import type { Jar } from '../../src/records/shelf/jars/jar.ts';
 import type { Words } from '../../src/words/index.ts';
 import { type DoseOptions, jarsMeant, readColours } from './asked.ts';
 import { takeChoice } from './follow-ups.ts';
+import { inMillilitres } from './in-a-mould.ts';
 import { lawOf } from './law.ts';
 import { otherFigures } from './other-figures.ts';
 import { keepPlain, plainAnswer } from './plain-answers.ts';
@@ -37,7 +38,8 @@ import { keepPlain, plainAnswer } from './plain-answers.ts';
 const isOwn = ({ item }: Jar): boolean => item !== undefined;
 
 /** Doses what was asked. Throws the Refusals of reading it, of the shelf and of dosing. */
-export async function doseReply(asked: DoseOptions, context: Context): Promise<Reply> {
+export async function doseReply(given: DoseOptions, context: Context): Promise<Reply> {
+  const asked = { ...given, portion: inMillilitres(given.portion) };
   const { say, store, asker } = context;
   const measures = kitchenOf(await preferencesOf(store, asker.id));
   const before = plainAnswer(asked, measures, say);

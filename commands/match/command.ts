@@ -4,6 +4,7 @@ import { choice, picture, text, whole, yesNo } from '../../src/conversation/opti
 import { refuse } from '../../src/engine/refusal.ts';
 import { readColour } from '../../src/engine/text/colours/colour-name.ts';
 import { suggestBases } from '../../src/presenting/colour/suggest.ts';
+import { listShelf } from '../../src/records/shelf/index.ts';
 import { targetOf } from './answer.ts';
 import { matchFollowUps, matchReply } from './follow-ups.ts';
 import { matchPhoto, matchPhotoFollowUps } from './photo.ts';
@@ -25,6 +26,8 @@ export default command(
     anywhere: true,
     // A recipe from the shelf tells what stands on it; a colour of a photo is chosen by whoever sent it.
     seenBy: ({ from, photo }) => (from === 'catalogue' && !photo ? 'group' : 'asker'),
+    // Where it is asked in words among members, whose answer everybody reads.
+    namesJar: async ({ from }, { shelf }) => from !== 'catalogue' && (await listShelf(shelf)).length > 0,
     pace: 'slow',
     options: {
       target: text({

@@ -5,7 +5,7 @@ import { learntNote } from '../../src/presenting/colour/learnt-strength.ts';
 import { fahrenheitFirst } from '../../src/words/temperatures.ts';
 import { planHeat } from './heat.ts';
 import { type PlanView, planNumbers, planWeights, portionSection, type Section } from './view.ts';
-import { planColourCautions, planUrgent, planWatch } from './watch.ts';
+import { planColourCautions, planDeciding, planRounded, planUrgent, planWatch } from './watch.ts';
 
 /** Words on the face of a plan: as many as leave it on one screen of a phone with its card and its buttons. */
 export const MOST_PLAN_WORDS = 112;
@@ -59,6 +59,8 @@ export function planBlocks(
     { kind: 'measures', measures: planNumbers(view), fold: 'numbers' },
     { kind: 'measures', measures: planWeights(view), fold: 'numbers' },
     ...planUrgent(view).map((text): Block => ({ kind: 'text', text, firm: true })),
+    ...planDeciding(view).map((text): Block => ({ kind: 'text', text, firm: true })),
+    ...planRounded(view).map((text): Block => ({ kind: 'text', text, fold: 'numbers' })),
     ...filled(planWatch(view)),
     ...onFace(SPLITTING, view).map((text): Block => ({ kind: 'text', text, fold: 'face' })),
     ...answer.portions.map((_, at): Block => ({ ...rowsOf(portionSection(view, at)), fold: 'portions' })),

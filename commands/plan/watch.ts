@@ -13,13 +13,25 @@ const URGENT: ReadonlySet<PlanAnswer['warnings'][number]['id']> = new Set([
   'citric-eats-lye',
 ] as const);
 
+/** What decides how the batch is worked or what becomes of it: on the face, and folded only where all else is. */
+const DECIDES: ReadonlySet<PlanAnswer['warnings'][number]['id']> = new Set([
+  'fragrance-speeds',
+  'fragrance-browns',
+  'superfat-shifted',
+] as const);
+
+/** What a scale cannot show: among the numbers. */
+const OF_NUMBERS: ReadonlySet<PlanAnswer['warnings'][number]['id']> = new Set(['lye-rounded-down'] as const);
+
 type WarningId = PlanAnswer['warnings'][number]['id'];
 
 const spoken = ({ id, values }: PlanAnswer['warnings'][number], { say }: PlanView): string =>
   (say.batch.warnings[id] as (given: typeof values) => string)(values);
 
-const warned = (view: PlanView, urgent: boolean): readonly string[] =>
-  view.answer.warnings.filter(({ id }) => URGENT.has(id) === urgent).map(one => spoken(one, view));
+const warned = (view: PlanView, is: (id: WarningId) => boolean): readonly string[] =>
+  view.answer.warnings.filter(({ id }) => is(id)).map(one => spoken(one, view));
+
+const isElse = (id: WarningId): boolean => ![URGENT, DECIDES, OF_NUMBERS].some(ids => ids.has(id));
 
 /** What stands on the card and its print, the worst first: lye that is left or strong, heat, what hurts to breathe or touch. */
 const WORST: readonly WarningId[] = [
@@ -47,18 +59,24 @@ export const planWorst = (view: PlanView): readonly string[] =>
     .slice(0, MOST_ON_CARD)
     .map(one => spoken(one, view));
 
-export const planUrgent = (view: PlanView): readonly string[] => warned(view, true);
+export const planUrgent = (view: PlanView): readonly string[] => warned(view, id => URGENT.has(id));
+
+/** What decides how the batch is worked. */
+export const planDeciding = (view: PlanView): readonly string[] => warned(view, id => DECIDES.has(id));
+
+/** What is true of the numbers and changes nothing that a scale shows. */
+export const planRounded = (view: PlanView): readonly string[] => warned(view, id => OF_NUMBERS.has(id));
 
 /** All that is worth a warning, what hurts at once first. */
 export const planWarned = (view: PlanView): Section => ({
   title: view.say.plan.watch,
-  rows: [...planUrgent(view), ...planWatch(view).rows],
+  rows: [...planUrgent(view), ...planDeciding(view), ...planWatch(view).rows, ...planRounded(view)],
 });
 
 /** Everything else worth a warning, the lye first. */
 export const planWatch = (view: PlanView): Section => ({
   title: view.say.plan.watch,
-  rows: warned(view, false),
+  rows: warned(view, isElse),
 });
 
 /** Cautions of the doses that the plan says elsewhere and better, with its own numbers. */

@@ -26,6 +26,9 @@ import {
 import { priceAsked } from './price.ts';
 import { addedReply, itemReply, shelfReply } from './view.ts';
 
+/** Stock is kept in whole milligrams: what is said of it on adding is what is read of it afterwards. */
+const wholeMilligrams = (grams: number): number => Math.round(grams * 1000) / 1000;
+
 /** What a movement did, and the way back from it. */
 const moved = (headline: string, outcome: shelf.Outcome, context: Context) => ({
   ...told(headline, outcome, context),
@@ -61,7 +64,9 @@ export const stockActions = {
       const grams =
         asked.amount === undefined
           ? undefined
-          : gramsOf(parseStock(asked.amount, measures), { name: asked.item, colourant: found.colourant });
+          : wholeMilligrams(
+              gramsOf(parseStock(asked.amount, measures), { name: asked.item, colourant: found.colourant }),
+            );
       const wanted = {
         name: asked.item,
         colourant: found.colourant?.id,

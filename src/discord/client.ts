@@ -1,6 +1,7 @@
 import { Client, Events, GatewayIntentBits, Options, Partials, type REST, Status } from 'discord.js';
 import type { Logger } from 'pino';
 import type { Conversation } from '../conversation/conversation.ts';
+import { FINISH_WITHIN_MS, within } from '../within.ts';
 import { attachmentOrigins } from './download.ts';
 import type { Answers } from './interactions.ts';
 import { INTENT_NAMES } from './invite.ts';
@@ -39,7 +40,6 @@ const unwatched: Watcher = { answered: () => undefined, rateLimited: () => undef
  * platform does not: see "Interaction endpoints are not bound to the bot's Global Rate Limit" there.
  */
 const REQUESTS_PER_SECOND = 1_000;
-const FINISH_WITHIN_MS = 10_000;
 const LEAVE_WITHIN_MS = 5_000;
 /** Interactions remembered to tell a second delivery: a resumed connection repeats the last few at most. */
 const REMEMBERED = 10_000;
@@ -116,6 +116,7 @@ export async function connect(
   });
   client.on(Events.MessageCreate, message => {
     if (closing || taken.has(message.id)) return;
+    remember(taken, message.id);
     const answering = answers()
       .then(({ toNote }) => toNote(message))
       .catch(notLoaded)
@@ -179,12 +180,4 @@ function remember(ids: Set<string>, id: string): void {
   ids.add(id);
   const [oldest] = ids;
   if (ids.size > REMEMBERED && oldest !== undefined) ids.delete(oldest);
-}
-
-async function within(ms: number, work: Promise<unknown>): Promise<void> {
-  let timer: NodeJS.Timeout | undefined;
-  const limit = new Promise<void>(resolve => {
-    timer = setTimeout(resolve, ms);
-  });
-  await Promise.race([work, limit]).finally(() => clearTimeout(timer));
 }

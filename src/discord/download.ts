@@ -1,4 +1,4 @@
-import { refuse } from '../engine/refusal.ts';
+import { Refusal, refuse } from '../engine/refusal.ts';
 
 declare module '../engine/refusal.ts' {
   interface Reasons {
@@ -31,12 +31,23 @@ export async function download(url: string, size: number, origins: ReadonlySet<s
     () => undefined,
   );
   if (!response?.ok || !response.body) return refuse('file-not-fetched', {});
+  return bytesOf(response.body);
+}
+
+/** All bytes of a body, the time for which the signal of its request limits. Throws the Refusals of {@link download}. */
+async function bytesOf(body: AsyncIterable<Uint8Array>): Promise<Uint8Array> {
   const pieces: Uint8Array[] = [];
   let length = 0;
-  for await (const piece of response.body) {
-    length += piece.byteLength;
-    if (length > MOST_FILE_BYTES) tooLarge();
-    pieces.push(piece);
+  try {
+    for await (const piece of body) {
+      length += piece.byteLength;
+      if (length > MOST_FILE_BYTES) refuse('file-too-large', { most: MOST_FILE_BYTES });
+      pieces.push(piece);
+    }
+  } catch (error) {
+    if (error instanceof Refusal) throw error;
+    // The line broke off, or the time ran out.
+    refuse('file-not-fetched', {});
   }
   return new Uint8Array(Buffer.concat(pieces));
 }

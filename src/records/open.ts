@@ -17,7 +17,7 @@ declare module '../engine/refusal.ts' {
   }
 }
 
-type Opener = (address: string) => Promise<RecordAdapter>;
+type Opener = (address: string, onLost?: (why: string) => void) => Promise<RecordAdapter>;
 
 // The clients of shared stores are loaded by those who use one.
 const redis: Opener = async address => (await import('./adapters/redis.ts')).RedisAdapter.open(address);
@@ -26,7 +26,8 @@ const postgres: Opener = async address =>
 
 /** What an address starts with, and who opens it. */
 const openers: Readonly<Record<string, Opener>> = {
-  'sqlite:': address => SqliteAdapter.open(address.slice('sqlite:'.length)),
+  'sqlite:': (address, onLost) =>
+    SqliteAdapter.open(address.slice('sqlite:'.length), undefined, { ...(onLost && { onLost }) }),
   'redis://': redis,
   'rediss://': redis,
   'postgres://': postgres,
@@ -39,12 +40,21 @@ const known = ['sqlite:PATH', 'sqlite::memory:', 'redis://HOST', 'rediss://HOST'
  * `patience` is how long one call may take, ms; 2 s unless said. Refuses an unknown scheme, naming those that work, and a
  * store that was filled only in part, except to whoever goes on `filling` it; rejects with a `StoreFailure` if it cannot
  * be reached. A store of an earlier format is brought to this one, unless it is opened `asItIs` (as by whoever fills
- * it): then nothing is written to it but what is committed.
+ * it): then nothing is written to it but what is committed. `onLost` hears why when the store is gone for as long as this
+ * process lives; a server that is away comes back, and tells nobody.
  */
 export async function openStore(
   address: string,
   patience?: number,
-  { filling = false, asItIs = filling }: { readonly filling?: boolean; readonly asItIs?: boolean } = {},
+  {
+    filling = false,
+    asItIs = filling,
+    onLost,
+  }: {
+    readonly filling?: boolean;
+    readonly asItIs?: boolean;
+    readonly onLost?: (why: string) => void;
+  } = {},
 ): Promise<Store> {
   const scheme = Object.keys(openers).find(
     start => address.startsWith(start) && address.length > start.length,
@@ -54,7 +64,7 @@ export async function openStore(
     // Never more than the scheme: what follows may hold a password.
     return refuse('store-scheme-unknown', { address: address.split(':')[0] ?? '', known });
   }
-  const store = new StrictStore(await opener(address), patience);
+  const store = new StrictStore(await opener(address, onLost), patience);
   try {
     const format = await formatOf(store);
     if (!filling) await checkFilled(store);

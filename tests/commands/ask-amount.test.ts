@@ -27,3 +27,23 @@ describe('whoever names how much they would put in', () => {
     expect(await first('ultramarine blue batter 500 g')).toMatch(/^## 1\/2 tsp/);
   });
 });
+
+describe('whoever tells a portion that can be none hears that, and no dose for another', () => {
+  // 200 l is 845 cups; 300 kg of batter is more than 200 kg.
+  test.each([
+    'how much gold mica for 0 cups?',
+    'how much gold mica for 3000 cups?',
+    'how much gold mica for 300 kg of batter?',
+    'cuánta mica dorada para 3000 tazas',
+  ])('%s', async question => {
+    const told = await room.member.run('/ask', { question });
+    expect(told.text).toMatch(/200 (?:l|kg)/u);
+    expect(told.text).not.toMatch(/tsp|cdta|named no portion|cuánta masa/u);
+  });
+
+  test('and a portion that is told nowhere is still 1 cup', async () => {
+    expect((await room.steward.run('/ask', { question: 'how much gold mica?' })).text).toContain(
+      'You named no portion, so this is for 1 cup of batter.',
+    );
+  });
+});

@@ -418,6 +418,22 @@ describe('a plan in a few words', () => {
     expect(text).toContain('Not taken into this plan: “1 cup blue”');
   });
 
+  test.each([
+    ['plan 1 kg olive 70% coconut 30%', '1000 g oils'],
+    ['plan olive 70%, coconut 30%, 1.2 l', '8'],
+    ['planea oliva 70%, coco 30%, para 1 kg', '1000 g'],
+  ])('takes a size that stands alone, and does not say that it was left out: %s', async (question, size) => {
+    const text = await first(question);
+    expect(text.split('\n')[0]).toContain(size);
+    expect(text).not.toMatch(/Not taken|No entró/u);
+  });
+
+  test('takes no size from what it says that it left out: how much there is of a colour is no batch', async () => {
+    const text = await first('plan olive 70 coconut 30 with 2 cups blue');
+    expect(text).toContain('How big?');
+    expect(text).not.toMatch(/\d g NaOH|size:/u);
+  });
+
   test('asks for oils that do not read as one list, and weighs nothing', async () => {
     const text = await first('plan olive 70 coconut 30 500 g');
     expect(text).toMatch(/How much of each oil: olive, coconut/);

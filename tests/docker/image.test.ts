@@ -147,6 +147,27 @@ describe('what the image holds', () => {
     expect(run(...(asks ?? []))).toContain('/dose');
   });
 
+  test('compiles, as the user that it runs as, what answers on the platform too', () => {
+    const dockerfile = read('Dockerfile');
+    const [user, filled] = [dockerfile.indexOf('USER node'), dockerfile.indexOf('src/main.js ask /help')];
+    expect(user).toBeGreaterThan(0);
+    expect(filled).toBeGreaterThan(user);
+    // What it is written into belongs to that user before.
+    expect(dockerfile.slice(0, user)).toMatch(/mkdir .*compiled && chown node:node .*compiled/);
+    const script = steps.map(one => /--input-type=module -e "([^"]+)"/.exec(one)?.[1]).find(Boolean) ?? '';
+    const cache = join(folder, 'compiled');
+    execFileSync(process.execPath, ['--input-type=module', '-e', script], {
+      cwd: folder,
+      env: { ...process.env, NODE_COMPILE_CACHE: cache },
+      stdio: 'pipe',
+    });
+    const [kept = '', ...others] = readdirSync(cache);
+    expect(others).toEqual([]);
+    // By version and user: another user's would lie beside it, and never be read.
+    expect(kept).toMatch(new RegExp(`^${process.version}-.+-${process.getuid?.()}$`));
+    expect(readdirSync(join(cache, kept)).length).toBeGreaterThan(200);
+  });
+
   test('looks at a photo with the network', () => {
     const script = `
       const { said } = await import('./src/photo/network/session.ts');
@@ -167,17 +188,36 @@ describe('the backup service of one machine', () => {
   afterEach(() => rmSync(folder, { recursive: true }));
 
   /** One round of it, in a folder of its own instead of the container's. */
-  const round = () => {
+  const round = (store = `sqlite:${join(folder, 'tintmoot.sqlite')}`) => {
     const script = backupOf('compose.yaml')
       .replaceAll('/backups', `${folder}/backups`)
       .replace('while true; do', 'for once in 1; do')
       .replace(/sleep \d+/, ':');
-    return execFileSync('sh', ['-c', `mkdir -p ${folder}/backups; ${script}`], {
+    return execFileSync('sh', ['-c', `exec 2>&1; mkdir -p ${folder}/backups; ${script}`], {
       cwd: new URL('../../', import.meta.url),
-      env: { ...process.env, TINTMOOT_STORE: `sqlite:${join(folder, 'tintmoot.sqlite')}` },
+      env: { ...process.env, TINTMOOT_STORE: store },
       encoding: 'utf8',
     });
   };
+
+  test('says so where no copy could be made, and leaves no half of one', () => {
+    mkdirSync(join(folder, 'backups'));
+    writeFileSync(join(folder, 'backups', 'tintmoot-2026-01-01.sqlite.part'), 'half');
+    expect(round('sqlite:/dev/null/no-folder')).toMatch(/backup failed: .*\.sqlite/);
+    expect(readdirSync(join(folder, 'backups'))).toEqual([]);
+    expect(round()).not.toContain('backup failed');
+  });
+
+  test.each(['compose.yaml', 'compose.shards.yaml', 'compose.valkey.yaml'])(
+    'of %s is unhealthy without a new copy, and hears when it is told to stop',
+    file => {
+      const backup = read(file).slice(read(file).indexOf('\n  backup:'));
+      expect(backup).toMatch(/find \/backups -name '\*\.(?:sqlite|dump|rdb)' -mmin -1560/);
+      expect(backup).not.toContain('disable: true');
+      expect(read(file).match(/^ {4}init: true$/gm)).toHaveLength(file === 'compose.yaml' ? 1 : 2);
+      expect(backupOf(file)).toMatch(/\|\| echo "backup failed: \$file" >&2/);
+    },
+  );
 
   test('leaves a copy that a restore takes, one a day and fourteen at most', async () => {
     round();

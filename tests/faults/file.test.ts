@@ -3,7 +3,8 @@ import { existsSync, mkdtempSync, readFileSync, renameSync, rmSync, statSync, wr
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
-import { afterAll, beforeEach, describe, expect, it } from 'vitest';
+import { Worker } from 'node:worker_threads';
+import { afterAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import { openMetrics } from '../../src/operations/metrics.ts';
 import { readinessOf } from '../../src/readiness.ts';
 import { SqliteAdapter } from '../../src/records/adapters/sqlite.ts';
@@ -40,6 +41,28 @@ async function told(work: Promise<unknown>) {
   );
   return { outcome, ms: performance.now() - began };
 }
+
+it('whose thread ends unasked tells so, once, and refuses every later call; one that is closed does not', async () => {
+  const threads = new Set<Worker>();
+  const { postMessage } = Worker.prototype;
+  const watch = vi.spyOn(Worker.prototype, 'postMessage').mockImplementation(function (
+    this: Worker,
+    ...sent
+  ) {
+    threads.add(this);
+    postMessage.apply(this, sent);
+  });
+  const told: string[] = [];
+  const opened = (name: string) =>
+    SqliteAdapter.open(join(folder, name), undefined, { onLost: why => told.push(why) });
+  const [dying, closed] = [await opened('dying.sqlite'), await opened('closed.sqlite')];
+  watch.mockRestore();
+  await closed.disconnect();
+  expect(told).toEqual([]);
+  await [...threads][0]?.terminate();
+  await expect(dying.texts(['a'])).rejects.toMatchObject({ name: 'StoreFailure', kind: 'closed' });
+  expect(told).toEqual(["the store's thread ended"]);
+});
 
 it('a call that was answered in time is not given up since this thread was held up meanwhile', async () => {
   const hasty = new StrictStore(await SqliteAdapter.open(join(folder, 'hasty.sqlite')), 200);
@@ -148,7 +171,7 @@ describe('a database file', () => {
 
   it('that is full saves no part of a commit and says so, reads on, and serves on once there is room', async () => {
     const own = join(folder, 'full.sqlite');
-    const bounded = new StrictStore(await SqliteAdapter.open(own, 300, 40));
+    const bounded = new StrictStore(await SqliteAdapter.open(own, 300, { mostPages: 40 }));
     await bounded.commit([put('kept', 'x'.repeat(1_000))]);
     const metrics = openMetrics(() => ({ waiting: 0, running: 0 }));
     const ready = readinessOf({ store: bounded, metrics, closed: () => undefined });

@@ -1,6 +1,7 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { mkdtemp, rm } from 'node:fs/promises';
+import { type AddressInfo, createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
@@ -84,6 +85,36 @@ describe('a process', () => {
     host.dropConnections(4004);
     const [code] = await exited;
     expect(code).not.toBe(0);
+  });
+
+  test('that still starts is alive and not ready, and ends well when it is told to stop', async () => {
+    // A platform that takes the connection and says nothing.
+    const silent = createServer(() => undefined).listen(0, '127.0.0.1');
+    const spare = createServer().listen(0, '127.0.0.1');
+    await Promise.all([once(silent, 'listening'), once(spare, 'listening')]);
+    const [api, port] = [silent, spare].map(one => (one.address() as AddressInfo).port);
+    spare.close();
+    const child = spawn(process.execPath, [main], {
+      env: {
+        ...process.env,
+        DISCORD_TOKEN: TOKEN,
+        DISCORD_API: `http://127.0.0.1:${api}`,
+        TINTMOOT_STORE: `sqlite:${join(folder, 'records.sqlite')}`,
+        TINTMOOT_OPERATIONS: `127.0.0.1:${port}`,
+      },
+      stdio: 'ignore',
+    });
+    running.push(child);
+    const exited = once(child, 'exit');
+    const look = async (path: string) => {
+      const response = await fetch(`http://127.0.0.1:${port}${path}`);
+      return [response.status, await response.text()];
+    };
+    await expect.poll(() => look('/healthz').catch(() => 'not served')).toEqual([200, 'ok\n']);
+    expect(await look('/readyz')).toEqual([503, 'starting\n']);
+    child.kill('SIGTERM');
+    expect(await exited).toEqual([0, null]);
+    silent.close();
   });
 
   test('with an environment that makes no sense says what is wrong and ends', async () => {

@@ -7,6 +7,7 @@ import { typedValue } from '../typed/typed-value.ts';
 import { takeOrOffer } from '../typed/which-one.ts';
 import { requireSteward } from './access.ts';
 import { isForOneQuestion } from './one-question.ts';
+import { noteOwn } from './own-watch.ts';
 import { unknownCommand } from './task.ts';
 
 /** For what answers one question alone: who sees the answer is looked up in the same context as the answer. */
@@ -24,7 +25,8 @@ export function contextOf(origin: Origin, conversation: Conversation, idempotenc
   return context;
 }
 
-function made(origin: Origin, { services, registry }: Conversation, idempotencyKey: string): Context {
+function made(origin: Origin, conversation: Conversation, idempotencyKey: string): Context {
+  const { services, registry } = conversation;
   const { id, at, asker, group, channel, here, language, locale } = origin;
   const { store } = services;
   /** Another command than the one that was asked: nobody may have needed it since the start. */
@@ -58,7 +60,9 @@ function made(origin: Origin, { services, registry }: Conversation, idempotencyK
     async run(command, given) {
       const action = await actionNamed(command);
       if (action.access === 'steward') await requireSteward(context);
-      return takeOrOffer({ command, action, given: typedFor(action, given) }, context);
+      const typed = typedFor(action, given);
+      await noteOwn(conversation, { action, given: typed }, context);
+      return takeOrOffer({ command, action, given: typed }, context);
     },
     async namesJar(command, given) {
       const action = await actionNamed(command);

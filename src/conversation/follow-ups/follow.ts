@@ -75,8 +75,9 @@ export function seal(
   { key, holder, at }: { key: Uint8Array; holder: Holder; at: number },
 ): string {
   const { followUp, args } = follow;
-  for (const arg of args)
-    if (!/^[\w-]*$/.test(arg)) throw new Error(`argument of ${name} cannot travel in an id: ${arg}`);
+  // Which one, and not what it says: it may be a member's own text, and faults are logged.
+  for (const [at, arg] of args.entries())
+    if (!/^[\w-]*$/.test(arg)) throw new Error(`argument ${at + 1} of ${name} cannot travel in an id`);
   const scope = followUp.for === 'asker' ? 'a' : 'g';
   const expiry = Math.ceil(at / HOUR + followUp.hours).toString(36);
   const text = [VERSION, scope, name, expiry, nonce(), ...args].join('~');

@@ -100,7 +100,10 @@ async function offered(
     text: unclear.text,
     names: unclear.candidates.map(({ label }) => label),
   });
-  return { ...same, blocks: [{ kind: 'text', text: note }, ...same.blocks], choices };
+  const [first] = unclear.candidates;
+  // What was asked for, and none of those that it may be.
+  const headline = first ? same.headline.replace(first.label, unclear.text) : same.headline;
+  return { ...same, headline, blocks: [{ kind: 'text', text: note }, ...same.blocks], choices };
 }
 
 /** The answer to a question whose slips of the finger are put right; undefined where there are none, or still nothing to read. */
@@ -141,8 +144,9 @@ async function sameForAll(
   }
   const [first, ...others] = replies;
   if (!first || others.some(one => essence(one) !== essence(first))) return undefined;
+  // One caution of several things is several: of seven blues one loses its colour, and another holds in some.
   const cautions = new Map(
-    replies.flatMap(reply => reply.cautions.map(caution => [caution.id, caution] as const)),
+    replies.flatMap(reply => reply.cautions.map(caution => [caution.text, caution] as const)),
   );
   return { ...first, cautions: [...cautions.values()] };
 }

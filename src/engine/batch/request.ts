@@ -4,6 +4,7 @@ import type { RiskyScent } from '../hazards/scents/read.ts';
 import type { HeatSetting } from '../heat/setting.ts';
 import type { WantedStrength } from '../quantities/strength.ts';
 import type { Measures } from '../quantities/units.ts';
+import type { ScentTold } from './additives/scent-words.ts';
 import type { Oil } from './oils/oil.ts';
 
 /** The inside of a mould, centimetres and millilitres. */
@@ -101,7 +102,7 @@ export type FragranceAsk = {
   readonly vanillinPercent: number;
   /** What burns or sensitises skin by its name. */
   readonly risky?: readonly RiskyScent[];
-};
+} & ScentTold;
 
 /** How much of the batter goes into one portion. */
 export type PortionShare =

@@ -24,6 +24,9 @@ const CLUMPING: ReadonlySet<ColourantKind> = new Set(['oxide', 'ultramarine', 'c
 const LEAST_TO_FROTH_ML = 6 * US_TEASPOON_ML;
 /** Below a teaspoon the cup itself keeps too much of the colour (common practice). */
 const LEAST_CARRIER_TSP = 1;
+/** Of a portion so small that a teaspoon of liquid would be more than that of it (common practice), and the least that spoons measure. */
+const MOST_OF_PORTION = 0.1;
+const SMALLEST_CARRIER_TSP = 1 / 8;
 /** 1 tsp of colourant to 1 Tbsp of carrier (common practice). */
 const CARRIER_PER_POWDER = 3;
 
@@ -35,12 +38,14 @@ const CARRIER_PER_POWDER = 3;
 export function carrierFor(wish: {
   readonly colourant: WettedColourant;
   readonly powderMillilitres: number;
+  /** Of the batter that is coloured: a small one takes no whole teaspoon of liquid. */
+  readonly portionMillilitres?: number;
   readonly asked?: Carrier;
   readonly dishTest?: DishTest;
 }): CarrierAdvice {
-  const { colourant, asked, dishTest, powderMillilitres } = wish;
+  const { colourant, asked, dishTest, powderMillilitres, portionMillilitres } = wish;
   const { choice, why } = chosen(colourant, asked, dishTest);
-  const millilitres = carrierMillilitres(powderMillilitres);
+  const millilitres = carrierMillilitres(powderMillilitres, portionMillilitres);
   return {
     choice,
     millilitres,
@@ -80,8 +85,14 @@ function chosen(colourant: WettedColourant, asked: Carrier | undefined, dishTest
 }
 
 /** Three times the powder, at least a teaspoon, in amounts that spoons can measure. */
-function carrierMillilitres(powderMillilitres: number): number {
-  const teaspoons = Math.max(LEAST_CARRIER_TSP, (CARRIER_PER_POWDER * powderMillilitres) / US_TEASPOON_ML);
+function carrierMillilitres(powderMillilitres: number, portionMillilitres = Infinity): number {
+  const wanted = (CARRIER_PER_POWDER * powderMillilitres) / US_TEASPOON_ML;
+  const most = (MOST_OF_PORTION * portionMillilitres) / US_TEASPOON_ML;
+  if (most < LEAST_CARRIER_TSP) {
+    const least = Math.max(SMALLEST_CARRIER_TSP, wanted, most);
+    return Math.max(1, Math.round(least / SMALLEST_CARRIER_TSP)) * SMALLEST_CARRIER_TSP * US_TEASPOON_ML;
+  }
+  const teaspoons = Math.max(LEAST_CARRIER_TSP, wanted);
   const step = teaspoons < 3 ? 1 / 4 : teaspoons < 12 ? 1 / 2 : teaspoons < 48 ? 1 : 3;
   return Math.round(teaspoons / step) * step * US_TEASPOON_ML;
 }

@@ -55,6 +55,7 @@ export function answerDose(request: DoseRequest): DoseAnswer {
     doses,
     ...shifts,
     cautions: cautionsFor({
+      portionMillilitres: millilitres,
       request,
       wanted,
       doses,

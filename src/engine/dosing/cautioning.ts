@@ -15,10 +15,13 @@ export type Dosed = {
   readonly scale: number;
   readonly shifts: Pick<DoseAnswer, 'superfatShift' | 'lyeShift'>;
   readonly measures: Measures;
+  readonly portionMillilitres: number;
   /** Oils in the portion, g. */
   readonly oilsGrams: number;
 };
 
+/** Millilitres below which a colour is no matter of spoons: the tip of a toothpick (common practice). */
+const SMALL_PORTION = 50;
 /** Half a percent point either way is within the error of a kitchen scale: not worth a caution. */
 const WORTH_SAYING = 0.5;
 
@@ -28,6 +31,12 @@ export function cautionsFor(dosed: Dosed): readonly Caution[] {
   const cautions: Caution[] = [{ id: 'raw-batter', values: {} }];
   if (request.colourants.some(({ premix }) => premix === undefined))
     cautions.push({ id: 'dust', values: {} });
+  const { portionMillilitres } = dosed;
+  if (
+    portionMillilitres < SMALL_PORTION - 0.5 &&
+    request.colourants.some(({ premix }) => premix === undefined)
+  )
+    cautions.push({ id: 'portion-small', values: { millilitres: portionMillilitres } });
   cautions.push(...aboutAmounts(dosed));
   cautions.push(...wanted.flatMap((one, at) => aboutColourant(one, doses[at]!, dosed)));
   cautions.push(...aboutPortion(dosed));

@@ -28,6 +28,8 @@ export interface DoseCautions {
   'lye-changes': Named & { readonly behaviour: Exclude<AlkaliBehaviour, 'stable' | 'never'> };
   'superfat-rises': { readonly from: number; readonly to: number };
   'lye-thins': { readonly from: number; readonly to: number };
+  /** Less batter than spoons can colour. */
+  'portion-small': { readonly millilitres: number };
   'typical-batter': Nothing;
   'premix-strength-unknown': Named;
 }

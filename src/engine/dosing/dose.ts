@@ -119,14 +119,18 @@ export function measuredDose(
     ...(isAboveCeiling(wanted) ? { askedTeaspoons: tidy(wanted.askedMillilitres / measures.teaspoon) } : {}),
     ...(timesOf(asked) === 1 ? {} : { timesKind: timesOf(asked) }),
     ...(asked.timesKind === undefined ? {} : { overKind: asked.timesKind }),
-    ...wetting(asked, { millilitres, grams }, measures),
+    ...wetting(asked, { millilitres, grams, portionMillilitres }, measures),
   };
 }
 
 /** Twelve significant digits: 0.9999999999999998 tsp is 1 tsp. */
 export const tidy = (value: number): number => Number(value.toPrecision(12));
 
-function wetting(asked: DoseAsked, dry: Pick<Dose, 'millilitres' | 'grams'>, measures: Measures) {
+function wetting(
+  asked: DoseAsked,
+  dry: Pick<Dose, 'millilitres' | 'grams'> & Pick<Kitchen, 'portionMillilitres'>,
+  measures: Measures,
+) {
   const { colourant, premix, carrier, dishTest } = asked;
   const spoonsOf = (millilitres: number) =>
     practicalSpoons(millilitres / measures.teaspoon, undefined, measures.owned);
@@ -134,6 +138,7 @@ function wetting(asked: DoseAsked, dry: Pick<Dose, 'millilitres' | 'grams'>, mea
     const advice = carrierFor({
       colourant,
       powderMillilitres: dry.millilitres,
+      portionMillilitres: dry.portionMillilitres,
       ...(carrier === undefined ? {} : { asked: carrier }),
       ...(dishTest === undefined ? {} : { dishTest }),
     });

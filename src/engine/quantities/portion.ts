@@ -167,9 +167,9 @@ export function parsePortionRange(typed: string, measures: Measures = MEASURES.u
   ];
   let first: Refusal | undefined;
   for (const reading of readings) {
-    const said = typeof reading === 'string' ? reading : reading();
-    if (said === undefined) continue;
     try {
+      const said = typeof reading === 'string' ? reading : reading();
+      if (said === undefined) continue;
       const range = kindsTold(rangeOf(said, measures), whole);
       return said === text ? range : { ...range, about: hedged(text).about };
     } catch (refusal) {

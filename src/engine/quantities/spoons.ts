@@ -69,8 +69,9 @@ const ROUNDING = 1e-7;
  * spoon repeats to about a tenth, so a third spoon must earn its place (common practice).
  */
 const GOOD_ENOUGH = [0.03, 0.065, 0.03] as const;
-/** Beyond this share off, a paste is offered beside the spoons. */
+/** Beyond this share off, a paste is offered beside the spoons, and beyond the next it stands in their place: a third less is another colour. */
 const TOO_COARSE = 0.1;
+const TOO_FAR = 0.25;
 
 /**
  * The sum of real spoons for a dose in teaspoons: the nearest sum of one kind of spoon if it is within 3 %, else of two
@@ -94,6 +95,7 @@ export function practicalSpoons(
   const spoons = spoonsOf(thirtySeconds, sizes);
   const held = thirtySeconds / 32;
   const off = (thirtySeconds - target) / target;
+  if (Math.abs(off) > TOO_FAR && target <= most) return { spoons: [], ...byPaste(teaspoons, sizes) };
   const plain = { spoons, teaspoons: held, off };
   return Math.abs(off) > TOO_COARSE ? { ...plain, paste: pasteFor(teaspoons, sizes) } : plain;
 }

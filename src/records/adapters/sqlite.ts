@@ -109,15 +109,19 @@ export class SqliteAdapter extends RecordAdapter {
   #ended: string | undefined;
   #calls = 0;
 
-  private constructor(opening: Opening) {
+  private constructor(opening: Opening, onLost?: (why: string) => void) {
     super();
     const exited = Promise.withResolvers<void>();
     this.#exited = exited.promise;
     const told: Told = {
       answered: done => this.#settle(done),
-      lost: why => this.#lose(why),
+      lost: why => {
+        const isUnasked = this.#ended === undefined;
+        this.#lose(why);
+        if (isUnasked) onLost?.(why);
+      },
       ended: () => {
-        this.#lose("the store's thread ended");
+        told.lost("the store's thread ended");
         exited.resolve();
       },
     };
@@ -127,11 +131,16 @@ export class SqliteAdapter extends RecordAdapter {
   /**
    * Opens the file, making it and its folder where they are missing. `patience` is how long a call waits for
    * the lock of another process, ms: with none, two processes that write at once lose half their writes. `mostPages`
-   * bounds the file, in pages of 4 KB.
+   * bounds the file, in pages of 4 KB. `onLost` hears why when the file's thread ends though nobody closed it: every
+   * later call is refused then, and only a new process has it again.
    */
-  static async open(path: string, patience = 5000, mostPages?: number): Promise<SqliteAdapter> {
+  static async open(
+    path: string,
+    patience = 5000,
+    { mostPages, onLost }: { readonly mostPages?: number; readonly onLost?: (why: string) => void } = {},
+  ): Promise<SqliteAdapter> {
     const opening: Opening = { path, patience, ...(mostPages !== undefined && { mostPages }) };
-    const adapter = new SqliteAdapter(opening);
+    const adapter = new SqliteAdapter(opening, onLost);
     try {
       // The first answer tells that the file is open.
       await adapter.texts([]);

@@ -52,6 +52,7 @@ export const quantitiesRefusals: Pick<
   | 'amount-without-unit'
   | 'amount-unit-unknown'
   | 'amount-vessel'
+  | 'portion-mould-side'
   | 'amount-gross'
   | 'amount-unreadable'
   | 'amount-range'
@@ -71,6 +72,8 @@ export const quantitiesRefusals: Pick<
     `“${text}” needs a unit: ${UNITS}, such as “2 cups”, “500 g” or “1 lb oils”.`,
   'amount-unit-unknown': ({ unit }) =>
     `I don't know “${unit}” as a unit. Use ${UNITS}; add “oils” to count by oils.`,
+  'portion-mould-side': ({ text }) =>
+    `“${text}”: one side of a mould tells no amount. Give length, width and height, such as “mould 25x9x7 cm”, or the batter in cups, litres or grams.`,
   'amount-vessel': ({ vessel }) =>
     `How much goes into that ${vessel}? Tell me in ml or g, such as “500 ml” or “500 g”: weigh or measure it with water.`,
   'amount-gross': ({ text }) =>

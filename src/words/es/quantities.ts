@@ -50,6 +50,8 @@ export const quantitiesRefusals: typeof en.quantitiesRefusals = {
     `A «${text}» le falta la unidad: ${UNITS}, por ejemplo «2 tazas», «500 g» o «1 lb de aceites».`,
   'amount-unit-unknown': ({ unit }) =>
     `No conozco «${unit}» como unidad. Usa ${UNITS}; añade «de aceites» para contar por aceites.`,
+  'portion-mould-side': ({ text }) =>
+    `«${text}»: un lado del molde no dice cuánta masa es. Da largo, ancho y alto, como «molde 25x9x7 cm», o la masa en tazas, litros o gramos.`,
   'amount-vessel': ({ vessel }) =>
     `¿Cuánto cabe en «${vessel}»? Dímelo en ml o g, por ejemplo «500 ml» o «500 g»: mídelo o pésalo con agua.`,
   'amount-gross': ({ text }) =>

@@ -54,10 +54,18 @@ describe('a dose is said in spoons that exist', () => {
   });
 
   test('between two small spoons a paste is offered beside the nearest one', () => {
-    const measured = practicalSpoons(0.047);
+    const measured = practicalSpoons(0.055);
     const { paste } = measured;
     expect(measure(measured)).toBe('1/16 tsp');
-    expect(paste?.teaspoons).toBeCloseTo(0.047, 2);
+    expect(paste?.teaspoons).toBeCloseTo(0.055, 2);
+  });
+
+  test('where the nearest spoon is a quarter off or more, the paste stands in its place', () => {
+    // A tint of ultramarine for 1 1/2 cups: 1/32 tsp is a third short, 1/16 tsp a third more.
+    const { spoons, paste, off } = practicalSpoons(3 / 64);
+    expect(spoons).toEqual([]);
+    expect(paste?.teaspoons).toBeCloseTo(3 / 64, 2);
+    expect(Math.abs(off)).toBeLessThanOrEqual(0.05);
   });
 
   test('a spoonful short of the ceiling is better than a grain above it', () => {
@@ -86,6 +94,8 @@ describe('for any dose', () => {
     'spoons add up to what they say',
     teaspoons => {
       const measured = practicalSpoons(teaspoons);
+      // Between two of the smallest a paste stands in their place.
+      if (measured.spoons.length === 0) return expect(measured.paste?.teaspoons).toBe(measured.teaspoons);
       expect(teaspoonsIn(measured.spoons)).toBeCloseTo(measured.teaspoons, 9);
       const text = measure(measured);
       if (!text.includes(' x ')) {
@@ -118,6 +128,5 @@ describe('for any dose', () => {
 
 test('halfway between two sums the smaller one is taken', () => {
   // Colour can be added, not taken out (common practice, no source).
-  expect(practicalSpoons(3 / 64).spoons).toEqual([{ spoon: '1/32 tsp', count: 1 }]);
   expect(practicalSpoons(5 / 64).spoons).toEqual([{ spoon: '1/16 tsp', count: 1 }]);
 });

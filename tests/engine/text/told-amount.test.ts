@@ -240,3 +240,26 @@ test.each([
 ])('a kilo of oils is no gram: %s', (text, amount) => {
   expect(toldAmount(text)).toBe(amount);
 });
+
+describe('a figure that is none', () => {
+  test('a fraction over nothing is refused or read as another amount, and breaks nothing', () => {
+    const texts = fc.tuple(
+      fc.constantFrom('', 'about ', '2 cups, no ', 'the jug holds 1 l, '),
+      fc.nat({ max: 99 }),
+      fc.constantFrom('cups', 'g', 'oz', 'tazas', 'kg', 'l of oils'),
+    );
+    fc.assert(
+      fc.property(texts, ([before, over, unit]) => {
+        const text = `${before}${over}/0 ${unit}`;
+        const read = JSON.stringify([orRefusal(() => parsePortionRange(text)), toldAmount(text)]);
+        // What is not finite is written as null.
+        expect(read).not.toMatch(/(?:grams|millilitres)":null|Infinity|NaN/u);
+      }),
+    );
+  });
+
+  test('“1/0 cups” is no portion', () => {
+    expect(orRefusal(() => parsePortionRange('1/0 cups'))).toMatch(/^amount-/u);
+    expect(toldAmount('1/0 cups')).toBeUndefined();
+  });
+});

@@ -4,6 +4,7 @@ import { plainText, readDecimal } from '../../quantities/number.ts';
 import { refuse } from '../../refusal.ts';
 import type { FragranceAsk } from '../request.ts';
 import { shown } from '../shown.ts';
+import { scentTold } from './scent-words.ts';
 
 declare module '../../refusal.ts' {
   interface Reasons {
@@ -66,7 +67,15 @@ export function parseFragrance(text: string): FragranceAsk {
   if (vanillin > 100) refuse('percent-unreadable', { text: shown(text) });
   if (dose > MOST_FRAGRANCE) refuse('fragrance-dose-high', { percent: dose, most: MOST_FRAGRANCE });
   checkCertificate(risky, dose, allowed === null ? undefined : readDecimal(allowed[1]!)[0]);
-  return { percentOfOils: dose, vanillinPercent: vanillin, ...(risky.length > 0 && { risky }) };
+  return {
+    percentOfOils: dose,
+    vanillinPercent: vanillin,
+    ...(risky.length > 0 && { risky }),
+    ...scentTold(
+      text,
+      risky.map(({ name }) => name),
+    ),
+  };
 }
 
 /**

@@ -23,6 +23,12 @@ export interface PlanWarnings {
   'portion-superfat-high': { name: string; percent: number };
   'portion-lye-weak': { name: string; percent: number };
   'fragrance-browns': { level: 'slight' | 'tan' | 'brown' | 'dark'; percentOfOils: number };
+  /** `drawn`: the batter is to be drawn or layered, which wants time. `name` of the scent whose kind often does. */
+  'fragrance-speeds': { name: string | undefined; drawn: boolean };
+  /** Words of the scent that nothing is known of. */
+  'fragrance-unknown': { text: string };
+  /** What was asked for, and what carriers and liquids make of it. */
+  'superfat-shifted': { asked: number; comes: number };
   'fragrance-limit': { percentOfOils: number };
   /** The name as it was read, in small letters. */
   'scent-hurts': { scent: string; risk: ScentRisk };

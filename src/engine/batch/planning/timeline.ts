@@ -197,5 +197,7 @@ function fromSplitting(request: PlanRequest, filled: Filled, kohShare: number): 
 
 function pouring(swirl: Swirl, filled: Filled): TimelineStep {
   const order = filled.portions.map(({ name }) => name);
+  // One pot is poured as it is: there is nothing to pour back into it, or to draw through it.
+  if (filled.portions.length < 2) return at(0, 'pour-single', {});
   return swirl === 'layered' ? at(0, 'pour-layered', { order }) : at(0, `pour-${swirl}`, {});
 }

@@ -6,7 +6,7 @@ import { DEFAULT_PURITY, type PlanSuperfat, superfatPercent } from '../lye/lye.t
 import type { Filled } from '../portions/portions.ts';
 import { potSuperfat } from '../portions/pot.ts';
 import { type Recipe, saltGrams, saltPercentOf } from '../recipe.ts';
-import type { FragranceAsk, PlanRequest } from '../request.ts';
+import type { FragranceAsk, PlanRequest, Swirl } from '../request.ts';
 import { HOTTEST_START } from '../start.ts';
 import type { PlanWarning } from './plan-warning.ts';
 
@@ -22,6 +22,8 @@ const WEAK_LYE = 25;
 const MUCH_FRAGRANCE = 5;
 /** Rounding that moves superfat by less is within what a scale shows anyway. */
 const WORTH_SAYING = 0.05;
+/** Points of superfat that one who asked for another figure wants to hear of (common practice). */
+const SHIFTED = 1;
 /** Vanillin in the fragrance itself, percent, from which a bar turns so (common practice). */
 const BROWNING = [
   [10, 'dark'],
@@ -56,12 +58,12 @@ export function planWarnings(
     ...(kilograms > HOUSEHOLD_KG
       ? [{ id: 'batch-large', values: { kilograms, most: HOUSEHOLD_KG } } as const]
       : []),
-    ...aboutSuperfat(recipe, superfat),
+    ...aboutSuperfat(request, recipe, superfat),
     ...aboutLye(request, recipe),
     ...aboutJug(recipe, filled),
     ...aboutBlend(recipe, request.heat.startC),
     ...aboutPortions(recipe, filled, superfat),
-    ...(request.fragrance === undefined ? [] : aboutFragrance(request.fragrance)),
+    ...(request.fragrance === undefined ? [] : aboutFragrance(request.fragrance, request.swirl)),
     ...aboutAdditives(recipe, isWrapped),
   ];
 }
@@ -70,8 +72,14 @@ function aboutStart(startC: number): PlanWarning[] {
   return startC > HOTTEST_START ? [{ id: 'start-hot', values: { startC } }] : [];
 }
 
-function aboutSuperfat(recipe: Recipe, superfat: PlanSuperfat): PlanWarning[] {
+function aboutSuperfat(
+  { superfatPercent: asked }: PlanRequest,
+  recipe: Recipe,
+  superfat: PlanSuperfat,
+): PlanWarning[] {
   const warnings: PlanWarning[] = [];
+  if (superfat.effective - asked >= SHIFTED)
+    warnings.push({ id: 'superfat-shifted', values: { asked, comes: superfat.effective } });
   const usedHigh = isSaltBar(saltPercentOf(recipe)) || isMostlyLauric(recipe);
   if (superfat.effective > (usedHigh ? HIGH_IN_SALT_BAR : HIGH_SUPERFAT)) {
     warnings.push({ id: 'superfat-high', values: { percent: superfat.effective } });
@@ -141,7 +149,13 @@ function aboutPortions(recipe: Recipe, filled: Filled, { band }: PlanSuperfat): 
   return warnings;
 }
 
-function aboutFragrance({ percentOfOils, vanillinPercent, risky = [] }: FragranceAsk): PlanWarning[] {
+/** What takes its time in the pour. */
+const DRAWN: ReadonlySet<Swirl> = new Set(['hanger', 'drop', 'layered']);
+
+function aboutFragrance(
+  { percentOfOils, vanillinPercent, risky = [], speeds, unknown }: FragranceAsk,
+  swirl: Swirl,
+): PlanWarning[] {
   const warnings = risky.map(
     ({ name: scent, risk }): PlanWarning => ({
       id: 'scent-hurts',
@@ -153,6 +167,11 @@ function aboutFragrance({ percentOfOils, vanillinPercent, risky = [] }: Fragranc
     const inSoap = (percentOfOils * vanillinPercent) / 100;
     warnings.push({ id: 'fragrance-browns', values: { level, percentOfOils: inSoap } });
   }
+  if (speeds) {
+    const name = speeds.how === 'often' ? speeds.name : undefined;
+    warnings.push({ id: 'fragrance-speeds', values: { name, drawn: DRAWN.has(swirl) } });
+  }
+  if (unknown !== undefined) warnings.push({ id: 'fragrance-unknown', values: { text: unknown } });
   if (percentOfOils > MUCH_FRAGRANCE) warnings.push({ id: 'fragrance-limit', values: { percentOfOils } });
   return warnings;
 }

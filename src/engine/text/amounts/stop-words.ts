@@ -43,7 +43,8 @@ const EACH = words('each every apiece ea cada cu c/u');
 export const listed = (word: string): string => plainWord(word.replace(/’/gu, "'").replace(/^'+|'+$/gu, ''));
 
 /** Whether a word names oils of no kind: what an amount beside it is counted by. */
-export const isAnyOil = (word: string): boolean => /^(?:oils?|fats?|aceites?|grasas?)$/u.test(listed(word));
+export const isAnyOil = (word: string): boolean =>
+  /^(?:oils?|fats?|aceites?|grasas?|ol|oel)$/u.test(listed(word));
 
 /** Whether a word changes nothing of the amounts or colours that it stands among. */
 export const isStopWord = (word: string): boolean => STOP_WORDS.has(listed(word));

@@ -216,6 +216,8 @@ function meant(text: string, all: readonly Told[], parts: readonly Told[]): numb
       ? last.value
       : undefined;
   }
+  // "1/0 cups": a figure that is none is the same as nothing, not even as itself.
+  if (!values.every(Number.isFinite)) return undefined;
   if (values.every(value => same(value, last.value))) return last.value;
   const before = text.slice(all.at(-2)!.end, last.at);
   if (all.length === 2 && LOST.test(before))

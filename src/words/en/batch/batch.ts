@@ -61,6 +61,12 @@ const warnings: WarningSentences = {
     `${capital(portionName(name))} ends at ${pc(percent)} lye: use less water for its colour.`,
   'fragrance-browns': ({ level }) =>
     `Vanillin will turn the scented portions ${browning[level]}, whatever white you add. Leave the portion whose colour matters unscented.`,
+  'fragrance-speeds': ({ name, drawn }) =>
+    `${name === undefined ? 'Your scent speeds up the batter' : `Scents such as “${name}” often speed up the batter: try it in a cup first`}. Mix by hand and a little cooler, colours first, scent last, mould at hand${drawn ? '; a simple pour instead of a swirl that takes time' : ''}.`,
+  'fragrance-unknown': ({ text }) =>
+    `Of “${text}” I know nothing: ask whoever sells the scent whether it speeds up the batter or browns it.`,
+  'superfat-shifted': ({ asked, comes }) =>
+    `Superfat comes to ${pc(comes)}, not ${pc(asked)}: fat that wets colours or is in a liquid adds to it. A little softer; the lye is as you asked.`,
   'fragrance-limit': ({ percentOfOils }) =>
     `${pc(percentOfOils)} fragrance is much: check the maximum on its IFRA certificate (rinse-off soap, category 9).`,
   'additive-heats': ({ additive: id, wrapped }) =>

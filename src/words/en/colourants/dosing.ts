@@ -66,6 +66,8 @@ const cautions: CautionSentences = {
     `The carrier oil lifts superfat in this portion from about ${plain(from)} % to ${plain(to)} %: a little softer there.`,
   'lye-thins': ({ from, to }) =>
     `The carrier water thins the lye in this portion from about ${plain(from)} % to ${plain(to)} %: more risk of glycerin rivers if it heats up. Hold that water back from the lye water, but keep at least as much water as lye.`,
+  'portion-small': ({ millilitres }) =>
+    `${Math.round(millilitres)} ml is too little for spoons: take what clings to the tip of a toothpick, wet in a few drops, or colour 50 ml or more.`,
   'typical-batter': () => 'Converted with a typical batter. Your own recipe gives a closer answer.',
   'premix-strength-unknown': ({ colourant }) =>
     `Nobody says how strong this ${colourant.en} is: start at a quarter, compare, step up, and note what worked.`,

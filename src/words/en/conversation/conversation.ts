@@ -18,6 +18,9 @@ export const conversation = {
   formLate: 'The form needs a moment. Open it with the button.',
   formStillLate: 'The form is not ready yet. Press the button again in a few seconds.',
   openForm: 'Open the form',
+  /** To a question about what the asker keeps for themselves, where everybody reads the answer. */
+  ownByAsk:
+    'That tells of what you keep for yourself, so I do not answer it here: ask it with /ask, which only you see.',
   /** What a steward hears when a group could not be told. */
   notTold: (v: { title: string }) =>
     `I could not tell the group about “${v.title}”: its channel is gone or closed to me. Let me view it, write there and attach files; the next news follows by itself, and /challenge show shows it now.`,

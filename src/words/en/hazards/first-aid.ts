@@ -121,6 +121,7 @@ export const firstAid = {
   ifHurt: 'If somebody is hurt:',
   misread: 'Did I misread you and nobody is in danger? Ask again with the words “false alarm”.',
   share: 'Show this to everyone here',
+  waterFirst: 'Lye or raw soap in an eye or on skin: running water on it now, then read on.',
   which: 'What happened? Choose one, or tell me in your own words.',
   names: {
     ...householdFirstAid.names,

@@ -34,7 +34,9 @@ export const shelf = {
   dishTests,
   movements,
   added: (v: { name: string; grams?: number | undefined }) =>
-    v.grams === undefined ? `“${v.name}” is on your shelf.` : `${g(v.grams)} of “${v.name}” on your shelf.`,
+    v.grams === undefined
+      ? `“${v.name}” is on your shelf.`
+      : `${leftG(v.grams)} of “${v.name}” on your shelf.`,
   used: (v: { name: string; taken: number; left: number }) =>
     `${leftG(v.left)} of “${v.name}” left after taking ${g(v.taken)}.`,
   /** On a button of a dose: it has to fit 80 characters. */

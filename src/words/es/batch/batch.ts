@@ -61,6 +61,12 @@ const warnings: WarningSentences = {
     `${capital(portionName(name))} acaba con ${pc(percent)} de sosa en su agua: usa menos agua para su color.`,
   'fragrance-browns': ({ level }) =>
     `La vainillina pondrá las partes con aroma ${browning[level]}, pongas el blanco que pongas. Deja sin aroma la parte cuyo color importa.`,
+  'fragrance-speeds': ({ name, drawn }) =>
+    `${name === undefined ? 'Tu aroma acelera la masa' : `Aromas como «${name}» suelen acelerar la masa: pruébalo antes en una taza`}. Mezcla a mano y algo más frío, primero los colores, al final el aroma, el molde a mano${drawn ? '; mejor verter sin más que un dibujo que lleva tiempo' : ''}.`,
+  'fragrance-unknown': ({ text }) =>
+    `De «${text}» no sé nada: pregunta a quien vende el aroma si acelera la masa o la oscurece.`,
+  'superfat-shifted': ({ asked, comes }) =>
+    `El sobreengrasado queda en ${pc(comes)}, no en ${pc(asked)}: suma la grasa que moja los colores o que trae un líquido. Algo más blando; la sosa es la que pediste.`,
   'fragrance-limit': ({ percentOfOils }) =>
     `${pc(percentOfOils)} de aroma es mucho: mira el máximo en su certificado IFRA (jabón que se aclara, categoría 9).`,
   'additive-heats': ({ additive: id, wrapped }) =>

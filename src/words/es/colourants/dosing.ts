@@ -75,6 +75,8 @@ export const dosing: typeof en.dosing = {
       `El aceite añadido sube el sobreengrasado de esta porción de un ${plain(from)} % a un ${plain(to)} %: queda algo más blanda.`,
     'lye-thins': ({ from, to }) =>
       `El agua añadida rebaja la sosa de esta porción de un ${plain(from)} % a un ${plain(to)} %: más riesgo de ríos de glicerina si se calienta. Resta esa agua del agua de la lejía, pero deja al menos tanta agua como sosa.`,
+    'portion-small': ({ millilitres }) =>
+      `${Math.round(millilitres)} ml es muy poco para cucharas: toma lo que quede en la punta de un palillo, mojado en unas gotas, o colorea 50 ml o más.`,
     'typical-batter': () => 'Convertido con una masa típica. Con tu receta la respuesta es más precisa.',
     'premix-strength-unknown': ({ colourant }) =>
       `Nadie dice cuánto pigmento lleva este ${colourant.es}: empieza con un cuarto, compara, sube y anota lo que funcionó.`,

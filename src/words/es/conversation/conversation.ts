@@ -18,6 +18,8 @@ export const conversation: typeof en = {
   formLate: 'El formulario tarda un momento. Ábrelo con el botón.',
   formStillLate: 'El formulario aún no está listo. Pulsa otra vez el botón en unos segundos.',
   openForm: 'Abrir el formulario',
+  ownByAsk:
+    'Eso habla de lo que guardas para ti, así que aquí no lo contesto: pregúntalo con /ask, que solo ves tú.',
   notTold: v =>
     `No pude avisar al grupo sobre «${v.title}»: su canal ya no existe o está cerrado para mí. Déjame verlo, escribir en él y adjuntar archivos; el próximo aviso llegará solo, y /challenge show lo muestra ya.`,
 };

@@ -113,6 +113,7 @@ export const firstAid: typeof english = {
   ifHurt: 'Si hay alguien herido:',
   misread: '¿Te leí mal y nadie corre peligro? Pregunta otra vez con las palabras «falsa alarma».',
   share: 'Mostrarlo a todos aquí',
+  waterFirst: 'Sosa o jabón crudo en un ojo o en la piel: agua corriente ya, y después sigue leyendo.',
   which: '¿Qué pasó? Elige una, o cuéntamelo con tus palabras.',
   names: {
     ...householdFirstAid.names,

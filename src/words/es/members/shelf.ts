@@ -33,7 +33,7 @@ export const shelf: typeof en.shelf = {
   added: ({ name, grams }) =>
     grams === undefined
       ? `«${name}» ya está en tu estantería.`
-      : `${g(grams)} de «${name}» en tu estantería.`,
+      : `${leftG(grams)} de «${name}» en tu estantería.`,
   used: ({ name, taken, left }) => `Quedan ${leftG(left)} de «${name}» tras sacar ${g(taken)}.`,
   take: ({ name, grams }) => `Sacar ${g(grams)} de «${clip(name)}» de mi estantería`,
   taken: ({ name, change = 0, left = 0 }) => shelf.used({ name, taken: -change, left }),

@@ -1,0 +1,23 @@
+import type { Context } from '../../src/conversation/context.ts';
+import type { Reply } from '../../src/conversation/reply.ts';
+import { portionOutOfRange } from '../../src/engine/questions/portion-line/out-of-range.ts';
+import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
+import { wordsOf } from '../../src/engine/questions/words-of.ts';
+
+/** The "no" to a portion that was told and can be none, for which a dose by the cup would be an answer to something else. */
+export function beyondRangeReply(
+  { job, given }: Reading,
+  { question, read }: { readonly question: string; readonly read: QuestionRead },
+  { say }: Context,
+): Reply | undefined {
+  if (job !== 'dose' || given.portion !== undefined || read.facts.portion !== undefined) return undefined;
+  const refusal = portionOutOfRange(wordsOf(question));
+  if (!refusal) return undefined;
+  return {
+    kind: 'reply',
+    headline: say.refusal(refusal),
+    data: { problem: refusal.id },
+    blocks: [],
+    cautions: [],
+  };
+}
