@@ -1,6 +1,6 @@
 import { action, command, type MenuEntry } from '../../src/conversation/command.ts';
 import { picture, text } from '../../src/conversation/option.ts';
-import { whichOneFollowUps } from '../../src/conversation/typed/which-one.ts';
+import { whichOneFollowUps } from '../../src/conversation/typed/asked-again.ts';
 import { answerQuestion } from './answer.ts';
 import { askFollowUps } from './follow-ups.ts';
 

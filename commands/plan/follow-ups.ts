@@ -15,12 +15,11 @@ import {
   saveRecipe,
   type Use,
 } from '../../src/records/recipes/index.ts';
-import { useItems } from '../../src/records/shelf/index.ts';
 import type { Words } from '../../src/words/index.ts';
-import { undoChoice } from '../shelf/follow-ups.ts';
 import { type Asking, makePlan, printPlan } from './answer.ts';
 import { emptied, type FormName, fieldsOf, typedIn, unlike, wordsIn } from './forms.ts';
 import { nameSent, save } from './save.ts';
+import { take } from './take.ts';
 import { planNamesJar, whoSees } from './who-sees.ts';
 import { changed, READS } from './written.ts';
 
@@ -30,30 +29,6 @@ const shownPlan = { plan: z.string(), seen: z.string() };
 type Shown = { readonly plan: string | number; readonly seen: string | number };
 const seenIn = ({ seen }: { readonly seen?: string }): SeenBy => (seen === 'g' ? 'group' : 'asker');
 const seenAs = (seenBy: SeenBy) => (seenBy === 'group' ? 'g' : 'a');
-
-/** Takes every colour of the plan off the shelf: all of them or none, once. */
-const take = followUp({
-  seenBy: 'asker',
-  args: planId,
-  async answer({ plan: id }, context) {
-    const { say } = context;
-    const { uses } = await recentPlanOf(context.shelf, id);
-    const takings = uses.map(({ item, milligrams }) => ({ item, grams: milligrams / 1000 }));
-    const outcomes = await useItems(context.shelf, takings, context.change);
-    const notices = outcomes.flatMap(({ name, left, low }) =>
-      low && left !== undefined ? [say.shelf.low({ name, left })] : [],
-    );
-    const repeated = outcomes.some(outcome => outcome.repeated) ? [say.shelf.repeated] : [];
-    return {
-      kind: 'reply',
-      headline: say.plan.takenAll({ outcomes }),
-      data: { outcomes },
-      blocks: [...repeated, ...notices].map(notice => ({ kind: 'text', text: notice })),
-      cautions: [],
-      choices: undoChoice({ repeated: repeated.length > 0 }, context.change.cause, context),
-    };
-  },
-});
 
 /** A form, filled with what the plan says now. */
 export function formOf(

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { valuesOn } from '../engine/values-on.ts';
 import type { Phrase } from '../words/sentence.ts';
 import type { Context, Sent } from './context.ts';
 import { type DeclaredOption, declaredOptions } from './declared.ts';
@@ -89,7 +90,7 @@ export function action<Shape extends z.core.$ZodLooseShape>(declared: {
   const schema = z.object(declared.options);
   const completes: Readonly<Record<string, Completer | undefined>> = declared.completes ?? {};
   const options = declaredOptions(schema, new Set(Object.keys(completes)));
-  const read = new WeakMap<Given, z.output<typeof schema>>();
+  const read = valuesOn<Given, z.output<typeof schema>>();
   // Who sees an answer is decided by the same options as the answer: they are read once.
   const optionsIn = (given: Given): z.output<typeof schema> => {
     const known =

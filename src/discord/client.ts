@@ -5,6 +5,7 @@ import { FINISH_WITHIN_MS, within } from '../within.ts';
 import { attachmentOrigins } from './download.ts';
 import type { Answers } from './interactions.ts';
 import { INTENT_NAMES } from './invite.ts';
+import { sendRequest } from './request.ts';
 import { postingRest, REST_TIMEOUT_MS, Tally } from './rest.ts';
 import type { Watcher } from './watcher.ts';
 
@@ -68,6 +69,7 @@ export async function connect(
   log: Logger,
   watcher: Watcher = unwatched,
 ): Promise<Connection> {
+  const tally = new Tally(() => watcher.rateLimited());
   const client = new Client({
     intents: [
       ...INTENT_NAMES.map(name => GatewayIntentBits[name]),
@@ -77,11 +79,14 @@ export async function connect(
     makeCache: Options.cacheWithLimits(REMEMBERED_BY_LIBRARY),
     ...(shard && { shards: [shard.id], shardCount: shard.of }),
     allowedMentions: { parse: [] },
-    rest: { globalRequestsPerSecond: REQUESTS_PER_SECOND, timeout: REST_TIMEOUT_MS, ...(api && { api }) },
+    rest: {
+      globalRequestsPerSecond: REQUESTS_PER_SECOND,
+      timeout: REST_TIMEOUT_MS,
+      makeRequest: tally.counting(sendRequest),
+      ...(api && { api }),
+    },
   });
   guardPackets(client, log);
-  const tally = new Tally(() => watcher.rateLimited());
-  tally.listen(client.rest);
   const posting = postingRest(client, token, tally);
   let loading: Promise<Answers> | undefined;
   const answers = () => {

@@ -1,4 +1,8 @@
-import { type Client, REST, RESTEvents } from 'discord.js';
+import { type Client, REST } from 'discord.js';
+import { type Sends, sendRequest } from './request.ts';
+
+/** "Too many requests" (RFC 6585, 4). */
+const TOO_MANY = 429;
 
 /** How often the platform said "too many requests" (429) since the start. */
 export class Tally {
@@ -10,13 +14,18 @@ export class Tally {
     this.#onTooMany = onTooMany;
   }
 
-  /** Counts what one of the two lines to the platform hears. */
-  listen(rest: REST): void {
-    rest.on(RESTEvents.Response, (_, { status }) => {
-      if (status !== 429) return;
-      this.tooMany += 1;
-      this.#onTooMany();
-    });
+  /** Sends as `send` does, and counts what the platform said. Not by the library's own event, for which it copies each request. */
+  counting(send: Sends): Sends {
+    return async (url, asked) => {
+      const response = await send(url, asked);
+      if (response.status === TOO_MANY) this.#count();
+      return response;
+    };
+  }
+
+  #count(): void {
+    this.tooMany += 1;
+    this.#onTooMany();
   }
 }
 
@@ -39,7 +48,7 @@ export function postingRest(client: Client, token: string, tally: Tally): REST {
     1,
     Math.floor(POSTS_PER_SECOND / (client.options.shardCount ?? 1)),
   );
-  const rest = new REST({ api, globalRequestsPerSecond, timeout: REST_TIMEOUT_MS });
-  tally.listen(rest);
+  const makeRequest = tally.counting(sendRequest);
+  const rest = new REST({ api, globalRequestsPerSecond, timeout: REST_TIMEOUT_MS, makeRequest });
   return rest.setToken(token);
 }

@@ -3,6 +3,7 @@ import { LANGUAGES, type Language } from '../engine/language.ts';
 import { SPOONS, type Spoon } from '../engine/quantities/spoons.ts';
 import { MEASURES, type Measures } from '../engine/quantities/units.ts';
 import { remembered } from '../engine/remembered.ts';
+import { valuesOn } from '../engine/values-on.ts';
 import { preference, preferences, under } from './keys.ts';
 import { type RecordKind, read, recordKind, written } from './record.ts';
 import { drop, type Entry, put, type Store, type Write } from './store.ts';
@@ -63,7 +64,7 @@ const MOST_WISHES = 100;
 const wishesOf = remembered(member => under(preferences(member)));
 
 /** What was read of the same entries: a question asks in several places for what its store has read once. */
-const known = new WeakMap<readonly Entry[], Preferences>();
+const known = valuesOn<readonly Entry[], Preferences>();
 
 /** The member's preferences, the usual ones where they have none. */
 export async function preferencesOf(store: Store, member: string): Promise<Preferences> {

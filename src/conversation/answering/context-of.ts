@@ -1,3 +1,4 @@
+import { valuesOn } from '../../engine/values-on.ts';
 import { wordsIn } from '../../words/index.ts';
 import { type Action, type Command, isAction } from '../command.ts';
 import type { Context, Listed } from '../context.ts';
@@ -11,7 +12,7 @@ import { noteOwn } from './own-watch.ts';
 import { unknownCommand } from './task.ts';
 
 /** For what answers one question alone: who sees the answer is looked up in the same context as the answer. */
-const contexts = new WeakMap<Conversation, Context>();
+const contexts = valuesOn<Conversation, Context>();
 
 /** What a command may know while it answers; the same again for the same question in the same language. */
 export function contextOf(origin: Origin, conversation: Conversation, idempotencyKey: string): Context {

@@ -1,4 +1,5 @@
 import { remembered } from '../../engine/remembered.ts';
+import { valuesOn } from '../../engine/values-on.ts';
 import { inTimeForOne } from '../../records/in-time.ts';
 import { alone, evidenceSharedBy, mets, preferences, shelf, under } from '../../records/keys.ts';
 import { lookedAfter } from '../../records/privacy/looked-after.ts';
@@ -8,13 +9,13 @@ import type { Conversation } from '../conversation.ts';
 import type { Origin } from '../question.ts';
 
 /** Stores that are made for one question already. */
-const made = new WeakSet<Store>();
+const made = valuesOn<Store, true>();
 
 /** What most questions ask of their asker's, wherever they lead: read in one message. */
 const spansOf = remembered(member => [preferences(member), mets(member), shelf(member)].map(under));
 
 /** Whether a conversation is what {@link forOneQuestion} made. */
-export const isForOneQuestion = ({ services }: Conversation): boolean => made.has(services.store);
+export const isForOneQuestion = ({ services }: Conversation): boolean => made.get(services.store) === true;
 
 /**
  * What answers one question: its store reads preferences and shelves once, waits only so long altogether, and sets the
@@ -22,11 +23,11 @@ export const isForOneQuestion = ({ services }: Conversation): boolean => made.ha
  */
 export function forOneQuestion(conversation: Conversation, { group, at, asker }: Origin): Conversation {
   const { services } = conversation;
-  if (made.has(services.store)) return conversation;
+  if (made.get(services.store)) return conversation;
   const store = readOnce(inTimeForOne(lookedAfter(services.store, { group, at })), {
     spans: ['preference/', 'shelf/'],
     together: [...spansOf(asker.id), alone(evidenceSharedBy(group))],
   });
-  made.add(store);
+  made.set(store, true);
   return { ...conversation, services: { ...services, store } };
 }

@@ -1,3 +1,4 @@
+import { valuesOn } from '../../engine/values-on.ts';
 import { preferencesOf } from '../../records/preferences.ts';
 import type { ResponseMode, SeenBy } from '../command.ts';
 import type { Conversation } from '../conversation.ts';
@@ -11,7 +12,7 @@ import { findTask } from './task.ts';
 type Mode = ResponseMode & { readonly replaces: boolean };
 
 /** For what answers one question alone: it is asked in several places on the way. */
-const modes = new WeakMap<Conversation, Promise<Mode>>();
+const modes = valuesOn<Conversation, Promise<Mode>>();
 
 /** Who sees the answer, how fast it comes, and whether it replaces the message: known before answering. */
 export function responseModeOf(question: Question, conversation: Conversation): Promise<Mode> {

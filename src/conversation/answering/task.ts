@@ -9,7 +9,8 @@ import { holderOf } from '../follow-ups/sealed.ts';
 import type { Question } from '../question.ts';
 import type { CommandRegistry } from '../registry/registry.ts';
 import type { Form, Reply } from '../reply.ts';
-import { offerCommands, takeOrOffer, whichOneFollowUps } from '../typed/which-one.ts';
+import { whichOneFollowUps } from '../typed/asked-again.ts';
+import { offerCommands, takeOrOffer } from '../typed/which-one.ts';
 
 declare module '../../engine/refusal.ts' {
   interface Reasons {

@@ -15,6 +15,7 @@ import { isAskedGenerally } from '../../engine/questions/lye/asked-generally.ts'
 import { asksOfKeeping } from '../../engine/questions/lye/asks-of-keeping.ts';
 import { isOilLostBeforeLye } from '../../engine/questions/lye/recipe-line/oil-lost.ts';
 import { isPlainRecipe } from '../../engine/questions/lye/recipe-line/plain-recipe.ts';
+import { valuesOn } from '../../engine/values-on.ts';
 import { type Words, wordsIn } from '../../words/index.ts';
 import type { Language } from '../../words/sentence.ts';
 import { followUp } from '../command.ts';
@@ -40,7 +41,7 @@ const givenIn = (question: Question): object =>
     : question.kind === 'point'
       ? question.message
       : question.given;
-const textsOf = new WeakMap<object, readonly string[]>();
+const textsOf = valuesOn<object, readonly string[]>();
 
 /**
  * Every free text of a question, each once: what a member typed into options, form fields and lines, and the message
@@ -109,7 +110,7 @@ function readOne(text: string): readonly Emergency[] {
 const isOnlyWhiff = (text: string, told: readonly Emergency[]): boolean =>
   told.every(({ id }) => id === 'hydrogen-sulfide') && isUltramarineWhiff(text);
 
-const readings = new WeakMap<readonly string[], readonly (readonly Emergency[])[]>();
+const readings = valuesOn<readonly string[], readonly (readonly Emergency[])[]>();
 
 /** What each text tells. A question is looked at more than once on its way; it is read once. */
 function readEach(texts: readonly string[]): readonly (readonly Emergency[])[] {

@@ -1,13 +1,12 @@
-import { z } from 'zod';
 import { Refusal } from '../../engine/refusal.ts';
-import { type AskedLine, askedLineOf, keepAskedLine } from '../../records/asked/index.ts';
-import { type Action, followUp } from '../command.ts';
+import { type AskedLine, keepAskedLine } from '../../records/asked/index.ts';
+import type { Action } from '../command.ts';
 import type { Context } from '../context.ts';
 import type { Given } from '../question.ts';
 import type { Choice, Form, Reply } from '../reply.ts';
 import { answeredPlainly, readAs } from './answered-plainly.ts';
+import { againForAsker, againForGroup, plainGiven } from './asked-again.ts';
 import { lineOf } from './line-of.ts';
-
 import {
   givenRespelt,
   optionWith,
@@ -208,53 +207,3 @@ export async function offerCommands(
     })),
   );
 }
-
-/** What was given without its files: those cannot be kept. */
-export const plainGiven = (given: Given): AskedLine['given'] =>
-  Object.fromEntries(
-    Object.entries(given).filter(
-      (entry): entry is [string, string | number | boolean] => typeof entry[1] !== 'object',
-    ),
-  );
-
-const args = { line: z.string(), at: z.string().transform(Number) };
-
-type Pressed = { readonly line: string; readonly at: number };
-
-const pressed = async (args: Pressed, context: Context) => {
-  const { command, given } = await lineMeant(args, context);
-  return context.run(command, given);
-};
-
-/** What was unclear may turn out to be a jar of the asker's. */
-const meansJar = async (args: Pressed, context: Context): Promise<boolean> => {
-  const { command, given } = await lineMeant(args, context);
-  return context.namesJar(command, given);
-};
-
-/** The command that was asked, with the candidate that was pressed in place of what was unclear. */
-async function lineMeant({ line, at }: Pressed, context: Context) {
-  const kept = await askedLineOf(context.shelf, line);
-  const { option, replaces, candidates, command } = kept;
-  const by = candidates[at];
-  // Without an option it is the command that was unclear.
-  if (option === undefined && by !== undefined) return { command: by, given: kept.given };
-  const value = option === undefined ? undefined : kept.given[option];
-  const given =
-    option === undefined || by === undefined || typeof value !== 'string'
-      ? kept.given
-      : { ...kept.given, [option]: replaced(value, replaces ?? value, by) };
-  return { command, given };
-}
-
-const againForGroup = followUp({
-  seenBy: 'group',
-  pace: 'slow',
-  args,
-  namesJar: meansJar,
-  answer: pressed,
-});
-const againForAsker = followUp({ seenBy: 'asker', pace: 'slow', args, answer: pressed });
-
-/** The buttons of "which one?"; one command registers them for all. */
-export const whichOneFollowUps = { again: againForGroup, 'again-alone': againForAsker };

@@ -29,7 +29,13 @@ const colourAt =
     };
   };
 
-/** Places, 0 to 1, that part a line of colours into steps of equal length, CIEDE2000 added up over short pieces. */
+/** A whole line of colours shorter than this (CIEDE2000) is one colour: what is left are the rounding errors of the arithmetic. */
+export const ONE_COLOUR = 1e-6;
+
+/**
+ * Places, 0 to 1, that part a line of colours into steps of equal length, CIEDE2000 added up over short pieces; evenly
+ * spaced ones on a line of {@link ONE_COLOUR}.
+ */
 export function placesAlong(at: (place: number) => Lab, count: number): readonly number[] {
   const lengths = [0];
   let before = at(0);
@@ -39,6 +45,7 @@ export function placesAlong(at: (place: number) => Lab, count: number): readonly
     before = next;
   }
   const whole = lengths.at(-1)!;
+  if (whole < ONE_COLOUR) return Array.from({ length: count }, (_, step) => step / (count - 1));
   return Array.from({ length: count }, (_, step) => {
     const wanted = (whole * step) / (count - 1);
     const piece = Math.max(

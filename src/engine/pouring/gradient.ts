@@ -2,7 +2,7 @@ import { type ColourJar, opticsOfJar } from '../colour/jars/jar.ts';
 import { barLab } from '../colour/mixing/bar.ts';
 import { baseSoap, type ShadeShare } from '../colour/mixing/base-soap.ts';
 import { colourDifference, hexOfLab, type Lab } from '../colour/spectra/cielab.ts';
-import { placesAlong } from '../palettes/even-steps.ts';
+import { ONE_COLOUR, placesAlong } from '../palettes/even-steps.ts';
 
 /** One pot of coloured batter: grams of each jar per 100 g of batter; none for plain batter. */
 export type Pot = readonly { readonly jar: ColourJar; readonly grams: number }[];
@@ -71,7 +71,7 @@ const chordsOf = (labs: readonly Lab[]): readonly number[] =>
 function evened(shares: readonly number[], at: (share: number) => Lab): readonly number[] {
   const chords = chordsOf(shares.map(at));
   const whole = chords.reduce((sum, chord) => sum + chord, 0);
-  if (!(whole > 0)) return shares;
+  if (whole < ONE_COLOUR) return shares;
   const ends = [0];
   for (const chord of chords) ends.push(ends.at(-1)! + chord);
   return shares.map((share, step) => {

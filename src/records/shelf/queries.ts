@@ -1,4 +1,5 @@
 import { nearestNamed } from '../../engine/text/names/own-names.ts';
+import { valuesOn } from '../../engine/values-on.ts';
 import { pick } from './names.ts';
 import type { LedgerLine, Shelf, ShelfItem } from './shelf.ts';
 import { type ItemSnapshot, readLedger, readShelf } from './snapshot.ts';
@@ -6,7 +7,7 @@ import { type ItemSnapshot, readLedger, readShelf } from './snapshot.ts';
 const byName = new Intl.Collator('en', { sensitivity: 'base', numeric: true });
 
 /** What was put in order of the same snapshots: one question asks for them in several places. */
-const inOrder = new WeakMap<readonly ItemSnapshot[], readonly ShelfItem[]>();
+const inOrder = valuesOn<readonly ItemSnapshot[], readonly ShelfItem[]>();
 
 /** Every item, in the order of their names. */
 export async function listShelf(shelf: Shelf): Promise<readonly ShelfItem[]> {

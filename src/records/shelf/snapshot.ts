@@ -1,4 +1,5 @@
 import { remembered } from '../../engine/remembered.ts';
+import { valuesOn } from '../../engine/values-on.ts';
 import { anonymous, StoreFailure } from '../failure.ts';
 import { ledgerLine, shelf as shelfKey, under } from '../keys.ts';
 import { orSetAside, type RecordKind, read, readable } from '../record.ts';
@@ -31,7 +32,7 @@ export const toMilligrams = (grams: number) => Math.round(grams * 1000);
 const pageSize = 5000;
 
 /** What was made of the same entries: a question asks in several places for what its store has read once. */
-const assembled = new WeakMap<readonly Entry[], readonly ItemSnapshot[]>();
+const assembled = valuesOn<readonly Entry[], readonly ItemSnapshot[]>();
 
 const NOTHING: readonly ItemSnapshot[] = [];
 /** Asked for in several places of most answers. */

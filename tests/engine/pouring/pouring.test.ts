@@ -159,6 +159,8 @@ test('from a colour to the same one every step is that colour', () => {
     expect(share).toBeLessThanOrEqual(1);
     expect(deltaE).toBeCloseTo(0, 9);
   }
+  // Nothing tells one place from another: the pots are mixed in even parts, from all of the first to all of the second.
+  expect(steps.map(({ share }) => share)).toEqual([0, 1 / 3, 2 / 3, 1]);
 });
 
 test.each(['blue', '', ';', 'blue 50%, white 2', 'blue .', Array(9).fill('blue 1').join(', ')])(

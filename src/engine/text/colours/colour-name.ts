@@ -2,9 +2,6 @@ import { parseColour } from '../../quantities/colour.ts';
 import { excerpt } from '../../quantities/excerpt.ts';
 import { refuse, unlessRefused } from '../../refusal.ts';
 import { nearestNames } from '../names/closest-name.ts';
-import { wordMeant } from '../spelling/respelt.ts';
-import { COMMON_WORDS } from '../spelling/trade-words.ts';
-import { wordSpeller } from '../spelling/word-speller.ts';
 import { comparedIn, longestName, turnedIn } from './colour-comparisons.ts';
 import { hexOf, openNames } from './colour-lists.ts';
 import {
@@ -21,6 +18,7 @@ import {
   shiftOf,
   thingOfHue,
 } from './colour-shades.ts';
+import { corrected, FILLERS, inSingular } from './colour-slips.ts';
 import { COLOUR_WORDS } from './colour-words.ts';
 import {
   FOLDED_WORDS,
@@ -40,13 +38,6 @@ export type NamedColour = {
 const MOST_WORDS = 14;
 /** Degrees of hue (CIELAB) beyond which a thing is not what a hue's name is said of. */
 const ANOTHER_HUE = 60;
-
-/** Words that say nothing about which colour is meant. */
-const FILLERS = new Set(
-  fold(
-    'a an the my mi de del el la los las un una color colour colored coloured shade tone tono tipo like como as of in en and y kinda kind sort bit idk just plain solo soap jabon bar bars please pls por favor want quiero i it its that this something algo one real really super mas muy que sea con with w for para look looks looking ugly feo not no choc chip side inside the mostly medio tirando',
-  ).split(' '),
-);
 
 const ALMOST = /\b(?:almost|casi|nearly)\s+(\p{L}+)/u;
 
@@ -73,37 +64,6 @@ function huedThing(words: readonly string[]): Found | undefined {
   const things = names.filter(({ name }) => !isHue(name));
   return hues.length === 1 && things.length > 0 ? thingOfHue(hues[0]!.name, things) : undefined;
 }
-
-/** Single words of the trade that a slip may be meant for. */
-const KNOWN: ReadonlySet<string> = new Set([...FOLDED_WORDS.keys()].flatMap(name => name.split(' ')));
-const spelt = wordSpeller(new Set([...KNOWN].filter(word => word.length > 3)), COMMON_WORDS);
-
-/** The words with their slips put right where a word is no colour's as it stands. */
-function corrected(words: readonly string[]): readonly string[] {
-  return words.map(word => {
-    // What the open lists name is a thing of its own: a beech is no beach.
-    if (KNOWN.has(word) || FILLERS.has(word) || openNames().has(word)) return word;
-    const right = wordMeant(word) ?? spelt.meant(word);
-    // A short word with another first letter is another word: "gorse" is no horse.
-    const isFar = right !== undefined && right[0] !== word[0] && word.length < 8;
-    // Short words are near too many things: "molde" is no mole.
-    const isShort = word.length < 6 && right !== undefined && !isColourWord(right);
-    return right === undefined || isFar || isShort || !KNOWN.has(right) ? word : right;
-  });
-}
-
-/** "las puertas azules", "lemons": a plural that no name has is read in the singular. */
-const inSingular = (said: string): string =>
-  FOLDED_WORDS.has(said.replace(/s$/u, '')) ? said.replace(/s$/u, '') : singularWords(said);
-const singularWords = (said: string): string =>
-  said
-    .split(' ')
-    .map(word =>
-      FOLDED_WORDS.has(word) || !word.endsWith('s') || word.length < 5
-        ? word
-        : ([word.slice(0, -1), word.slice(0, -2)].find(one => FOLDED_WORDS.has(one)) ?? word),
-    )
-    .join(' ');
 
 const written = (text: string): string | undefined => unlessRefused(() => parseColour(text));
 
