@@ -1,0 +1,34 @@
+import type { Context } from '../../src/conversation/context.ts';
+import { colourantsMeant } from '../../src/engine/colourants/find.ts';
+import { bleeds } from '../../src/engine/colourants/holding-hues.ts';
+import { type AskedOfIt, askedIn } from '../../src/engine/questions/leaning/before.ts';
+import type { Reading } from '../../src/engine/questions/read.ts';
+import type { Words } from '../../src/words/index.ts';
+
+/** What is asked of a colourant in a sentence of its own; undefined where its name means none or several. */
+export function ofThing(asked: AskedOfIt, item: string, say: Words): string | undefined {
+  const [meant, ...others] = colourantsMeant(item);
+  if (!meant || others.length > 0) return undefined;
+  const name = meant.names[say.language];
+  return asked === 'bleeds'
+    ? say.leaning.bleeds({ name, does: bleeds(meant) })
+    : say.leaning.light({ name, light: meant.light });
+}
+
+/** Of a mica without a list its coat decides. */
+const NO_LIST = 'mica-unknown-coat';
+
+/** What a check says first where light, bleeding or an unlisted mica is asked about; undefined for every other question. */
+export function askedOfThing(
+  { command }: Reading,
+  question: string,
+  { item }: Readonly<Record<string, string>>,
+  { say }: Context,
+): { readonly headline: string; readonly of?: AskedOfIt } | undefined {
+  if (command !== 'colourant check' || item === undefined) return undefined;
+  const of = askedIn(question);
+  const headline = of && ofThing(of, item, say);
+  if (of && headline !== undefined) return { headline, of };
+  const [meant] = colourantsMeant(item);
+  return meant?.id === NO_LIST ? { headline: say.leaning.micaCoat } : undefined;
+}
