@@ -5,15 +5,18 @@ import { type AskedOfIt, askedIn } from '../../src/engine/questions/leaning/befo
 import type { Reading } from '../../src/engine/questions/read.ts';
 import type { Words } from '../../src/words/index.ts';
 
-/** What is asked of a colourant in a sentence of its own; undefined where its name means none or several. */
+/** What is asked of a colourant in a sentence of its own; undefined where its name means none, or several that differ in that. */
 export function ofThing(asked: AskedOfIt, item: string, say: Words): string | undefined {
-  const [meant, ...others] = colourantsMeant(item);
-  if (!meant || others.length > 0) return undefined;
-  const name = meant.names[say.language];
+  const meant = colourantsMeant(item);
+  const [first, ...others] = meant;
+  const isAlike = new Set(meant.map(one => (asked === 'bleeds' ? bleeds(one) : one.light))).size === 1;
+  if (!first || !isAlike) return undefined;
+  const name = others.length === 0 ? first.names[say.language] : capital(item);
   return asked === 'bleeds'
-    ? say.leaning.bleeds({ name, does: bleeds(meant) })
-    : say.leaning.light({ name, light: meant.light });
+    ? say.leaning.bleeds({ name, does: bleeds(first) })
+    : say.leaning.light({ name, light: first.light });
 }
+const capital = (name: string) => name.replace(/^\p{Ll}/u, letter => letter.toUpperCase());
 
 /** Of a mica without a list its coat decides. */
 const NO_LIST = 'mica-unknown-coat';

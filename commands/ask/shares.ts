@@ -59,6 +59,9 @@ async function sharesReply({ grams, of, parts, colours }: SharesAsked, context: 
   return {
     ...first!,
     headline: say.ask.eachShare({ parts, grams: each, of: say.quantities[of], dose: first!.headline }),
-    blocks: [{ kind: 'text', text: others.map(one => one.headline).join('\n'), firm: true }, ...first!.blocks],
+    blocks: [
+      { kind: 'text', text: others.map(one => one.headline).join('\n'), firm: true },
+      ...first!.blocks,
+    ],
   };
 }

@@ -1,6 +1,6 @@
 import { unaccented } from '../text/unaccented.ts';
-import type { Colourant } from './colourant.ts';
 import { colourantById } from './catalogue.ts';
+import type { Colourant } from './colourant.ts';
 
 /*
  * Of each hue the one colourant that makers reach for since neither lye nor light moves it; common practice (no source). A true red is the one

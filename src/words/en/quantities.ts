@@ -21,7 +21,10 @@ export const quantities = {
   ...measures,
   /** An amount as it was typed, in this language’s words for what it is of. */
   typed: (amount: string) =>
-    measures.typed(amount).replace(/ de aceites?$/u, ' oils').replace(/ de masa$/u, ' batter'),
+    measures
+      .typed(amount)
+      .replace(/ de aceites?$/u, ' oils')
+      .replace(/ de masa$/u, ' batter'),
   strengths,
   /** How deep a colour is, as it was asked for. */
   strength: (strength: Strength): string => {

@@ -19,7 +19,10 @@ const UNITS = 'tazas, cda, cdta, ml, l, fl oz, g, kg, oz o lb';
 export const quantities: typeof en.quantities = {
   ...measures,
   typed: (amount: string) =>
-    measures.typed(amount).replace(/ (?:of )?oils?$/u, ' de aceites').replace(/ (?:of )?batter$/u, ' de masa'),
+    measures
+      .typed(amount)
+      .replace(/ (?:of )?oils?$/u, ' de aceites')
+      .replace(/ (?:of )?batter$/u, ' de masa'),
   strengths,
   strength: strength => {
     switch (strength.by) {

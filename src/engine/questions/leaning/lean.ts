@@ -291,7 +291,12 @@ function ofItsThing(aspect: Aspect, before: Ran, text: string): Lean {
         job: 'survives-lye',
         command: 'colourant check',
         given: { item: thing },
-        asked: aspect === 'bleeds' ? 'bleeds' : aspect === 'holds' && askedIn(text) === 'fades' ? 'fades' : undefined,
+        asked:
+          aspect === 'bleeds'
+            ? 'bleeds'
+            : aspect === 'holds' && askedIn(text) === 'fades'
+              ? 'fades'
+              : undefined,
       });
     case 'how-much':
       return run({ job: 'dose', command: 'dose', given: { colourant: thing, ...portion } });
