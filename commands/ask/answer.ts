@@ -12,8 +12,10 @@ import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { wordCount } from '../../src/engine/text/word-count.ts';
 import { whiffCautions } from '../../src/presenting/whiff.ts';
 import { listShelf } from '../../src/records/shelf/index.ts';
+import { askedOfThing } from './asked-of-thing.ts';
 import { barredReading } from './barred.ts';
 import { beyondRangeReply } from './beyond-range.ts';
+import { asksOfContest, contestReply } from './contest.ts';
 import { doubtReply } from './doubt.ts';
 import {
   elsewhereReply,
@@ -23,6 +25,7 @@ import {
   outsideReply,
 } from './elsewhere.ts';
 import { givesWay } from './gives-way.ts';
+import { hueReply } from './hue-answer.ts';
 import { keepLines } from './kept-lines.ts';
 import { backToBefore, leanedReply, stillHurtReply } from './leaning.ts';
 import { lyeAnswer } from './lye.ts';
@@ -34,6 +37,7 @@ import { planLacks, withColours, withPortions } from './plan-lacks.ts';
 import { answered, shownAsReply } from './run-reading.ts';
 import { scentReply } from './scents.ts';
 import { severalJarsReply } from './several-jars.ts';
+import { colourSumReply } from './shares.ts';
 import { survivalReply } from './survival.ts';
 import { techniqueReply } from './technique.ts';
 import { choicesOf, notes, understoodBlock, usedCorrections } from './understood.ts';
@@ -98,6 +102,11 @@ async function answerOf(asked: Asked, context: Context): Promise<Reply> {
 /** The answer to a question that needs nothing from before. */
 async function standingAlone({ question, photo }: Asked, own: Questioned, context: Context): Promise<Reply> {
   const read = own.restore(readQuestion(inOrder(own.text).ordered));
+  const hue = photo ? undefined : await hueReply(question, read, context);
+  if (hue) return hue;
+  const sum = photo ? undefined : await colourSumReply(question, context);
+  if (sum) return sum;
+  if (!photo && asksOfContest(question)) return await contestReply(context);
   const idea = photo ? undefined : await paletteIdeaReply(question, read, context);
   if (idea) return idea;
   const working = photo ? undefined : await techniqueReply(question, read, context);
@@ -169,16 +178,19 @@ async function standingAlone({ question, photo }: Asked, own: Questioned, contex
     ...(isDoubtful && { firm: true }),
   };
   const choices = choicesOf(others, context);
+  const asked = askedOfThing(reading, question, textsOf(given), context);
   const data = {
     understood: {
       job: reading.job,
       command: reading.command,
       given: textsOf(given),
+      ...(asked?.of && { asked: asked.of }),
       facts: withColours(read.facts, reading, question),
       corrections: usedCorrections(read, given),
     },
   };
-  const answer = await answered(reading, { question, given, read, context, lacks });
+  const ran = await answered(reading, { question, given, read, context, lacks });
+  const answer = asked ? { ...ran, headline: asked.headline } : ran;
   if (!ofLye && !barred && isGuessedColour(answer, reading, { question, read }))
     return nearestOr(await unsureWithReadings(question, read, context));
   await keepLines(lines, context);

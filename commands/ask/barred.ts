@@ -19,7 +19,7 @@ const OILS_AND_STRENGTH = /\boils,? (?=pastels?\b)/giu;
 const SOFT_PASTEL = /\bsoft pastel\b(?!s| (?:sticks?|chalks?|crayons?|pencils?|set|powder))/giu;
 /** "Smells like old crayons", "quede como pintura": what something is likened to is not in it. */
 const LIKENED =
-  /\b(?:smell\w*|stink\w*|look\w*|hue?l\w*|parece\w*|qued[ae]\w*)(?: \p{L}+)? (?:like|of|a|como)(?: \p{L}+){1,2}/giu;
+  /\b(?:smell\w*|stink\w*|look\w*|hue?l\w*|parece\w*|qued[ae]\w*|sali\w*|salen?|came out|comes out|turned out)(?: \p{L}+)? (?:like|of|a|como)(?: \p{L}+){1,2}/giu;
 /** "Soap and not make-up": what it is told not to be. */
 const DENIED =
   /\b(?:(?:and|y|e|but|pero) (?:not|no(?: es)?)|rather than|que no es)(?: (?:a|an|un|una))? \p{L}+/giu;

@@ -11,6 +11,7 @@ import { isOfLye, type Laid } from '../../src/engine/questions/leaning/before.ts
 import type { Slots } from '../../src/engine/questions/leaning/slots.ts';
 import { cut } from '../../src/engine/text/cut.ts';
 import { quoted } from '../../src/engine/text/lines/option-line.ts';
+import { ofThing } from './asked-of-thing.ts';
 import { askFollowUps } from './follow-ups.ts';
 import { keepLines } from './kept-lines.ts';
 import { topicReply } from './matter.ts';
@@ -51,6 +52,7 @@ export async function leanedRun(
         command: laid.command,
         given: textsOf(given),
         leans: true,
+        ...(laid.asked && { asked: laid.asked }),
         ...(laid.wish !== undefined && { facts: { target: { text: laid.wish } } }),
       },
     },
@@ -142,6 +144,8 @@ function wetWith(answer: Reply, { say }: Context): Reply | undefined {
 
 /** Lye is told with the whole recipe that it is of. */
 function headlineOf({ headline, data }: Reply, laid: Laid, { say }: Context): string {
+  if (laid.asked && laid.given.item !== undefined && !('problem' in data))
+    return ofThing(laid.asked, laid.given.item, say) ?? headline;
   if (!isOfLye(laid) || 'problem' in data) return headline;
   const { oils = '', superfat } = laid.given;
   return say.leaning.recipe({ oils, superfat, headline });

@@ -2,23 +2,33 @@ import type { Context } from '../../src/conversation/context.ts';
 import { firstAidReply } from '../../src/conversation/first-aid/first-aid.ts';
 import type { Block, Reply } from '../../src/conversation/reply.ts';
 import { lineOf } from '../../src/conversation/typed/line-of.ts';
+import type { EmergencyId } from '../../src/engine/hazards/index.ts';
 import { type Before, isOfLye } from '../../src/engine/questions/leaning/before.ts';
 import { FOR_ALL, type Lack, type Lean, leanOf } from '../../src/engine/questions/leaning/lean.ts';
-import { isStillHurt, pointsBack } from '../../src/engine/questions/leaning/points-back.ts';
+import { asksForAcid, isStillHurt, pointsBack } from '../../src/engine/questions/leaning/points-back.ts';
 import { namesOilOf } from '../../src/engine/questions/leaning/recipe.ts';
 import type { Slots } from '../../src/engine/questions/leaning/slots.ts';
 import type { Questioned } from '../../src/engine/questions/own-jars.ts';
 import { wordCount } from '../../src/engine/text/word-count.ts';
 import { preferencesOf } from '../../src/records/preferences.ts';
+import { contestReply } from './contest.ts';
 import { partReply } from './leaned-part.ts';
 import { leanedRun } from './leaned-run.ts';
 import { cautions, topicReply } from './matter.ts';
+import { techniqueAnswer } from './technique-answer.ts';
 
 /** The first aid of before once more, where a turn still tells of it: nothing is looked up for that. */
 export function stillHurtReply(question: string, context: Context): Reply | undefined {
   const before = context.lately?.before(context)?.last;
-  return before?.kind === 'emergency' && isStillHurt(question) ? aidAgain(before, context) : undefined;
+  if (before?.kind !== 'emergency' || !isStillHurt(question)) return undefined;
+  const again = aidAgain(before, context);
+  return ON_SKIN.has(before.ids[0]!) && asksForAcid(question)
+    ? { ...again, headline: context.say.leaning.noVinegar }
+    : again;
 }
+
+/** Where acid is reached for first. */
+const ON_SKIN: ReadonlySet<EmergencyId> = new Set(['lye-skin']);
 
 /** The answer to a turn that leans on the one before, with the jars of its asker under names that every reader knows; undefined where it stands alone. */
 export async function leanedReply(
@@ -44,6 +54,12 @@ async function answered(lean: Lean, before: Before | undefined, asked: Asked): P
       return await leanedRun(lean.readings, { unit: lean.unit, context });
     case 'matter':
       return topicReply(lean.id, context);
+    case 'technique':
+      return techniqueAnswer(lean.id, '', context);
+    case 'scent':
+      return scentFor(lean.grams, context);
+    case 'contest':
+      return await contestReply(context);
     case 'again':
       return await again(before, asked);
     case 'part':
@@ -57,6 +73,16 @@ async function answered(lean: Lean, before: Before | undefined, asked: Asked): P
 }
 
 const isRecipe = (before: Before | undefined): boolean => before?.kind === 'command' && isOfLye(before);
+
+/** Share of the oils that a scent mostly is; common practice, its own sheet sets the limit. */
+const SCENT_SHARE = 0.03;
+/** How much scent so many grams of oils take, above what is said of scents. */
+function scentFor(oils: number, context: Context): Reply {
+  const told = techniqueAnswer('scent-amount', '', context);
+  const grams = context.say.plan.figure(oils * SCENT_SHARE, 3);
+  const headline = context.say.leaning.scentFor({ grams, oils: context.say.plan.figure(oils, 4) });
+  return { ...told, headline, blocks: [{ kind: 'text', text: told.headline }, ...told.blocks] };
+}
 
 /** Which cups and spoons the figures are in. */
 async function cupsTold({ store, asker, say }: Context): Promise<Reply> {

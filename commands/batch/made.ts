@@ -12,9 +12,10 @@ import { parseBase, USUAL_BASE } from '../../src/engine/colour/reading/base-text
 import { parseMix } from '../../src/engine/colour/reading/mix-text.ts';
 import { colourantsNamed } from '../../src/engine/colourants/find.ts';
 import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
+import { usualStrength } from '../../src/engine/dosing/amount-in-portion.ts';
 import type { Dose } from '../../src/engine/dosing/request.ts';
 import { excerpt } from '../../src/engine/quantities/excerpt.ts';
-import type { WantedStrength } from '../../src/engine/quantities/strength.ts';
+import type { ToldStrength } from '../../src/engine/quantities/strength.ts';
 import type { Measures } from '../../src/engine/quantities/units.ts';
 import { Refusal, refuse } from '../../src/engine/refusal.ts';
 import { fold } from '../../src/engine/text/fold.ts';
@@ -85,7 +86,8 @@ export async function plannedBy(
         const jar = read.jars[at]![which]!;
         if (!asSaid) return fromDose(dose, jar, grams, say);
         const { strength } = read.request.portions[at]!.colours[which]!.asked;
-        return colourSaid(jar, strength, { grams, measures, say });
+        const said = strength.by === 'usual' ? usualOf(jar.colourant) : strength;
+        return colourSaid(jar, said, { grams, measures, say });
       }),
     })),
     plan: { ...plan, colours: read.colours },
@@ -126,10 +128,15 @@ function fromDose(dose: Dose, jar: Jar, batterGrams: number, say: Words): JarCol
   };
 }
 
+const usualOf = (colourant: Jar['colourant']): ToldStrength => ({
+  by: 'name',
+  name: usualStrength(colourant),
+});
+
 /** A colour as its maker says that it went into so many grams of batter. */
 function colourSaid(
   jar: Jar,
-  dose: WantedStrength,
+  dose: ToldStrength,
   { grams, measures, say }: { readonly grams: number; readonly measures: Measures; readonly say: Words },
 ): JarColour {
   const spoon = spooned(jar, measures);

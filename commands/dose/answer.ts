@@ -5,6 +5,7 @@ import { oilGramsFor } from '../../src/engine/batch/fit.ts';
 import { fillPortions } from '../../src/engine/batch/portions/portions.ts';
 import { batterOfPot } from '../../src/engine/batch/portions/pot.ts';
 import { makeRecipe } from '../../src/engine/batch/recipe.ts';
+import type { Colourant } from '../../src/engine/colourants/colourant.ts';
 import { type Batter, TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
 import { answerDose } from '../../src/engine/dosing/answer.ts';
 import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
@@ -32,7 +33,7 @@ import { type DoseOptions, jarsMeant, readColours } from './asked.ts';
 import { takeChoice } from './follow-ups.ts';
 import { inMillilitres } from './in-a-mould.ts';
 import { lawOf } from './law.ts';
-import { otherFigures } from './other-figures.ts';
+import { otherFigures, untoldStrength } from './other-figures.ts';
 import { keepPlain, plainAnswer } from './plain-answers.ts';
 
 const isOwn = ({ item }: Jar): boolean => item !== undefined;
@@ -76,7 +77,14 @@ export async function doseReply(given: DoseOptions, context: Context): Promise<R
     say,
   );
   const [first] = doses;
-  const others = first && !high ? otherFigures(asked, { dose: first.dose, portion, batter: pot }, say) : '';
+  const others =
+    first && !high
+      ? otherFigures(
+          asked,
+          { colourant: (jars[0] as Jar).colourant, dose: first.dose, portion, batter: pot },
+          say,
+        )
+      : '';
   const reply: Reply = {
     kind: 'reply',
     headline: `${headline}${others}`,
@@ -97,7 +105,7 @@ export async function doseReply(given: DoseOptions, context: Context): Promise<R
     ],
     cautions: [...notes.cautions, ...doseCautions(withoutCatalogueLye(answer.cautions, jars), say)],
     choices: doses.flatMap(({ dose }, index) => takeChoice(jars[index] as Jar, dose, context)),
-    next: nextOf(asked, ends?.low ?? asked.portion, say),
+    next: nextOf(asked, { seen: ends?.low ?? asked.portion, colourant: (jars[0] as Jar).colourant }, say),
     most: MOST_DOSE_WORDS,
   };
   if (!jars.some(isOwn) && isNothing(notes)) keepPlain(asked, { measures, say, reply });
@@ -136,14 +144,19 @@ function headlineOf(
 }
 
 /** The colour to see, of a range in its lower end, and the same in another strength. */
-function nextOf({ with: others, ...asked }: DoseOptions, seen: string, say: Words): readonly Next[] {
+function nextOf(
+  { with: others, ...asked }: DoseOptions,
+  { seen, colourant: kind }: { readonly seen: string; readonly colourant: Colourant },
+  say: Words,
+): readonly Next[] {
   const given = Object.fromEntries(
     [...Object.entries(asked), ...others.map((one, at) => [`with-${at + 1}`, one] as const)].filter(
       (entry): entry is [string, string] => entry[1] !== undefined,
     ),
   );
-  const { colourant, strength } = asked;
-  const isNamed = strength !== undefined && Object.hasOwn(say.quantities.strengths, strength);
+  const { colourant } = asked;
+  const strength = asked.strength ?? untoldStrength(asked, kind) ?? 'full';
+  const isNamed = strength !== 'full' && Object.hasOwn(say.quantities.strengths, strength);
   const named = isNamed ? `${colourant} ${strength}` : colourant;
   return [
     {
@@ -153,7 +166,7 @@ function nextOf({ with: others, ...asked }: DoseOptions, seen: string, say: Word
     {
       label: say.folds.next.otherStrength,
       lines: Object.entries(say.quantities.strengths)
-        .filter(([value]) => value !== (strength ?? 'full'))
+        .filter(([value]) => value !== strength)
         .map(([value, label]) => ({ label, line: lineOf('dose', { ...given, strength: value }) })),
     },
   ];

@@ -7,7 +7,12 @@ import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
 import type { DoseAsked } from '../../src/engine/dosing/request.ts';
 import type { Portion } from '../../src/engine/quantities/amount.ts';
 import { excerpt } from '../../src/engine/quantities/excerpt.ts';
-import { parseStrength, splitStrength, type WantedStrength } from '../../src/engine/quantities/strength.ts';
+import {
+  parseStrength,
+  splitStrength,
+  USUAL,
+  type WantedStrength,
+} from '../../src/engine/quantities/strength.ts';
 import { MEASURES, type Measures } from '../../src/engine/quantities/units.ts';
 import { Refusal, refuse } from '../../src/engine/refusal.ts';
 import { remembered } from '../../src/engine/remembered.ts';
@@ -21,8 +26,6 @@ declare module '../../src/engine/refusal.ts' {
     'premix-carrier-twice': { readonly premix: string; readonly carrier: string };
   }
 }
-
-const FULL: WantedStrength = { by: 'name', name: 'full' };
 
 /** What a dose is asked for with: the options of the command. */
 export type DoseOptions = {
@@ -101,11 +104,11 @@ async function findColoured(asked: string, measures: Measures, shelf: Shelf): Pr
   const whole = await findJar(shelf, asked).catch(orUnread);
   if (strength)
     return !(whole instanceof Refusal) && whole.item
-      ? { jar: whole, strength: FULL }
+      ? { jar: whole, strength: USUAL }
       : { jar: await findJar(shelf, rest), strength };
-  if (!(whole instanceof Refusal)) return { jar: whole, strength: FULL };
+  if (!(whole instanceof Refusal)) return { jar: whole, strength: USUAL };
   if (!/\d/u.test(asked)) throw whole;
-  const { name, dose } = readPart(asked, measures);
+  const { name, dose = USUAL } = readPart(asked, measures);
   return name === asked.trim() ? Promise.reject(whole) : { jar: await findJar(shelf, name), strength: dose };
 }
 

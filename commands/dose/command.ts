@@ -29,8 +29,8 @@ export default command(
         { reads: 'portion' },
       ),
       strength: text({
-        en: 'Tint, pastel, medium, full, or teaspoons per cup. Full unless you say',
-        es: 'Toque, pastel, medio, pleno, o cucharaditas por taza. Pleno si no dices nada',
+        en: 'Tint, pastel, medium, full, or teaspoons per cup. What is usual unless you say',
+        es: 'Toque, pastel, medio, pleno, o cucharaditas por taza. Lo usual si no dices nada',
       }).optional(),
       carrier: text({
         en: 'What you want to wet it in: water, oil or glycerin',

@@ -87,8 +87,8 @@ function keepUnderstood(
   data: object,
   { services: { lately } }: Conversation,
 ): void {
-  const before = lately && understoodIn(asked, data);
-  if (before) lately.keep(asked, before);
+  const given = 'given' in asked ? asked.given.question : undefined;
+  lately?.keep(asked, understoodIn(asked, data), typeof given === 'string' ? given : '');
 }
 
 /** How much of what one call may take is waited for what a member prefers: a sound store says it in a few ms. */

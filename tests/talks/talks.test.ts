@@ -1,16 +1,18 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { openTalk, type Reply, type Talk, understoodOf } from './talking.ts';
 
 /*
- * Talks that another hand wrote, who has seen neither code nor rules, with what a good answer says first and what none may say. `reads`: what a
+ * Talks that other hands wrote, who have seen neither code nor rules, with what a good answer says first and what none may say. `reads`: what a
  * turn is read as where its answer is right or useful by that; a turn without it is answered wrongly or uselessly still. `firstRun` counts the
- * turns of the talks that were put aside, run once; “readAlone” those of the version that read each turn by itself.
+ * later turns from the talk `from` on, run once; “readAlone” those of the version that read each turn by itself.
  */
 
 type Turn = { readonly text: string; readonly good: string; readonly never: string; readonly reads?: object };
 type Talks = {
   readonly firstRun: {
+    /** Number of the first talk that is counted, from 1. */
+    readonly from: number;
     readonly turns: number;
     readonly right: number;
     readonly useful: number;
@@ -19,8 +21,14 @@ type Talks = {
   };
   readonly talks: readonly { readonly language: 'en' | 'es'; readonly turns: readonly Turn[] }[];
 };
-const file = new URL('postwoman-and-two-friends.json', import.meta.url);
-const { firstRun, talks } = JSON.parse(readFileSync(file, 'utf8')) as Talks;
+const folder = new URL('.', import.meta.url);
+const sets = readdirSync(folder)
+  .filter(name => name.endsWith('.json'))
+  .sort()
+  .map(name => ({
+    name: name.replace('.json', ''),
+    ...(JSON.parse(readFileSync(new URL(name, folder), 'utf8')) as Talks),
+  }));
 
 let talk: Talk;
 beforeAll(async () => {
@@ -38,21 +46,28 @@ function readAs(reply: Reply): object {
   return 'outside' in others ? { outside: true } : { command, given };
 }
 
-describe.each(
-  talks.map(({ language, turns }, at) => ({ name: `${at + 1}: ${turns[0]?.text}`, at, language, turns })),
-)('talk $name', ({ at, language, turns }) => {
+const all = sets.flatMap(({ name: writer, talks }) =>
+  talks.map(({ language, turns }, at) => ({
+    name: `${at + 1} of ${writer}: ${turns[0]?.text}`,
+    channel: `${writer} ${at}`,
+    language,
+    turns,
+  })),
+);
+
+describe.each(all)('talk $name', ({ channel, language, turns }) => {
   test('every turn whose answer was found good is read as it was', async () => {
     const read: (object | undefined)[] = [];
     for (const { text, reads } of turns) {
-      const answer = await talk.say(text, { channel: `talk ${at}`, language });
+      const answer = await talk.say(text, { channel, language });
       read.push(reads && readAs(answer));
     }
     expect(read).toEqual(turns.map(({ reads }) => reads));
   });
 });
 
-test('the turns of the first run are counted each once', () => {
-  const { turns, right, useful, askedBack, wrong } = firstRun;
+test.each(sets)('the turns of the first run of $name are counted each once', ({ firstRun, talks }) => {
+  const { from, turns, right, useful, askedBack, wrong } = firstRun;
   expect(right + useful + askedBack + wrong).toBe(turns);
-  expect(talks.slice(45).flatMap(one => one.turns.slice(1))).toHaveLength(turns);
+  expect(talks.slice(from - 1).flatMap(one => one.turns.slice(1))).toHaveLength(turns);
 });

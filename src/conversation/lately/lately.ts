@@ -1,4 +1,5 @@
 import type { Before, Talk } from '../../engine/questions/leaning/before.ts';
+import { subjectAfter } from '../../engine/questions/leaning/subject.ts';
 import type { Origin } from '../question.ts';
 
 /** Where somebody asks: what another member asks there, or the same one elsewhere, is another talk. */
@@ -24,7 +25,8 @@ type Kept = {
 export type Lately = {
   /** What the question before this one was understood as; undefined where none was asked here in the last half hour. */
   readonly before: (place: Place) => Talk | undefined;
-  readonly keep: (place: Place, before: Before) => void;
+  /** `words`: what was asked; of it only what it names is kept. `before`: undefined where it was not understood. */
+  readonly keep: (place: Place, before: Before | undefined, words?: string) => void;
   /** Forgets all that a member asked, anywhere; tells how much that was. */
   readonly forget: (member: string) => number;
   /** All that is remembered of a member at a time, ms since 1970 UTC. */
@@ -59,7 +61,7 @@ export function openLately(): Lately {
       const kept = freshIn(place);
       return kept?.id === place.id ? kept.earlier : kept?.talk;
     },
-    keep(place, before) {
+    keep(place, before, words = '') {
       const { id, at, group, channel, asker } = place;
       const key = placeOf(place);
       const known = talks.get(key);
@@ -67,8 +69,15 @@ export function openLately(): Lately {
       if (known && known.at > at) return;
       const fresh = freshIn(place);
       const earlier = fresh?.id === id ? fresh.earlier : fresh?.talk;
+      const subject = subjectAfter(earlier?.subject, {
+        text: words,
+        ran: before?.kind === 'command' ? before : undefined,
+      });
+      // What names nothing and was not understood leaves the talk as it was.
+      if (before === undefined && (!subject?.isFresh || earlier?.last.kind === 'emergency')) return;
       talks.delete(key);
-      const talk: Talk = { last: before, ran: before.kind === 'command' ? before : earlier?.ran };
+      const last = before ?? ({ kind: 'open' } as const);
+      const talk: Talk = { last, ran: last.kind === 'command' ? last : earlier?.ran, subject };
       talks.set(key, { member: asker.id, group, channel, id, at, talk, earlier });
       dropOld(at);
     },

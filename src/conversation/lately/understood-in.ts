@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { EMERGENCY_IDS } from '../../engine/hazards/index.ts';
 import { JOBS } from '../../engine/questions/jobs.ts';
-import type { Before } from '../../engine/questions/leaning/before.ts';
+import { ASKED_OF_IT, type Before } from '../../engine/questions/leaning/before.ts';
 import { LYE_TOPIC_ORIGINS, type LyeTopic } from '../../engine/questions/lye/topic.ts';
 import { NAMED_ANSWERS } from '../../engine/questions/technique/parts.ts';
 import { isTechnique } from '../../engine/questions/technique/topic.ts';
@@ -30,6 +30,7 @@ const understood = z.object({
     lye: z.string().optional(),
     job: z.enum(JOBS).optional().catch(undefined),
     command: z.string().optional(),
+    asked: z.enum(ASKED_OF_IT).optional().catch(undefined),
     given: z.record(z.string(), z.string()).optional(),
     facts: z.object({ target: z.object({ text: z.string() }).optional().catch(undefined) }).optional(),
   }),
@@ -70,12 +71,14 @@ function ofRead({
   job,
   command,
   given = {},
+  asked,
   facts,
 }: z.infer<typeof understood>['understood']): Before | undefined {
   // A technique that is answered from near lye is told by what was said of lye.
   if (lye !== undefined && isTopic(lye)) return { kind: 'matter', id: lye };
   if (technique !== undefined && isTechnique(technique))
     return { kind: 'technique', id: technique, ...(named && { named }) };
+  if (command === 'challenge list') return { kind: 'contest' };
   if (command === undefined || !LEANT_ON.has(command) || Object.keys(given).length === 0) return undefined;
-  return { kind: 'command', job, command, given, wish: facts?.target?.text };
+  return { kind: 'command', job, command, given, wish: facts?.target?.text, ...(asked && { asked }) };
 }

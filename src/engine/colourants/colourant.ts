@@ -1,5 +1,6 @@
 import type { Names } from '../language.ts';
 import type { Band, Origin } from '../origin.ts';
+import type { StrengthName } from '../quantities/strength.ts';
 
 /** What a colourant is made of, as far as it decides dose, wetting and behaviour. */
 export type ColourantKind =
@@ -51,7 +52,12 @@ export type Colourant = {
   /** Of the loose powder in a level spoon, g/ml: varies twofold between jars, hence the band. */
   readonly bulkDensity: Band;
   /** Level US teaspoons per US cup of raw batter. */
-  readonly dose: { readonly fullTspPerCup: number; readonly ceilingTspPerCup: number };
+  readonly dose: {
+    readonly fullTspPerCup: number;
+    readonly ceilingTspPerCup: number;
+    /** What most begin with where it is less than full colour. */
+    readonly usual?: StrengthName;
+  };
   /** Where a law holds the dose below what would colour best. */
   readonly legal?: LegalCap;
   /** Liquids it may be wetted in, the usual one first. */

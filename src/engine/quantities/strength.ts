@@ -17,10 +17,16 @@ export type Strength =
   | { readonly by: 'pound-of-oils'; readonly tspPerPound: number };
 
 /**
- * How deep a colour is wanted in one portion: a strength, which holds for a portion of any size, or so much of what is in
+ * How deep a colour is said to be in one portion: a strength, which holds for a portion of any size, or so much of what is in
  * the jar, in the whole of this one.
  */
-export type WantedStrength = Strength | { readonly by: 'amount'; readonly amount: Amount };
+export type ToldStrength = Strength | { readonly by: 'amount'; readonly amount: Amount };
+
+/** The same, or what is usual of that colourant. */
+export type WantedStrength = ToldStrength | { readonly by: 'usual' };
+
+/** Nothing was said of how deep. */
+export const USUAL: WantedStrength = { by: 'usual' };
 
 declare module '../refusal.ts' {
   interface Reasons {

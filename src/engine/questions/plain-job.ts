@@ -18,6 +18,9 @@ const OF_SOMETHING_ELSE =
   /(?<!\p{L})(?:left|have|has|got|stock|queda\p{L}*|tengo|hay|sobra\p{L}*|cost\p{L}*|price|cuesta|vale|lye|naoh|koh|sosa|lejia|superfat|water|agua|long|tiempo|time|weigh\p{L}*|pesa\p{L}*|gave|used|use[ds]|took|bought|grams? is|gramos son)(?!\p{L})/u;
 const BEST =
   /^(?:(?:what(?:s| is)?|which(?: is)?|cual es|que es) )?(?:the |a |el |la |un |una )?(?:best|good|nicest|mejor|buen|buena) (\p{L}+(?: \p{L}+)?)(?: (?:please|pls|in soap|for soap|en jabon|para jabon|porfa))? ?\??$/u;
+/** "Is oxide green toxic": whether it may be used, and nothing is compared. */
+const SAFE =
+  /^(?:is|are|es|son) (?:the |el |la )?[\p{L} ]{3,40} (?:toxic|poisonous|dangerous|harmful|toxic[oa]s?|peligros[oa]s?|venenos[oa]s?) ?\??$/u;
 /** Of a kind that is named without which one, all are dosed alike. */
 const DOSED_ALIKE: ReadonlySet<string | undefined> = new Set(['clay', 'arcilla']);
 
@@ -44,6 +47,8 @@ export function plainJobOf(read: Words, things: readonly NamedThing[]): PlainJob
     if (of !== undefined && words.every(word => BESIDE.test(word) || isNamed(word)))
       return { job: 'dose', of };
   }
+  if (SAFE.test(text.trim()) && things.length === 1 && thing!.colourants.length > 0)
+    return { job: 'survives-lye', of: thing!.text };
   const best = BEST.exec(text.trim())?.[1];
   if (best !== undefined && isColourWord(foldedColour(best))) return { job: 'mix', of: best };
   const hue = things.length === 0 ? hueAlone(words) : undefined;

@@ -93,6 +93,6 @@ export function underLaw<C extends Dosed>(
   const most = legalTspPerCup(legal, Math.max(gramsPerMillilitre, colourant.bulkDensity.high));
   const { fullTspPerCup, ceilingTspPerCup } = colourant.dose;
   if (most >= ceilingTspPerCup) return colourant;
-  const dose = { fullTspPerCup: Math.min(fullTspPerCup, most), ceilingTspPerCup: most };
+  const dose = { ...colourant.dose, fullTspPerCup: Math.min(fullTspPerCup, most), ceilingTspPerCup: most };
   return { ...colourant, dose, legal };
 }

@@ -10,7 +10,7 @@ const { quantity } = measures;
 
 const UNITS = 'cups, Tbsp, tsp, ml, l, fl oz, g, kg, oz or lb';
 
-const strengths = {
+export const strengths = {
   tint: 'tint',
   pastel: 'pastel',
   medium: 'medium',
@@ -19,6 +19,12 @@ const strengths = {
 
 export const quantities = {
   ...measures,
+  /** An amount as it was typed, in this language’s words for what it is of. */
+  typed: (amount: string) =>
+    measures
+      .typed(amount)
+      .replace(/ de aceites?$/u, ' oils')
+      .replace(/ de masa$/u, ' batter'),
   strengths,
   /** How deep a colour is, as it was asked for. */
   strength: (strength: Strength): string => {

@@ -7,7 +7,7 @@ import { amountTold } from './amount-told.ts';
 const { plain, mixed } = numbersIn('es');
 const measures = measuresIn('es', { tablespoon: 'cda', teaspoon: 'cdta', of: 'de' });
 const { quantity } = measures;
-const strengths: Readonly<Record<StrengthName, string>> = {
+export const strengths: Readonly<Record<StrengthName, string>> = {
   tint: 'toque',
   pastel: 'pastel',
   medium: 'medio',
@@ -18,6 +18,11 @@ const UNITS = 'tazas, cda, cdta, ml, l, fl oz, g, kg, oz o lb';
 
 export const quantities: typeof en.quantities = {
   ...measures,
+  typed: (amount: string) =>
+    measures
+      .typed(amount)
+      .replace(/ (?:of )?oils?$/u, ' de aceites')
+      .replace(/ (?:of )?batter$/u, ' de masa'),
   strengths,
   strength: strength => {
     switch (strength.by) {

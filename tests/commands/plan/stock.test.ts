@@ -34,7 +34,7 @@ describe('the shelf behind a plan', () => {
   test('is looked at, and one press takes every colour off, once', async () => {
     const { member } = room;
     await member.run('/shelf add', { item: 'Lagoon', amount: '40 g', colourant: 'ultramarine blue' });
-    await member.run('/shelf add', { item: 'Sunrise', amount: '12 g', colourant: 'gold mica' });
+    await member.run('/shelf add', { item: 'Sunrise', amount: '6 g', colourant: 'gold mica' });
     const alone = await plan(withJars);
     expect(alone.ephemeral).toBe(true);
     expect(alone.text).toMatch(/“Lagoon”: .* needed, 40 g there/);

@@ -39,7 +39,11 @@ const row = z.strictObject({
   density: band,
   bulkDensity: band,
   dose: z
-    .strictObject({ fullTspPerCup: z.number().positive(), ceilingTspPerCup: z.number().positive().max(4) })
+    .strictObject({
+      fullTspPerCup: z.number().positive(),
+      ceilingTspPerCup: z.number().positive().max(4),
+      usual: z.enum(['pastel', 'medium']).optional(),
+    })
     .refine(dose => dose.fullTspPerCup <= dose.ceilingTspPerCup, 'a full dose stays at or below its ceiling'),
   carriers: z.array(carrier).min(1),
   dishTestDecides: z.boolean(),

@@ -1,6 +1,7 @@
 import { readPart } from '../../colour/reading/mix-text.ts';
 import { refuseNoColour } from '../../hazards/colours/no-colour.ts';
 import { plainText, readDecimal } from '../../quantities/number.ts';
+import { USUAL } from '../../quantities/strength.ts';
 import { MEASURES, type Measures } from '../../quantities/units.ts';
 import { refuse } from '../../refusal.ts';
 import { sharesPhrase } from '../../text/amounts/share-phrases.ts';
@@ -91,7 +92,7 @@ function readColour(piece: string, measures: Measures | undefined): ColourAsk {
   refuseNoColour(piece);
   const wetted = /^(.+?)\s+(?:in|en)\s+(.+)$/iu.exec(piece);
   const carrier = wetted ? parseWetting(wetted[2]!, measures) : undefined;
-  const { name, dose } = readPart(wetted?.[1] ?? piece, measures ?? MEASURES.us);
+  const { name, dose = USUAL } = readPart(wetted?.[1] ?? piece, measures ?? MEASURES.us);
   return { text: name, strength: dose, carrier };
 }
 

@@ -2,12 +2,7 @@ import { leadingAmount, tailNamed } from '../../batch/leading-amount.ts';
 import { parseAmount } from '../../quantities/amount.ts';
 import { excerpt } from '../../quantities/excerpt.ts';
 import { plainText } from '../../quantities/number.ts';
-import {
-  parseStrength,
-  type Strength,
-  splitStrength,
-  type WantedStrength,
-} from '../../quantities/strength.ts';
+import { parseStrength, type Strength, splitStrength, type ToldStrength } from '../../quantities/strength.ts';
 import type { Measures } from '../../quantities/units.ts';
 import { Refusal, refuse } from '../../refusal.ts';
 
@@ -22,7 +17,7 @@ declare module '../../refusal.ts' {
 /** One colourant of a mix as it is written: an amount is in the whole portion, a strength is whatever the portion. */
 export type WrittenPart = {
   readonly name: string;
-  readonly dose: WantedStrength;
+  readonly dose: ToldStrength;
 };
 
 /** More colourants than this in one portion are mud. */
@@ -58,7 +53,10 @@ export function parseMix(
   const parts = joined(pieces, measures);
   if (parts.length === 0) refuse('mix-empty', {});
   if (parts.length > MOST_PARTS) refuse('mix-too-many', { most: MOST_PARTS });
-  return parts.map(piece => readPart(piece, measures, isName));
+  return parts.map(piece => {
+    const { name, dose = FULL } = readPart(piece, measures, isName);
+    return { name, dose };
+  });
 }
 
 /** `1 Tbsp + 1/4 tsp gold mica` is one colourant: an amount alone goes with what follows it. */
@@ -74,12 +72,12 @@ function joined(pieces: readonly string[], measures: Measures): readonly string[
   return before === '' ? parts : [...parts, before];
 }
 
-/** One colourant of a mix, as in {@link parseMix}. Throws its Refusals. */
+/** One colourant of a mix, as in {@link parseMix}, without a dose where none is said. Throws its Refusals. */
 export function readPart(
   piece: string,
   measures: Measures,
   isName: (text: string) => boolean = () => false,
-): WrittenPart {
+): Partial<WrittenPart> & Pick<WrittenPart, 'name'> {
   const last = doseLast(piece, measures);
   if (last) return last;
   const first = STRENGTH_FIRST.exec(piece);
@@ -91,7 +89,7 @@ export function readPart(
     return { name: named(name, piece), dose: { by: 'amount', amount: head.amount } };
   }
   const split = splitStrength(piece);
-  return { name: named(split.rest, piece), dose: split.strength ?? FULL };
+  return { name: named(split.rest, piece), ...(split.strength && { dose: split.strength }) };
 }
 
 /** `red 40 lake at 1 1/2 tsp`: the longest tail that is a dose; names may hold numbers too. */

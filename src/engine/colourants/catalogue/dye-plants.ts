@@ -65,7 +65,8 @@ export const dyePlants: readonly Colourant[] = [
     ),
     ci: ['73000'],
     inci: 'Indigofera Tinctoria Leaf Powder',
-    dose: { fullTspPerCup: 0.25, ceilingTspPerCup: 0.5 },
+    // “1/8 to 1/4 tsp to 500 g of oils”: more goes navy and stains (common practice, no source).
+    dose: { fullTspPerCup: 0.25, ceilingTspPerCup: 0.5, usual: 'pastel' },
     alkali: { behaviour: 'stable' },
     light: 'fades-slowly',
     hex: '#2e3a5f',

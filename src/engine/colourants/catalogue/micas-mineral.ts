@@ -7,7 +7,8 @@ export const mica = {
   kind: 'mica',
   density: { low: 2.8, typical: 3.1, high: 3.4 },
   bulkDensity: { low: 0.2, typical: 0.32, high: 0.45 },
-  dose: { fullTspPerCup: 1, ceilingTspPerCup: 1 },
+  // A teaspoon and a half to 500 g of oils where makers say “about 1 tsp, 2 for a strong colour” (common practice, no source).
+  dose: { fullTspPerCup: 1, ceilingTspPerCup: 1, usual: 'medium' },
   carriers: ['oil', 'water', 'glycerin'],
   dishTestDecides: false,
   alkali: { behaviour: 'stable' },

@@ -7,7 +7,8 @@ export const plant = {
   ci: [],
   density: { low: 1.3, typical: 1.4, high: 1.5 },
   bulkDensity: { low: 0.3, typical: 0.45, high: 0.6 },
-  dose: { fullTspPerCup: 1, ceilingTspPerCup: 2 },
+  // “About 1 tsp to 500 g of oils”, where full colour is three (common practice, no source).
+  dose: { fullTspPerCup: 1, ceilingTspPerCup: 2, usual: 'medium' },
   carriers: ['oil', 'water', 'glycerin'],
   dishTestDecides: false,
   light: 'fades',

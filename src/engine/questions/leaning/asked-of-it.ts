@@ -79,6 +79,8 @@ const ASPECTS: readonly (readonly [Aspect, RegExp])[] = [
   [
     'comes-back',
     whole(
+      `(?:and )?(?:how (?:do|can|could|should) (?:i|we|you) )?(?:get|take|wash|clean|wipe) (?:rid of )?${IT}(?: (?:off|out|away))?(?: how)?`,
+      `(?:y )?como (?:lo|la|los|las|se) (?:quito|quita|saco|saca|elimino|elimina)`,
       `${WILL} (?:${IT} )?(?:come back|go away|go|get better|come right|come out|recover|improve|wear off|even out|disappear|sort itself out)(?: (?:in the cure|with cure|as it cures|on its own|by itself|again|in time))?`,
       `(?:can|could) (?:i|we) (?:still )?(?:save|fix|rescue|use|sell|keep|gift|give) (?:${IT})`,
       `(?:is it|are they|is that|is this) (?:ruined|lost|salvageable|fixable|spoiled|a goner|a write off)`,
@@ -108,7 +110,9 @@ const ASPECTS: readonly (readonly [Aspect, RegExp])[] = [
       `(?:a )?(?:que|cual) (?:temperatura|temp)(?: (?:es|seria|uso|debe ser))?`,
       'que tan caliente(?: (?:se pone|esta|queda))?',
       `how (?:hot|warm|cold) (?:does|will|should|is|can) ${IT} ?(?:get|be|go)?`,
-      `(?:in |en )?(?:grados )?(?:fahrenheit|celsius|centigrad(?:e|os))`,
+      `(?:(?:and |y )?(?:in|en) )?(?:grados |degrees )?(?:fahrenheit|celsius|centigrad(?:e|os)|f|c)`,
+      'how hot (?:it|does it|will it) get',
+      'cuanto se calienta',
     ),
   ],
   [
@@ -145,9 +149,9 @@ const ASPECTS: readonly (readonly [Aspect, RegExp])[] = [
   [
     'bleeds',
     whole(
-      `(?:${WILL} )?(?:${IT} )?(?:bleed|bleeds|stain|stains|run|rub off|migrate|wander|leak|dye)(?: (?:into|in|my|the|on|onto|a|off)?(?: (?:white|towels?|flannels?|skin|hands?|lather|suds|washcloth|bath|tub|other colou?rs?|next layer|layers?|the|my|white|bits?|face ?cloth))*)?`,
+      `(?:${WILL} )?(?:${IT} )?(?:bleed|bleeds|stain|stains|run|rub off|migrate|wander|leak|dye)(?: (?:into|in|my|the|on|onto|a|off)?(?: (?:white|towels?|flannels?|cloths?|cloth|skin|hands?|lather|suds|washcloths?|bath|tub|sink|other colou?rs?|colou?rs?|next layer|layers?|swirls?|the|my|bits?|base|part|half|rest|face ?cloths?|\\p{L}+ (?:one|layer|part|swirl|bit)))*)?`,
       `(?:${WILL} )?(?:my |the )?(?:lather|suds|foam|bubbles) (?:be |turn |go |come out |get )?(?:pink|red|blue|green|black|grey|gray|colou?red|purple|orange|yellow|brown)`,
-      `(?:se )?(?:mancha|destine|desti\u00f1e|sangra|corre|migra|pinta|tine)(?: (?:la|el|las|los|mucho|lo|a|en|asi|piel|toallas?|espuma|blanco|manos|manopla|otros?|colores))*`,
+      `(?:se )?(?:mancha|sangra|corre|migra|pinta|tine)(?: (?:la|el|las|los|mucho|lo|a|en|asi|piel|toallas?|espuma|blanco|manos|manopla|otros?|colores))*`,
       `(?:la )?espuma (?:sale|queda|saldra|quedara|sera) (?:\\p{L}+)`,
     ),
   ],
@@ -155,6 +159,7 @@ const ASPECTS: readonly (readonly [Aspect, RegExp])[] = [
     'holds',
     whole(
       `(?:${WILL} )?(?:${IT} )?(?:(?:not |wont )?(?:fade|fades|last|lasts|hold|holds|survive|survives|stay|stays|keep|turn|change|morph|go|bear|stand)|stable|lye (?:safe|stable|proof)|colou?r ?fast|light ?fast)(?: (?:up|its colou?r|colou?r|well|bright|green|blue|pink|red|purple|yellow|orange|brown|grey|the lye|lye|true|out|ok|okay|like that|much|gel|the gel))*${END}`,
+      `(?:con|en) (?:el |la )?(?:sol|luz|tiempo) (?:se )?(?:va|ira|pierde|destine|quita|aguanta|dura)`,
       `(?:est[ae]|es[ae]) ${POWDER}(?: (?:si|me))? (?:sirve|aguanta|vale|dura|se puede)(?: (?:para jabon|en jabon|con la sosa))?`,
       `(?:is|does|will|can i use) (?:this|that) ${POWDER}(?: (?:work|hold|ok|okay|lye safe|safe|survive|stable|in soap))*`,
       `(?:is|are) (?:${IT} )(?:lye ?(?:safe|stable|proof)|stable|colou?r ?fast|light ?fast)`,
@@ -193,6 +198,10 @@ const ASPECTS: readonly (readonly [Aspect, RegExp])[] = [
       `(?:can|could|should|do|must) i (?:mix|wet|put|stir|disperse|make) (?:${IT} )?(?:in|with|into|up with|up in)?(?: (?:a bit of |some |the |plain )?(?:oil|water|glycerin(?:e)?|batter|first|what))*`,
       `(?:what|how) (?:do|should|can|shall) i (?:mix|wet|disperse|put|dissolve) (?:${IT})(?: (?:in|into|with|in first))?`,
       `(?:in|with) (?:oil or water|water or oil)`,
+      `(?:i )?(?:wet|mix|dissolve|disperse|stir) ${IT} (?:with|in|into) what`,
+      `(?:do|should|must) i wet ${IT}(?: first| before(?:hand)?)?`,
+      `(?:${IT} )?(?:en|con) que (?:lo |la |se )?(?:deshago|deshace|moja)`,
+      `(?:lo|la|los|las) (?:mojo|humedezco|disuelvo|deshago)(?: (?:antes|primero))?`,
       `(?:did you mean |is that |do you mean )?(?:in )?(?:oil or water|water or oil)`,
       `(?:con|en) que (?:lo|la) (?:mezclo|disuelvo|mojo|humedezco|diluyo|pongo)`,
       `(?:lo|la|los|las|se) (?:puedo |puede )?(?:mezclo|mezclar|disuelvo|disolver|mojo|mojar|humedecer|diluyo|diluir|pongo|echo)(?: (?:con|en) (?:el |la )?(?:agua|aceite|glicerina|que))?(?: o (?:en |con )?(?:el |la )?(?:agua|aceite|glicerina))?`,

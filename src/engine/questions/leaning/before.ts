@@ -1,8 +1,10 @@
 import type { EmergencyId } from '../../hazards/index.ts';
+import { unaccented } from '../../text/unaccented.ts';
 import type { Job } from '../jobs.ts';
 import type { LyeTopic } from '../lye/topic.ts';
 import type { NamedAnswer } from '../technique/parts.ts';
 import type { Technique } from '../technique/topic.ts';
+import type { Subject } from './subject.ts';
 
 /** A command that a question was answered with, and its options as texts. */
 export type Ran = {
@@ -13,7 +15,13 @@ export type Ran = {
   readonly given: Readonly<Record<string, string>>;
   /** The colour that the question wished for beside them, in its own words. */
   readonly wish?: string | undefined;
+  /** What was asked of its thing, where its answer says that first. */
+  readonly asked?: AskedOfIt | undefined;
 };
+
+/** What of a colourant is told in a sentence of its own: whether it wanders, whether light takes it. */
+export const ASKED_OF_IT = ['bleeds', 'fades'] as const;
+export type AskedOfIt = (typeof ASKED_OF_IT)[number];
 
 /** What the question before was understood as: all that a later one can lean on. */
 export type Before =
@@ -26,7 +34,11 @@ export type Before =
       readonly words?: string | undefined;
     }
   | { readonly kind: 'matter'; readonly id: LyeTopic }
-  | { readonly kind: 'emergency'; readonly ids: readonly EmergencyId[] };
+  | { readonly kind: 'emergency'; readonly ids: readonly EmergencyId[] }
+  /** Of the group’s contest. */
+  | { readonly kind: 'contest' }
+  /** It was not understood, but named what it is about. */
+  | { readonly kind: 'open' };
 
 /** A command with what was changed in it, as it is run. */
 export type Laid = Omit<Ran, 'kind'>;
@@ -35,4 +47,20 @@ export type Laid = Omit<Ran, 'kind'>;
 export const isOfLye = ({ command, given }: Laid): boolean => command === 'plan' && given.oils !== undefined;
 
 /** What a talk holds: what was understood last, and the last command in it, which a matter in between leaves as it was. */
-export type Talk = { readonly last: Before; readonly ran: Ran | undefined };
+export type Talk = {
+  readonly last: Before;
+  readonly ran: Ran | undefined;
+  readonly subject?: Subject | undefined;
+};
+
+const OF_LIGHT =
+  /(?<!\p{L})(?:fade\p{L}*|sunlight|sun|windowsill|over time|sol|la luz|con el tiempo|destin\p{L}*|desvanec\p{L}*|decolor\p{L}*)(?!\p{L})/u;
+const OF_BLEEDING =
+  /(?<!\p{L})(?:bleed\p{L}*|stain\p{L}*|facecloth|washcloth|flannel|sangra\p{L}*|migra\p{L}*|mancha\p{L}*)(?!\p{L})/u;
+
+/** Whether it is light or bleeding that a question about a colourant asks of; undefined for lye and all else. Pure. */
+export function askedIn(question: string): AskedOfIt | undefined {
+  const text = unaccented(question).toLowerCase();
+  if (/(?<!\p{L})(?:lye|sosa|soda|lejia)(?!\p{L})/u.test(text)) return undefined;
+  return OF_BLEEDING.test(text) ? 'bleeds' : OF_LIGHT.test(text) ? 'fades' : undefined;
+}

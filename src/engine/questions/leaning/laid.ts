@@ -1,4 +1,6 @@
 import { colourantsMeant } from '../../colourants/find.ts';
+import { usualStrength } from '../../dosing/amount-in-portion.ts';
+import { STRENGTH_SHARES, type StrengthName } from '../../quantities/strength.ts';
 import { unaccented } from '../../text/unaccented.ts';
 import type { Laid } from './before.ts';
 import { isOfLye } from './before.ts';
@@ -56,10 +58,16 @@ const DARKER: Readonly<Record<string, string>> = {
 /** Deeper than full colour, which its ceiling may cap. */
 const BEYOND = '150% of full';
 
-function strengthLaid(before: string | undefined, { depth, strength }: Slots): string | undefined {
+/** The strength that a dose was told at: the usual one of its colourant where none was said. */
+const strengthOf = ({ given: { strength, colourant } }: Laid): string => {
+  const [meant] = colourant === undefined || strength !== undefined ? [] : colourantsMeant(colourant);
+  return strength ?? (meant ? usualStrength(meant) : 'full');
+};
+
+function strengthLaid(before: string, { depth, strength }: Slots): string | undefined {
   if (strength !== undefined) return strength === 'double' ? '200%' : strength === 'half' ? '50%' : strength;
   if (depth === undefined) return undefined;
-  return depth === 'lighter' ? (LIGHTER[before ?? 'full'] ?? 'tint') : (DARKER[before ?? 'full'] ?? BEYOND);
+  return depth === 'lighter' ? (LIGHTER[before] ?? 'tint') : (DARKER[before] ?? BEYOND);
 }
 
 const given = (laid: Laid, changes: Readonly<Record<string, string | undefined>>): Laid | undefined => {
@@ -73,7 +81,7 @@ const isForeignToDose = ({ percent, towards, region, named }: Slots): boolean =>
 
 const dose: Change = (laid, slots) => {
   if (isForeignToDose(slots)) return undefined;
-  const { colourant, portion, strength } = laid.given;
+  const { colourant, portion } = laid.given;
   const name = nameLaid(colourant, slots);
   // A hue that the kind has not is a colour that is wished for; grey is little black.
   const isPale =
@@ -84,7 +92,7 @@ const dose: Change = (laid, slots) => {
   return given(laid, {
     colourant: name,
     portion: portionLaid(portion, slots),
-    strength: strengthLaid(strength, slots),
+    strength: strengthLaid(strengthOf(laid), slots),
     carrier: slots.carrier,
   });
 };
@@ -205,6 +213,13 @@ const CHANGES: Readonly<Record<string, Change>> = {
   'shelf use': shelf,
 };
 
+/** Share of full colour that a dose whose strength nobody told is at. */
+const shareOf = (before: Laid): number => {
+  const name = strengthOf(before);
+  return isStrengthName(name) ? STRENGTH_SHARES[name] : 1;
+};
+const isStrengthName = (name: string): name is StrengthName => Object.hasOwn(STRENGTH_SHARES, name);
+
 /**
  * The command of before with what the turn changes; undefined where it has no place for that. Two where the turn may mean either: half of a
  * dose is half the batter or half the colour. Pure.
@@ -215,7 +230,7 @@ export function laidOver(before: Laid, slots: Slots): readonly Laid[] | undefine
   if (!laid) return undefined;
   const isEither = before.command === 'dose' && slots.times !== undefined && slots.amount === undefined;
   const strong = isEither
-    ? given(before, { strength: `${Math.round(100 * slots.times!)}% of full` })
+    ? given(before, { strength: `${Math.round(100 * shareOf(before) * slots.times!)}% of full` })
     : undefined;
   return strong && before.given.strength === undefined ? [laid, strong] : [laid];
 }

@@ -1,12 +1,14 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import type { LyeTopic } from '../lye/topic.ts';
+import { amountOf } from '../portion-line/amount-at.ts';
 import type { Technique } from '../technique/topic.ts';
 import { type Aspect, aspectIn } from './asked-of-it.ts';
-import { type Before, isOfLye, type Laid, type Ran, type Talk } from './before.ts';
+import { askedIn, type Before, isOfLye, type Laid, type Ran, type Talk } from './before.ts';
 import { laidOver } from './laid.ts';
 import { type Opened, openedTurn } from './plain.ts';
-import { addedOil, swappedOil } from './recipe.ts';
+import { addedOil, gramsOf, swappedOil } from './recipe.ts';
 import { type Slots, slotsOf } from './slots.ts';
+import { colourantOf, holderNamed } from './subject.ts';
 import { fineTurn, languageTurn, oilTurn, swapTurn } from './turns.ts';
 
 /** What a turn that leans on nothing that is kept lacks: what is asked back for. */
@@ -22,6 +24,12 @@ export type Lean =
   | { readonly kind: 'matter'; readonly id: LyeTopic }
   /** The same once more, in the language that was asked for. */
   | { readonly kind: 'again' }
+  /** What is said of working with colour. */
+  | { readonly kind: 'technique'; readonly id: Technique }
+  /** How much scent goes with so many grams of oils. */
+  | { readonly kind: 'scent'; readonly grams: number }
+  /** More of the group’s contest. */
+  | { readonly kind: 'contest' }
   /** "Ok": nothing is asked. */
   | { readonly kind: 'fine' }
   | { readonly kind: 'asks'; readonly lacks: Lack; readonly slots?: Slots };
@@ -46,7 +54,13 @@ export function leanOf(typed: string, talk: Talk | undefined): Lean | undefined 
   if (before && ONLY_LYE.test(turn.text) && !isHarm(before)) return { kind: 'matter', id: 'spooned-lye' };
   const slots = slotsOf(turn);
   const byAspect = aspectIn(turn.text);
-  if (before?.kind === 'command') return overCommand(before, slots, byAspect);
+  if (talk && before) {
+    const apart =
+      besideLean(turn.text, talk, slots) ?? ofSubject({ text: turn.text, aspect: byAspect, slots }, talk);
+    if (apart) return apart;
+  }
+  if (before?.kind === 'command') return overCommand(before, { slots, aspect: byAspect, text: turn.text });
+  if (before?.kind === 'open' || before?.kind === 'contest') return undefined;
   if (before && byAspect) return { kind: 'part', of: byAspect };
   if (before && slots) return overMatter(before, talk?.ran, slots);
   if (before) return undefined;
@@ -64,6 +78,91 @@ const TELLS_OF_MINE =
 /** "The purple that you spoke of": nobody remembers it. */
 const SAID_BEFORE =
   /^(?:the|that|el|la|los|las)(?: \p{L}+){1,2}(?: es[ae])?(?: one)?(?: (?:that|which|que|q))? (?:(?:you|u) (?:said|told|mentioned)|(?:me )?dijiste|mencionaste)(?!\p{L})/u;
+
+const CONTEST_TURN =
+  /(?<!\p{L})(?:put in|put|enter\p{L}*|send|submit|won|win|winner|prize|rules?|vote|judges?|bars?|two|2|both|mand\p{L}*|enviar|gan[oa]\p{L}*|premio|reglas?|votar?|dos|pastillas?|particip\p{L}*)(?!\p{L})/u;
+/** What may be poured in the place of water. */
+const LIQUID_INSTEAD =
+  /^(?:(?:with|use|using|con|usar|uso) )?(?:goat |coconut )?(?:milk|beer|wine|coffee|tea|aloe(?: juice)?|leche(?: de (?:cabra|coco))?|cerveza|vino|cafe|te)(?: (?:for|instead of|en vez del?|en lugar del?)(?: the| el)? (?:water|agua)| instead)?$/u;
+const MEANT_LYE_WATER =
+  /^(?:in|en|with|con) (?:the |el |la )?(?:lye(?: water)?|water|agua(?: con| de)?(?: la)?(?: sosa| lejia)?|sosa|lejia)(?: (?:i meant?|i said|quise decir|queria decir|digo|me referia))?$/u;
+const IS_LIQUID = /^(?:coffee|tea|milk|beer|wine|cafe|te|leche|cerveza|vino)(?!\p{L})/u;
+
+/** What a turn means beside the amounts and colours of before: more of the contest, another liquid for the lye, a weight after what was said of it. */
+function besideLean(text: string, { last, subject }: Talk, slots: Slots | undefined): Lean | undefined {
+  if (last.kind === 'contest') return CONTEST_TURN.test(text) ? { kind: 'contest' } : undefined;
+  if (last.kind === 'command' && isOfLye(last) && LIQUID_INSTEAD.test(text))
+    return { kind: 'matter', id: 'liquid-instead' };
+  if (last.kind === 'command' && last.command === 'colourant check' && MEANT_LYE_WATER.test(text))
+    return IS_LIQUID.test(last.given.item ?? '')
+      ? { kind: 'matter', id: 'liquid-instead' }
+      : { kind: 'technique', id: 'colour-in-lye-water' };
+  // A weight after what was said of lye is of its oils, and no colour's.
+  if (
+    last.kind === 'matter' &&
+    (slots?.amount?.measure === 'mass' || knownOil(text) !== undefined) &&
+    isBare(slots)
+  )
+    return { kind: 'asks', lacks: 'whole-recipe' };
+  return subject?.isScent && slots && isBare(slots) ? ofScent(slots) : undefined;
+}
+
+const isBare = (slots: Slots | undefined): boolean =>
+  slots === undefined || (slots.named.length === 0 && slots.hues.length === 0);
+
+/** Bare figures of oils are grams from here on; common practice (no source). */
+const LEAST_GRAMS = 100;
+/** So much oil that a scent is reckoned for. */
+function ofScent({ amount, figure }: Slots): Lean | undefined {
+  const told =
+    amount?.measure === 'mass'
+      ? amountOf(amount.text.replace(/ ?(?:of |de )?(?:oils?|aceites?)$/u, ''))
+      : undefined;
+  const grams = told?.measure === 'mass' ? told.grams : (figure ?? 0) >= LEAST_GRAMS ? figure : undefined;
+  return grams === undefined ? undefined : { kind: 'scent', grams };
+}
+
+/** These are asked of a colourant, whatever it was spoken of in. */
+const OF_A_COLOURANT: ReadonlySet<Aspect> = new Set([
+  'holds',
+  'bleeds',
+  'allowed',
+  'how-much',
+  'wet',
+  'looks',
+]);
+
+/** What is asked, or told of an amount, after a turn that named a colour and was answered with no command of it. */
+function ofSubject({ text, aspect, slots }: Turn, { last, ran, subject }: Talk): Lean | undefined {
+  const colourant = colourantOf(subject);
+  const isLye = last.kind === 'command' && isOfLye(last);
+  if (isLye && slots) return colourForRecipe(last, slots);
+  if (!colourant || !subject?.isFresh || last.kind === 'emergency') return undefined;
+  if (last.kind === 'command' && last.command !== 'diagnose') return undefined;
+  const portion = subject.portion === undefined ? {} : { portion: subject.portion };
+  const dose: Ran = { kind: 'command', job: 'dose', command: 'dose', given: { colourant, ...portion } };
+  if (aspect && OF_A_COLOURANT.has(aspect)) return ofItsThing(aspect, dose, text);
+  if (aspect === 'instead' && subject.hue !== undefined) return run(dose);
+  if (!slots || !isBare(slots) || (ran && last.kind === 'command')) return undefined;
+  const isSized = slots.amount !== undefined || slots.figure !== undefined || slots.depth !== undefined;
+  const readings = isSized ? laidOver(dose, slots) : undefined;
+  return readings && { kind: 'runs', readings };
+}
+
+/** "And how much pink for that": a colour for the oils of the recipe. */
+function colourForRecipe(last: Ran, slots: Slots): Lean | undefined {
+  const [name, ...others] = [...slots.named, ...slots.hues.flatMap(hue => holderNamed(hue) ?? [])];
+  const grams = gramsOf(last.given.oils ?? '');
+  const isMore = [slots.amount, slots.figure, slots.percent, slots.times, slots.carrier].some(
+    one => one !== undefined,
+  );
+  if (name === undefined || others.length > 0 || grams === undefined || isMore) return undefined;
+  return run({
+    job: 'dose',
+    command: 'dose',
+    given: { colourant: name, portion: `${Math.round(grams)} g oils` },
+  });
+}
 
 /** These can be answered for all colours alike where none was named. */
 export const FOR_ALL: ReadonlySet<Aspect> = new Set([
@@ -115,7 +214,7 @@ function overMatter(before: Before, ran: Ran | undefined, slots: Slots): Lean | 
   if (before.kind === 'emergency') return undefined;
   const byTechnique = before.kind === 'technique' ? overTechnique(before.id, slots) : undefined;
   if (byTechnique) return byTechnique;
-  const byCommand = ran && overCommand(ran, slots, undefined);
+  const byCommand = ran && overCommand(ran, { slots, aspect: undefined, text: '' });
   return byCommand ?? unnamed(slots);
 }
 
@@ -145,8 +244,10 @@ function oilLaid({ text, leads }: Opened, before: Ran): Lean | undefined {
   return laid ? { kind: 'runs', readings: [laid] } : { kind: 'asks', lacks: 'whole-recipe' };
 }
 
-function overCommand(before: Ran, slots: Slots | undefined, aspect: Aspect | undefined): Lean | undefined {
-  if (aspect) return ofItsThing(aspect, before);
+type Turn = { readonly slots: Slots | undefined; readonly aspect: Aspect | undefined; readonly text: string };
+
+function overCommand(before: Ran, { slots, aspect, text }: Turn): Lean | undefined {
+  if (aspect) return ofItsThing(aspect, before, text);
   if (!slots) return undefined;
   const { unit } = slots;
   if (isComplete(slots)) return undefined;
@@ -171,7 +272,7 @@ export const thingOf = ({ given }: Laid): string | undefined =>
   (given.mix?.includes('+') ? undefined : given.mix?.replace(/^[\d.,/ ]+\p{L}+ /u, ''));
 
 /** A command for what is asked of the thing before. */
-function ofItsThing(aspect: Aspect, before: Ran): Lean {
+function ofItsThing(aspect: Aspect, before: Ran, text: string): Lean {
   const { command, given } = before;
   const part: Lean = { kind: 'part', of: aspect };
   if (command === 'diagnose') return part;
@@ -186,7 +287,17 @@ function ofItsThing(aspect: Aspect, before: Ran): Lean {
     case 'safe':
     case 'allowed':
     case 'comes-back':
-      return run({ job: 'survives-lye', command: 'colourant check', given: { item: thing } });
+      return run({
+        job: 'survives-lye',
+        command: 'colourant check',
+        given: { item: thing },
+        asked:
+          aspect === 'bleeds'
+            ? 'bleeds'
+            : aspect === 'holds' && askedIn(text) === 'fades'
+              ? 'fades'
+              : undefined,
+      });
     case 'how-much':
       return run({ job: 'dose', command: 'dose', given: { colourant: thing, ...portion } });
     case 'wet':
@@ -203,9 +314,9 @@ function ofItsThing(aspect: Aspect, before: Ran): Lean {
   }
 }
 
-const run = ({ job, command, given, wish }: Laid): Lean => ({
+const run = ({ job, command, given, wish, asked }: Laid): Lean => ({
   kind: 'runs',
-  readings: [{ job, command, given, ...(wish !== undefined && { wish }) }],
+  readings: [{ job, command, given, ...(wish !== undefined && { wish }), ...(asked && { asked }) }],
 });
 
 /** What a turn lacks that tells only what is to be changed; undefined where a name alone may be asked of. */

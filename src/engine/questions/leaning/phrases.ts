@@ -10,7 +10,7 @@ export const ASKED_AGAIN =
 
 /** Words that tell nothing by themselves. */
 export const FILLING: ReadonlySet<string> = new Set(
-  'a an the of for with in on at to by is be it its that this those these them one ones my me i im we you u just only have got get use using make making as before about like around roughly more less some go add put all batch total then and plus so same if does did does do un una unos unas el la los las lo le de del al a con para pa x por en que es son sea sean eso esa ese esos esas esto este esta estos mi mis me yo como antes solo nomas y e mas menos unos uso pongo echo hago tengo seria total lote todo toda'.split(
+  'a an the of for with in on at to by is be it its that this those these them one ones my me i im we you u just only have got get use using make making as before about like around roughly more less some go add put all batch total then and plus so same if does did does do un una unos unas el la los las lo le de del al a con para pa x por en que es son sea sean eso esa ese esos esas esto este esta estos mi mis me yo como antes solo nomas y e mas menos unos uso pongo echo hago tengo seria total lote todo toda want real really very quite quiero muy bien'.split(
     ' ',
   ),
 );
@@ -20,7 +20,7 @@ export const DENIES = /^(?:not|no|never|instead|vez|lugar|without|sin)$/u;
 
 /** What a portion is counted by. */
 export const OF_OILS = /^(?:oils?|fats?|aceites?|grasas?)$/u;
-export const OF_BATTER = /^(?:batter|soap|mix|mixture|masa|mezcla|jabon|pasta)$/u;
+export const OF_BATTER = /^(?:batter|batido|soap|mix|mixture|masa|mezcla|jabon|pasta)$/u;
 
 /** Units that are asked for, without an amount. */
 export const UNITS: readonly (readonly [unit: 'grams' | 'spoons' | 'ounces', words: RegExp])[] = [
@@ -53,8 +53,31 @@ export const TIMES: readonly (readonly [RegExp, number])[] = [
 export const LIGHTER =
   /\b(?:(?:a (?:bit|little|touch|tad|shade) |much |way |more )?(?:lighter|paler|softer|fainter|weaker|less strong|less intense|less dark|less bright|not so (?:strong|dark)|not as (?:strong|dark)|too dark|too strong)|(?:un poco |un poquito |algo |mucho |un pelin )?(?:mas (?:clar|suav|palid|baj|tenue|flojit)\p{L}*|menos (?:fuerte|intens|oscur|carg)\p{L}*|clarit[oa]|suavecit[oa]))(?!\p{L})/u;
 export const DARKER =
-  /\b(?:(?:a (?:bit|little|touch|tad|shade) |much |way |more )?(?:darker|deeper|stronger|bolder|brighter|more intense|more vivid|less pale|too light|too pale)|(?:un poco |un poquito |algo |mucho |un pelin )?(?:mas (?:oscur|fuerte|intens|carg|viv|subid|brillante)\p{L}*|menos (?:clar|palid)\p{L}*|oscurit[oa]))(?!\p{L})/u;
+  /\b(?:(?:a (?:bit|little|touch|tad|shade) |much |way |more )?(?:darker|deeper|blacker|bluer|redder|greener|pinker|yellower|browner|stronger|bolder|brighter|more intense|more colou?r|more vivid|less pale|too light|too pale)|(?:un poco |un poquito |algo |mucho |un pelin )?(?:mas (?:oscur|fuerte|intens|carg|viv|subid|brillante)\p{L}*|menos (?:clar|palid)\p{L}*|oscurit[oa]))(?!\p{L})/u;
 
 /** "More green in it", "mas verde": the hue that it turns towards. */
 export const TOWARDS =
   /^(?:(?:a (?:bit|little|touch) |some |un poco |un toque )?(?:more|mas)) (\p{L}+)(?: (?:in it|in|to it|please|side))?$/u;
+
+/** "Per kilo", "por libra": an amount of oils. */
+export const PER_WEIGHT: readonly (readonly [RegExp, string])[] = [
+  [
+    /(?<!\p{L})(?:per|x|por|a|each|every|cada|al) (?:kilo|kg|kilogramo)s?(?: (?:of |de )?(?:oils?|aceites?))?(?!\p{L})/u,
+    ' 1 kg oils ',
+  ],
+  [
+    /(?<!\p{L})(?:(?:per|x|por|a|each|every|cada) (?:pound|lb|libra)s?(?: (?:of |de )?(?:oils?|aceites?))?|ppo)(?!\p{L})/u,
+    ' 1 lb oils ',
+  ],
+];
+
+/** Why it is wanted so: it changes nothing unless it tells of an amount or of what was done. */
+export const REASON =
+  / (?:cos|cause|because|cuz|coz|bc|since|porque|pq|xq|ya que|por lo de)(?: (?!(?:add\p{L}*|more|less|instead|swap\p{L}*|without|extra|put|mas|menos|sin|agreg\p{L}*|anad\p{L}*|cambi\p{L}*|ech\p{L}*)(?!\p{L}))[\p{L}]+){1,9}$/u;
+
+/** What a depth is likened to: "lighter, like a baby's room". */
+export const LIKENED = /^ *(?:like|como|for|para|as in) (?:[\p{L}]+ ?){1,5}$/u;
+
+/** "My scale only does grams": the unit that is asked for. */
+export const SCALE =
+  /^(?:my|mi|the|la) (?:scales?|balanza|bascula|peso) (?:only |just |solo |nomas )*(?:does|do|shows?|reads?|weighs?|is|in|goes|da|marca|pesa|mide|es|esta|en| )+ ?(?=(?:g|gr|grams?|gramos?|oz|ounces?|onzas?)$)/u;

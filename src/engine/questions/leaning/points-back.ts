@@ -20,3 +20,11 @@ export function isStillHurt(typed: string): boolean {
   const text = plainTurn(typed);
   return text.split(' ').length <= MOST_OF_HURT && HURT.test(text);
 }
+
+const ACID = /(?<!\p{L})(?:vinegar|vinagre|lemon|limon|citric|citrico)(?!\p{L})/u;
+const MOST_OF_ACID = 10;
+/** Whether somebody who was told to rinse reaches for vinegar or lemon. Pure. */
+export function asksForAcid(typed: string): boolean {
+  const text = plainTurn(typed);
+  return text.split(' ').length <= MOST_OF_ACID && ACID.test(text);
+}

@@ -29,7 +29,8 @@ const listed = (pieces: readonly Piece[]): string =>
     .join(', ');
 
 /** Grams of all oils of a list; undefined where it is read in another way than by weights. */
-const gramsOf = (oils: string): number | undefined => unlessRefused(() => readOils(oils).blend.totalGrams);
+export const gramsOf = (oils: string): number | undefined =>
+  unlessRefused(() => readOils(oils).blend.totalGrams);
 
 /** Nothing is said of a recipe that does not come out as what was asked, grams. */
 const NEAR_G = 1;

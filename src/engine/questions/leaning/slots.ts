@@ -12,9 +12,13 @@ import {
   DENIES,
   FILLING,
   LIGHTER,
+  LIKENED,
   MARKS,
   OF_BATTER,
   OF_OILS,
+  PER_WEIGHT,
+  REASON,
+  SCALE,
   TIMES,
   TOWARDS,
   UNITS,
@@ -66,7 +70,8 @@ function takesWord(
   if (figure) {
     const value = Number(figure[1]!.replace(',', '.'));
     // Of two figures none is chosen.
-    return take(told, figure[2] === '%' || AT.test(before ?? '') ? 'percent' : 'figure', value);
+    const isPercent = figure[2] === '%' || AT.test(before ?? '') || PERCENT.test(before ?? '');
+    return take(told, isPercent ? 'percent' : 'figure', value);
   }
   if (PERCENT.test(word)) {
     const { figure: before } = told;
@@ -156,6 +161,8 @@ function phrasesIn({ text, leads }: Opened): { readonly told: Told; readonly res
   };
   if (drop(LIGHTER)) told.depth = 'lighter';
   else if (drop(DARKER)) told.depth = 'darker';
+  if (told.depth !== undefined) rest = rest.replace(LIKENED, ' ');
+  for (const [per, amount] of PER_WEIGHT) rest = rest.replace(per, amount);
   const times = TIMES.find(([pattern]) => drop(pattern))?.[1];
   if (times !== undefined) told.times = times;
   if (isMarked) told.isMarked = true;
@@ -184,7 +191,8 @@ function strengthAlone(words: Words): string | undefined {
  * `turn`: without what opens and ends it. Pure.
  * @example slotsOf(openedTurn('ok and for 3 cups')!)?.amount?.text // '3 cups'
  */
-export function slotsOf(turn: Opened): Slots | undefined {
+export function slotsOf(opened: Opened): Slots | undefined {
+  const turn = { ...opened, text: opened.text.replace(REASON, '').replace(SCALE, '') };
   const towards = TOWARDS.exec(turn.text)?.[1];
   if (towards !== undefined && isHue(towards)) return { named: [], hues: [], towards, isMarked: true };
   const { told, rest } = phrasesIn(turn);

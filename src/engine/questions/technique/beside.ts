@@ -40,6 +40,13 @@ export const BESIDE_ORIGINS = {
   'blend-two': TRADE,
   'colour-families': TRADE,
   'darker-lighter': TRADE,
+  'mould-care': TRADE,
+  'pour-order': TRADE,
+  'scent-amount': MEMORY(
+    '3 % of 1,000 g oils are 30 g, half an ounce a pound (arithmetic); limits are by the scent’s own sheet',
+  ),
+  'scent-lasts': TRADE,
+  'scent-mix': TRADE,
   'small-batch': MEMORY('100 g of oils take some 14 g of lye: half a gram is 3.5 % (arithmetic)'),
 } as const satisfies Readonly<Record<string, Origin>>;
 

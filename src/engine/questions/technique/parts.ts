@@ -4,6 +4,10 @@ import type { Technique } from './topic.ts';
 /** Answers to a part of a technique, by what its question names; common practice (no source). */
 export const NAMED_ANSWERS = [
   'split-oil',
+  'ash-steam',
+  'ash-alcohol',
+  'oil-or-water',
+  'gloves-raw',
   'colours-left',
   'solid-now',
   'gel-for-pastels',
@@ -117,8 +121,26 @@ export const PARTS: Readonly<Partial<Record<Technique, readonly Part[]>>> = {
     },
     { words: of(String.raw`white|titanium\w*|td|blanc[oa]|dioxid\w*`), named: 'with-white' },
   ],
-  'no-lumps': [{ words: of(String.raw`td|titanium\w*|dioxid\w*|titanio|tio2`), named: 'titanium-lumps' }],
+  'ash-avoid': [
+    {
+      words: of(
+        String.raw`steam\w*|vapor\w*|plancha|rins\w*|wash\w*|enjuag\w*|lav\w*|(?:get|got|take) (?:it|that|this|them)? ?(?:off|rid)|remove|quit\w+|sac(?:o|ar)\w*`,
+      ),
+      named: 'ash-steam',
+    },
+    { words: of(String.raw`alcohols?|isoprop\w*|ipa|spray\w*|roci\w*`), named: 'ash-alcohol' },
+  ],
+  'no-lumps': [
+    {
+      words: of(
+        String.raw`(?:oil|aceite|agua|water) (?:or|o|u) (?:in |en |con )?(?:the |el |la )?(?:oil|aceite|agua|water)`,
+      ),
+      named: 'oil-or-water',
+    },
+    { words: of(String.raw`td|titanium\w*|dioxid\w*|titanio|tio2`), named: 'titanium-lumps' },
+  ],
   botanicals: [
+    { words: of(String.raw`ann?att?os?|achiote|urucu\w*|onoto|bija`), technique: 'steep-in-oil' },
     { words: of('lavender|lavanda'), named: 'lavender-buds' },
     { words: of('coffee|cafe|grounds|posos'), named: 'coffee-grounds' },
     { words: of('fresh|fresc[oa]s?|allotment|from (?:my|me|the) garden'), lye: 'fresh-plants' },
@@ -161,6 +183,12 @@ export const PARTS: Readonly<Partial<Record<Technique, readonly Part[]>>> = {
   ],
   'vanilla-brown': [{ words: of('white|ivory|blanc[oa]|marfil'), named: 'white-vanilla' }],
   'goggles-gloves': [
+    {
+      words: of(
+        String.raw`in the mou?ld|after|cut(?:ting)?|unmou?ld\w*|handle|touch|bare hands?|desmold\w*|molde|toc\w+|cort\w+|manos`,
+      ),
+      named: 'gloves-raw',
+    },
     {
       words: of(
         String.raw`wear|which|what|kind|type|latex|nitril\w*|vinyl|thin|washing up|que (?:guantes|me pongo|uso)|cuales|finit\w+`,

@@ -28,6 +28,29 @@ export const techniqueBeside = {
       'Covered for the first 24 hours: less ash and livelier colours. Milk, honey or sugar in it: open and cool.',
     why: 'A lid or card, and a towel round it where the room is cool and it shall gel. For white and pastels no towel. Feel the side after an hour: hot, with a crack on top, it is uncovered. Oven only warmed to 60 °C (140 °F) at most and switched off; no fridge with food in it.',
   },
+  'mould-care': {
+    answer:
+      'Moulds: let what is left dry a day, peel it off, then hot water and washing-up liquid, gloves on.',
+    why: 'Raw batter burns, so wait until it is soap. Silicone that keeps a tint or a smell of scent does no harm: an hour in hot soapy water takes most of it. No dishwasher for wood, no metal brush. Lining without wrinkles: paper (freezer or baking paper) cut to the inner size, corners creased along a ruler, two strips crosswise, held with a little oil or tape on the outside. Silicone needs none.',
+  },
+  'pour-order': {
+    answer: 'What thickens first goes first: the scented jug and those with titanium dioxide or clay.',
+    why: 'For layers from below upwards: darkest or heaviest look at the bottom, the one you want on top last. In the pot and for drops: base first, then the thin colours, the strongest one last and least. Keep the quiet jugs stirred by hand every minute or two while you colour the others.',
+  },
+  'scent-amount': {
+    answer:
+      'Fragrance: about 3 % of the oils, 30 g a kilo (half an ounce a pound), never above the limit on its own sheet.',
+    why: 'The sheet (IFRA, rinse-off soap) says the most for that scent, and it may be far below 3 %: cinnamon and clove 0.5 % or less. Weigh it, no spoons. Last into the batter, by hand. None for babies. Colour is reckoned apart: tell me which one and for how much.',
+  },
+  'scent-lasts': {
+    answer:
+      'To make scent last: about 3 % of the oils within its own limit, poured cool, cured airy and dark, then closed.',
+    why: 'Citrus oils go within weeks; woods, resins, patchouli and most fragrance oils stay. No gel and 30 to 35 °C (86 to 95 °F) spare the light ones. Clay or starch holds it no better in any test that I know of. More than the sheet allows is no way: it irritates skin.',
+  },
+  'scent-mix': {
+    answer: 'Yes: mix scents in one cup and stir them in last; together not more than about 3 % of the oils.',
+    why: 'Each of them must also stay within the limit of its own sheet. One that races makes the whole race, one with vanillin browns it. Smell a drop of each on paper first, and let the mix stand a day.',
+  },
   'cure-time': {
     answer: 'Four to six weeks, with colour or without; nearly all olive is better after some months.',
     why: 'On a rack with air, turned once a week, out of the sun, since plants fade in light. Colour makes it neither longer nor shorter; most colours grow a little lighter as it dries. Gloves for the first 48 hours; on skin from four weeks on. /batch poured reminds you.',

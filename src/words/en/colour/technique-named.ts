@@ -1,5 +1,25 @@
 /** Answers to a part of a technique, where the question names it. Trade practice. */
 export const techniqueNamed = {
+  'ash-steam': {
+    answer:
+      'Yes: steam the top for a minute, or rinse the bar with cool water, gloves on, and let it dry. It is harmless.',
+    why: 'It is soda ash: carbonate on the surface only. From an iron or a kettle, a hand’s breadth away, once the bar is a few days old. Some comes back; cured longer it washes off with use. A skin that is white all through, or zaps, is no ash: do not use it.',
+  },
+  'ash-alcohol': {
+    answer:
+      'Alcohol: a light spray of 91 to 99 % isopropyl over the fresh top, then covered. Away from flames, window open.',
+    why: 'It helps against ash that is to come, some say once more after ten minutes; it does not take off what is there: that is steam or a rinse. Never into the batter or the lye water: it boils and seizes. The cover for a day and less water do more.',
+  },
+  'oil-or-water': {
+    answer:
+      'Micas, oxides and charcoal in a light oil, about 1 Tbsp to a tsp; clays in water; titanium dioxide as its label says.',
+    why: 'Not sure of a jar: stir a pinch into water and one into oil and take the one that goes smooth. Ultramarine takes either, water a little easier. Take the oil off the recipe’s oils, the water off its water. Name the colour and I say its amount: /dose.',
+  },
+  'gloves-raw': {
+    answer:
+      'Yes, gloves for the first two days: fresh soap still burns, in the mould, when you unmould it and when you cut.',
+    why: 'After 48 hours and without a zap bare hands are fine; on the skin as soap from four weeks on. Goggles while it is liquid.',
+  },
   'split-oil': {
     answer: 'Oil on top in the pot: it has not joined. Blend in bursts until no oil shows, then pour.',
     why: 'Cool, hard fats have set: warm it gently to about 40 °C (104 °F) while you stir. After the scent: blend through it, it joins but thickens fast, so no swirl. Will it not join: finish it as hot process, and check the weight of the lye. In the mould: gloves on, all of it back into the pot, and the same. Oil or water on it the next day: do not use it as it is.',

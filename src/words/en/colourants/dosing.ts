@@ -1,10 +1,11 @@
 import type { Carrier } from '../../../engine/colourants/colourant.ts';
 import type { DoseCautions } from '../../../engine/dosing/cautions.ts';
 import { practicalSpoons } from '../../../engine/quantities/spoons.ts';
+import type { StrengthName } from '../../../engine/quantities/strength.ts';
 import type { HarmfulLiquid } from '../../../engine/text/names/carrier-name.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
-import { quantities } from '../quantities.ts';
+import { quantities, strengths } from '../quantities.ts';
 import { dispersion } from './dispersion.ts';
 
 const { teaspoons, measure } = quantities;
@@ -92,11 +93,12 @@ export const dosing = {
   /** The number first: what to spoon, of what, into how much. */
   headline: (v: { spoons: string; colourant: string; portion: string }) =>
     `${v.spoons} ${v.colourant} for ${v.portion}`,
-  /** Behind the headline: the strength that was taken, and the usual one. */
-  usually: (v: { spoons: string }) => `, full colour; medium, as most begin: ${v.spoons}`,
+  /** Behind the headline: its grams, the usual strength that was taken, and full colour. */
+  usually: (v: { grams: number; strength: StrengthName; full: string }) =>
+    `, about ${plain(v.grams)} g: ${strengths[v.strength]}, as most begin; full colour ${v.full}`,
   /** Behind it, of a weight that may be of oils. */
-  takenAsBatter: (v: { portion: string; spoons: string; usual: string | undefined }) =>
-    `. Taken as batter; ${v.portion} of oils: ${v.spoons}${v.usual === undefined ? '' : ` (medium ${v.usual})`}`,
+  takenAsBatter: (v: { portion: string; spoons: string }) =>
+    `. Taken as batter; ${v.portion} of oils: ${v.spoons}`,
   /** What the spoons of a premix hold, in place of the powder's name. */
   pasteOf: (v: { colourant: string }) => `of your ${v.colourant} paste`,
   grams: (v: { low: number; typical: number; high: number }) =>

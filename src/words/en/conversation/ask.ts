@@ -153,6 +153,21 @@ export const ask = {
     `${v.one} is stronger: about ${plain(v.times)} times ${v.other}, spoon for spoon`,
   asStrong: (v: { one: string; other: string }) =>
     `${v.one} and ${v.other} are about as strong, spoon for spoon`,
+  /** Of a colourant that was asked for by its hue. */
+  hueHolds: (v: { dose: string; light: 'holds' | 'fades-slowly' | 'fades' }) =>
+    `${v.light === 'holds' ? 'Holds in lye and light' : 'Holds in lye, fades slowly in light'}: ${v.dose}`,
+  trueRed:
+    'The red nearest to true: this lake does not bleed. Red iron oxide never moves either, but is brick; plant reds go pink to brown.',
+  /** A jar of so many grams beside what a batch takes. */
+  isEnough: (v: { has: number; needs: number; dose: string }) =>
+    v.has >= v.needs
+      ? `Enough: it takes about ${plain(v.needs)} g of your ${plain(v.has)} g. ${v.dose}`
+      : `Not enough: it takes about ${plain(v.needs)} g, you have ${plain(v.has)} g. ${v.dose}`,
+  /** The weight of a bar was not told. */
+  forBars: (v: { bars: number; each: number; dose: string }) =>
+    `${v.dose}. Taken as ${v.bars} bars of ${v.each} g.`,
+  eachShare: (v: { parts: number; grams: number; of: string; dose: string }) =>
+    `Each of ${v.parts}: ${plain(v.grams)} g ${v.of}. ${v.dose}`,
   fullInACup: (v: { name: string; spoons: string }) => `${v.name}: ${v.spoons} for full colour in 1 cup`,
   compareNote:
     'This is by kind (common practice). Two jars of one kind differ by lot: only test bars tell them apart, see /calibrate.',

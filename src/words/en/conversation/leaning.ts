@@ -14,6 +14,26 @@ export const leaning = {
   cups: (v: { spoons: string }) =>
     `${v.spoons}. /prefer spoons changes that. For colour another cup makes no odds; lye is always weighed.`,
   orThis: (v: { line: string }) => `I meant: ${v.line}`,
+  /** Whether a colourant wanders into its neighbours and into cloth. */
+  bleeds: (v: { name: string; does: boolean }) =>
+    v.does
+      ? `${v.name} bleeds: it runs into paler parts and can tint lather and cloth. Not beside white; little of it.`
+      : `${v.name} does not bleed into other colours. Too much of it tints the lather and a pale cloth; at the usual dose it washes out.`,
+  micaCoat:
+    'The mica flake holds in lye; the colour on it decides. Read its list: CI 77… mostly hold, but not iron blue (77510) or manganese violet (77742); then a test bar.',
+  light: (v: { name: string; light: 'holds' | 'fades-slowly' | 'fades' }) =>
+    ({
+      holds: `${v.name} does not fade in light.`,
+      'fades-slowly': `${v.name} fades slowly in light: keep the bars in the dark.`,
+      fades: `${v.name} fades in light within months: cure and keep it in the dark.`,
+    })[v.light],
+  /** Scent is weighed; `grams` of it for `oils` grams. */
+  scentFor: (v: { grams: string; oils: string }) =>
+    `About ${v.grams} g of fragrance for ${v.oils} g of oils (3 %), never above the limit on its own sheet.`,
+  /** Behind it what `/challenge list` says. */
+  contest: (v: { told: string }) =>
+    `How many bars, by when, who won: a challenge says its own rules, else ask a steward. ${v.told}`,
+  noVinegar: 'No vinegar, no lemon: only running water, and go on with it. Not better: medical help now.',
   fine: 'Good. Ask the next one when it comes up.',
   stillAbout: (v: { line: string }) =>
     `Is that still about ${v.line}? Tell me in a few more words what you want to know of it.`,

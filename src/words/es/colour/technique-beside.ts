@@ -32,6 +32,30 @@ export const techniqueBeside: typeof english = {
       'Tapado las primeras 24 horas: menos ceniza y colores más vivos. Con leche, miel o azúcar: abierto y fresco.',
     why: 'Una tapa o un cartón, y una toalla alrededor si el sitio es frío y quieres gel. Para blanco y pasteles, sin toalla. Toca el lado al cabo de una hora: caliente y con grieta arriba, se destapa. Horno solo templado a 60 °C (140 °F) como mucho y apagado; nada de nevera con comida.',
   },
+  'mould-care': {
+    answer:
+      'Moldes: deja secar un día lo que queda, despégalo y luego agua caliente con lavavajillas, con guantes.',
+    why: 'La masa cruda quema: espera a que sea jabón. Si la silicona guarda algo de color o de olor no pasa nada: una hora en agua caliente con jabón quita casi todo. La madera no va al lavavajillas, y nada de cepillo metálico. Forrar sin arrugas: papel (de congelar o de horno) cortado a la medida de dentro, esquinas marcadas con una regla, dos tiras cruzadas, sujetas con un poco de aceite o cinta por fuera. La silicona no lo necesita.',
+  },
+  'pour-order': {
+    answer:
+      'Lo que espesa antes va antes: la jarra con esencia y las que llevan dióxido de titanio o arcilla.',
+    why: 'En capas, de abajo arriba: lo más oscuro al fondo y al final lo que quieres encima. En la olla y en gotas: primero la base, luego los colores finos, y el más fuerte al final y poco. Remueve a mano las otras jarras cada uno o dos minutos mientras tiñes.',
+  },
+  'scent-amount': {
+    answer:
+      'Fragancia: alrededor del 3 % de los aceites, 30 g por kilo (media onza por libra), y nunca más que el límite de su ficha.',
+    why: 'La ficha (IFRA, jabón que se aclara) dice el máximo de ese aroma, y puede ser mucho menos del 3 %: canela y clavo 0,5 % o menos. Se pesa, sin cucharas. Va lo último y a mano. Nada para bebés. El color se calcula aparte: dime cuál y para cuánto.',
+  },
+  'scent-lasts': {
+    answer:
+      'Para que dure el olor: un 3 % de los aceites dentro de su límite, vertido fresco, curado con aire y a oscuras, y luego cerrado.',
+    why: 'Los cítricos se van en semanas; maderas, resinas, pachuli y casi todas las fragancias se quedan. Sin gel y a 30 a 35 °C (86 a 95 °F) se pierden menos los ligeros. Que la arcilla o el almidón lo fijen no lo he visto probado. Más de lo que permite la ficha no es camino: irrita la piel.',
+  },
+  'scent-mix': {
+    answer: 'Sí: mezcla los aromas en un vaso y échalos al final; juntos no más de un 3 % de los aceites.',
+    why: 'Y cada uno dentro del límite de su ficha. Si uno acelera, acelera todo; si uno lleva vainillina, todo se oscurece. Huele antes una gota de cada uno en papel y deja reposar la mezcla un día.',
+  },
   'cure-time': {
     answer: 'Cuatro a seis semanas, con color o sin él; casi todo oliva, mejor tras unos meses.',
     why: 'En rejilla con aire, dado la vuelta cada semana, lejos del sol, que destiñe las plantas. El color no lo alarga ni lo acorta; casi todos aclaran un poco al secar. Guantes las primeras 48 horas; sobre la piel desde las cuatro semanas. /batch poured te avisa.',

@@ -2,6 +2,26 @@ import type { techniqueNamed as english } from '../../en/colour/technique-named.
 
 /** Respuestas a una parte de una técnica, cuando la pregunta la nombra. */
 export const techniqueNamed: typeof english = {
+  'ash-steam': {
+    answer:
+      'Sí: vapor por encima un minuto, o un enjuague con agua fresca, con guantes, y a secar. Es inofensiva.',
+    why: 'Es ceniza de soda: carbonato, solo en la superficie. Con la plancha o una olla, a un palmo, cuando la pastilla tiene unos días. Vuelve un poco; con el uso se va. Si está blanca por dentro o pica en la lengua no es ceniza: no la uses.',
+  },
+  'ash-alcohol': {
+    answer:
+      'Alcohol: una rociada fina de isopropílico de 91 a 99 % sobre la cara fresca y se tapa. Lejos de llamas y con ventana abierta.',
+    why: 'Sirve contra la ceniza que va a salir, hay quien repite a los diez minutos; la que ya está no la quita: eso es vapor o un enjuague. Nunca en la masa ni en la sosa: hierve y se corta. Tapar un día y menos agua hacen más.',
+  },
+  'oil-or-water': {
+    answer:
+      'Micas, óxidos y carbón en aceite ligero, 1 cda por cdta; arcillas en agua; el dióxido de titanio, como diga su etiqueta.',
+    why: 'Si dudas: una pizca en agua y otra en aceite, y vale donde quede liso. El ultramar admite los dos, en agua algo mejor. Ese aceite se resta de los aceites de la receta; el agua, de su agua. Dime el color y te digo cuánto: /dose.',
+  },
+  'gloves-raw': {
+    answer:
+      'Sí, guantes los dos primeros días: el jabón fresco aún quema, en el molde, al desmoldar y al cortar.',
+    why: 'Pasadas 48 horas y si no pica en la lengua, con las manos; como jabón, desde las cuatro semanas. Gafas mientras está líquido.',
+  },
   'split-oil': {
     answer: 'Aceite arriba en la olla: no se unió. Bate a golpes hasta que no se vea aceite y vierte.',
     why: 'Fría, cuajaron grasas duras: caliéntala suave a unos 40 °C (104 °F) removiendo. Después de la esencia: bate, se une pero espesa rápido, así que sin remolino. Si no se une: acábala como proceso caliente y revisa el peso de la sosa. En el molde: guantes, todo de vuelta a la olla, y lo mismo. Aceite o agua encima al día siguiente: así no lo uses.',

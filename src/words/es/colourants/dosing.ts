@@ -4,7 +4,7 @@ import { practicalSpoons } from '../../../engine/quantities/spoons.ts';
 import type { HarmfulLiquid } from '../../../engine/text/names/carrier-name.ts';
 import type * as en from '../../en/colourants/dosing.ts';
 import { numbersIn } from '../../numbers.ts';
-import { quantities } from '../quantities.ts';
+import { quantities, strengths } from '../quantities.ts';
 import { dispersion } from './dispersion.ts';
 
 const { teaspoons, measure } = quantities;
@@ -82,9 +82,9 @@ export const dosing: typeof en.dosing = {
       `Nadie dice cuánto pigmento lleva este ${colourant.es}: empieza con un cuarto, compara, sube y anota lo que funcionó.`,
   },
   headline: ({ spoons, colourant, portion }) => `${spoons} de ${colourant} para ${portion}`,
-  usually: ({ spoons }) => `, color pleno; medio, como se suele empezar: ${spoons}`,
-  takenAsBatter: ({ portion, spoons, usual }) =>
-    `. Tomado como masa; ${portion} de aceites: ${spoons}${usual === undefined ? '' : ` (medio ${usual})`}`,
+  usually: ({ grams, strength, full }) =>
+    `, unos ${plain(grams)} g: ${strengths[strength]}, como se suele empezar; color pleno ${full}`,
+  takenAsBatter: ({ portion, spoons }) => `. Tomado como masa; ${portion} de aceites: ${spoons}`,
   pasteOf: ({ colourant }) => `de tu pasta de ${colourant}`,
   grams: ({ low, typical, high }) => `unos ${plain(typical)} g (de ${plain(low)} a ${plain(high)} g)`,
   weighYourSpoon: ({ colourant }) =>

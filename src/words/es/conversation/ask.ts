@@ -147,6 +147,16 @@ export const ask: typeof en.ask = {
   stronger: ({ one, other, times }) =>
     `${one} es más fuerte: unas ${plain(times)} veces ${other}, cucharada a cucharada`,
   asStrong: ({ one, other }) => `${one} y ${other} son más o menos igual de fuertes, cucharada a cucharada`,
+  hueHolds: ({ dose, light }) =>
+    `${light === 'holds' ? 'Aguanta la sosa y la luz' : 'Aguanta la sosa, con la luz se va despacio'}: ${dose}`,
+  trueRed:
+    'El rojo más cercano al puro: esta laca no sangra. El óxido de hierro rojo tampoco se mueve, pero es teja; los rojos de planta quedan de rosa a marrón.',
+  isEnough: ({ has, needs, dose }) =>
+    has >= needs
+      ? `Alcanza: lleva unos ${plain(needs)} g de tus ${plain(has)} g. ${dose}`
+      : `No alcanza: lleva unos ${plain(needs)} g y tienes ${plain(has)} g. ${dose}`,
+  forBars: ({ bars, each, dose }) => `${dose}. Contado como ${bars} pastillas de ${each} g.`,
+  eachShare: ({ parts, grams, of, dose }) => `Cada una de ${parts}: ${plain(grams)} g ${of}. ${dose}`,
   fullInACup: ({ name, spoons }) => `${name}: ${spoons} para color pleno en 1 taza`,
   compareNote:
     'Esto es por tipo (práctica común). Dos botes del mismo tipo varían por lote: solo las pastillas de prueba lo dicen, mira /calibrate.',

@@ -11,6 +11,23 @@ export const leaning: typeof en.leaning = {
   cups: ({ spoons }) =>
     `${spoons}. /prefer spoons lo cambia. Para el color otra taza da igual; la sosa siempre se pesa.`,
   orThis: ({ line }) => `Quería decir: ${line}`,
+  bleeds: ({ name, does }) =>
+    does
+      ? `${name}: sangra, se corre a lo claro y puede teñir espuma y tela. Lejos del blanco, y poca cantidad.`
+      : `${name}: no sangra a otros colores. Si es demasiado tiñe la espuma y un paño claro; a la dosis usual se lava.`,
+  micaCoat:
+    'La escama de mica aguanta la sosa; decide el color que lleva encima. Lee su lista: los CI 77… casi todos aguantan, pero no el azul de hierro (77510) ni el violeta de manganeso (77742); luego, una pastilla de prueba.',
+  light: ({ name, light }) =>
+    ({
+      holds: `${name}: no se va con la luz.`,
+      'fades-slowly': `${name}: se va despacio con la luz; guarda las pastillas a oscuras.`,
+      fades: `${name}: sí, con la luz se va en meses; cura y guarda a oscuras.`,
+    })[light],
+  scentFor: ({ grams, oils }) =>
+    `Unos ${grams} g de fragancia para ${oils} g de aceites (3 %), y nunca más que el límite de su ficha.`,
+  contest: ({ told }) =>
+    `Cuántas pastillas, hasta cuándo, quién ganó: cada reto dice sus reglas; si no, pregunta a un responsable. ${told}`,
+  noVinegar: 'Vinagre no, limón tampoco: solo agua corriente, y sigue. Si no mejora: ayuda médica ya.',
   fine: 'Bien. Pregunta lo siguiente cuando haga falta.',
   stillAbout: ({ line }) => `¿Sigue siendo sobre ${line}? Dime con alguna palabra más qué quieres saber.`,
   lacks: {

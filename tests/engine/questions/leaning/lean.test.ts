@@ -43,7 +43,7 @@ describe('after a dose', () => {
     ['no, masa, no aceites', { colourant: 'mica', portion: '1 kilo batter' }],
     ['lighter', { colourant: 'mica', portion: '1 kilo oils', strength: 'pastel' }],
     ['y si lo quiero mas clarito', { colourant: 'mica', portion: '1 kilo oils', strength: 'pastel' }],
-    ['darker', { colourant: 'mica', portion: '1 kilo oils', strength: '150% of full' }],
+    ['darker', { colourant: 'mica', portion: '1 kilo oils', strength: 'full' }],
     ['what if i only have water', { colourant: 'mica', portion: '1 kilo oils', carrier: 'water' }],
     ['y si solo tengo aceite', { colourant: 'mica', portion: '1 kilo oils', carrier: 'aceite' }],
   ])('“%s” changes that alone', (turn, dose) => {

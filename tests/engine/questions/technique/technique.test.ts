@@ -58,6 +58,7 @@ describe.skipIf(!WHOLE && !isDue('techniques'))('a writer whose questions were n
     'dye-works': 72,
     lifeguard: 75,
     barbershop: 68,
+    auckland: 55,
   } as const;
   const MOST_WRONG = 18;
   const MOST_TAKEN = 24;

@@ -1,0 +1,24 @@
+import type { Context } from '../../src/conversation/context.ts';
+import type { Reply } from '../../src/conversation/reply.ts';
+import { unaccented } from '../../src/engine/text/unaccented.ts';
+import { shownAsReply } from './run-reading.ts';
+
+/** What is open, and where the rest of a contest stands. */
+export async function contestReply(context: Context): Promise<Reply> {
+  const list = shownAsReply(await context.run('challenge list', {}), context);
+  return {
+    ...list,
+    headline: context.say.leaning.contest({ told: list.headline }),
+    data: { ...list.data, understood: { job: 'challenge', command: 'challenge list', given: {} } },
+  };
+}
+
+const OF_CONTEST = /(?<!\p{L})(?:contest|concurso|competition|comp|reto|challenge)(?!\p{L})/u;
+const ASKS =
+  /(?<!\p{L})(?:when|whens|until|deadline|close[sd]?|closing|ends?|rules?|enter|how many|allowed|can i|who won|hasta|cuando|que dia|q dia|fecha|cierra|termina|reglas?|se pueden?|puedo|quien gano|cuant[oa]s)(?!\p{L})/u;
+
+/** Whether the day, the rules or the outcome of the group's contest is asked for. Pure. */
+export function asksOfContest(question: string): boolean {
+  const plain = unaccented(question).toLowerCase();
+  return OF_CONTEST.test(plain) && ASKS.test(plain);
+}

@@ -1,0 +1,67 @@
+import { z } from 'zod';
+import type { Context } from '../../src/conversation/context.ts';
+import type { Reply } from '../../src/conversation/reply.ts';
+import { lineOf } from '../../src/conversation/typed/line-of.ts';
+import {
+  BAR_G,
+  barsAsked,
+  enoughAsked,
+  type SharesAsked,
+  sharesAsked,
+} from '../../src/engine/questions/shares-asked.ts';
+import { shownAsReply } from './run-reading.ts';
+
+/** Sums of a colour that a question tells all of: equal parts, whether a jar is enough, so many bars; undefined where it tells none. */
+export async function colourSumReply(question: string, context: Context): Promise<Reply | undefined> {
+  const shares = sharesAsked(question);
+  if (shares) return await sharesReply(shares, context);
+  const enough = enoughAsked(question);
+  if (enough) {
+    const { grams, of, colourant, has } = enough;
+    const { reply, needs } = await dosed(colourant, `${round(grams)} g ${of}`, context);
+    return needs === undefined
+      ? reply
+      : { ...reply, headline: context.say.ask.isEnough({ has, needs: rough(needs), dose: reply.headline }) };
+  }
+  const bars = barsAsked(question);
+  if (!bars) return undefined;
+  const grams = bars.bars * BAR_G;
+  const { reply } = await dosed(bars.colourant, `${grams} g batter`, context);
+  return { ...reply, headline: context.say.ask.forBars({ ...bars, each: BAR_G, dose: reply.headline }) };
+}
+
+const round = (value: number): number => Math.round(value);
+const rough = (value: number): number => Number(value.toPrecision(2));
+const dosedOne = z.object({ doses: z.tuple([z.object({ grams: z.object({ typical: z.number() }) })]) });
+
+/** A dose as it is answered, and its grams of powder. */
+async function dosed(colourant: string, portion: string, context: Context) {
+  const given = { colourant, portion };
+  const answer = shownAsReply(await context.run('dose', given), context);
+  const line = context.say.ask.understood({ line: lineOf('dose', given) });
+  const reply: Reply = {
+    ...answer,
+    data: { ...answer.data, understood: { job: 'dose', command: 'dose', given } },
+    blocks: [{ kind: 'text', text: line, firm: true }, ...answer.blocks],
+  };
+  return { reply, needs: dosedOne.safeParse(answer.data).data?.doses[0].grams.typical };
+}
+
+/** What each of several equal parts takes: of the colours that are named, else of a mica as most begin. */
+async function sharesReply({ grams, of, parts, colours }: SharesAsked, context: Context): Promise<Reply> {
+  const { say } = context;
+  const each = round(grams / parts);
+  const portion = `${each} g ${of}`;
+  const doses: Reply[] = [];
+  for (const colour of colours.length > 0 ? colours : ['mica', 'iron oxide'])
+    doses.push((await dosed(colour, portion, context)).reply);
+  const [first, ...others] = doses;
+  return {
+    ...first!,
+    headline: say.ask.eachShare({ parts, grams: each, of: say.quantities[of], dose: first!.headline }),
+    blocks: [
+      { kind: 'text', text: others.map(one => one.headline).join('\n'), firm: true },
+      ...first!.blocks,
+    ],
+  };
+}

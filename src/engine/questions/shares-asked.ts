@@ -1,0 +1,115 @@
+import { amountsIn, type ToldAmount } from './amounts.ts';
+import { thingsIn } from './entities.ts';
+import { holderNamed } from './leaning/subject.ts';
+import { amountOf } from './portion-line/amount-at.ts';
+import { wordsOf } from './words-of.ts';
+
+/** So many equal parts of a portion, each with a colour where it is named. */
+export type SharesAsked = {
+  /** Grams of the whole, and of what. */
+  readonly grams: number;
+  readonly of: 'oils' | 'batter';
+  readonly parts: number;
+  /** By name, one a part; empty where none is named. */
+  readonly colours: readonly string[];
+};
+
+const EACH = /(?<!\p{L})(?:each|per colou?r|cada|(?:cuant[oa]|how much) (?:de|of) cada|apiece)(?!\p{L})/u;
+const PARTS =
+  /(?<!\p{L})(\d|two|three|four|five|dos|tres|cuatro|cinco) (?:colou?rs?|colores|parts?|partes|jugs?|jarras|pots?|cups of colou?r|ways)(?!\p{L})/u;
+const NUMBERS: Readonly<Record<string, number>> = {
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  dos: 2,
+  tres: 3,
+  cuatro: 4,
+  cinco: 5,
+};
+const OIL = /(?<!\p{L})(?:oils?|aceites?)(?!\p{L})/u;
+const MOST_PARTS = 6;
+/** A share that is told is no equal one. */
+const UNEQUAL =
+  /(?<!\p{L})(?:half|halves|rest|third|quarter|mitad|resto|tercio|cuarto|\d+ ?%|lye|naoh|sosa|superfat)(?!\p{L})/u;
+
+/** What each of several equal parts takes: "650 g oils 3 colours how much each", "3 kg de aceite, blanco con azul, cuánto de cada". Pure. */
+export function sharesAsked(question: string): SharesAsked | undefined {
+  const read = wordsOf(question);
+  const text = read.text.toLowerCase();
+  if (!EACH.test(text) || UNEQUAL.test(text)) return undefined;
+  const things = thingsIn(read);
+  const [amount, ...others] = amountsIn(read, things).filter(({ measure }) => measure === 'mass');
+  const grams = amount && others.length === 0 ? gramsOf(amount) : undefined;
+  if (grams === undefined) return undefined;
+  const named = things.filter(one => one.colourants.length > 0).map(one => one.text);
+  const colours =
+    named.length > 0 ? named : [...new Set(read.words.flatMap(word => holderNamed(word) ?? []))];
+  const told = PARTS.exec(text)?.[1];
+  const count = told === undefined ? colours.length : (NUMBERS[told] ?? Number(told));
+  const parts = told === undefined && colours.length === 1 ? 0 : count;
+  if (parts < 2 || parts > MOST_PARTS || (colours.length > 1 && colours.length !== parts)) return undefined;
+  return { grams, of: OIL.test(text) ? 'oils' : 'batter', parts, colours };
+}
+
+/** Lighter than a pot of soap is powder, grams. */
+const LEAST_G = 100;
+const gramsOf = ({ text }: ToldAmount): number | undefined => {
+  const amount = amountOf(text.replace(/ ?(?:of |de )?(?:oils?|aceites?|batter|masa)$/u, ''));
+  return amount?.measure === 'mass' && amount.grams >= LEAST_G ? amount.grams : undefined;
+};
+
+/** A jar that is weighed, and a batch: whether it is enough. */
+export type EnoughAsked = {
+  readonly colourant: string;
+  readonly has: number;
+  readonly grams: number;
+  readonly of: 'oils' | 'batter';
+};
+const ENOUGH =
+  /(?<!\p{L})(?:enough|suffice|do me|last me|alcanza\p{L}*|llega|suficiente|me da para|basta)(?!\p{L})/u;
+
+/** "120 g of blue mica in a tub, batch is 1.5 kg, enough?": grams of powder, of one colourant, and of the batch. Pure. */
+export function enoughAsked(question: string): EnoughAsked | undefined {
+  const read = wordsOf(question);
+  const text = read.text.toLowerCase();
+  if (!ENOUGH.test(text) || /(?<!\p{L})(?:lye|naoh|sosa)(?!\p{L})/u.test(text)) return undefined;
+  const things = thingsIn(read);
+  const [thing, ...others] = things.filter(one => one.colourants.length > 0);
+  const masses = amountsIn(read, things).filter(({ measure }) => measure === 'mass');
+  if (!thing || others.length > 0 || masses.length !== 2) return undefined;
+  // The weight that stands nearer to the name is of the jar.
+  const [jar, batch] = masses.toSorted((a, b) => gap(a, thing) - gap(b, thing));
+  const [has, grams] = [jar, batch].map(one =>
+    amountOf(one!.text.replace(/ ?(?:of |de )?(?:oils?|aceites?|batter|masa)$/u, '')),
+  );
+  if (has?.measure !== 'mass' || grams?.measure !== 'mass' || grams.grams < LEAST_G) return undefined;
+  return {
+    colourant: thing.text,
+    has: has.grams,
+    grams: grams.grams,
+    of: OIL.test(text) ? 'oils' : 'batter',
+  };
+}
+const gap = (amount: ToldAmount, thing: { readonly from: number; readonly to: number }): number =>
+  Math.min(Math.abs(amount.to - thing.from), Math.abs(amount.from - thing.to));
+
+/** A usual bar is taken for so many grams of batter; common practice is 100 to 120 g (no source). */
+export const BAR_G = 110;
+const BARS =
+  /(?<!\p{L})(\d{1,3}) (?:(?:normal|usual|small|regular|hand) )?(?:bars?|pastillas?|jabones|soaps)(?!\p{L})/u;
+const HOW_MUCH = /(?<!\p{L})(?:how much|cuant[oa]|dose|dosis)(?!\p{L})/u;
+
+/** A colourant for so many bars whose weight nobody tells: "how much mica for 12 bars". Pure. */
+export function barsAsked(
+  question: string,
+): { readonly colourant: string; readonly bars: number } | undefined {
+  const read = wordsOf(question);
+  const text = read.text.toLowerCase();
+  const bars = Number(BARS.exec(text)?.[1] ?? 0);
+  const things = thingsIn(read);
+  const [thing, ...others] = things.filter(one => one.colourants.length > 0);
+  if (bars < 1 || !thing || others.length > 0 || !HOW_MUCH.test(text) || amountsIn(read, things).length > 0)
+    return undefined;
+  return { colourant: thing.text, bars };
+}

@@ -1,0 +1,65 @@
+import { describe, expect, test } from 'vitest';
+import { BAR_G, barsAsked, enoughAsked, sharesAsked } from '../../../src/engine/questions/shares-asked.ts';
+
+describe('a batch that is shared among colours', () => {
+  test('in so many equal parts', () => {
+    expect(sharesAsked('650g oils 3 colours how much each')).toEqual({
+      grams: 650,
+      of: 'oils',
+      parts: 3,
+      colours: [],
+    });
+  });
+
+  test('by the colours that are named', () => {
+    expect(sharesAsked('tengo 3 kg de aceite, el swirl blanco con azul, cuanto de cada')).toEqual({
+      grams: 3000,
+      of: 'oils',
+      parts: 2,
+      colours: ['dióxido de titanio', 'azul ultramar'],
+    });
+  });
+
+  test.each([
+    '650 g oils half white rest blue how much each',
+    '500 g olive 200 g coconut lye for each',
+    '3 colours how much each',
+    '20 g mica 3 colours each',
+    '900 g oils 9 colours how much each',
+    'how much for each',
+  ])('“%s” is no share of one weight', question => {
+    expect(sharesAsked(question)).toBeUndefined();
+  });
+});
+
+describe('a jar beside a batch', () => {
+  test('the weight that stands by the name is the jar’s', () => {
+    const told = { colourant: 'blue mica', has: 120, grams: 1500, of: 'batter' };
+    expect(
+      enoughAsked('Hi, I have 120 g of blue mica in a tub, batch is 1.5 kg, is that enough for all of it'),
+    ).toEqual(told);
+    expect(enoughAsked('batch is 1.5 kg is 120 g of blue mica enough')).toEqual(told);
+  });
+
+  test.each(['is 120 g of blue mica enough', 'is 130 g lye enough for 1 kg olive', 'enough already'])(
+    '“%s” is not reckoned',
+    question => {
+      expect(enoughAsked(question)).toBeUndefined();
+    },
+  );
+});
+
+describe('bars whose weight nobody tells', () => {
+  test('are counted, and are taken for a usual bar of 100 to 120 g (common practice, no source)', () => {
+    expect(barsAsked('how much mica for 12 bars')).toEqual({ colourant: 'mica', bars: 12 });
+    expect(BAR_G).toBeGreaterThanOrEqual(100);
+    expect(BAR_G).toBeLessThanOrEqual(120);
+  });
+
+  test.each(['how much mica for 10 bars of 4 oz', 'my 12 bars went brown', 'how much lye for 12 bars'])(
+    '“%s” tells more, or asks for something else',
+    question => {
+      expect(barsAsked(question)).toBeUndefined();
+    },
+  );
+});
