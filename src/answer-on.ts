@@ -4,6 +4,7 @@ import type { Outbox } from './conversation/unasked/outbox.ts';
 import { setLooks } from './deadlines/looks.ts';
 import { type Scheduler, startScheduler } from './deadlines/scheduler.ts';
 import type { Connection, Platform } from './discord/client.ts';
+import { FINISH_WITHIN_MS, within } from './discord/within.ts';
 import type { Environment } from './environment.ts';
 import { COMMANDS, closeConversation, type Log, openConversation } from './open-conversation.ts';
 import type { Metrics } from './operations/metrics.ts';
@@ -11,7 +12,6 @@ import { readinessOf } from './readiness.ts';
 import { HOUSE } from './records/dues.ts';
 import { anonymousGroup, StoreFailure } from './records/failure.ts';
 import { SWEEP, sweepDue } from './records/privacy/retention.ts';
-import { FINISH_WITHIN_MS, within } from './within.ts';
 import { openWorkers } from './workers/workers.ts';
 
 type Barred = { readonly group: string; readonly channel: string; readonly what: string };

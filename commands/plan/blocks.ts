@@ -59,7 +59,7 @@ export function planBlocks(
     { kind: 'measures', measures: planNumbers(view), fold: 'numbers' },
     { kind: 'measures', measures: planWeights(view), fold: 'numbers' },
     ...planUrgent(view).map((text): Block => ({ kind: 'text', text, firm: true })),
-    ...planDeciding(view).map((text): Block => ({ kind: 'text', text, firm: true })),
+    ...planDeciding(view).map(({ text, firm }): Block => ({ kind: 'text', text, ...(firm && { firm }) })),
     ...planRounded(view).map((text): Block => ({ kind: 'text', text, fold: 'numbers' })),
     ...filled(planWatch(view)),
     ...onFace(SPLITTING, view).map((text): Block => ({ kind: 'text', text, fold: 'face' })),

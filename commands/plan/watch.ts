@@ -61,8 +61,11 @@ export const planWorst = (view: PlanView): readonly string[] =>
 
 export const planUrgent = (view: PlanView): readonly string[] => warned(view, id => URGENT.has(id));
 
-/** What decides how the batch is worked. */
-export const planDeciding = (view: PlanView): readonly string[] => warned(view, id => DECIDES.has(id));
+/** What decides how the batch is worked; `firm` what the hand has to know before it begins. */
+export const planDeciding = (view: PlanView): readonly { readonly text: string; readonly firm: boolean }[] =>
+  view.answer.warnings
+    .filter(({ id }) => DECIDES.has(id))
+    .map(one => ({ text: spoken(one, view), firm: one.id === 'fragrance-speeds' }));
 
 /** What is true of the numbers and changes nothing that a scale shows. */
 export const planRounded = (view: PlanView): readonly string[] => warned(view, id => OF_NUMBERS.has(id));
@@ -70,7 +73,12 @@ export const planRounded = (view: PlanView): readonly string[] => warned(view, i
 /** All that is worth a warning, what hurts at once first. */
 export const planWarned = (view: PlanView): Section => ({
   title: view.say.plan.watch,
-  rows: [...planUrgent(view), ...planDeciding(view), ...planWatch(view).rows, ...planRounded(view)],
+  rows: [
+    ...planUrgent(view),
+    ...planDeciding(view).map(({ text }) => text),
+    ...planWatch(view).rows,
+    ...planRounded(view),
+  ],
 });
 
 /** Everything else worth a warning, the lye first. */

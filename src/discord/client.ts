@@ -1,13 +1,13 @@
 import { Client, Events, GatewayIntentBits, Options, Partials, type REST, Status } from 'discord.js';
 import type { Logger } from 'pino';
 import type { Conversation } from '../conversation/conversation.ts';
-import { FINISH_WITHIN_MS, within } from '../within.ts';
 import { attachmentOrigins } from './download.ts';
 import type { Answers } from './interactions.ts';
 import { INTENT_NAMES } from './invite.ts';
 import { sendRequest } from './request.ts';
 import { postingRest, REST_TIMEOUT_MS, Tally } from './rest.ts';
 import type { Watcher } from './watcher.ts';
+import { FINISH_WITHIN_MS, within } from './within.ts';
 
 /** A running client. */
 export type Connection = {

@@ -1,4 +1,9 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { inMillilitres } from '../../commands/dose/in-a-mould.ts';
+import { answerDose } from '../../src/engine/dosing/answer.ts';
+import { findColourant } from '../../src/engine/colourants/find.ts';
+import { parsePortion } from '../../src/engine/quantities/portion.ts';
+import { parseStrength } from '../../src/engine/quantities/strength.ts';
 import { openRoom } from '../loopback/room.ts';
 
 let room: Awaited<ReturnType<typeof openRoom>>;
@@ -22,6 +27,9 @@ describe('a portion that is told otherwise than by cups', () => {
 
   test('one side of a mould is asked back with what is wanted', async () => {
     expect(await dose('a 10 inch loaf mould')).toContain('one side of a mould tells no amount.');
+    expect(() => inMillilitres('molde de 25 cm')).toThrow(expect.objectContaining({ id: 'portion-mould-side' }));
+    // What is no mould is left as it is: the grammar of amounts reads it.
+    expect(inMillilitres('2 cups for the loaf')).toBe('2 cups for the loaf');
   });
 
   test('oils by their German name are oils, as one writes whose phone is German', async () => {
@@ -37,6 +45,16 @@ describe('a portion too small for spoons', () => {
     expect(text).toMatch(/too little for spoons: take what clings to the tip of a toothpick/u);
     // A teaspoon of liquid in so little is a ruined pinch.
     expect(text).not.toMatch(/\b(?:1 tsp|1 Tbsp) \(\d+ ml\) of/u);
+  });
+
+  test('it is told from 50 ml on no more', () => {
+    const ids = (portion: string) =>
+      answerDose({
+        portion: parsePortion(portion),
+        colourants: [{ colourant: findColourant('ultramarine blue'), strength: parseStrength('full') }],
+      }).cautions.map(({ id }) => id);
+    expect(ids('49 ml')).toContain('portion-small');
+    expect(ids('50 ml')).not.toContain('portion-small');
   });
 
   test('50 ml and more is dosed as ever', async () => {

@@ -13,6 +13,8 @@ describe('a name that several colours have, whose dose is the same', () => {
     const [headline] = text.split('\n');
     expect(headline).toContain('blue mica');
     expect(headline).not.toContain('interference');
+    // That one of them shows white over pale soap is true of none of the others.
+    expect(text).not.toContain('looks white');
     // Iron blue (Prussian blue, CI 77510) falls apart in alkali: Colour Index; the catalogue's own row.
     expect(text).toMatch(/iron blue[^\n]*(?:loses|fades|brown|destroy)/iu);
     expect(text).toMatch(/Green mica[^\n]*holds in some/u);

@@ -43,23 +43,16 @@ async function told(work: Promise<unknown>) {
 }
 
 it('whose thread ends unasked tells so, once, and refuses every later call; one that is closed does not', async () => {
-  const threads = new Set<Worker>();
-  const { postMessage } = Worker.prototype;
-  const watch = vi.spyOn(Worker.prototype, 'postMessage').mockImplementation(function (
-    this: Worker,
-    ...sent
-  ) {
-    threads.add(this);
-    postMessage.apply(this, sent);
-  });
+  const watch = vi.spyOn(Worker.prototype, 'postMessage');
   const told: string[] = [];
   const opened = (name: string) =>
     SqliteAdapter.open(join(folder, name), undefined, { onLost: why => told.push(why) });
   const [dying, closed] = [await opened('dying.sqlite'), await opened('closed.sqlite')];
+  const [thread] = watch.mock.contexts as Worker[];
   watch.mockRestore();
   await closed.disconnect();
   expect(told).toEqual([]);
-  await [...threads][0]?.terminate();
+  await thread?.terminate();
   await expect(dying.texts(['a'])).rejects.toMatchObject({ name: 'StoreFailure', kind: 'closed' });
   expect(told).toEqual(["the store's thread ended"]);
 });

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { within } from '../../src/within.ts';
+import { within } from '../../src/discord/within.ts';
 
 test('what never ends is waited for no longer than was said, and what ends is told from it', async () => {
   expect(await within(5, new Promise(() => {}))).toBe(false);

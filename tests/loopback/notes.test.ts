@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import type { Member, MessageView } from '../../src/loopback/interface.ts';
 import { openRoom } from './room.ts';
 
@@ -89,13 +89,12 @@ describe('a note', () => {
   test('that mentions us while something of ours fails is told so, with the reference', async () => {
     const { registry } = room.conversation;
     const ask = registry.actions.get('ask')!;
-    const take = ask.take;
-    Object.assign(ask, { take: () => Promise.reject(new Error('planted')) });
+    const planted = vi.spyOn(ask, 'take').mockRejectedValue(new Error('planted'));
     try {
       const told = await answerTo(room.member, `${us()} how much gold mica for 1 cup?`);
       expect(told.text).toContain('Something went wrong on our side and nothing was changed.');
     } finally {
-      Object.assign(ask, { take });
+      planted.mockRestore();
       expect(room.faults.splice(0)).toHaveLength(1);
     }
   });

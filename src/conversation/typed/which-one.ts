@@ -101,8 +101,14 @@ async function offered(
   });
   const [first] = unclear.candidates;
   // What was asked for, and none of those that it may be.
-  const headline = first ? same.headline.replace(first.label, unclear.text) : same.headline;
+  const headline = first ? calledSo(same.headline, first.label, unclear.text) : same.headline;
   return { ...same, headline, blocks: [{ kind: 'text', text: note }, ...same.blocks], choices };
+}
+
+/** A sentence with what was asked for in place of one of the things that it may be, however that begins. */
+function calledSo(sentence: string, name: string, by: string): string {
+  const at = sentence.toLowerCase().indexOf(name.toLowerCase());
+  return at < 0 ? sentence : `${sentence.slice(0, at)}${by}${sentence.slice(at + name.length)}`;
 }
 
 /** The answer to a question whose slips of the finger are put right; undefined where there are none, or still nothing to read. */
@@ -147,7 +153,10 @@ async function sameForAll(
   const cautions = new Map(
     replies.flatMap(reply => reply.cautions.map(caution => [caution.text, caution] as const)),
   );
-  return { ...first, cautions: [...cautions.values()] };
+  const isOfAll = (block: Reply['blocks'][number]) =>
+    block.kind !== 'text' ||
+    others.every(({ blocks }) => blocks.some(one => one.kind === 'text' && one.text === block.text));
+  return { ...first, blocks: first.blocks.filter(isOfAll), cautions: [...cautions.values()] };
 }
 
 /** A button that asks the command with other options. */

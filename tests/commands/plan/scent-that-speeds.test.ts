@@ -7,7 +7,7 @@ beforeAll(async () => {
 });
 afterAll(() => room[Symbol.asyncDispose]());
 const base = { oils: 'olive 70%, coconut 30%', size: '1000 g oils' };
-const plan = async (given: Record<string, string>) =>
+const plan = async (given: Record<string, string | number>) =>
   (await room.member.run('/plan', { ...base, ...given })).text;
 const spanish = () => room.group.addMember({ name: 'Inés', locale: 'es-ES' });
 
@@ -43,7 +43,7 @@ describe('what decides how a scented batch is worked stands on its face', () => 
   });
 
   test('a superfat that is no longer the one that was asked for', async () => {
-    const text = await plan({ portions: 'all gold mica', superfat: '5' });
+    const text = await plan({ portions: 'all gold mica', superfat: 5 });
     expect(text).toMatch(/Superfat comes to [\d.]+ %, not 5 %/u);
     expect(await plan({})).not.toContain('Superfat comes to');
   });

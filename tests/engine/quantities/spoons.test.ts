@@ -95,7 +95,10 @@ describe('for any dose', () => {
     teaspoons => {
       const measured = practicalSpoons(teaspoons);
       // Between two of the smallest a paste stands in their place.
-      if (measured.spoons.length === 0) return expect(measured.paste?.teaspoons).toBe(measured.teaspoons);
+      if (measured.spoons.length === 0) {
+        expect(measured.paste?.teaspoons).toBe(measured.teaspoons);
+        return;
+      }
       expect(teaspoonsIn(measured.spoons)).toBeCloseTo(measured.teaspoons, 9);
       const text = measure(measured);
       if (!text.includes(' x ')) {
