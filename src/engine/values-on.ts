@@ -37,5 +37,5 @@ export function valuesOn<Key extends object, Value>(): ValuesOn<Key, Value> {
       else new Bearer(key, value);
     }
   }
-  return { get: Bearer.of, set: Bearer.on };
+  return { get: key => Bearer.of(key), set: (key, value) => Bearer.on(key, value) };
 }
