@@ -124,7 +124,7 @@ export type CarrierAsk = {
 /** One colour as typed; the door finds the colourant, on the shelf or in the catalogue. */
 export type ColourAsk = {
   readonly text: string;
-  /** Full unless the member says otherwise. */
+  /** What is usual unless the member says otherwise. */
   readonly strength: WantedStrength;
   readonly carrier: CarrierAsk | undefined;
 };
