@@ -4,7 +4,7 @@ import { amountsIn } from './amounts.ts';
 import { type Command, commandFor } from './command-for.ts';
 import { type NamedThing, thingsIn } from './entities.ts';
 import { type Facts, factsOf } from './facts.ts';
-import { fieldOf, isOurs, type Judged, LEAST } from './field-of.ts';
+import { chanceOfField, fieldOf, isOurs, type Judged, LEAST } from './field-of.ts';
 import type { Job } from './jobs.ts';
 import { kindAlone } from './kind-alone.ts';
 import type { Found } from './learned/features.ts';
@@ -27,7 +27,7 @@ export type QuestionRead = {
   readonly facts: Facts;
   readonly corrections: readonly Correction[];
   readonly outside: Outside | undefined;
-  /** How likely it is about somebody else's field, 0 to 1, by what was learned. */
+  /** How likely it is about somebody else's field, 0 to 1. */
   readonly elsewhere: number;
   readonly hotProcess: boolean;
 };
@@ -162,7 +162,8 @@ export function readQuestion(question: string): QuestionRead {
   const chances = words.text === '' ? [] : chancesOf(words, found);
   const judge = judged(words, found, chances);
   const plainly = plainJobOf(words, things);
-  const outside = words.text === '' || plainly ? undefined : fieldOf(words, found, judge);
+  const elsewhere = chanceOfField(words, judge);
+  const outside = words.text === '' || plainly ? undefined : fieldOf(words, elsewhere);
   const jobs = plainly ? [{ of: plainly.job, chance: 1 }] : jobsAmong(chances, words);
   const best = jobs[0]?.chance ?? 0;
   const facts = withPlain(factsFor(jobs[0]?.of, told, { words, things }), plainly);
@@ -180,7 +181,7 @@ export function readQuestion(question: string): QuestionRead {
     facts,
     corrections: words.corrections,
     outside,
-    elsewhere: judge.elsewhere,
+    elsewhere,
     hotProcess: isHotProcess(words.text),
   };
 }
