@@ -16,6 +16,8 @@ export const LEAST = 0.35;
  * sent away than twenty thresholds sent that stood here before.
  */
 const ELSEWHERE = 0.47;
+/** Where nothing of ours would be understood it takes less: nothing is lost. */
+const OF_NOTHING = 0.3;
 /** Near lye it takes more: what comes near soap is kept. */
 const NEAR_LYE = 0.7;
 /** What is made without lye is no soap of ours; "no lye in the flat" says something else. */
@@ -65,15 +67,19 @@ export function chanceOfField(words: Words, judged: Judged): number {
   });
 }
 
-/** Somebody else's field that a question is about, or undefined; `chance`: how likely it is of one, 0 to 1. Pure. */
-export function fieldOf(words: Words, chance: number): Outside | undefined {
+/**
+ * Somebody else's field that a question is about, or undefined; `chance`: how likely it is of one, 0 to 1; `isNothing`: whether else
+ * nothing would be understood of it. Pure.
+ */
+export function fieldOf(words: Words, chance: number, isNothing = false): Outside | undefined {
   // Kitchens smell of eggs too.
   if (isUltramarineWhiff(words.text)) return undefined;
   const plainly = plainlyElsewhere(words.text);
   if (plainly !== undefined && !(plainly === 'lye-elsewhere' && isOfSomebody(words))) return plainly;
   const isOfLye =
     LYE_WORDS.test(words.text) && !(WITHOUT_LYE.test(words.text) && OF_SURFACTANTS.test(words.text));
-  if (chance < (isOfLye ? NEAR_LYE : ELSEWHERE)) return undefined;
+  const least = isOfLye ? NEAR_LYE : isNothing ? OF_NOTHING : ELSEWHERE;
+  if (chance < least) return undefined;
   const named = namedField(words);
   if (!isOfLye || named !== undefined) return named ?? 'other';
   if (isOfSomebody(words)) return undefined;

@@ -10,6 +10,7 @@ import { kindAlone } from './kind-alone.ts';
 import type { Found } from './learned/features.ts';
 import { chanceElsewhere } from './learned/field/read.ts';
 import { type Chance, chancesOf } from './learned/read.ts';
+import { isOfCraft } from './learned/topics.ts';
 import { type PlainJob, plainJobOf } from './plain-job.ts';
 import { isHotProcess, type Outside } from './scope.ts';
 import { settled } from './settled.ts';
@@ -121,6 +122,14 @@ function factsFor(
     : { ...told, named: [unlisted], subject: unlisted, mix: told.mix ?? unlisted };
 }
 
+/** What the law of a region says of a named colourant is ours, whoever sells what is made with it, but for another craft's. */
+const ALLOWED = /\b(?:allowed|permitted|legal|banned|forbidden|permitid[oa]s?|prohibid[oa]s?|legales)\b/u;
+const isLawAsked = ({ text, words }: Words, { things, facts }: Found): boolean =>
+  ALLOWED.test(text) &&
+  (facts.region !== undefined || facts.country !== undefined) &&
+  things.some(({ colourants }) => colourants.length > 0) &&
+  !isOfCraft(words);
+
 /** The facts for a further reading: its own portion beside what was settled for the first. */
 const withPortionOf = (job: Job, facts: Facts, told: Facts): Facts => {
   const { portion, reckoned, unclear } = portionFor(job, told);
@@ -163,11 +172,13 @@ export function readQuestion(question: string): QuestionRead {
   const judge = judged(words, found, chances);
   const plainly = plainJobOf(words, things);
   const elsewhere = chanceOfField(words, judge);
-  const outside = words.text === '' || plainly ? undefined : fieldOf(words, elsewhere);
   const jobs = plainly ? [{ of: plainly.job, chance: 1 }] : jobsAmong(chances, words);
   const best = jobs[0]?.chance ?? 0;
+  const isNothing = best < LEAST && !isOurs(words, found);
+  const field = words.text === '' || plainly ? undefined : fieldOf(words, elsewhere, isNothing);
+  const outside = field === 'other' && isLawAsked(words, found) ? undefined : field;
   const facts = withPlain(factsFor(jobs[0]?.of, told, { words, things }), plainly);
-  const isUnderstood = outside === undefined && (best >= LEAST || isOurs(words, found));
+  const isUnderstood = outside === undefined && !isNothing;
   return {
     readings: isUnderstood
       ? jobs

@@ -20,6 +20,13 @@ describe('how likely a text must be of another field to be sent there', () => {
     expect(said(text, sent)).toBe(field);
   });
 
+  test('less where else nothing would be understood, but not near lye', () => {
+    const nothing = (text: string, chance: number) => fieldOf(wordsOf(text), chance, true);
+    expect(nothing('choir practice moved to thursday', 0.29)).toBeUndefined();
+    expect(nothing('choir practice moved to thursday', 0.31)).toBe('other');
+    expect(nothing('what is lye called in esperanto', 0.69)).toBeUndefined();
+  });
+
   test('never where somebody may have come near lye, however likely', () => {
     expect(said('lye on the tiles and the dog walks in', 0.99)).toBeUndefined();
     expect(said('lye in my eye at school', 0.99)).toBeUndefined();

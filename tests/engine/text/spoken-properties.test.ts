@@ -3,6 +3,7 @@ import { describe, expect } from 'vitest';
 import { parsePremix } from '../../../src/engine/dosing/parse-premix.ts';
 import type { Portion } from '../../../src/engine/quantities/amount.ts';
 import { parsePortionRange } from '../../../src/engine/quantities/portion.ts';
+import { sharesPhrase } from '../../../src/engine/text/amounts/share-phrases.ts';
 
 const sizeOf = (portion: Portion | undefined): number =>
   portion === undefined
@@ -91,3 +92,36 @@ test.prop([fc.integer({ min: 1, max: 2 }), fc.integer({ min: 3, max: 9 })])(
     expect(read).toEqual(plain);
   },
 );
+
+const colour = fc.constantFrom('red', 'white', 'green', 'yellow', 'black');
+const three = fc.uniqueArray(colour, { minLength: 3, maxLength: 3 });
+
+test.prop([three, fc.integer({ min: 1, max: 9 })])(
+  'what is left and split again comes to a whole',
+  (names, tenths) => {
+    const [one, two, last] = names as [string, string, string];
+    const half = (100 - 10 * tenths) / 2;
+    const wanted = `${10 * tenths}% ${one}; ${half}% ${two}; ${half}% ${last}`;
+    const shares = (text: string) =>
+      sharesPhrase(text)
+        .replace(/(\.\d*?)0+%/gu, '$1%')
+        .replaceAll('.%', '%');
+    expect(shares(`${one} ${10 * tenths}% then split what's left same between ${two} and ${last}`)).toBe(
+      wanted,
+    );
+    if (tenths === 5)
+      expect(shares(`half of it's ${one}. split what's left between ${two} and ${last}, equal`)).toBe(wanted);
+  },
+);
+
+test.prop([three])('layers that are told from the floor of the mould lie as they are told', names => {
+  const [one, two, last] = names as [string, string, string];
+  const wanted = [one, two, last].map(name => `1 parts ${name}`).join('; ');
+  for (const text of [
+    `${one}, ${two}, ${last}, starting at the floor of the mould`,
+    `${one} on the bottom, then ${two}, then ${last} for sky`,
+    `${one} first in the mould, then the ${two}, then ${last} again`,
+    `el fondo ${one}, después ${two} como arena, después ${last} y ya`,
+  ])
+    expect(sharesPhrase(text)).toBe(wanted);
+});
