@@ -13,9 +13,8 @@ export const SURELY_ELSEWHERE = 0.6;
 export const isNamedElsewhere = ({ outside }: QuestionRead): boolean =>
   outside !== undefined && outside !== 'other';
 
-/** Whether it is of one, or likely enough of one without a name. */
-export const isLikelyElsewhere = (read: QuestionRead): boolean =>
-  isNamedElsewhere(read) || (read.outside === 'other' && read.elsewhere >= SURELY_ELSEWHERE);
+/** Whether it is of any other field, one without a name too: a matter of ours has to be likelier than that. */
+export const isElsewhere = ({ outside }: QuestionRead): boolean => outside !== undefined;
 
 /** What is said to a question of another field, with what can be asked. */
 export function outsideReply({ outside = 'other' }: QuestionRead, { say }: Context): Reply {

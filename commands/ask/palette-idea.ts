@@ -8,7 +8,7 @@ import { THEMES } from '../../src/engine/palettes/themes.ts';
 import type { QuestionRead } from '../../src/engine/questions/read.ts';
 import { colourNamed } from '../../src/engine/text/colours/colour-name.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
-import { isLikelyElsewhere } from './elsewhere.ts';
+import { isElsewhere } from './elsewhere.ts';
 import { askFollowUps } from './follow-ups.ts';
 import { keepLines } from './kept-lines.ts';
 
@@ -23,7 +23,7 @@ export async function paletteIdeaReply(
   read: QuestionRead,
   context: Context,
 ): Promise<Reply | undefined> {
-  if (isLikelyElsewhere(read)) return undefined;
+  if (isElsewhere(read)) return undefined;
   const plain = unaccented(question);
   const theme = OF_PALETTES.test(plain) ? THEMES.find(({ words }) => words.test(plain)) : undefined;
   const beside = theme ? undefined : besideIn(plain);

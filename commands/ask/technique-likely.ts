@@ -5,7 +5,7 @@ import type { NearMatter } from '../../src/engine/questions/technique/read.ts';
 import type { Matter } from '../../src/engine/questions/technique/topic.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { wordCount } from '../../src/engine/text/word-count.ts';
-import { isLikelyElsewhere, isNamedElsewhere, MOST_SURELY_ELSEWHERE } from './elsewhere.ts';
+import { isElsewhere, isNamedElsewhere, MOST_SURELY_ELSEWHERE } from './elsewhere.ts';
 
 /**
  * From this chance on a matter is answered, where nothing else was surely read. This and the figures below were chosen on two hands'
@@ -89,7 +89,7 @@ function besideRead(matter: Matter, read: QuestionRead, question: string): numbe
   if (read.outside === 'business' && OF_BUSINESS.has(matter)) return BESIDE_JOB;
   if (isNamedElsewhere(read) || (read.outside === 'other' && read.elsewhere >= MOST_SURELY_ELSEWHERE))
     return BESIDE_SURE_FIELD;
-  if (isLikelyElsewhere(read)) return BESIDE_FIELD;
+  if (isElsewhere(read)) return BESIDE_FIELD;
   if (isFlawTold(read)) return wordCount(question) <= SHORTLY ? BESIDE_FLAW : BESIDE_STORY;
   const isSure = reading !== undefined && reading.score >= SURE_JOB && reading.missing.length === 0;
   if (isSurely(reading, 'survives-lye') && OF_FATE.has(matter)) return BESIDE_FATE;

@@ -239,6 +239,24 @@ const sets = [
     held: { questions: 130, amounts: 0, colours: 0, scope: 0 },
   },
   {
+    file: 'tram-and-panaderia.json',
+    // Of 100 questions, 80 amounts and 80 of the field or not: run once, before anything was tuned on it; of its 60 flaws 54 came first and 58 in the first three.
+    first: { questions: 93, amounts: 76, colours: 0, scope: 73 },
+    held: { questions: 93, amounts: 76, colours: 0, scope: 73 },
+  },
+  {
+    file: 'prairie-and-needle.json',
+    // As many; run once, before anything was tuned on it; of its 60 flaws 57 came first and 59 in the first three.
+    first: { questions: 89, amounts: 78, colours: 0, scope: 69 },
+    held: { questions: 89, amounts: 78, colours: 0, scope: 69 },
+  },
+  {
+    file: 'infirmary-and-postbag.json',
+    // 360 lines of the field or not, written to be hard to tell: run once, before anything was tuned on it. A dozen of what it calls inside tell of lye on skin or in the throat: first aid is shown.
+    first: { questions: 0, amounts: 0, colours: 0, scope: 304 },
+    held: { questions: 0, amounts: 0, colours: 0, scope: 304 },
+  },
+  {
     file: 'canteen-and-caserio.json',
     // Of 120 questions and 180 amounts: run once, before anything was tuned on it; no weights were fitted to it.
     first: { questions: 105, amounts: 139, colours: 0, scope: 0 },

@@ -8,7 +8,7 @@ const FIGURE = String.raw`(?:\d+(?:[.,]\d+)?(?: \d+\/\d+)?|\d+\/\d+|an?|one|una?
 const PART = `(?:(?:equal )?(?:parts?|partes?|pts?|shares?|measures?|medidas?) )?(?:of |de )?`;
 /** "three of water to one of clay", "2 partes aceite, una pigmento", "half powder half sunflower": each part with its name. */
 const NAMED_PARTS = new RegExp(
-  String.raw`^(?:(?:mixed|mezclad[oa]|mojad[oa]) )?(${FIGURE}) ${PART}(?!(?:and|y|n)\b)(\p{L}[\p{L} ]*?),? (?:(?:to|in|into|on|and|y|with|con|por|a|en|for|every|cada|the other|la otra|otra) )*(${FIGURE}) ${PART}(\p{L}[\p{L} ]*)$`,
+  String.raw`^(?:(?:mixed|mezclad[oa]|mojad[oa]) )?(${FIGURE}) ${PART}(?!(?:and|y|n)\b)(\p{L}[\p{L} ]*?)[,:]? (?:(?:to|in|into|on|and|y|with|con|por|a|en|for|every|cada|the other|la otra|otra) )*(${FIGURE}) ${PART}(\p{L}[\p{L} ]*)$`,
   'iu',
 );
 /** "1 to 4 rice bran oil", "1 a 10, achiote en oliva": two bare figures, powder first, and the liquid behind them. */

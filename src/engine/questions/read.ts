@@ -4,12 +4,13 @@ import { amountsIn } from './amounts.ts';
 import { type Command, commandFor } from './command-for.ts';
 import { type NamedThing, thingsIn } from './entities.ts';
 import { type Facts, factsOf } from './facts.ts';
-import { fieldOf, isOurs, type Judged, LEAST } from './field-of.ts';
+import { chanceOfField, fieldOf, isOurs, type Judged, LEAST } from './field-of.ts';
 import type { Job } from './jobs.ts';
 import { kindAlone } from './kind-alone.ts';
 import type { Found } from './learned/features.ts';
 import { chanceElsewhere } from './learned/field/read.ts';
 import { type Chance, chancesOf } from './learned/read.ts';
+import { isOfCraft } from './learned/topics.ts';
 import { type PlainJob, plainJobOf } from './plain-job.ts';
 import { isHotProcess, type Outside } from './scope.ts';
 import { settled } from './settled.ts';
@@ -27,7 +28,7 @@ export type QuestionRead = {
   readonly facts: Facts;
   readonly corrections: readonly Correction[];
   readonly outside: Outside | undefined;
-  /** How likely it is about somebody else's field, 0 to 1, by what was learned. */
+  /** How likely it is about somebody else's field, 0 to 1. */
   readonly elsewhere: number;
   readonly hotProcess: boolean;
 };
@@ -121,6 +122,14 @@ function factsFor(
     : { ...told, named: [unlisted], subject: unlisted, mix: told.mix ?? unlisted };
 }
 
+/** What the law of a region says of a named colourant is ours, whoever sells what is made with it, but for another craft's. */
+const ALLOWED = /\b(?:allowed|permitted|legal|banned|forbidden|permitid[oa]s?|prohibid[oa]s?|legales)\b/u;
+const isLawAsked = ({ text, words }: Words, { things, facts }: Found): boolean =>
+  ALLOWED.test(text) &&
+  (facts.region !== undefined || facts.country !== undefined) &&
+  things.some(({ colourants }) => colourants.length > 0) &&
+  !isOfCraft(words);
+
 /** The facts for a further reading: its own portion beside what was settled for the first. */
 const withPortionOf = (job: Job, facts: Facts, told: Facts): Facts => {
   const { portion, reckoned, unclear } = portionFor(job, told);
@@ -162,11 +171,14 @@ export function readQuestion(question: string): QuestionRead {
   const chances = words.text === '' ? [] : chancesOf(words, found);
   const judge = judged(words, found, chances);
   const plainly = plainJobOf(words, things);
-  const outside = words.text === '' || plainly ? undefined : fieldOf(words, found, judge);
+  const elsewhere = chanceOfField(words, judge);
   const jobs = plainly ? [{ of: plainly.job, chance: 1 }] : jobsAmong(chances, words);
   const best = jobs[0]?.chance ?? 0;
+  const isNothing = best < LEAST && !isOurs(words, found);
+  const field = words.text === '' || plainly ? undefined : fieldOf(words, elsewhere, isNothing);
+  const outside = field === 'other' && isLawAsked(words, found) ? undefined : field;
   const facts = withPlain(factsFor(jobs[0]?.of, told, { words, things }), plainly);
-  const isUnderstood = outside === undefined && (best >= LEAST || isOurs(words, found));
+  const isUnderstood = outside === undefined && !isNothing;
   return {
     readings: isUnderstood
       ? jobs
@@ -180,7 +192,7 @@ export function readQuestion(question: string): QuestionRead {
     facts,
     corrections: words.corrections,
     outside,
-    elsewhere: judge.elsewhere,
+    elsewhere,
     hotProcess: isHotProcess(words.text),
   };
 }

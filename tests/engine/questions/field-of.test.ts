@@ -1,39 +1,30 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import { amountsIn } from '../../../src/engine/questions/amounts.ts';
-import { thingsIn } from '../../../src/engine/questions/entities.ts';
-import { factsOf } from '../../../src/engine/questions/facts.ts';
-import { fieldOf } from '../../../src/engine/questions/field-of.ts';
+import { chanceOfField, fieldOf } from '../../../src/engine/questions/field-of.ts';
 import { wordsOf } from '../../../src/engine/questions/words-of.ts';
 
-/** What is said of a text that was learned to be so likely another field's. */
-function said(text: string, elsewhere: number, noJob = 0) {
-  const words = wordsOf(text);
-  const things = thingsIn(words);
-  const amounts = amountsIn(words, things);
-  const facts = factsOf(text, words, { things, amounts });
-  return fieldOf(words, { things, amounts, facts }, { elsewhere, job: 0.5, noJob });
-}
+/** What is said of a text that is so likely another field's, both judges together. */
+const said = (text: string, chance: number) => fieldOf(wordsOf(text), chance);
 
 // The lists of names are built with the first text.
 beforeAll(() => void said('mica', 0), 120_000);
 
-/** Bounds chosen by leaving out one writer at a time; each text is kept at one chance and sent away at the other. */
+/** Bounds chosen by leaving writers out; each text is kept at one chance and sent away at the other. */
 describe('how likely a text must be of another field to be sent there', () => {
   test.each([
-    [
-      'beside a word of soap',
-      'melt and pour hearts with red oxide in a soap loaf',
-      0.29,
-      0.31,
-      'melt-and-pour',
-    ],
-    ['with none', 'melt and pour cubes', 0.01, 0.02, 'melt-and-pour'],
-    ['of another craft', 'a mica for leather', 0.09, 0.11, 'other'],
-    ['near lye', 'what is lye called in esperanto', 0.44, 0.46, 'other'],
-    ['where a house is spoken of near lye', 'lye on the tiles of the porch', 0.44, 0.46, 'lye-elsewhere'],
+    ['with a field’s own name', 'melt and pour cubes', 0.46, 0.48, 'melt-and-pour'],
+    ['with none', 'a mica for the saddle', 0.46, 0.48, 'other'],
+    ['near lye', 'what is lye called in esperanto', 0.69, 0.71, 'other'],
+    ['where a house is spoken of near lye', 'lye on the tiles of the porch', 0.69, 0.71, 'lye-elsewhere'],
   ])('%s', (_, text, kept, sent, field) => {
     expect(said(text, kept)).toBeUndefined();
     expect(said(text, sent)).toBe(field);
+  });
+
+  test('less where else nothing would be understood, but not near lye', () => {
+    const nothing = (text: string, chance: number) => fieldOf(wordsOf(text), chance, true);
+    expect(nothing('choir practice moved to thursday', 0.29)).toBeUndefined();
+    expect(nothing('choir practice moved to thursday', 0.31)).toBe('other');
+    expect(nothing('what is lye called in esperanto', 0.69)).toBeUndefined();
   });
 
   test('never where somebody may have come near lye, however likely', () => {
@@ -42,10 +33,28 @@ describe('how likely a text must be of another field to be sent there', () => {
   });
 });
 
-test('what is surely none of our jobs is sent away, but where the judge of the field is sure that it is ours', () => {
-  const text = 'my glitter sinks in the table before it sets';
-  expect(said(text, 0.02, 0.98)).toBe('other');
-  expect(said(text, 0.02, 0.96)).toBeUndefined();
-  expect(said(text, 0.009, 0.98)).toBeUndefined();
-  expect(said('my red oxide sinks in the soap before trace', 0.02, 0.98)).toBeUndefined();
+describe('both judges together', () => {
+  const chance = (text: string, judged: { elsewhere: number; job: number; noJob: number }) =>
+    chanceOfField(wordsOf(text), judged);
+  const unsure = { elsewhere: 0.5, job: 0.5, noJob: 0.5 };
+
+  test('one that is surer moves the sum, each in its own way', () => {
+    const even = chance('my glitter sinks', unsure);
+    expect(chance('my glitter sinks', { ...unsure, elsewhere: 0.9 })).toBeGreaterThan(even + 0.1);
+    expect(chance('my glitter sinks', { ...unsure, noJob: 0.99 })).toBeGreaterThan(even + 0.05);
+    expect(chance('my glitter sinks', { ...unsure, job: 0.99 })).toBeLessThan(even - 0.05);
+  });
+
+  test('another craft and a field’s own name count where no word of soap stands beside them', () => {
+    const even = chance('a colour for it', unsure);
+    expect(chance('a colour for leather', unsure)).toBeGreaterThan(even + 0.2);
+    expect(chance('melt and pour cubes', unsure)).toBeGreaterThan(even + 0.05);
+    expect(chance('a soap for leather', unsure)).toBeCloseTo(even, 9);
+    expect(chance('melt and pour cubes in my soap', unsure)).toBeCloseTo(even, 9);
+  });
+
+  test('judges that are sure beyond doubt leave a chance', () => {
+    expect(chance('a colour for it', { elsewhere: 1, job: 0, noJob: 1 })).toBeLessThan(1);
+    expect(chance('a colour for it', { elsewhere: 0, job: 1, noJob: 0 })).toBeGreaterThan(0);
+  });
 });

@@ -14,6 +14,7 @@ import { chatSpelt } from '../../../src/engine/text/spelling/chat-spelling.ts';
 import { EXAMPLES } from '../flaws/examples.ts';
 import type { Lesson } from '../text/learned/fit.ts';
 import { linesOf, phrasings } from './phrasings.ts';
+import { ofShelf } from './shelf-labels.ts';
 import { type OrdinarySet, ordinarySets } from './technique/ordinary.ts';
 
 /**
@@ -74,25 +75,10 @@ const SETS = [
   'labbench-and-bakehouse',
   'fishstall-and-estuary',
   'pit-and-guardia',
+  'tram-and-panaderia',
+  'prairie-and-needle',
+  'infirmary-and-postbag',
 ] as const;
-
-/** What came in and is to be written down, whatever else is told of it. */
-const COME_IN =
-  /^\W*(?:ap[uú]nt[ae]\w*|a[nñ]ad[ei]\w*|agr[eé]g\w+|anot[ae]\w*|registr[ae]\w*|add|log|note (?:down )?that)(?!\p{L})|(?<!\p{L})(?:me (?:lleg[oó]|regal\w+|han regalado|dieron)|arrived|came in the (?:post|mail)|gave me)(?!\p{L})/iu;
-
-/** Which of the three things one does with a shelf; the sets tell only that it is one. */
-const ofShelf = (text: string): Class =>
-  COME_IN.test(text) && !/\?/u.test(text) ? 'shelf-add' : ofKept(text);
-const ofKept = (text: string): Class =>
-  /\b(?:used|gast\w+|us[eé]|take|quita\w*|resta\w*|off|subtract\w*|minus|baj[aeo]\w*|finished|acab\w+|spil[lt]\w*|knocked|remove|delete|bin it|borr\w+|s[aá]ca\w*|se (?:me )?cay\w+|r[eé]sta\w*)\b/iu.test(
-    text,
-  )
-    ? 'shelf-use'
-    : /\b(?:left|queda\w*|have i|do i|tengo|still|restantes?|existencias|inventari?o\w*|how much|cu[aá]nt[oa]s?|which|cu[aá]l\w*|what|whats|list|longest|hay|qu[eé] (?:me|hay))\b/iu.test(
-          text,
-        )
-      ? 'shelf-show'
-      : 'shelf-add';
 
 /** Some sets call it a challenge where an earlier answer is called into question. */
 const ofChallenge = (text: string): Class =>
@@ -146,6 +132,21 @@ function ofCorpus(hand: (typeof CORPORA)[number]): readonly JobText[] {
   );
 }
 
+/** What a busy chat brings beside our field and in it, by several hands, each with a matter of its own (`corpus/README.md`). */
+const FIELD_HANDS = [
+  'building-and-cloth',
+  'kitchen-and-table',
+  'market-and-lessons',
+  'household-and-errands',
+  'weather-and-weekend',
+] as const;
+export const FIELD_WRITERS: ReadonlySet<string> = new Set(FIELD_HANDS);
+
+const ofField = (hand: (typeof FIELD_HANDS)[number]): readonly JobText[] =>
+  [...linesOf(join(import.meta.dirname, `corpus/fields/${hand}.txt`))].flatMap(([heading, lines]) =>
+    lines.map((text): JobText => ({ text, label: ofHeading(heading, text), writer: hand, part: 'scope' })),
+  );
+
 /** Labels of ordinary questions that no command answers, and that are not of the craft either. */
 const NO_JOB: ReadonlySet<string> = new Set([
   'chat',
@@ -175,6 +176,7 @@ const ofOrdinary = ({ name, questions }: OrdinarySet): readonly JobText[] =>
 export const jobTexts = (): readonly JobText[] => [
   ...SETS.flatMap(ofSet),
   ...CORPORA.flatMap(ofCorpus),
+  ...FIELD_HANDS.flatMap(ofField),
   ...ordinarySets().flatMap(ofOrdinary),
   ...phrasings(1).map(({ text, label }): JobText => ({ text, label, writer: 'own', part: 'own' })),
   ...EXAMPLES.filter((_, at) => at % 3 === 0).map(

@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { lyeMatters as english } from '../../../src/words/en/lye/lye-matters.ts';
 import { lyeMatters as spanish } from '../../../src/words/es/lye/lye-matters.ts';
-import { DOZENS, jobTexts, ORDINARY_WRITERS } from './job-texts.ts';
+import { DOZENS, FIELD_WRITERS, jobTexts, ORDINARY_WRITERS } from './job-texts.ts';
 import { type LabelledLine, labelledLines } from './labelled-lines.ts';
 
 /** A question with what it is about, a matter of lye or `none`. */
@@ -47,13 +47,17 @@ const OF_FIELDS: ReadonlySet<string> = new Set([
   'conductor-and-neighbour',
   'labbench-and-bakehouse',
   'fishstall-and-estuary',
+  'tram-and-panaderia',
+  'prairie-and-needle',
+  'infirmary-and-postbag',
 ]);
 
 const elsewhere = (): readonly MatterText[] =>
   jobTexts()
     .filter(
       ({ label, writer }) =>
-        label !== 'inside' && !DOZENS.has(writer) && !OF_FIELDS.has(writer) && !ORDINARY_WRITERS.has(writer),
+        label !== 'inside' &&
+        ![DOZENS, OF_FIELDS, FIELD_WRITERS, ORDINARY_WRITERS].some(set => set.has(writer)),
     )
     .filter(({ part, label }) => part !== 'own' || label !== 'outside')
     // What is asked of lye without two figures is no recipe, and may be any of the matters.

@@ -88,7 +88,7 @@ export const PALM_AND_LAURIC: readonly Oil[] = [
     es: 'Aceite de babasú',
     inci: 'Orbignya Oleifera Seed Oil',
     oilClass: 'oil',
-    words: 'babassu|babasu|babaçu',
+    words: 'babassu|babasu|babaçu|cusi',
     saponification: [245, 256],
     iodine: [10, 18],
     relativeDensity: [0.914, 0.917],

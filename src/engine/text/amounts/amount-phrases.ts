@@ -153,8 +153,13 @@ const ELIDED = new RegExp(
   String.raw`^(?:from |de |between |entre )?(${NUMBER}) (\p{L}+)(?:,| or| o| ó| to| up to| a| hasta| maybe| quizas?)+ (${NUMBER}|half|media|(?:three|3|tres) (?:quarters|fourths|cuartos))$`,
   'iu',
 );
+/** "Between 1 litre and 1.2": only there is "and" no sum. */
+const BETWEEN_ELIDED = new RegExp(
+  String.raw`^(?:between|entre) (${NUMBER}) (\p{L}+)(?: (?:and|y|n))+ (${NUMBER})$`,
+  'iu',
+);
 function withUnitTwice(said: string): string {
-  const [, first, unit, second] = ELIDED.exec(said) ?? [];
+  const [, first, unit, second] = ELIDED.exec(said) ?? BETWEEN_ELIDED.exec(said) ?? [];
   if (first === undefined || unit === undefined || second === undefined || unitOfWord(unit) === undefined)
     return said;
   const named = /^\p{L}|^3 /u.test(second) ? partNamed(second) : undefined;

@@ -11,9 +11,9 @@ const STACKED = /\s*(?:,|;|\band then\b|\bthen\b|\bluego\b|\bdespu[eé]s\b|\bsob
 const PLACE =
   /(?:\b(?:(?:on |at |in |for )?(?:the )?(?:very )?(?:bottom|top|middle|cent(?:er|re)|base)(?: layer| one)?(?: is)?|(?:the |la )?(?:first|second|third|fourth|fifth|last|next|primera?|segunda|tercera|cuarta|quinta|[uú]ltima)(?: (?:layer|capa|one))?(?: is| de)?|(?:layer|capa) \d{1,2}|layer|(?:la |el )?(?:de )?(?:(?:m[aá]s )?abajo|arriba|al fondo|en el fondo|en medio|encima|en el medio|en el centro)(?: del todo| de)?|capa de|capa|finally|start(?:ing)? with|empezando (?:con|por)|primero|al final|por ultimo|por último|ending with|arriba del todo)\b|(?<![\d.,])\d{1,2}[.)](?=\s))[:]?/giu;
 const UPWARDS =
-  /[\s,:]*\b(?:from (?:the )?bottom(?: to (?:the )?top| up)?|bottom (?:to top|up)|de abajo (?:hacia|a|para) arriba|desde abajo)\b[\s,:]*/iu;
+  /[\s,:]*\b(?:from (?:the )?bottom(?: to (?:the )?top| up)?|bottom (?:to top|up)|de abajo (?:hacia|a|para) arriba|desde abajo|start(?:ing|s)? (?:at|from) (?:the )?(?:bottom|floor|base)(?: of (?:the|my) \p{L}+)?|empezando (?:por|desde|en) (?:abajo|el fondo|la base)(?: del? (?:la )?\p{L}+)?)\b[\s,:]*/iu;
 const DOWNWARDS =
-  /[\s,:]*\b(?:from (?:the )?top(?: to (?:the )?bottom| down)?|top (?:to bottom|down)|de arriba (?:hacia|a|para) abajo|desde arriba)\b[\s,:]*/iu;
+  /[\s,:]*\b(?:from (?:the )?top(?: to (?:the )?bottom| down)?|top (?:to bottom|down)|de arriba (?:hacia|a|para) abajo|desde arriba|start(?:ing|s)? (?:at|from) (?:the )?top|empezando (?:por|desde) arriba)\b[\s,:]*/iu;
 /** "pink over white over blue" is told from the top. */
 const OVER = /\s+(?:over|on top of|sobre|(?:por )?encima del?|arriba del?(?! todo))\s+(?:the |la |el )?/iu;
 /** Said of a layer before what it lies on. */

@@ -3,7 +3,7 @@ import { bare } from './share-at.ts';
 
 const ARTICLE = "(?:the |t['’] ?|la |el |lo (?:de )?|de )*";
 const BOTTOM = new RegExp(
-  String.raw`(?<!\p{L})(?:(?:at|on|in|for|en|al|a) )?${ARTICLE}(?:very )?(?:bott?[oau]m(?:most)?|botton|base|foot|pie(?=[\s,;.]|$)|abajo(?: del todo)?|fondo|primero)(?: layer| capa)?(?: (?:is|es|de|goes|va))*(?!\p{L})`,
+  String.raw`(?<!\p{L})(?:(?:at|on|in|for|en|al|a) )?${ARTICLE}(?:very )?(?:bott?[oau]m(?:most)?|botton|base|foot|pie(?=[\s,;.]|$)|abajo(?: del todo)?|fondo|primero|first(?: in(?:to)?(?: the mou?ld)?)?)(?: layer| capa)?(?: (?:is|es|de|goes|va))*(?!\p{L})`,
   'iu',
 );
 const MIDDLE = new RegExp(
@@ -20,6 +20,9 @@ const THEN =
   /(?<!\p{L})(?:and )?(?:then|luego|despu[eé]s|y luego|sobre eso|on (?:that|it)|over (?:that|it))(?!\p{L})/iu;
 const LIKENESS =
   /(?:^(?:like|como) (?:an? |una? )?\p{L}+:|\s(?:like|como) (?:an? |the |una? |la |el )?\p{L}+$)/giu;
+/** What ends a clause and names no colour: "cream again", "y ya", "blue for sky". */
+const SAID_BEHIND = /[\s,]+(?:again|otra vez|de nuevo|y ya|and (?:that['’]?s|thats) it)[\s.!]*$/iu;
+const STANDS_FOR = /[\s,]+(?:for|para) (?:the |el |la |los |las )?\p{L}+$/iu;
 const STEP = 0.01;
 
 type Placed = { readonly name: string; readonly height: number };
@@ -54,10 +57,11 @@ function placedIn(clause: string, before: Placed | undefined, isDown: boolean): 
         : BOTTOM.test(clause)
           ? [BOTTOM, 0]
           : [THEN, before && before.height + (isDown ? -STEP : STEP)];
-  const name = bare(clause.replace(of, ' ').replace(THEN, ' ').replace(/\s+/gu, ' ').trim()).replace(
+  const said = bare(clause.replace(of, ' ').replace(THEN, ' ').replace(/\s+/gu, ' ').trim()).replace(
     /^(?:(?:and|y|an?|una?|the|el|la) )+/iu,
     '',
   );
+  const name = knowsColour(said) ? said : bare(said.replace(STANDS_FOR, ''));
   return height === undefined || !knowsColour(name) ? undefined : { name, height };
 }
 
@@ -67,7 +71,7 @@ function placedIn(clause: string, before: Placed | undefined, isDown: boolean): 
  */
 export function placedLayers(text: string): readonly string[] | undefined {
   if (/\d/u.test(text) || ![TOP, MIDDLE, BOTTOM].some(place => place.test(text))) return undefined;
-  const said = text.replace(LIKENESS, ' ');
+  const said = text.replace(SAID_BEHIND, '').replace(LIKENESS, ' ');
   return inClauses(said, /[,;.]+/u) ?? inClauses(said, /[,;.]+|\s+(?:and|y)\s+/iu);
 }
 

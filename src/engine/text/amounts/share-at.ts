@@ -11,7 +11,7 @@ const UNDER: readonly (readonly [RegExp, number])[] = [
 ];
 /** Named parts of a whole, in both languages: "a third", "four fifths", "tres cuartas partes", "a tenth of it". */
 const FRACTION = new RegExp(
-  String.raw`^(?:(${COUNTS}) )?(?:other |another |otra |otro )?(half|halves|thirds?|quarters?|fourths?|fifths?|sixths?|eighths?|tenths?|mitad(?:es)?|mit[aá]|medi[oa]|tercios?|cuartos?|quintos?|sextos?|octavos?|d[eé]cimos?|(?:tercera|cuarta|quinta|sexta|octava|d[eé]cima)s? partes?)(?!\p{L})(?: of (?:it|them|that|the (?:batter|batch|pot|lot|whole))(?: (?:is|goes|in))?(?!\p{L}))?`,
+  String.raw`^(?:(${COUNTS}) )?(?:other |another |otra |otro )?(half|halves|thirds?|quarters?|fourths?|fifths?|sixths?|eighths?|tenths?|mitad(?:es)?|mit[aá]|medi[oa]|tercios?|cuartos?|quintos?|sextos?|octavos?|d[eé]cimos?|(?:tercera|cuarta|quinta|sexta|octava|d[eé]cima)s? partes?)(?!\p{L})(?: of (?:it|them|that|the (?:batter|batch|pot|lot|whole))(?:['’]s|(?: (?:is|goes|in))?)(?!\p{L}))?`,
   'iu',
 );
 const OVER: ReadonlyMap<string, number> = new Map(

@@ -26,6 +26,9 @@ const MOST_LIKE =
 /** A share of what the shares before it left. */
 const OF_WHAT_IS_LEFT =
   /(?:,|\s)(?:and |y |then |luego )*(?<share>(?:a |an |one |the |la |un |una )?(?:half|third|quarter|mitad|tercio|cuarto|tercera parte|cuarta parte)) (?:of|de) (?:the (?:rest|remainder|other half)|what(?:['’]?s| is| was|ever(?:['’]s| is| was)?) left(?: over)?|what remain(?:s|ed)|la otra mitad|lo que (?:queda|quedaba|qued[oó]|sobra|sobraba)|(?:el |lo )?(?:resto|dem[aá]s)|del resto)(?!\p{L})/iu;
+/** "Then split the other half same between yellow and orange": all that is left, parted again. */
+const SPLIT_REST =
+  /[\s,.;]+(?:and |y |then |luego |despu[eé]s )*(?:split|divid(?:e|o|ir)|shar(?:e|ing)|halve|repart(?:e|o|ir)|parte|parto) (?:(?:the|el|lo|la) (?:rest|remainder|other half|resto|dem[aá]s|otra mitad)|what(?:['’]?s| is) left|lo que (?:queda|sobra))(?: (?:the same|same|equal(?:ly)?|even(?:ly)?|por igual|igual))*[,:]? (?=between |among |in |into |entre |en )/iu;
 /** "Tenth is red, other 90 grey". */
 const OTHER_FIGURE = /(?<!\p{L})(?:the )?other (\d{1,2})(?![\d.,:/]| ?%)(?= \p{L})/giu;
 /** "Tenth is red". */
@@ -97,7 +100,8 @@ export function sharesSaid(text: string): string {
       return `${head}${single} `;
     })
     .replace(BARE_FRACTION, 'a ')
-    .replace(MOST_LIKE, '$1 ');
+    .replace(MOST_LIKE, '$1 ')
+    .replace(SPLIT_REST, ', rest split ');
   const said = withPartOfRest(plain);
   const tenths = sumBefore(said);
   const whole = said.replace(OTHER_FIGURE, (all, figure: string) =>
