@@ -20,13 +20,11 @@ SIDE = 160
 
 
 def even(n, device, generator):
-    """Reflectances [n,3], linear: most of them white, as paper is, some cream, kraft or dyed."""
+    """Reflectances [n,3], linear: most of them white, as paper is, some cream or kraft. Dyed and even is what soap is: a reader then took such bars for paper."""
     r = lambda low, high, width=1: chance(n, device, generator, low, high, width)
     white = r(0.68, 0.95) * (1 + r(-0.03, 0.03, 3))
     cream = r(0.6, 0.85) * torch.cat([torch.ones(n, 1, device=device), r(0.86, 0.99), r(0.6, 0.95)], 1)
-    dyed = r(0.03, 0.8, 3) ** 1.3
-    which = r(0, 1)
-    return torch.where(which < 0.7, white, torch.where(which < 0.87, cream, dyed))
+    return torch.where(r(0, 1) < 0.85, white, cream)
 
 
 def wooden(n, device, generator):
@@ -41,7 +39,7 @@ def reflectance(what, generator):
     grey = GREY * torch.exp(r(-0.4, 0.5)) * (1 + r(-0.03, 0.03, 3))
     dyed = r(0.03, 0.85, 3) ** 1.3
     paper, wood = even(n, device, generator), wooden(n, device, generator)
-    kinds = torch.stack([paper, torch.where(r(0, 1) < 0.6, grey, dyed), torch.where(r(0, 1) < 0.5, paper, dyed), torch.where(r(0, 1) < 0.75, paper, dyed),
+    kinds = torch.stack([paper, torch.where(r(0, 1) < 0.6, grey, paper), torch.where(r(0, 1) < 0.5, paper, dyed), torch.where(r(0, 1) < 0.75, paper, dyed),
                          torch.where(r(0, 1) < 0.8, wood, paper), torch.where(r(0, 1) < 0.5, torch.where(r(0, 1) < 0.5, wood, grey * 2), paper)])
     return kinds[what, torch.arange(n, device=device)].view(n, 3, 1, 1)
 

@@ -9,10 +9,11 @@ WEIGHTS = [1.4, 1.4, 1.5, 1, 1, 1.4, 1, 1, 1.3, 1, 1, 1.5, 1.1, 1.2, 1.2, 1.5]
 FAINT, FIRM = 0.002, 0.85
 
 
-def loss_of(model, view, counting, alarms=0.0):
+def loss_of(model, view, counting, alarms=0.0, faint=0.0):
     """
     The loss, and its parts for the report. `counting`: how much each finding's answer counts; `alarms`: how much it counts beside
-    that a bar without any flaw is called flawed, whichever finding it is called: one that deceives mostly deceives in one.
+    that a bar without any flaw is called flawed, whichever finding it is called: one that deceives mostly deceives in one; `faint`: how much
+    more a flaw's answer counts that covers little of the view.
     """
     image, targets, wanted, unsure, kind, poor, told = view
     with torch.autocast("cuda" if image.is_cuda else "cpu", dtype=torch.bfloat16, enabled=image.is_cuda):
@@ -31,9 +32,10 @@ def loss_of(model, view, counting, alarms=0.0):
     overlap = 1 - (2 * (q * t).sum((2, 3)) + 20) / ((q + t).sum((2, 3)) + 20)
     there = wanted * clear.view(-1, 1)
     overlap = (overlap * there).sum() / there.sum().clamp(min=1) * 0.5
-    firmly = wanted * (FIRM + (1 - FIRM) * (t.mean((2, 3)) / FAINT).clamp(max=1))
+    large = (t.mean((2, 3)) / FAINT).clamp(max=1)
+    firmly = wanted * (FIRM + (1 - FIRM) * large)
     answer = F.binary_cross_entropy_with_logits(answers[:, :16], firmly, reduction="none")
-    heavy = weight * counting
+    heavy = weight * counting * (1 + faint * wanted * (1 - large))
     answer = (answer * heavy).sum() / heavy.sum()
     clean = (wanted.sum(1) == 0) & ~unsure.any(1) & (kind == 0)
     alarm = F.softplus(torch.logsumexp(answers[:, :16], 1)) * clean

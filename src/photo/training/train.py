@@ -31,10 +31,10 @@ from watch import Watched  # noqa: E402
 # A tenth from the one that is new.
 SHARES = {"bulk": 0.7, "geometry": 0.9, "textures": 0.9, "draw_relief": 0.9, "draw_volume": 0.9, "draw_scatter": 1, "draw_slab": 1.1,
           "draw_pane": 1.1, "draw_stall": 1.2, "draw_curd": 1.2, "draw_grain": 1.2, "draw_press": 1.4, "draw_bench": 1.4, "marched": 1,
-          "boxes": 1, "traced": 1.1, "solids": 1.2, "cured": 1.5, "posed": 2.4, "things": 0.6}
+          "boxes": 1, "traced": 1.1, "solids": 1.2, "cured": 1.4, "posed": 1.6, "faced": 2.6, "things": 0.6}
 # How many pictures are drawn of each beside the others.
 DRAWN = {"draw_press": 1.6, "draw_bench": 1.6, "things": 0.4}
-ON_PROCESSOR = {"marched", "boxes", "traced", "solids", "cured", "posed"}
+ON_PROCESSOR = {"marched", "boxes", "traced", "solids", "cured", "posed", "faced"}
 # Draws no soap at all.
 NO_SOAP = "things"
 # Of four steps the last looks at whole pictures; the sides in pixels of the others, first and from LATER of the time on.
@@ -59,7 +59,7 @@ class Learner:
         self.generator = torch.Generator(device=device)
         self.generator.manual_seed(1000 * a.seed + rank)
         self.counting = torch.tensor(WEIGHTS, device=device)
-        self.moved, self.alarms, self.log = a.moved, a.alarms, None
+        self.moved, self.alarms, self.faint, self.log = a.moved, a.alarms, a.faint, None
 
     def begin(self):
         """All learners go on from what the first one holds."""
@@ -102,7 +102,7 @@ class Learner:
         for group in self.optimizer.param_groups:
             group["lr"] = rate_at(self.progress, highest) * group["part"]
         self.optimizer.zero_grad(set_to_none=True)
-        loss, log = loss_of(self.model, view, self.counting, self.alarms)
+        loss, log = loss_of(self.model, view, self.counting, self.alarms, self.faint)
         loss.backward()
         if self.learners > 1:
             self.average(progress)
@@ -238,6 +238,7 @@ def main():
     ask.add_argument("--rate", type=float, default=1.5e-3)
     ask.add_argument("--moved", type=int, default=ONE_IN, help="one of so many close views at most is given another's flaw")
     ask.add_argument("--alarms", type=float, default=0.0, help="how much a clean bar called flawed counts beside the findings one by one")
+    ask.add_argument("--faint", type=float, default=0.0, help="how much more a flaw's answer counts that covers little of the view")
     ask.add_argument("--watch", help="a folder with labelled sets that are never learned from: see watch.py")
     ask.add_argument("--every", type=float, default=60, help="seconds between saving")
     ask.add_argument("--look", type=float, default=400, help="seconds between watching")

@@ -9,6 +9,8 @@ MOVABLE = (0, 1, 2, 3, 4, 7, 8, 9, 12)
 ONE_IN = 6
 # Mean change of the picture where the flaw lies (sRGB, 0 to 1) and its size (of the view) from which anybody sees it.
 SEEN, LARGE = 0.05, 0.0006
+# A flaw is moved at this part of its strength at the least: makers are to hear of faint ones as well.
+WEAKEST = 0.5
 
 
 def surroundings(x, keep):
@@ -48,6 +50,7 @@ def given(seen, targets, which, wanted, unsure, kind, generator, one_in=ONE_IN):
     own = F.avg_pool2d(seen[source], 2) ** 2.2
     round_it = surroundings(own, ((targets[source][:, :1] > 0.5) & (marks < 0.1)).float())
     ratio = ((seen[source] ** 2.2 + 0.02) / (wide(round_it) + 0.02)).clamp(0.05, 8)
+    ratio = ratio ** (WEAKEST + (1.05 - WEAKEST) * torch.rand((count, 1, 1, 1), device=seen.device, generator=generator))
     bar = targets[to][:, :1]
     moved = flaw * bar
     within = wide(F.avg_pool2d(F.max_pool2d(moved, 3, 1, 1), 3, 1, 1))
