@@ -60,6 +60,8 @@ describe('a weight that holds the water is no weight of oils', () => {
 });
 
 test.each([
+  '1400 g, some of which is plain cold water, 70% olive and 30% coconut. Lye at 5%?',
+  '1400 g, parte de los cuales es agua fria, 70% oliva y 30% coco. ¿Sosa al 5%?',
   '1400 g, of which roughly 350 went in as water, 70% olive and 30% coconut. Lye at 5%?',
   '1400 g, de los cuales unos 350 los puse de agua, 70% oliva y 30% coco. ¿Sosa al 5%?',
 ])('however far the water stands behind it: %s', question => expect(isAskedBack(question)).toBe(true));
