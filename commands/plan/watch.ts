@@ -65,7 +65,7 @@ export const planUrgent = (view: PlanView): readonly string[] => warned(view, id
 export const planDeciding = (view: PlanView): readonly { readonly text: string; readonly firm: boolean }[] =>
   view.answer.warnings
     .filter(({ id }) => DECIDES.has(id))
-    .map(one => ({ text: spoken(one, view), firm: one.id === 'fragrance-speeds' }));
+    .map(one => ({ text: spoken(one, view), firm: one.id !== 'superfat-shifted' }));
 
 /** What is true of the numbers and changes nothing that a scale shows. */
 export const planRounded = (view: PlanView): readonly string[] => warned(view, id => OF_NUMBERS.has(id));

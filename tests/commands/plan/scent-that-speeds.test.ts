@@ -7,7 +7,7 @@ beforeAll(async () => {
 });
 afterAll(() => room[Symbol.asyncDispose]());
 const base = { oils: 'olive 70%, coconut 30%', size: '1000 g oils' };
-const plan = async (given: Record<string, string | number>) =>
+const plan = async (given: Record<string, string>) =>
   (await room.member.run('/plan', { ...base, ...given })).text;
 const spanish = () => room.group.addMember({ name: 'Inés', locale: 'es-ES' });
 
@@ -38,20 +38,17 @@ describe('what decides how a scented batch is worked stands on its face', () => 
       fragrance: '3% vanillin 8%',
       portions: '1/3 ultramarine violet; 1/3 gold mica; 1/3 titanium dioxide',
     });
-    expect(text).toContain('Vanillin will turn the scented portions brown');
+    expect(text).toContain('Vanillin turns scented portions brown');
     expect(text).not.toContain('rounded down');
   });
 
-  test('a superfat that is no longer the one that was asked for', async () => {
-    const text = await plan({ portions: 'all gold mica', superfat: 5 });
-    expect(text).toMatch(/Superfat comes to [\d.]+ %, not 5 %/u);
-    expect(await plan({})).not.toContain('Superfat comes to');
-  });
-
-  test('words of a scent that nothing is known of are told', async () => {
+  test('words of a scent that nothing is known of, and a superfat that is no longer the one asked for, are told in the whole answer', async () => {
     const whole = await openRoom({ whole: true });
     const { text } = await whole.member.run('/plan', { ...base, fragrance: '3% banana banana xyz' });
+    const shifted = await whole.member.run('/plan', { ...base, portions: 'all gold mica', superfat: 5 });
     await whole[Symbol.asyncDispose]();
     expect(text).toContain('Of “banana xyz” I know nothing');
+    expect(text).not.toContain('Superfat comes to');
+    expect(shifted.text).toMatch(/Superfat comes to [\d.]+ %, not 5 %/u);
   });
 });

@@ -60,7 +60,7 @@ const warnings: WarningSentences = {
   'portion-lye-weak': ({ name, percent }) =>
     `${capital(portionName(name))} ends at ${pc(percent)} lye: use less water for its colour.`,
   'fragrance-browns': ({ level }) =>
-    `Vanillin will turn the scented portions ${browning[level]}, whatever white you add. Leave the portion whose colour matters unscented.`,
+    `Vanillin turns scented portions ${browning[level]}: leave the one whose colour matters unscented.`,
   'fragrance-speeds': ({ name, drawn }) =>
     `${name === undefined ? 'Your scent speeds up the batter' : `Scents such as “${name}” often speed up the batter: try it in a cup first`}. Mix by hand and a little cooler, colours first, scent last, mould at hand${drawn ? '; a simple pour instead of a swirl that takes time' : ''}.`,
   'fragrance-unknown': ({ text }) =>

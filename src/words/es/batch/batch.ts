@@ -60,7 +60,7 @@ const warnings: WarningSentences = {
   'portion-lye-weak': ({ name, percent }) =>
     `${capital(portionName(name))} acaba con ${pc(percent)} de sosa en su agua: usa menos agua para su color.`,
   'fragrance-browns': ({ level }) =>
-    `La vainillina pondrá las partes con aroma ${browning[level]}, pongas el blanco que pongas. Deja sin aroma la parte cuyo color importa.`,
+    `Vainillina: partes perfumadas quedan ${browning[level]}.`,
   'fragrance-speeds': ({ name, drawn }) =>
     `${name === undefined ? 'Tu aroma acelera la masa' : `Aromas como «${name}» suelen acelerar la masa: pruébalo antes en una taza`}. Mezcla a mano y algo más frío, primero los colores, al final el aroma, el molde a mano${drawn ? '; mejor verter sin más que un dibujo que lleva tiempo' : ''}.`,
   'fragrance-unknown': ({ text }) =>
