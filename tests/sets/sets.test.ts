@@ -252,7 +252,7 @@ const sets = [
   },
   {
     file: 'infirmary-and-postbag.json',
-    // 360 lines of the field or not, written to be hard to tell: run once, before anything was tuned on it. A dozen of what it calls inside tell of lye on skin or in the throat: first aid is shown.
+    // 360 lines of the field or not, written to be hard to tell: run once, before anything was tuned on it. A dozen of what it calls inside tell of lye on skin or in the throat: first aid is shown. One word, a trade mark, is another since.
     first: { questions: 0, amounts: 0, colours: 0, scope: 304 },
     held: { questions: 0, amounts: 0, colours: 0, scope: 304 },
   },
