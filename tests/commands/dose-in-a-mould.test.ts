@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { inMillilitres } from '../../commands/dose/in-a-mould.ts';
-import { answerDose } from '../../src/engine/dosing/answer.ts';
 import { findColourant } from '../../src/engine/colourants/find.ts';
+import { answerDose } from '../../src/engine/dosing/answer.ts';
 import { parsePortion } from '../../src/engine/quantities/portion.ts';
 import { parseStrength } from '../../src/engine/quantities/strength.ts';
 import { openRoom } from '../loopback/room.ts';
@@ -27,7 +27,9 @@ describe('a portion that is told otherwise than by cups', () => {
 
   test('one side of a mould is asked back with what is wanted', async () => {
     expect(await dose('a 10 inch loaf mould')).toContain('one side of a mould tells no amount.');
-    expect(() => inMillilitres('molde de 25 cm')).toThrow(expect.objectContaining({ id: 'portion-mould-side' }));
+    expect(() => inMillilitres('molde de 25 cm')).toThrow(
+      expect.objectContaining({ id: 'portion-mould-side' }),
+    );
     // What is no mould is left as it is: the grammar of amounts reads it.
     expect(inMillilitres('2 cups for the loaf')).toBe('2 cups for the loaf');
   });
