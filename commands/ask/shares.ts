@@ -18,7 +18,8 @@ export async function colourSumReply(question: string, context: Context): Promis
   const enough = enoughAsked(question);
   if (enough) {
     const { grams, of, colourant, has } = enough;
-    const { reply, needs } = await dosed(colourant, `${round(grams)} g ${of}`, context);
+    const powder = `${has} g`;
+    const { reply, needs } = await dosed({ colourant, portion: `${round(grams)} g ${of}`, powder }, context);
     return needs === undefined
       ? reply
       : { ...reply, headline: context.say.ask.isEnough({ has, needs: rough(needs), dose: reply.headline }) };
@@ -26,7 +27,7 @@ export async function colourSumReply(question: string, context: Context): Promis
   const bars = barsAsked(question);
   if (!bars) return undefined;
   const grams = bars.bars * BAR_G;
-  const { reply } = await dosed(bars.colourant, `${grams} g batter`, context);
+  const { reply } = await dosed({ colourant: bars.colourant, portion: `${grams} g batter` }, context);
   return { ...reply, headline: context.say.ask.forBars({ ...bars, each: BAR_G, dose: reply.headline }) };
 }
 
@@ -34,14 +35,17 @@ const round = (value: number): number => Math.round(value);
 const rough = (value: number): number => Number(value.toPrecision(2));
 const dosedOne = z.object({ doses: z.tuple([z.object({ grams: z.object({ typical: z.number() }) })]) });
 
+/** `powder`: what there is of it. */
+type Dosed = { readonly colourant: string; readonly portion: string; readonly powder?: string };
+
 /** A dose as it is answered, and its grams of powder. */
-async function dosed(colourant: string, portion: string, context: Context) {
-  const given = { colourant, portion };
+async function dosed({ powder, ...given }: Dosed, context: Context) {
   const answer = shownAsReply(await context.run('dose', given), context);
   const line = context.say.ask.understood({ line: lineOf('dose', given) });
+  const facts = { named: [given.colourant], portion: given.portion, powder };
   const reply: Reply = {
     ...answer,
-    data: { ...answer.data, understood: { job: 'dose', command: 'dose', given } },
+    data: { ...answer.data, understood: { job: 'dose', command: 'dose', given, facts } },
     blocks: [{ kind: 'text', text: line, firm: true }, ...answer.blocks],
   };
   return { reply, needs: dosedOne.safeParse(answer.data).data?.doses[0].grams.typical };
@@ -54,10 +58,18 @@ async function sharesReply({ grams, of, parts, colours }: SharesAsked, context: 
   const portion = `${each} g ${of}`;
   const doses: Reply[] = [];
   for (const colour of colours.length > 0 ? colours : ['mica', 'iron oxide'])
-    doses.push((await dosed(colour, portion, context)).reply);
+    doses.push((await dosed({ colourant: colour, portion }, context)).reply);
   const [first, ...others] = doses;
+  // A batch that is shared among colours is one that is planned.
+  const understood = {
+    job: 'plan',
+    command: 'dose',
+    given: { portion },
+    facts: { named: colours, portion: `${grams} g ${of}` },
+  };
   return {
     ...first!,
+    ...(colours.length > 1 && { data: { ...first!.data, understood } }),
     headline: say.ask.eachShare({ parts, grams: each, of: say.quantities[of], dose: first!.headline }),
     blocks: [
       { kind: 'text', text: others.map(one => one.headline).join('\n'), firm: true },

@@ -1,8 +1,8 @@
 import { amountsIn, type ToldAmount } from './amounts.ts';
-import { thingsIn } from './entities.ts';
+import { type NamedThing, thingsIn } from './entities.ts';
 import { holderNamed } from './leaning/subject.ts';
 import { amountOf } from './portion-line/amount-at.ts';
-import { wordsOf } from './words-of.ts';
+import { type Words, wordsOf } from './words-of.ts';
 
 /** So many equal parts of a portion, each with a colour where it is named. */
 export type SharesAsked = {
@@ -14,7 +14,8 @@ export type SharesAsked = {
   readonly colours: readonly string[];
 };
 
-const EACH = /(?<!\p{L})(?:each|per colou?r|cada|(?:cuant[oa]|how much) (?:de|of) cada|apiece)(?!\p{L})/u;
+const EACH =
+  /(?<!\p{L})(?:each|per colou?r|cada|(?:cuant[oa]|how much) (?:de|of) cada|apiece|equal(?:ly)? (?:parts?|shared?|split|divided)|(?:split|shared?|divided) (?:even|equal)ly|in equal parts|colou?rs? even(?:ly)?|(?:a|en) partes iguales|(?:tres|dos|cuatro) colores iguales)(?!\p{L})/u;
 const PARTS =
   /(?<!\p{L})(\d|two|three|four|five|dos|tres|cuatro|cinco) (?:colou?rs?|colores|parts?|partes|jugs?|jarras|pots?|cups of colou?r|ways)(?!\p{L})/u;
 const NUMBERS: Readonly<Record<string, number>> = {
@@ -41,15 +42,25 @@ export function sharesAsked(question: string): SharesAsked | undefined {
   const things = thingsIn(read);
   const [amount, ...others] = amountsIn(read, things).filter(({ measure }) => measure === 'mass');
   const grams = amount && others.length === 0 ? gramsOf(amount) : undefined;
-  if (grams === undefined) return undefined;
-  const named = things.filter(one => one.colourants.length > 0).map(one => one.text);
-  const colours =
-    named.length > 0 ? named : [...new Set(read.words.flatMap(word => holderNamed(word) ?? []))];
+  // So much of one oil is a recipe.
+  if (grams === undefined || amount?.of === 'oil') return undefined;
+  const colours = coloursNamed(read, things);
   const told = PARTS.exec(text)?.[1];
   const count = told === undefined ? colours.length : (NUMBERS[told] ?? Number(told));
   const parts = told === undefined && colours.length === 1 ? 0 : count;
   if (parts < 2 || parts > MOST_PARTS || (colours.length > 1 && colours.length !== parts)) return undefined;
   return { grams, of: OIL.test(text) ? 'oils' : 'batter', parts, colours };
+}
+
+/** The colourants and the plain hues of a question, in its order; a hue is given by what holds it. */
+function coloursNamed({ words }: Words, things: readonly NamedThing[]): readonly string[] {
+  const named = things.filter(one => one.colourants.length > 0);
+  const hues = words.flatMap((word, at) => {
+    const holder = named.some(({ from, to }) => at >= from && at < to) ? undefined : holderNamed(word);
+    return holder === undefined ? [] : [{ at, colour: holder }];
+  });
+  const all = [...named.map(({ from, text }) => ({ at: from, colour: text })), ...hues];
+  return [...new Set(all.toSorted((a, b) => a.at - b.at).map(({ colour }) => colour))];
 }
 
 /** Lighter than a pot of soap is powder, grams. */

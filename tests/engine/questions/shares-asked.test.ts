@@ -20,7 +20,22 @@ describe('a batch that is shared among colours', () => {
     });
   });
 
+  test('by hues and colourants in the order in which they are named', () => {
+    const told = { grams: 1000, of: 'oils', parts: 3 };
+    expect(
+      sharesAsked('3 colour drop swirl: charcoal, white, and ultramarine. batch is 1000 g oils, equal parts'),
+    ).toEqual({ ...told, colours: ['charcoal', 'titanium dioxide', 'ultramarine'] });
+    expect(
+      sharesAsked('Planning a loaf, 1000g oils, three colours even: white, ultramarine blue and charcoal'),
+    ).toEqual({ ...told, colours: ['titanium dioxide', 'ultramarine blue', 'charcoal'] });
+    expect(sharesAsked('1 kg de aceites en partes iguales: óxido rojo, carbón y blanco')).toEqual({
+      ...told,
+      colours: ['oxido rojo', 'carbon', 'dióxido de titanio'],
+    });
+  });
+
   test.each([
+    '1000 g olive oil, three colours even: white, blue and black',
     '650 g oils half white rest blue how much each',
     '500 g olive 200 g coconut lye for each',
     '3 colours how much each',
