@@ -19,7 +19,7 @@ const ELSEWHERE = 0.47;
 /** Where nothing of ours would be understood it takes less: nothing is lost. */
 const OF_NOTHING = 0.3;
 /** Near lye it takes more: what comes near soap is kept. */
-const NEAR_LYE = 0.7;
+const NEAR_LYE = 0.75;
 /** What is made without lye is no soap of ours; "no lye in the flat" says something else. */
 const OF_SURFACTANTS = /\b(?:champus?|shampoos?|surfactants?|tensioactiv\w*|syndet|sci)\b/u;
 /** Matters that lye is bought for elsewhere; who may come to harm by it is none of them. */
