@@ -69,7 +69,7 @@ async function sharesReply({ grams, of, parts, colours }: SharesAsked, context: 
   };
   return {
     ...first!,
-    ...(colours.length > 1 && { data: { ...first!.data, understood } }),
+    data: { ...first!.data, understood },
     headline: say.ask.eachShare({ parts, grams: each, of: say.quantities[of], dose: first!.headline }),
     blocks: [
       { kind: 'text', text: others.map(one => one.headline).join('\n'), firm: true },

@@ -17,7 +17,7 @@ export type SharesAsked = {
 const EACH =
   /(?<!\p{L})(?:each|per colou?r|cada|(?:cuant[oa]|how much) (?:de|of) cada|apiece|equal(?:ly)? (?:parts?|shared?|split|divided)|(?:split|shared?|divided) (?:even|equal)ly|in equal parts|colou?rs? even(?:ly)?|(?:a|en) partes iguales|(?:tres|dos|cuatro) colores iguales)(?!\p{L})/u;
 const PARTS =
-  /(?<!\p{L})(\d|two|three|four|five|dos|tres|cuatro|cinco) (?:colou?rs?|colores|parts?|partes|jugs?|jarras|pots?|cups of colou?r|ways)(?!\p{L})/u;
+  /(?<!\p{L})(\d|two|three|four|five|dos|tres|cuatro|cinco) (?:(?:\p{L}+ )?colou?rs?|colores|layers?|capas|parts?|partes|jugs?|jarras|pots?|cups of colou?r|ways)(?!\p{L})/u;
 const NUMBERS: Readonly<Record<string, number>> = {
   two: 2,
   three: 3,
@@ -32,13 +32,17 @@ const OIL = /(?<!\p{L})(?:oils?|aceites?)(?!\p{L})/u;
 const MOST_PARTS = 6;
 /** A share that is told is no equal one. */
 const UNEQUAL =
-  /(?<!\p{L})(?:half|halves|rest|third|quarter|mitad|resto|tercio|cuarto|\d+ ?%|lye|naoh|sosa|superfat)(?!\p{L})/u;
+  /(?<!\p{L})(?:half|halves|rest|thin|lines?|stripe|hint|touch|splash|bit of|un poco|fin[oa]|linea|raya|mostly|mainly|third|quarter|mitad|resto|tercio|cuarto|\d+ ?%|lye|naoh|sosa|superfat)(?!\p{L})/u;
+
+/** Both in the whole of it, or so much for each: "same pot", "300 g batter each". */
+const UNDIVIDED =
+  /(?<!\p{L})(?:same (?:pot|batter|batch|jug)|together|mixed|mism[oa] (?:olla|masa|jarra|lote)|junt[oa]s|mezclad[oa]s)(?!\p{L})|\d ?(?:g|kg|grams?|gramos|kilos?|oz|lbs?)(?: (?:of |de )?(?:oils?|batter|aceites?|masa))? (?:each|apiece|cada un[oa]|cada(?= ?[,.?!]|$))/u;
 
 /** What each of several equal parts takes: "650 g oils 3 colours how much each", "3 kg de aceite, blanco con azul, cuánto de cada". Pure. */
 export function sharesAsked(question: string): SharesAsked | undefined {
   const read = wordsOf(question);
   const text = read.text.toLowerCase();
-  if (!EACH.test(text) || UNEQUAL.test(text)) return undefined;
+  if (!EACH.test(text) || UNEQUAL.test(text) || UNDIVIDED.test(text)) return undefined;
   const things = thingsIn(read);
   const [amount, ...others] = amountsIn(read, things).filter(({ measure }) => measure === 'mass');
   const grams = amount && others.length === 0 ? gramsOf(amount) : undefined;
@@ -55,13 +59,21 @@ export function sharesAsked(question: string): SharesAsked | undefined {
 /** The colourants and the plain hues of a question, in its order; a hue is given by what holds it. */
 function coloursNamed({ words }: Words, things: readonly NamedThing[]): readonly string[] {
   const named = things.filter(one => one.colourants.length > 0);
+  const ids = new Set(named.flatMap(one => one.colourants.map(({ id }) => id)));
   const hues = words.flatMap((word, at) => {
     const holder = named.some(({ from, to }) => at >= from && at < to) ? undefined : holderNamed(word);
-    return holder === undefined ? [] : [{ at, colour: holder }];
+    // "White and red. Got titanium dioxide and red oxide in": two colours.
+    const isNamed =
+      named.some(({ text }) => text.includes(word)) ||
+      (holder !== undefined && idsOf(holder).some(id => ids.has(id)));
+    return holder === undefined || isNamed ? [] : [{ at, colour: holder }];
   });
   const all = [...named.map(({ from, text }) => ({ at: from, colour: text })), ...hues];
   return [...new Set(all.toSorted((a, b) => a.at - b.at).map(({ colour }) => colour))];
 }
+
+const idsOf = (name: string): readonly string[] =>
+  thingsIn(wordsOf(name)).flatMap(one => one.colourants.map(({ id }) => id));
 
 /** Lighter than a pot of soap is powder, grams. */
 const LEAST_G = 100;

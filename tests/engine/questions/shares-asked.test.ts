@@ -34,7 +34,24 @@ describe('a batch that is shared among colours', () => {
     });
   });
 
+  test('by hues, beside what is owned of them', () => {
+    expect(
+      sharesAsked(
+        'White, green and a red drop swirl, 800g oils. How much of each? Got titanium dioxide, chrome green and red oxide in',
+      )?.colours,
+    ).toHaveLength(3);
+    expect(
+      sharesAsked(
+        'cuatro capas de 1 kilo de masa: cacao, arcilla rosa, blanca y arcilla verde. cuánto a cada una',
+      )?.parts,
+    ).toBe(4);
+  });
+
   test.each([
+    'spirulina AND french green clay, how much of each for 16 oz oils, same pot',
+    'charcoal n tio2 for wan swirl, 300 g batter each, how much ah each one',
+    'carbón y blanco, 300 g de masa cada uno, cuánto de cada',
+    'black loaf with one thin gold line, 40 oz oils, how much of each powder. i got charcoal and a gold mica',
     '1000 g olive oil, three colours even: white, blue and black',
     '650 g oils half white rest blue how much each',
     '500 g olive 200 g coconut lye for each',
