@@ -218,7 +218,7 @@ const sets = [
     file: 'conductor-and-neighbour.json',
     // Of 100 questions, 80 amounts and 80 of the field or not: run once, before anything was tuned on it; of its 60 flaws 59 came first and all in the first three.
     first: { questions: 89, amounts: 76, colours: 0, scope: 72 },
-    held: { questions: 95, amounts: 79, colours: 0, scope: 79 },
+    held: { questions: 95, amounts: 79, colours: 0, scope: 78 },
   },
   {
     file: 'labbench-and-bakehouse.json',
