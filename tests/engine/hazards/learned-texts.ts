@@ -44,6 +44,7 @@ const WRITERS = {
   thirteenth: 'thirteenth',
   fourteenth: 'fourteenth',
   fifteenth: 'fifteenth',
+  sixteenth: 'sixteenth',
 } as const;
 
 /** Of these every third text of each kind is kept, to try the model on what this writer said and it never saw. */
@@ -54,6 +55,7 @@ const KEPT_OF: ReadonlySet<string> = new Set([
   'thirteenth',
   'fourteenth',
   'fifteenth',
+  'sixteenth',
 ]);
 const isKept = (writer: string, at: number) => KEPT_OF.has(writer) && at % 3 === 2;
 

@@ -111,3 +111,39 @@ describe('potash that is called pure is counted as pure', () => {
     ['KOH al 85% de pureza para 600 g de oliva, 3% sobreengrasado, ¿cuánto?', 'KOH 85%'],
   ])('%s', (question, lye) => expect(givenOf(question).lye).toBe(lye));
 });
+
+describe('a pot that is told by its colour or size alone is another one', () => {
+  // The first had been given the lye of both pots, 2.6 times what the green one takes.
+  test.each([
+    '400 g de oliva y 400 g de coco en la olla roja, 500 g de sebo en la verde. La soda es sólo para la verde, sobreengrasado 5 %. ¿Cuánta?',
+    '400 g de oliva y 400 g de coco en la olla roja, 500 g de sebo en la verde. ¿Cuánta soda al 5%?',
+    '400 g olive and 400 g coconut in the red pot, 500 g tallow in the green one. Lye at 5%?',
+    'In the big pan 400 g olive and 400 g coconut; in the small 500 g tallow. Lye at 5%?',
+    '400 g olive, 400 g coconut, 500 g tallow. The lye is only for the tallow. 5% superfat.',
+    '400 g de oliva, 500 g de sebo. La sosa va solo para el sebo, al 5%.',
+  ])('%s', question => expect(isAskedBack(question)).toBe(true));
+
+  test.each([
+    ['400 g olive and 400 g coconut, all in the green pot. Lye at 5%?', '400 g olive, 400 g coconut'],
+    ['400 g de oliva y 400 g de coco, todo en la olla verde. ¿Sosa al 5%?', '400 g oliva, 400 g coco'],
+  ])('one pot is one: %s', (question, oils) => expect(givenOf(question).oils).toBe(oils));
+});
+
+describe('weights that are told for each of several moulds are asked', () => {
+  // The first had been given the lye of one of the two.
+  test.each([
+    '500 g olive and 250 g coconut each for Ania’s mould and mine, one pot for both. 5% superfat. How much lye for the pot?',
+    '500 g de oliva y 250 g de coco cada uno para mi molde y el de Ania. ¿Sosa al 5%?',
+    '500 g olive and 250 g coconut per mould, lye at 5%?',
+    '500 g de oliva y 250 g de coco por molde, tengo dos. ¿Sosa al 5%?',
+  ])('%s', question => expect(isAskedBack(question)).toBe(true));
+
+  test('so much of each oil for one mould is a recipe', () => {
+    expect(givenOf('200 g each of olive, coconut and lard for my mould, lye at 5%?').oils).toBe(
+      '200 g olive, 200 g coconut, 200 g lard',
+    );
+    expect(givenOf('200 g de cada uno: oliva, coco y sebo, para mi molde, ¿sosa al 5%?').oils).toBe(
+      '200 g oliva, 200 g coco, 200 g sebo',
+    );
+  });
+});

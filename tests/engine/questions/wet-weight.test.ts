@@ -100,3 +100,34 @@ describe('what is left open is asked', () => {
     expect(readInChat(question).weighed?.grams).toBe(grams),
   );
 });
+
+describe('what a recipe makes with its water is no weight of oils', () => {
+  // The first had been given the lye of 1.5 kg of oils, at least 38 % too much.
+  test.each([
+    'My recipe makes A with the water, oils are 60% olive 40% coconut, water is 38% of oils, 5% superfat. Lye?',
+    'It comes out at A with the water, oils are 60% olive 40% coconut. Lye at 5%?',
+    'A with the water, 60% olive 40% coconut, lye at 5%?',
+    'A including water, 60% olive 40% coconut, lye at 5%?',
+    'Mi receta rinde A con el agua, los aceites son 60% oliva y 40% coco. ¿Sosa al 5%?',
+    'Me salen A con el agua, los aceites son 60% oliva y 40% coco. ¿Sosa al 5%?',
+    'A con el agua, 60% oliva y 40% coco, ¿sosa al 5%?',
+  ])('%s', told =>
+    fc.assert(
+      fc.property(weights, ({ all }) => {
+        const put = told.replace('A', `${all} g`);
+        expect({ put, isAsked: isAskedBack(put) }).toEqual({ put, isAsked: true });
+      }),
+    ),
+  );
+
+  test.each([
+    [
+      'The recipe makes 1 kg oils with water at 33%, 60% olive 40% coconut. Lye at 5%?',
+      '60% olive, 40% coconut',
+    ],
+    ['My recipe is 1 kg olive with 330 g water, lye at 5%?', '1 kg olive'],
+    ['Mi receta es 1 kg de oliva con agua al 33%, ¿sosa al 5%?', '1 kg oliva'],
+  ])('oils with their water beside them are: %s', (question, oils) =>
+    expect(givenOf(question).oils).toBe(oils),
+  );
+});

@@ -31,7 +31,29 @@ const BY_WEIGHTS = new RegExp(
   `(${MASS})(?: of| de)?(?: the| my| la| mi)* (${LYE})(?:,? (?:that|which|que|is|are|esta|already|all|ya|bien|well|i|i've|have|he))* (?:dissolved|mixed|stirred|disuelt[oa]s?|disuelve|mezclad[oa]s?|diluid[oa]s?)(?: up)? (?:in|into|with|en|con)(?: the| my| el| los| unos)* (${MASS})(?: of| de)?(?: the)? (?:cold |distilled )?(?:water|agua)(?!\\p{L})`,
   'gu',
 );
-const byWeights = (plain: string): string => plain.replace(BY_WEIGHTS, '$1 $2, $3 water');
+/** Lye water that somebody has, or asks the grams of: "tengo una solución de sosa"; without either it may be a wish for so much water. */
+const SOLUTION = `(?:(?:solucion|disolucion) de ${LYE}|${LYE} solution)`;
+const OWN = '(?:una|la|un|mi|a|an|some|the|my)';
+const HAD = "(?:tengo|tenemos|me dieron|compre|guarde|ya hice|hay|i have|i've got|i've|we have|got|bought)";
+const HAD_SOLUTION = new RegExp(
+  `(?<!\\p{L})(${HAD} (?:${OWN} )?)(?:(\\d{1,2}) ?% )?(${SOLUTION})(?!\\p{L})`,
+  'u',
+);
+const ANY_SOLUTION = new RegExp(
+  `(?<!\\p{L})(?<!\\d)((?:${OWN} )?)(?:(\\d{1,2}) ?% )?(${SOLUTION})(?!\\p{L})`,
+  'u',
+);
+const ASKS_SOLUTION =
+  /(?<!\p{L})(?:how much|how many grams|cuant[oa]s?(?: gramos)?)(?: of| de)?(?: the| that| my| mi| la| esa)* (?:solution|solucion|disolucion)(?!\p{L})/u;
+const ownSolution = (plain: string): RegExpExecArray | null =>
+  (ASKS_SOLUTION.test(plain) ? ANY_SOLUTION : HAD_SOLUTION).exec(plain);
+/** A line with lye water that somebody has named as a masterbatch is. */
+function asBatch(plain: string): string {
+  const [found, before, percent] = ownSolution(plain) ?? [];
+  if (found === undefined) return plain;
+  return plain.replace(found, `${before}lye masterbatch${percent === undefined ? '' : ` at ${percent}%`}`);
+}
+const byWeights = (plain: string): string => asBatch(plain).replace(BY_WEIGHTS, '$1 $2, $3 water');
 
 /**
  * A line with ready-made lye told as a solution of its strength, "50% lye solution", and what is asked of it as lye. Takes what
@@ -64,4 +86,7 @@ export function strengthOfReady(plain: string): number | undefined {
 }
 
 /** The words by which a line names lye that comes dissolved; undefined where it names none. Takes what `plainWords` gives. Pure. */
-export const readyLyeNamed = (plain: string): string | undefined => NAMED.exec(byWeights(plain))?.[0].trim();
+export const readyLyeNamed = (plain: string): string | undefined =>
+  NAMED.test(byWeights(plain))
+    ? (ownSolution(plain)?.[3] ?? NAMED.exec(plain)?.[0] ?? plain).trim()
+    : undefined;

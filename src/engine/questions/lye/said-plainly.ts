@@ -16,7 +16,7 @@ const SIMILE =
   /(?<!\p{L})(?:soft|hard|white|smooth|thick|greasy|yellow|feels|looks|quedo|queda|esta|parece|blando|suave)(?: \p{L}+)?(?: (?:as|like|como)(?: (?:a|the|la|el|una))?) (?:butter|lard|wax|candle wax|cheese|mantequilla|manteca|cera|queso)(?= ?(?:;|,|$|and |y ))/gu;
 /** "Buttermilk for the liquid, 11 ounces"; the weight of an oil that follows is none of it. */
 const FOR_LIQUID = new RegExp(
-  `(?<!\\p{L})(\\p{L}+(?: (?:de )?\\p{L}+)?) (?:for|as|por|como|de) (?:the |all the |my |el |la )?(?:liquid|water|liquido|agua),? (${MASS})(?= ?(?:[;,]|$|(?:and|y|superfat|lye|sosa)(?!\\p{L})))`,
+  `(?<!\\p{L})(\\p{L}+(?: (?:de )?\\p{L}+)?) (?:for|as|por|como|de|instead of|in place of|en (?:vez|lugar) de) ?(?:the |all the |my |el |la |l )?(?:liquid|water|liquido|agua),? (${MASS})(?: (?:frozen|cold|chilled|congelad[oa]|fri[oa]|helad[oa]))?(?= ?(?:[;,]|$|(?:and|y|superfat|lye|sosa)(?!\\p{L})))`,
   'gu',
 );
 /** "Lard's 60%", "the coconut's only 14 oz". */

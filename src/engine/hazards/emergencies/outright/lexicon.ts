@@ -96,6 +96,10 @@ export const OUTRIGHT_WORDS = {
     'bare handed, barehanded, bare hands, bare fingers, unmoulding, unmolding, unmoulded, unmolded, without gloves, no gloves, gloveless, desmoldo, desmoldar, desmoldando, desmolde, sin guantes, a mano pelada, manos desnudas',
   fingerpart:
     'fingertip, fingertips, yema, yemas, yemas de los dedos, fingernail, fingernails, cuticle, cuticles, under my nail, under my nails, nail bed, una del dedo, debajo de la una, bajo la una, bajo las unas, dedo, dedos, finger, fingers, brazo, mano, manos, arm, hand, hands, pierna, leg',
+  /** Lye eats deep and numbs what it eats: a hole in a hand need not hurt. */
+  holed: `${pairs('ate, eaten, eating, burned, burnt, burning, made, left', 'a hole, a wee hole, a big hole, a hole in, a crater, through')}, ${pairs('hizo, ha hecho, comio, abrio, dejo', 'un hueco, un hoyo, un agujero, un boquete')}`,
+  /** Lungs that lye dust or mist has hurt fill with water, and what comes up is pink. */
+  pinkcough: `${pairs(pairs('cough, coughing, coughed, coughs', 'up, out'), 'blood, pink, pinkish, red, bloody, some blood, a bit of blood, pink stuff, pink froth, pink foam')}, ${pairs('cough, coughing, coughed', 'blood, pink')}, ${pairs('pink, pinkish, bloody', 'phlegm, sputum')}, ${pairs('tose, toso, tosiendo, tosio', 'sangre, rosado, rosa, con sangre, espuma rosada, flema rosada')}, ${pairs('flema, flemas, esputo', 'rosada, rosado, rosa, con sangre')}`,
   outcold:
     'unconscious, passed out, fainted, faints, collapsed, unresponsive, not breathing, isnt breathing, not waking up, wont wake up, blacked out, lost consciousness, desmayo, desmaye, se desmayo, me desmaye, desmayado, desmayada, inconsciente, se desplomo, no despierta, no responde, no reacciona, no respira, perdio el conocimiento',
   bench:

@@ -38,6 +38,7 @@ export const OUTRIGHT_PATTERNS = {
     'blister batter|caustic ~8',
     'fingerpart sting batter|caustic ~8',
     'fingerpart rawskin barehanded ~30',
+    'holed fingerpart ~5 !glove',
   ],
   unconscious: ['outcold who caustic|bench ~10'],
   spill: [
@@ -58,6 +59,7 @@ export const OUTRIGHT_PATTERNS = {
   ],
   fire: ['alight !simile', 'blaze !simile', 'onfire burnable ~5 !simile'],
   powder: [
+    'pinkcough caustic|bench|dust ~30',
     'inhaled dust who ~9 !guard',
     'chesty dust inhaled ~12',
     "chesty dust 'since|'after|'desde|'opened ~9",

@@ -25,6 +25,11 @@ const BEYOND: readonly RegExp[] = [
   /(?<![\p{L}\d])(?:a|1|uno?|one|primera?|first)\)? ?: ?[^;:]*\d[^:]*(?<![\p{L}\d])(?:b|2|dos|two|segunda?|second)\)? ?:/u,
   /(?<!\p{L})(?:for each|para cada (?:una?|receta)|de cada receta|lye for both|sosa para (?:ambas|las dos))(?!\p{L})/u,
   /(?<!\p{L})(?:recipe|receta|batch|lote|tanda|formula)s? (?:a|1|uno|one)(?![\p{L}\d])(?! ?(?:kg|kilo|g|lb|oz|gram)).*(?:recipe|receta|batch|lote|tanda|formula) (?:b|2|dos|two)(?![\p{L}\d])(?! ?(?:kg|kilo|g|lb|oz|gram))/u,
+  // "The lye's only for the green pot": of which oils, nobody here knows.
+  /(?<!\p{L})(?:lye|soda|sosa|naoh|koh|potash|potasa|caustica?)(?:['’]s| is| es| va| que| quiero| seria)*,? (?:only|just|solo|solamente|nomas|unicamente) (?:for|para|pa) (?:the|this|that|my|mine|la|el|lo|mi|esta|este|esa|ese)(?!\p{L})/u,
+  // "500 g olive and 250 g coconut each for her mould and mine", "per mould": of one, or of all that there are.
+  /(?<=\d.*)(?<!\p{L})(?:each|apiece)(?: one)? (?:for|per) (?:the |my |our |her |his )?(?:\p{L}+(?:['’]s)? ){0,2}?(?:mou?lds?|loa(?:f|ves)|batch(?:es)?|pots?|tins?|mine|hers|his|us|person)(?!\p{L})/u,
+  /(?<=\d.*)(?<!\p{L})(?:per|por(?: cada)?|para cada|en cada|in each|for each|cada un[oa] (?:para|en)) (?:(?:el|la|un|una|mi|the|my|a) )?(?:mou?ld|loaf|batch|pot|person|head|molde|tanda|lote|olla|persona|cabeza)(?!\p{L})/u,
   // "200 g coconut is for next week", "the coconut is optional".
   /(?<!\p{L})(?:is|are|was|were|es|son|va|van|queda|quedan|era|eran)(?: (?:only|just|solo))? (?:for|para) (?:the |my |la |el |mi )?(?:next|another|other|later|tomorrow|otr[oa]|proxim[oa]|siguiente|despues|manana)(?!\p{L})/u,
   /(?<!\p{L})(?:optional|opcional(?:es)?|if i (?:have|find|can get|get) (?:any|some|it)|si (?:me alcanza|consigo|encuentro))(?!\p{L})/u,

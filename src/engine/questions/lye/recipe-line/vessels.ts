@@ -24,9 +24,18 @@ const vesselsIn = (said: string): readonly Vessel[] =>
     noun: groups!.vessel!.replace(/(?:e?s)$/u, ''),
     which: [groups!.before, groups!.behind].join(' ').trim(),
   }));
+/** "In the green one", "en la verde": of the kind that was named before. */
+const SAME_KIND = new RegExp(
+  `(?<!\\p{L})(?:in|into|for|en|a|para|al)(?: (?:the|my|la|el|mi))? (?<which>${WHICH})(?: one)?(?= *(?:$|[#:,\\d]))`,
+  'u',
+);
 /** "The pot" may be "the big pot". */
 const mayBeOne = (a: Vessel, b: Vessel): boolean =>
   a.noun === b.noun && (a.which === b.which || a.which === '' || b.which === '');
+function sameKind(items: readonly Item[], before: Vessel | undefined): Vessel | undefined {
+  const found = before && SAME_KIND.exec(said(items));
+  return found ? { noun: before.noun, which: found.groups!.which!, text: found[0].trim() } : undefined;
+}
 const said = (items: readonly Item[]): string =>
   items
     .map(item => (isName(item) || (item.is === 'amount' && item.unit !== undefined) ? '#' : item.text))
@@ -75,7 +84,7 @@ export function apart(parts: readonly Part[]): Apart | undefined {
   const held: { readonly vessel: Vessel; readonly name: Name }[] = [];
   for (const { items } of parts) {
     const name = items.find(isOil);
-    const [vessel] = vesselsIn(said(items));
+    const [vessel = sameKind(items, held.at(-1)?.vessel)] = vesselsIn(said(items));
     if (!name || !vessel) continue;
     if (held.some(one => !mayBeOne(one.vessel, vessel))) return { name, text: vessel.text };
     held.push({ vessel, name });

@@ -4,6 +4,7 @@ const INSIDE =
   '(?:included?|inside|in it|in there|counted|incluid[oa]s?|inclusive|dentro|adentro|metid[oa]s?|contad[oa]s?|y todo|and all)';
 const UNIT = '(?:g|gr|gramos|grams?|kg|kilos?|lbs?|pounds?|libras?|oz|ounces?|onzas?|ml)';
 const MASS = `\\d[\\d.,/]* ?${UNIT}?`;
+const WET = '(?:water|agua|lye|sosa|soda|milk|leche|liquid|liquido|everything|todo)';
 /** All that stands on the scale. */
 const LOT =
   '(?:everything|all of it|all in all|(?:the|my) (?:whole |entire )?(?:lot|thing|bucket|pot|pan|bowl|jug|tub|mix|mixture|batter|batch|contents?)|todo(?: junto)?|el (?:balde|cubo|conjunto|cazo|contenido|bol|tazon|lote)|la (?:olla|mezcla|cubeta|jarra|masa|tanda))';
@@ -25,6 +26,11 @@ export const WET_WEIGHTS: readonly RegExp[] = [
   // "Entre agua y aceites hay 1500 g", "oils and water come to 1400 g": no weight of oils.
   /(?<!\p{L})(?:between|entre)(?: (?:the|los|las|el|la))* (?:(?:water|agua|lye|sosa|soda|milk|leche)(?: and| y|,)+(?: (?:the|los|las|el|la))* (?:oils?|fats?|aceites?|grasas?)|(?:oils?|fats?|aceites?|grasas?)(?: and| y|,)+(?: (?:the|los|las|el|la))* (?:water|agua|lye|sosa|soda|milk|leche))(?!\p{L})/u,
   /(?<!\p{L})(?:(?:water|agua)(?: and| y| plus| mas| con| with)+(?: (?:the|los|las|el|la))* (?:oils?|fats?|aceites?|grasas?)|(?:oils?|fats?|aceites?|grasas?)(?: and| y| plus| mas| con| with)+(?: (?:the|los|las|el|la))* (?:water|agua))(?: (?:all|todo|together|combined|juntos?))* (?:together|combined|juntos?|in all|in total|en total|weighs?|weighed|pesan?|suman?|comes? to|came to|makes?|adds? up|totals?|(?:are|is|son|hay)(?= (?:about |unos |some )?\d))(?!\p{L})/u,
+  // "My recipe makes 1.5 kg with the water", "1.5 kg with the water": what comes out of it holds all that went in.
+  new RegExp(
+    `(?:(?<=^|[;:,] ?)|(?<!\\p{L})(?:makes?|made|making|gives?|yields?|at|to|out|fills?|holds?|takes?|weighs?|totals?|total|is|rinde|da|dan|salen?|saca|hace|hago|llena|pesa|suma|lleva|es|son) )(?:(?:me|nos|about|roughly|nearly|some|unos|casi|como|a|total) )*${MASS}(?: (?:in all|in total|total|en total|altogether|all told|de (?:masa|mezcla)|of (?:batter|mix|mixture)))?,? (?:with|including|incl|counting|con|incluyendo|contando|incluid[oa])(?: (?:the|its|my|all|el|la|su|toda|todo))* ${WET}(?= ?(?:[;,]|$|(?:and|y|in(?! a)|included|oils|the oils)(?!\\p{L})))`,
+    'u',
+  ),
   // "Of which 330 g is water", "350 g of it water", "de los cuales 400 son agua".
   new RegExp(
     `(?<!\\p{L})(?:of which|of whom|de (?:l[oa]s? )?cual(?:es)?)(?!\\p{L})[^;]{0,40}?(?<!\\p{L})${LIQUID}(?!\\p{L})`,
