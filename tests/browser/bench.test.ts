@@ -222,7 +222,7 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', () => {
     await answer.getByRole('button', { name: 'Copy' }).click();
     await answer.getByRole('button', { name: 'Copied' }).waitFor();
     const copied = await page.evaluate(() => navigator.clipboard.readText());
-    expect(copied).toMatch(/^1 tsp gold mica/);
+    expect(copied).toMatch(/^1\/2 tsp gold mica/);
     expect(copied).toMatch(/Gloves and goggles/);
     expect(copied).not.toMatch(/See the colour|Choose|Why|pastel/);
   });

@@ -21,7 +21,8 @@ describe('/prefer', () => {
       'You own: 1 tsp, 1/2 tsp, and 1/4 tsp',
     );
     const owned = await dose();
-    expect(headline(owned)).toMatch(/^## 1\/[24] tsp ultramarine blue for 1\.5 cups/);
+    // Between a quarter and a half there is a paste: a teaspoon of one part in three.
+    expect(headline(owned)).toMatch(/^## 1\/3 of 1 tsp ultramarine blue for 1\.5 cups/);
     expect(owned).not.toMatch(/1\/8 tsp|1\/16 tsp|1\/32 tsp/);
     const plan = await run('/plan', {
       oils: 'olive 100%',

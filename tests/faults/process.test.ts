@@ -58,7 +58,7 @@ describe('a process', () => {
     const answering = member.run('/dose', { colourant: 'gold mica', portion: '2 cups' });
     await expect.poll(() => host.requests.some(({ path }) => path.endsWith('/callback'))).toBe(true);
     child.kill('SIGTERM');
-    expect((await answering).text).toContain('2 tsp gold mica');
+    expect((await answering).text).toContain('1 tsp gold mica');
     expect(await exited).toEqual([0, null]);
   });
 

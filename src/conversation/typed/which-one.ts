@@ -91,8 +91,8 @@ async function offered(
     ? undefined
     : await sameForAll(
         action,
-        unclear.candidates.map(({ text }) => withText(text)),
-        context,
+        unclear.candidates.map(({ text, label }) => ({ given: withText(text), label })),
+        { by: unclear.text, context },
       );
   if (!same) throw new Offer(refusal, choices);
   const note = context.say.ask.sameForAll({
@@ -130,16 +130,16 @@ async function respeltAnswer(
   }
 }
 
-/** The answer that all of several questions get, with everybody's cautions; undefined where they differ. */
+/** The answer that all of several questions get, with everybody's cautions; undefined where they differ. `by`: what was asked for. */
 async function sameForAll(
   action: Action,
-  asked: readonly Given[],
-  context: Context,
+  asked: readonly { readonly given: Given; readonly label: string }[],
+  { by, context }: { readonly by: string; readonly context: Context },
 ): Promise<Reply | undefined> {
   const { essence } = action;
   if (!essence || asked.length < 2) return undefined;
   const replies: Reply[] = [];
-  for (const given of asked) {
+  for (const { given } of asked) {
     const answer = await Promise.resolve(action.take(given, context)).catch((refusal: unknown) => {
       if (refusal instanceof Refusal) return undefined;
       throw refusal;
@@ -149,14 +149,34 @@ async function sameForAll(
   }
   const [first, ...others] = replies;
   if (!first || others.some(one => essence(one) !== essence(first))) return undefined;
-  // One caution of several things is several: of seven blues one loses its colour, and another holds in some.
-  const cautions = new Map(
-    replies.flatMap(reply => reply.cautions.map(caution => [caution.text, caution] as const)),
+  const named = replies.map((reply, at) => ({ reply, label: asked[at]!.label }));
+  return { ...first, blocks: blocksOfAll(named, by), cautions: cautionsOfAll(named, by) };
+}
+
+type NamedReply = { readonly reply: Reply; readonly label: string };
+
+/** The blocks of the first that all have, whatever the thing is called. */
+function blocksOfAll(named: readonly NamedReply[], by: string): Reply['blocks'] {
+  const [first, ...others] = named.map(({ reply, label }) =>
+    reply.blocks.map(block =>
+      block.kind === 'text' ? { ...block, text: calledSo(block.text, label, by) } : block,
+    ),
   );
-  const isOfAll = (block: Reply['blocks'][number]) =>
-    block.kind !== 'text' ||
-    others.every(({ blocks }) => blocks.some(one => one.kind === 'text' && one.text === block.text));
-  return { ...first, blocks: first.blocks.filter(isOfAll), cautions: [...cautions.values()] };
+  return first!.filter(
+    block =>
+      block.kind !== 'text' ||
+      others.every(blocks => blocks.some(one => one.kind === 'text' && one.text === block.text)),
+  );
+}
+
+/** One caution of several things is several: of seven blues one loses its colour, and another holds in some. What all have is one. */
+function cautionsOfAll(named: readonly NamedReply[], by: string): Reply['cautions'] {
+  const all = named.flatMap(({ reply, label }) =>
+    reply.cautions.map(caution => ({ caution, shared: calledSo(caution.text, label, by) })),
+  );
+  const isOfAll = (shared: string) => all.filter(one => one.shared === shared).length >= named.length;
+  const told = all.map(({ caution, shared }) => (isOfAll(shared) ? { ...caution, text: shared } : caution));
+  return [...new Map(told.map(caution => [caution.text, caution])).values()];
 }
 
 /** A button that asks the command with other options. */

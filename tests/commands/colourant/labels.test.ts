@@ -59,7 +59,7 @@ describe('a label on the shelf', () => {
     const told = await member.run('/shelf describe', { item: 'Zzz 12', ingredients: 'Mica, Iron Oxides' });
     expect(told.text).toMatch(/Holds in raw soap/);
     expect((await member.run('/dose', { colourant: 'Zzz 12', portion: '1 cup' })).text).toContain(
-      '1 tsp Zzz 12',
+      '1/2 tsp Zzz 12',
     );
   });
 
