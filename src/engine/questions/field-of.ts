@@ -19,9 +19,12 @@ const ELSEWHERE = 0.47;
 /** Where nothing of ours would be understood it takes less: nothing is lost. */
 const OF_NOTHING = 0.3;
 /** Near lye it takes more: what comes near soap is kept. */
-const NEAR_LYE = 0.75;
+const NEAR_LYE = 0.85;
 /** What is made without lye is no soap of ours; "no lye in the flat" says something else. */
 const OF_SURFACTANTS = /\b(?:champus?|shampoos?|surfactants?|tensioactiv\w*|syndet|sci)\b/u;
+/** Raw batter holds lye, whatever is to be done with it. */
+const RAW =
+  /\b(?:raw (?:soap|batter)|soap batter|masa (?:cruda|de jabon)|batido (?:crudo|de jabon)|jabon crudo)\b/u;
 /** Matters that lye is bought for elsewhere; who may come to harm by it is none of them. */
 const USES_OF_LYE: ReadonlySet<Topic> = new Set([
   'house',
@@ -77,7 +80,8 @@ export function fieldOf(words: Words, chance: number, isNothing = false): Outsid
   const plainly = plainlyElsewhere(words.text);
   if (plainly !== undefined && !(plainly === 'lye-elsewhere' && isOfSomebody(words))) return plainly;
   const isOfLye =
-    LYE_WORDS.test(words.text) && !(WITHOUT_LYE.test(words.text) && OF_SURFACTANTS.test(words.text));
+    RAW.test(words.text) ||
+    (LYE_WORDS.test(words.text) && !(WITHOUT_LYE.test(words.text) && OF_SURFACTANTS.test(words.text)));
   const least = isOfLye ? NEAR_LYE : isNothing ? OF_NOTHING : ELSEWHERE;
   if (chance < least) return undefined;
   const named = namedField(words);

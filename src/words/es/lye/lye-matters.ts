@@ -128,7 +128,7 @@ export const lyeMatters: Readonly<Record<LyeMatter, string>> = {
   'liquid-lye': '¿leche, cerveza o café cambian la sosa?',
   'liquid-amount': '¿cuánta agua quito por leche o cerveza?',
   'koh-and-naoh': '¿KOH y NaOH en la misma receta?',
-  'sap-to-naoh': '¿índice de saponificación de KOH a NaOH?',
+  'sap-to-naoh': '¿el índice de KOH en NaOH?',
   'acid-lye': '¿cuánta sosa gasta el ácido cítrico?',
   'water-amount': '¿para qué es el agua y cuánta?',
   'more-water': 'puse agua de más',
