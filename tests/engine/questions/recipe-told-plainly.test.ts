@@ -94,6 +94,18 @@ describe('a recipe by other hands that had been asked back', () => {
       { oils: { olive: 420, coconut: 180 }, superfat: 5 },
     ],
     [
+      'Salt bars, my husband loves them after the ovens: 800 g coconut oil, 20% superfat, and 400 g sea salt at trace. How much sodium hydroxide?',
+      { oils: { coconut: 800 }, superfat: 20 },
+    ],
+    [
+      'Mi hija quiere jabón de cacao: 400 g de oliva, 300 g de coco, 200 g de palma y 100 g de manteca de cacao, sobreengrasado 5 %. ¿Cuánta soda?',
+      { oils: { olive: 400, coconut: 300, palm: 200, 'cocoa-butter': 100 }, superfat: 5 },
+    ],
+    [
+      '500 g de oliva, 300 g de coco y 100 g de lanolina que me dio el veterinario. 5 % de sobreengrasado. ¿Soda?',
+      { oils: { olive: 500, coconut: 300, lanolin: 100 }, superfat: 5 },
+    ],
+    [
       '400 g de aceite de almendra de palma y 600 g de oliva, sobreengrasado 5%, ¿cuánta sosa?',
       { oils: { 'palm-kernel': 400, olive: 600 }, superfat: 5 },
     ],
@@ -110,9 +122,21 @@ describe('what lies near it and may keep an oil out, or is another weight, is as
     '500 g de oliva, 100 g de palma, 200 g coco no hay, ¿sosa al 5%?',
     '500 g olive, 200 g coconut I don’t have, lye at 5%?',
     '500 g olive, 200 g coconut I haven’t got, lye at 5%?',
+    '500 g olive, 300 g coconut and 100 g lanolin that the vet has, lye at 5%?',
+    '500 g de oliva, 300 g de coco y 100 g de lanolina que tiene el veterinario, ¿sosa al 5%?',
+    'My husband loves them after the wash, 500 g olive, 200 g coconut after the cook, lye at 5%?',
     '1 kilo entre oliva 700 y coco 200, ¿sosa al 5%?',
     '500 g de aceite de girasol alto oleico no, del normal, y 200 g de coco. ¿Sosa al 5%?',
     'un litro no, 1000 ml de aceite de oliva. ¿sosa al 5%?',
     '500 g olive, 200 g coconut but the other fella at the market says he wants the coconut, lye at 5%?',
   ])('%s', question => expect(isAskedBack(question)).toBe(true));
+});
+
+test.each([
+  'La soda que conseguí es al 96 %. 900 g de sebo vacuno y 100 g de ricino, 5 % de sobreengrasado. ¿Cuánta peso?',
+  'The lye I got is 96%. 900 g tallow and 100 g castor, 5% superfat. How much do I weigh?',
+])('how pure the lye is that was had is no superfat: %s', question => {
+  const { given, weighed } = readInChat(question);
+  expect(given).toMatchObject({ superfat: 5, purity: 96 });
+  expect(weighed).toBeUndefined();
 });

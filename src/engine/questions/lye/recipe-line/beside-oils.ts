@@ -73,7 +73,7 @@ export const absenceIn = (sentence: string): string | undefined => {
 
 /** Who may have an oil of their own, or a recipe; a pattern. */
 export const PERSON =
-  '(?:sister|brother|mother|mum|mom|mam|mama|dad|nan|nana|gran|granny|grandma|grandmother|grandson|nephew|aunt|auntie|cousin|friend|mate|neighbou?r|teacher|husband|wife|hubby|daughter|son|baby|partner|butcher|farmer|someone|somebody|abuel[oa]|herman[oa]|madre|padre|tia|tio|prim[oa]|amig[oa]|vecin[oa]|maestra|profe|suegr[oa]|comadre|compadre|marido|mujer|cunad[oa]|hij[oa]|senora|carnicero|alguien|nietos?|bebe|buddy|pal|classmate|workmate|colleague|coworker|flatmate|housemate|roommate|girlfriend|boyfriend|niece|stepmum|godmother|novi[oa]|pareja|sobrin[oa]|yerno|nuera|padrin[oa]|madrina|companer[oa]|colega|cuate|compa|comai|comay)s?';
+  '(?:sister|brother|mother|mum|mom|mam|mama|dad|nan|nana|gran|granny|grandma|grandmother|grandson|nephew|aunt|auntie|cousin|friend|mate|neighbou?r|teacher|husband|wife|hubby|daughter|son|baby|partner|butcher|farmer|someone|somebody|abuel[oa]|herman[oa]|madre|padre|tia|tio|prim[oa]|amig[oa]|vecin[oa]|maestra|profe|suegr[oa]|comadre|compadre|marido|mujer|cunad[oa]|hij[oa]|senora|carnicero|alguien|nietos?|bebe|buddy|pal|classmate|workmate|colleague|coworker|flatmate|housemate|roommate|girlfriend|boyfriend|niece|stepmum|godmother|novi[oa]|pareja|sobrin[oa]|yerno|nuera|padrin[oa]|madrina|companer[oa]|colega|veterinari[oa]|vet|baker|panader[oa]|shepherd|beekeeper|apicultora?|cuate|compa|comai|comay)s?';
 const ARTICLE = '(?:the|my|our|an?|her|his|some|las?|los|el|mis?|una?|nuestr[oa]s?|tu|su)';
 /** Of these no phrase is harmless. */
 const NOT_IT =

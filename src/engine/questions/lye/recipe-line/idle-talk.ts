@@ -34,6 +34,11 @@ const PEOPLE = [
 const PRAISE = [
   `(?:my|our|the|mi|la|el|mis) ${PERSON} (?:swears by|jura por|adores|loves|prefers|recommends|adora|prefiere|me recomienda|recomienda)(?! \\d)`,
 ];
+/** Of whom soap is made, and after what they wash: "my husband loves them after the ovens". */
+const WASHED_AFTER = [
+  `(?:my|our|the|mi|la|el|mis) ${PERSON} (?:loves?|likes?) (?:it|them|these|those|this)(?: (?:after|for) (?:(?:the|his|her|a|long) )*\\p{L}+)?(?= ?[;,:])`,
+  `(?:a )?(?:mi|la|el|mis) ${PERSON} (?:le|les) (?:encantan?|gustan?)(?: (?:despues|para) (?:(?:de|del|la|el|los|las) )*\\p{L}+)?(?= ?[;,:])`,
+];
 /** Who speaks up once more, and what is read off a label. */
 const SPEAKING = ['(?:oh|ah|ay|eh)(?: and| y| que)(?! no(?!\\p{L})| not(?!\\p{L}))'];
 /** Sums that will not come out: of figures, whichever they are. */
@@ -52,9 +57,18 @@ const POUND = [
   'the 16 (?:oz|ounce) pound',
 ];
 
-const TALK = [GREETINGS, CLOCK, COMING, PEOPLE, PRAISE, SPEAKING, DOUBTS, OTHERS_VIEW, POUND].map(
-  some => new RegExp(`(?<![\\p{L}\\d])(?:${some.join('|')})(?![\\p{L}\\d])`, 'gu'),
-);
+const TALK = [
+  GREETINGS,
+  CLOCK,
+  COMING,
+  PEOPLE,
+  WASHED_AFTER,
+  PRAISE,
+  SPEAKING,
+  DOUBTS,
+  OTHERS_VIEW,
+  POUND,
+].map(some => new RegExp(`(?<![\\p{L}\\d])(?:${some.join('|')})(?![\\p{L}\\d])`, 'gu'));
 
 const OF_FAT =
   /(?<!\p{L})(?:oils?|fats?|butters?|wax|aceites?|mantecas?|mantequillas?|grasas?|ceras?|sebo)(?!\p{L})/u;
@@ -104,6 +118,22 @@ const SAID: readonly (readonly [RegExp, string])[] = [
       'gu',
     ),
     'lye purity $1%',
+  ],
+  // "La soda que conseguí es al 96 %".
+  [
+    new RegExp(
+      `(?<!\\p{L})(?:(?:my|the|mi|la|el) )?(?:${LYE}|soda) (?:que|that|which|i|we)(?: (?:i|we|me|yo))?(?: (?:got|found|bought|have|can get|consegui|conseguimos|compre|encontre|tengo|venden|vendieron|dieron)) (?:es|is|viene|comes|dice|says)(?: (?:al|de|at|del))? ((?:8|9)\\d(?:[.,]\\d+)?) ?(?:%|percent|por ciento)(?: (?:pure|pura|de pureza))?`,
+      'gu',
+    ),
+    'lye purity $1%',
+  ],
+  // "Mi hija quiere jabón de cacao: 400 g …": which soap, before its recipe.
+  [
+    new RegExp(
+      `^(?:(?:my|our|mi|la|el) )?${PERSON} (?:wants|asked for|fancies|quiere|pidio|me pidio) (?:(?:an?|some|un|unos) )?(?:jabon(?:es)? de \\p{L}+|\\p{L}+ (?:soaps?|bars?)) ?: ?(?=\\d)`,
+      'u',
+    ),
+    '',
   ],
   // "Yo saqué 150 de soda", "I make it 150 g lye", "me ha salido que necesito 71 g de sosa": what was reckoned is to be checked.
   [
