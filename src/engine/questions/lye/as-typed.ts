@@ -47,6 +47,7 @@ export const asTyped = (question: string): string =>
     .replace(MELTING, ' ')
     .replace(MISSPELT_OIL, 'aceite')
     .replaceAll('’', "'")
+    .replace(/\s[—–]\s/gu, ', ')
     // "1.5 lb olive .5 lb coconut".
     .replace(/(?<![\p{L}\d.,])\.(?=\d)/gu, '0.')
     .replace(/[.…]+\s*(?=[¿¡])/gu, ' ; ')

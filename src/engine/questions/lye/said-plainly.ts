@@ -19,6 +19,11 @@ const FOR_LIQUID = new RegExp(
   `(?<!\\p{L})(\\p{L}+(?: (?:de )?\\p{L}+)?) (?:for|as|por|como|de|instead of|in place of|en (?:vez|lugar) de) ?(?:the |all the |my |el |la |l )?(?:liquid|water|liquido|agua),? (${MASS})(?: (?:frozen|cold|chilled|congelad[oa]|fri[oa]|helad[oa]))?(?= ?(?:[;,]|$|(?:and|y|superfat|lye|sosa)(?!\\p{L})))`,
   'gu',
 );
+/** "Coco lo mismo que la leche", behind the milk's weight. */
+const SAME_AS_LIQUID = new RegExp(
+  `(${MASS})(?: of| de)? ((?:\\p{L}+ )?(leche|milk|agua|water|buttermilk)(?!\\p{L})[^;,\\d]{0,15})([;,].*?)(?<!\\p{L})(\\p{L}+),? (?:lo mismo|igual|tanto|(?:the )?same(?: weight| amount)?) (?:que|como|as) (?:la |el |the )?\\3(?!\\p{L})`,
+  'u',
+);
 /** "Lard's 60%", "the coconut's only 14 oz". */
 const IS = /(?<!\p{L})(\p{L}{3,})'s (?=(?:only |just |about )?\d)/gu;
 /** "80% oliva 20% coco, ¿cuánta sosa por cada kilo de aceites?" */
@@ -76,6 +81,11 @@ export const saidPlainly = (plain: string): string =>
     .replace(IS, (whole, name: string) => (knownOil(name) === undefined ? whole : `${name} `))
     .replace(FOR_LIQUID, (whole, name: string, mass: string) =>
       knownAdditive(name) === undefined ? whole : `${mass} of ${name}`,
+    )
+    .replace(
+      SAME_AS_LIQUID,
+      (whole, mass: string, liquid: string, _head: string, between: string, oil: string) =>
+        knownOil(oil) === undefined ? whole : `${mass} of ${liquid}${between}${oil} ${mass}`,
     )
     .replace(PER_KILO, '; 1 $1 oils ;')
     .replace(PARTS_TO, '$1:$2')

@@ -37,6 +37,7 @@ const IS_ADDRESSED = new RegExp(`^(?:${ADDRESSED})$`, 'u');
 /** Whether a word that stands with an oil leaves it in the pot. Lower case without accents. */
 export const isHarmlessBesideOil = (word: string): boolean =>
   HARMLESS.has(word) ||
+  /^\p{L}{3,}-ish$/u.test(word) ||
   HARMLESS_BY_KIND.has(word) ||
   isRequest(word) ||
   (DIALECT.has(word) && !DENIES.test(word) && !IS_ADDRESSED.test(word));
@@ -47,7 +48,7 @@ const OUT =
 const NOT_IN_YET = new RegExp(`(?<!\\p{L})(?:${OUT})(?!\\p{L})`, 'u');
 /** These hold such a word and tell nothing of an oil. */
 export const NO_ABSENCE =
-  /(?<!\p{L})(?:(?:tell me|know|see|check|sure|saber|dime|digan?|ver) (?:if|si)|before i (?:mix|pour|start|begin|do|go|melt)(?: (?:it|this|anything))?|before i (?:tip|chuck|bung|add|put|stir|throw|use) (?:it|this|@)(?: in)?|antes de (?:echarl[ao]|tirarl[ao]|usarl[ao]|ponerl[ao])|antes de (?:mezclar|empezar|echar(?:la)?|(?:la )?@)|before (?:the )?@|after (?:rendering|straining|melting)|(?:he|she|they) gave (?:it|them) to (?:me|us)|if (?:it's|its|it is|(?:my )?(?:recipe|oils?|#) (?:is|are|r)|my #(?= #))|(?:me|nos) (?:prestaron|presto) (?:una|esta|la) receta|(?:same|igual|como) (?:as |que )?(?:the |my |el |la |lo )?(?:de )?(?:last|usual|always|before|siempre|anterior|ever|mayo|ayer)(?: (?:time|week|month|one|batch|vez))?(?:'s)?|but (?:last|this) time)(?!\p{L})/gu;
+  /(?<!\p{L})(?:(?:tell me|know|see|check|sure|saber|dime|digan?|ver) (?:if|si)|(?:it'?s|is|bar is|soap is) still (?:soft|wet|sticky|tacky|oily|greasy|squishy|mushy)(?: after)?|(?:sigue|esta|todavia|aun)(?: (?:todavia|aun|esta|sigue|muy))* (?:bland[oa]|pegajos[oa]|aceitos[oa]|grasos[oa]|moj[oa]d[oa])(?: despues)?(?: de)?|before i (?:mix|pour|start|begin|do|go|melt)(?: (?:it|this|anything))?|before i (?:tip|chuck|bung|add|put|stir|throw|use) (?:it|this|@)(?: in)?|antes de (?:echarl[ao]|tirarl[ao]|usarl[ao]|ponerl[ao])|antes de (?:mezclar|empezar|echar(?:la)?|(?:la )?@)|before (?:the )?@|after (?:rendering|straining|melting)|(?:he|she|they) gave (?:it|them) to (?:me|us)|if (?:it's|its|it is|(?:my )?(?:recipe|oils?|#) (?:is|are|r)|my #(?= #))|(?:me|nos) (?:prestaron|presto) (?:una|esta|la) receta|(?:same|igual|como) (?:as |que )?(?:the |my |el |la |lo )?(?:de )?(?:last|usual|always|before|siempre|anterior|ever|mayo|ayer)(?: (?:time|week|month|one|batch|vez))?(?:'s)?|but (?:last|this) time)(?!\p{L})/gu;
 
 /** Harmless words that together tell of an oil which is yet to come, is another's, or is to be sold; `#` stands for what was read. */
 const NOT_HERE = new RegExp(
@@ -72,7 +73,7 @@ export const absenceIn = (sentence: string): string | undefined => {
 
 /** Who may have an oil of their own, or a recipe; a pattern. */
 export const PERSON =
-  '(?:sister|brother|mother|mum|mom|mam|mama|dad|nan|nana|gran|granny|grandma|grandmother|grandson|nephew|aunt|auntie|cousin|friend|mate|neighbou?r|teacher|husband|wife|hubby|daughter|son|baby|partner|butcher|farmer|someone|somebody|abuel[oa]|herman[oa]|madre|padre|tia|tio|prim[oa]|amig[oa]|vecin[oa]|maestra|profe|suegr[oa]|comadre|compadre|marido|mujer|cunad[oa]|hij[oa]|senora|carnicero|alguien|nietos?|bebe|buddy|pal|classmate|workmate|colleague|coworker|flatmate|housemate|roommate|girlfriend|boyfriend|niece|stepmum|godmother|novi[oa]|pareja|sobrin[oa]|yerno|nuera|padrin[oa]|madrina|companer[oa]|colega|cuate|compa|comai|comay)s?';
+  '(?:sister|brother|mother|mum|mom|mam|mama|dad|nan|nana|gran|granny|grandma|grandmother|grandson|nephew|aunt|auntie|cousin|friend|mate|neighbou?r|teacher|husband|wife|hubby|daughter|son|baby|partner|butcher|farmer|someone|somebody|abuel[oa]|herman[oa]|madre|padre|tia|tio|prim[oa]|amig[oa]|vecin[oa]|maestra|profe|suegr[oa]|comadre|compadre|marido|mujer|cunad[oa]|hij[oa]|senora|carnicero|alguien|nietos?|bebe|buddy|pal|classmate|workmate|colleague|coworker|flatmate|housemate|roommate|girlfriend|boyfriend|niece|stepmum|godmother|novi[oa]|pareja|sobrin[oa]|yerno|nuera|padrin[oa]|madrina|companer[oa]|colega|veterinari[oa]|vet|baker|panader[oa]|shepherd|beekeeper|apicultora?|cuate|compa|comai|comay)s?';
 const ARTICLE = '(?:the|my|our|an?|her|his|some|las?|los|el|mis?|una?|nuestr[oa]s?|tu|su)';
 /** Of these no phrase is harmless. */
 const NOT_IT =
@@ -83,6 +84,9 @@ const NOUN = `(?!(?:${NOT_IT}|${OUT})(?!\\p{L}))[\\p{L}'’]+`;
 export const HARMLESS_PHRASES: readonly RegExp[] = [
   // Where whoever gave or sold it is.
   '(?:next door|down the (?:road|lane|street)|up the (?:road|lane|hill)|across the (?:road|street|way)|round the corner|over the road|de al lado|de enfrente|de la esquina|de la vuelta|de abajo|de arriba)',
+  // How it will feel, and why a weight was put right.
+  '(?:o |or |y |and )?(?:(?:no )?(?:me |nos |le |te )(?:va|ira) a (?:raspar|resecar|secar|irritar)|(?:will|would) (?:it|this|that) (?:scratch|dry out|irritate)(?: (?:me|us|my skin|my hands))?)(?: (?:la|las|el) (?:piel|manos|cara))?',
+  '(?:que |porque |because |as )?(?:lei mal|i misread|misread|i read)(?: (?:la|el|the|it))?(?: (?:bascula|balanza|receta|papel|numero|scales?|note|card))?(?: wrong)?',
   // What soap it is.
   '(?:an?|my|the|this|that|nice|posh|lovely|soft|hard|gentle|plain|simple|basic|new|big|little|fancy) one(?! (?:day|time|of)(?!\\p{L}))',
   // What is asked or meant to be done.

@@ -20,7 +20,7 @@ const BEYOND: readonly RegExp[] = [
   // "Double this, but not the castor".
   /(?<!\p{L})(?:doubl\p{L}+|tripl\p{L}+|doble|duplic\p{L}+)(?!\p{L})[^;]{0,30}?(?<!\p{L})(?:but not|except|bar|pero no|menos|salvo|excepto)(?= (?:the|my|el|la|los|las)(?!\p{L}))/u,
   // "Of that kilo a quarter stayed in the bottle".
-  /(?<!\p{L})(?:of|from|de) (?:that|those|ese|esa|esos|esas) (?:kilo|kg|litro|litre|liter|pound|lb|libra|half|medi[oa]|\d)|(?<!\p{L})(?:left|kept|deje|dejo|dejamos|dejado|quedo|guarde|reserve)(?: (?!alone)\p{L}+){0,4} (?:in|en) (?:the|my|its|la|el|su|mi) (?:bottle|jug|tin|jar|tub|can|drum|botella|frasco|bote|tarro|alacena|despensa|nevera|lata|garrafa|jarra)(?!\p{L})/u,
+  /(?<!\p{L})(?:of|from|de) (?:that|those|ese|esa|esos|esas) (?:kilo|kg|litro|litre|liter|pound|lb|libra|half|medi[oa]|\d)|(?<!(?:lye|sosa|soda|caustica|naoh|koh)(?: (?:i|we|have|i've|que|me|que me))* )(?<!\p{L})(?:left|kept|deje|dejo|dejamos|dejado|quedo|guarde|reserve)(?: (?!alone)\p{L}+){0,4} (?:in|en) (?:the|my|its|la|el|su|mi) (?:bottle|jug|tin|jar|tub|can|drum|botella|frasco|bote|tarro|alacena|despensa|nevera|lata|garrafa|jarra)(?!\p{L})/u,
   // "A: ... B: ...".
   /(?<![\p{L}\d])(?:a|1|uno?|one|primera?|first)\)? ?: ?[^;:]*\d[^:]*(?<![\p{L}\d])(?:b|2|dos|two|segunda?|second)\)? ?:/u,
   /(?<!\p{L})(?:for each|para cada (?:una?|receta)|de cada receta|lye for both|sosa para (?:ambas|las dos))(?!\p{L})/u,
@@ -30,6 +30,8 @@ const BEYOND: readonly RegExp[] = [
   // "500 g olive and 250 g coconut each for her mould and mine", "per mould": of one, or of all that there are.
   /(?<=\d.*)(?<!\p{L})(?:each|apiece)(?: one)? (?:for|per) (?:the |my |our |her |his )?(?:\p{L}+(?:['’]s)? ){0,2}?(?:mou?lds?|loa(?:f|ves)|batch(?:es)?|pots?|tins?|mine|hers|his|us|person)(?!\p{L})/u,
   /(?<=\d.*)(?<!\p{L})(?:per|por(?: cada)?|para cada|en cada|in each|for each|cada un[oa] (?:para|en)) (?:(?:el|la|un|una|mi|the|my|a) )?(?:mou?ld|loaf|batch|pot|person|head|molde|tanda|lote|olla|persona|cabeza)(?!\p{L})/u,
+  // "High oleic no, the plain one": which of two kinds it is stands behind the name.
+  /(?<=\d.*\p{L} )no,? (?:sino )?(?:del?|el|la|es|the|it['’]?s)(?: (?:la|el|the))? (?:normal|comun|otr[oa]|corriente|regular|plain|ordinary|usual|other)(?!\p{L})/u,
   // "200 g coconut is for next week", "the coconut is optional".
   /(?<!\p{L})(?:is|are|was|were|es|son|va|van|queda|quedan|era|eran)(?: (?:only|just|solo))? (?:for|para) (?:the |my |la |el |mi )?(?:next|another|other|later|tomorrow|otr[oa]|proxim[oa]|siguiente|despues|manana)(?!\p{L})/u,
   /(?<!\p{L})(?:optional|opcional(?:es)?|if i (?:have|find|can get|get) (?:any|some|it)|si (?:me alcanza|consigo|encuentro))(?!\p{L})/u,

@@ -26,7 +26,7 @@ const SUPERFAT: readonly RegExp[] = [
 ];
 /** "sosa al 5", "lye at 5%", "al 7%", "for 5": lye water is never so weak, so that it is the superfat (common practice, no source). */
 const AT = new RegExp(
-  `(?<![\\p{L}\\d])(?:${LYE} )?(?:at|al|a|for|para|to) (?:un |a )?(?<figure>\\d{1,2}(?:[.,]\\d)?)(?<percent> ?(?:%|percent|pct|por ?ciento))?(?= *(?:[;,.](?!\\d)|$|and |y |x fa|please|pls|plz|porfa|thanks|ta(?!\\p{L})|${LYE}))`,
+  `(?<![\\p{L}\\d])(?:${LYE} )?(?:at|al|a|for|para|to) (?:un |a )?(?<figure>\\d{1,2}(?:[.,]\\d)?)(?<percent> ?(?:%|percent|pct|por ?ciento))?(?= *(?:[;,.](?!\\d)|$|and |y |x fa|please|pls|plz|porfa|thanks|ta(?!\\p{L})|cuant[oa]s?(?!\\p{L})|how much|${LYE}))`,
   'u',
 );
 /** Percent up to which a bare figure beside lye is its superfat, and from which no percent is one (common practice, no source). */
@@ -150,7 +150,9 @@ export function fixedIn(line: string): Fixed {
   const figure = Number(at?.groups?.figure?.replace(',', '.'));
   if (at && figure <= (at.groups?.percent === undefined ? MOST_BARE_SUPERFAT : MOST_SUPERFAT)) {
     superfat = at.groups!.figure!;
-    rest = without(rest, at);
+    // "I got 141 g lye at 5 percent": the lye is what was weighed.
+    const [lye] = WEIGHED.test(rest.slice(0, at.index)) ? (FIRST_LYE.exec(at[0]) ?? []) : [];
+    rest = without(rest, at, lye);
   }
   // The same superfat in other words: "sin sobreengrasado o sea 0%".
   if (superfat !== undefined)

@@ -105,7 +105,7 @@ const REASONS = listed(
 const SPELLINGS = listed(
   `wat wot wots whats wats wut hw hwo howmuch mch mutch muhc muh nd an teh hte wiht wit wth tht dat dis dese dem ur yr yer yur cud wud shud shld wld cld gonna gunna
   wanna lemme gimme gotta kinda sorta dunno jus jst juss tho altho thru abt bout cuz coz cos bc bcos pleas plese pleez plox plis halp hlp calc calcs calculater calculte wieght weigth
-  amnt amout amoun qty soda's lyes needd nead im ive id ill itll thatll its theres heres wheres`,
+  amnt amout amoun qty soda's lyes needd nead im ive id ill itll thatll thats yous youse yiz yis its theres heres wheres`,
   `kiero kiere keria k ke xq pq porq xk tb tmb tmbn tambn toy tas ta tan pa pos cto cta kuanto kuanta cuantaa aser aserlo ase ago hacerle echale echarle echandole
   ponele echale agregale sumale metele ponle ponerle pongale pongo grasias ola ayudaa msj sta stan vos tenes queres podes sabes decime haceme pasame necesitaria nesesito nececito necesitamos ocupamos
   asi'q osea nomaz namas nomasito ahorititita ahorita puritita sosita jabonsito jaboncillo jabonera pastillita pastillitas barrita barritas`,

@@ -34,6 +34,11 @@ const PEOPLE = [
 const PRAISE = [
   `(?:my|our|the|mi|la|el|mis) ${PERSON} (?:swears by|jura por|adores|loves|prefers|recommends|adora|prefiere|me recomienda|recomienda)(?! \\d)`,
 ];
+/** Of whom soap is made, and after what they wash: "my husband loves them after the ovens". */
+const WASHED_AFTER = [
+  `(?:my|our|the|mi|la|el|mis) ${PERSON} (?:loves?|likes?) (?:it|them|these|those|this)(?: (?:after|for) (?:(?:the|his|her|a|long) )*\\p{L}+)?(?= ?[;,:])`,
+  `(?:a )?(?:mi|la|el|mis) ${PERSON} (?:le|les) (?:encantan?|gustan?)(?: (?:despues|para) (?:(?:de|del|la|el|los|las) )*\\p{L}+)?(?= ?[;,:])`,
+];
 /** Who speaks up once more, and what is read off a label. */
 const SPEAKING = ['(?:oh|ah|ay|eh)(?: and| y| que)(?! no(?!\\p{L})| not(?!\\p{L}))'];
 /** Sums that will not come out: of figures, whichever they are. */
@@ -41,15 +46,29 @@ const DOUBTS = [
   '(?:y |pero )?no (?:me|nos|le) (?:cierran?|cuadran?)(?: (?:la cuenta|las cuentas|los numeros|nada))?',
   "(?:and |but )?(?:it|the (?:sums?|numbers|figures)|my (?:sums?|numbers|figures)) (?:don'?t|doesn'?t|won'?t|do not|does not) (?:add up|come out)(?: right)?",
 ];
+/** Who holds a figure to be high or low: which it is is asked, and it stays as it was told. */
+const OTHERS_VIEW = [
+  `(?:but |pero |y |and )?(?:(?:the|my|an?|some|el|la|mi|una?) )?(?:(?:other|otr[oa]) )?(?:fella|lad|lass|guy|man|woman|lady|chap|bloke|one|tipo|senora?|chic[oa]|muchach[oa]|${PERSON})(?: (?:at|in|on|from|de|del|en) (?:(?:the|la|el|mi) )?\\p{L}+)? (?:says|said|reckons|thinks|dice|dijo|cree)(?: (?:that|que))? (?:that'?s|it'?s|it is|that is|es|esta)(?: (?:too|very|a bit|far too|muy|demasiado))? (?:high|low|much|a lot|off|wrong|strong|weak|alt[oa]|baj[oa]|much[oa]|poc[oa]|poquit[oa]|fuerte)`,
+  '(?:y |and |but |pero )?(?:se me hace|me parece|(?:it |that )?(?:looks|seems))(?: (?:muy|un poco|demasiad[oa]|a bit|too|very|rather))? (?:poc[oa]|poquit[oa]|much[oa]|alt[oa]|baj[oa]|low|high|little|much|a lot)',
+];
 /** How long a pound is, where it is the usual one. */
 const POUND = [
   '(?:(?:la|las|con|de|son|una) )*libras? (?:(?:es|son) )?de 16 (?:oz|onzas)',
   'the 16 (?:oz|ounce) pound',
 ];
 
-const TALK = [GREETINGS, CLOCK, COMING, PEOPLE, PRAISE, SPEAKING, DOUBTS, POUND].map(
-  some => new RegExp(`(?<![\\p{L}\\d])(?:${some.join('|')})(?![\\p{L}\\d])`, 'gu'),
-);
+const TALK = [
+  GREETINGS,
+  CLOCK,
+  COMING,
+  PEOPLE,
+  WASHED_AFTER,
+  PRAISE,
+  SPEAKING,
+  DOUBTS,
+  OTHERS_VIEW,
+  POUND,
+].map(some => new RegExp(`(?<![\\p{L}\\d])(?:${some.join('|')})(?![\\p{L}\\d])`, 'gu'));
 
 const OF_FAT =
   /(?<!\p{L})(?:oils?|fats?|butters?|wax|aceites?|mantecas?|mantequillas?|grasas?|ceras?|sebo)(?!\p{L})/u;
@@ -100,12 +119,75 @@ const SAID: readonly (readonly [RegExp, string])[] = [
     ),
     'lye purity $1%',
   ],
-  // "Yo saqué 150 de soda", "I make it 150 g lye": what was reckoned is what is to be checked.
+  // "La soda que conseguí es al 96 %".
   [
     new RegExp(
-      `(?<!\\p{L})(?:yo |i |we )?(?:saque|me (?:da|dio|dan|sale|salio|salen)|make it|got|get|came to|worked out)(?= ${MASS} ?(?:of |de )?(?:${LYE}|soda(?! (?:ash|water)))(?!\\p{L}))`,
+      `(?<!\\p{L})(?:(?:my|the|mi|la|el) )?(?:${LYE}|soda) (?:que|that|which|i|we)(?: (?:i|we|me|yo))?(?: (?:got|found|bought|have|can get|consegui|conseguimos|compre|encontre|tengo|venden|vendieron|dieron)) (?:es|is|viene|comes|dice|says)(?: (?:al|de|at|del))? ((?:8|9)\\d(?:[.,]\\d+)?) ?(?:%|percent|por ciento)(?: (?:pure|pura|de pureza))?`,
       'gu',
     ),
+    'lye purity $1%',
+  ],
+  // "Mi hija quiere jabón de cacao: 400 g …": which soap, before its recipe.
+  [
+    new RegExp(
+      `^(?:(?:my|our|mi|la|el) )?${PERSON} (?:wants|asked for|fancies|quiere|pidio|me pidio) (?:(?:an?|some|un|unos) )?(?:jabon(?:es)? de \\p{L}+|\\p{L}+ (?:soaps?|bars?)) ?: ?(?=\\d)`,
+      'u',
+    ),
+    '',
+  ],
+  // "Yo saqué 150 de soda", "I make it 150 g lye", "me ha salido que necesito 71 g de sosa": what was reckoned is to be checked.
+  [
+    new RegExp(
+      `(?<!\\p{L})(?:yo |i |we )?(?:saque|me (?:da|dio|dan|sale|salio|salen|ha (?:dado|salido)|han (?:dado|salido))|make it|got|get|came to|worked out)(?: (?:que|that))?(?: (?:necesito|ocupo|lleva|hacen? falta|i need|it needs|needs))?(?= ${MASS} ?(?:of |de )?(?:${LYE}|soda(?! (?:ash|water)))(?!\\p{L}))`,
+      'gu',
+    ),
+    ' ; ',
+  ],
+  // "Can someone run 450 g olive …", "take 500 rapeseed", "si hago 750 g de oliva": what is asked of all that follows.
+  [
+    /^(?:[^\d;]{0,30}; ?)?(?:(?:can|could|would|will) (?:someone|somebody|anyone|you|ye|yous?)(?: (?:please|pls|plz))? (?:run|do|reckon|figure|check|crunch|calculate)|take|si (?:hago|hacemos|uso|usamos|pongo)|(?:if|what if) (?:i|we) (?:do|make|use|used|go with))(?: (?:con|with|solo|just|only))?(?= (?:\d|pur[oa] (?:aceite|manteca|sebo)))/u,
+    '',
+  ],
+  // "Puro aceite de oliva 750 g": nothing else is in it.
+  [/^ ?pur[oa] (?=aceite|manteca|sebo)/u, ''],
+  // "¿Cuánta sosa si son 1250 de oliva?": of what there is.
+  [
+    new RegExp(
+      `(?<=(?<!\\p{L})${LYE}) (?:si (?:son|es|tengo|uso|pongo)|if (?:i|we) (?:use|have)) (?=\\d)`,
+      'gu',
+    ),
+    ' para ',
+  ],
+  // "Si quiero 5%": the superfat.
+  [
+    /(?<!\p{L})(?:si|if) (?:lo |la )?(?:quiero|queremos|i want|we want)(?: (?:it|un|una|a))?(?: (?:al|at))? (?=\d{1,2} ?(?:%|percent|por ?ciento)(?: ?(?:[;,]|$)))/gu,
+    'al ',
+  ],
+  // "The whole lot of oils is 1000 g", "1 kilo entre oliva 700 y coco 300".
+  [
+    new RegExp(
+      `(?<!\\p{L})(?:the )?(?:whole|entire) (?:lot|batch|amount|weight) of (?:the |my )?(oils?|fats?)(?: (?:is|are|comes to|weighs|being))? (${MASS})(?!\\p{L})`,
+      'gu',
+    ),
+    ' ; $2 $1 ; ',
+  ],
+  [
+    /(?<![\d.,])(\d[\d.,]* ?(?:kg|kilos?|g|gr|gramos|grams|lbs?|libras?|pounds?)) (?:entre|between) (?=(?:the |la |el )?\p{L}+(?: \p{L}+){0,2} \d)/gu,
+    '$1 aceites ; ',
+  ],
+  // "Un litro no, 1000 gramos": it was weighed.
+  [
+    /(?<!\p{L})(?:(?:\d|un|una|a|one) (?:litros?|lit(?:er|re)s?|tazas?|cups?) no|(?:no|not) (?:\d|un|una|a|one) (?:litros?|lit(?:er|re)s?|tazas?|cups?)),? (?:sino |but )?(?=\d[\d.,]* ?(?:g|gr|gramos|grams?|kg|kilos?|oz)(?!\p{L}))/gu,
+    '',
+  ],
+  // "Like we had aboard": of soap that was made elsewhere.
+  [
+    /(?<!\p{L})(?:like|como|as) (?:(?:i|we|they) )?(?:had|used to (?:have|make|get)|always (?:had|made)|teniamos|haciamos|usabamos) (?:aboard|ashore|at sea|on (?:the )?(?:boat|ship)|a bordo|en (?:el )?(?:barco|mar))(?= ?(?:[;,]|$))/gu,
+    '',
+  ],
+  // "Because coconut dries my hands": why, and of how much nothing.
+  [
+    /,? (?:because|cos|cuz|porque|ya que) (?:(?:the|el|la) )?\p{L}+ (?:(?:me|nos|le) )?(?:dries|irritates|reseca|seca|irrita)(?: out)?(?: (?:(?:my|our|mi|mis|la|las|los|el) )?(?:skin|hands?|face|piel|manos?|cara|me))?(?: (?:something awful|terribly|badly|so much|a lot|mucho|muchisimo))?(?= ?(?:[;,]|$))/gu,
     ' ; ',
   ],
   // "Thinking 65% tallow …", at the head of all of it.
@@ -124,6 +206,7 @@ const NO_WATER =
 const LEFT_OUT = [
   '(?:and |but )?(?:leave|leaving|left|take|taking|took|keep|keeping) (?:the |my |that )?(NAME) (?:out|off)(?: of it)?',
   '(?:forget|ignore|never mind|scrap|skip|drop)(?: about)? (?:the |my |that )?(NAME)(?: (?:i|we) (?:said|told you(?: about)?|mentioned|had)(?: (?:before|earlier|yesterday))?)?',
+  '(?<!\\d ?(?:g|gr|gramos|kg|kilos?|oz|onzas?|%)? ?(?:de |of )?)(NAME) no (?:tengo|tenemos|hay|hubo|consegui|encontre|me queda|le pongo|uso)',
   '(?:olvid[ae](?:te|lo)?|olvidemos|olvidense|dejemos)(?: de| afuera)?(?: (?:el|la|lo de(?:l| la)?))? (NAME)(?: (?:que (?:te |les )?(?:dije|puse|mencione)|afuera|fuera))?',
 ].map(
   one =>

@@ -35,7 +35,7 @@ const JOINT = /^(?:and|y|e|n|an|plus|mas|con|with|wid|wi|w|[+&])$/u;
 const LINK =
   /^(?:of|de|del|d|a|the|el|la|los|las|my|mi|mis|our|own|is|are|was|were|es|son|era|eran|at|about|like|some|roughly|exactly|just|only|puro|pura|puros|puras|pure|solid|good|worth|lahat|ng|po|to|it|as|in|con|[:=~>→-])$/u;
 const OF = /^(?:of|de|del|d|a|al|the|el|la|los|las|to|in|for|at|is|as)$/u;
-const LONGEST_NAME = 4;
+const LONGEST_NAME = 5;
 
 /** `1/2`, `1 1/2`, `2.5`, `0,5`. */
 function figureOf(text: string): number {

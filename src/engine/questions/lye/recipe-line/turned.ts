@@ -131,12 +131,17 @@ function isOfAnother(items: readonly Item[]): boolean {
   const said = textOf(items).replace(NO_ABSENCE, '');
   return ANOTHER_TIME.test(said) || ANOTHERS.test(said) || items.some(({ is }) => is === 'planned');
 }
+const NOT_HAD =
+  /(?<!\p{L})(?:(?:no (?:hay|habia|hubo|tengo|tenemos|uso|queda|encontre|encontramos|halle|consegui|consigo|encuentro|me queda))|me falta|(?:don'?t|do not|haven'?t|can'?t|cannot|couldn'?t|won'?t)(?: \p{L}+)*)$/u;
 const STRUCK = /^(?:tach|borr|strike|cross)/u;
 /** Whose recipe follows is of no denial before it: "mi mamá usa manteca, yo no: yo uso 600 g de oliva". */
 const OTHERS_TURN: ReadonlySet<Item['is']> = new Set(['mine', 'planned', 'corrects']);
 /** "Without the castor", "no eran 300 de coco": how many items of the part that takes. */
 function left(state: State, item: Item, after: readonly Item[], kept: readonly Item[]): number | string {
   if (after.some(isOil) && isOfAnother([...kept, ...after])) return item.text;
+  // "200 g de coco no tengo": what is not had stands before; behind a correction it is why.
+  const isLast = item.is === 'without' && after.every(one => one.is === 'link' || one.is === 'mark');
+  if (isLast && !state.isCorrecting && kept.some(isOil) && NOT_HAD.test(item.text)) return item.text;
   const words = after.findIndex(one => one.is === 'word' || one.is === 'mark' || OTHERS_TURN.has(one.is));
   const reach = words === -1 ? after : after.slice(0, words);
   const name = reach.findIndex(isName);
