@@ -119,7 +119,7 @@ function askedFor(lacks: Lack, slots: Slots | undefined, context: Context): Repl
         : undefined;
   const understood = known
     ? { job: 'dose', command: 'dose', given: known, askedBack: true }
-    : { command: 'ask', given: {}, askedBack: true };
+    : { command: 'ask', given: {}, askedBack: true, lacks };
   const hurt: readonly Block[] =
     lacks === 'what-happened' ? [{ kind: 'text', text: say.firstAid.stillHere, firm: true }] : [];
   const reply = plainly(say.leaning.lacks[lacks]({ told: capital(told) }), understood, hurt);

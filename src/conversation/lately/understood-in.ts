@@ -3,7 +3,7 @@ import { EMERGENCY_IDS } from '../../engine/hazards/index.ts';
 import { JOBS } from '../../engine/questions/jobs.ts';
 import { ASKED_OF_IT, type Before } from '../../engine/questions/leaning/before.ts';
 import { LYE_TOPIC_ORIGINS, type LyeTopic } from '../../engine/questions/lye/topic.ts';
-import { NAMED_ANSWERS } from '../../engine/questions/technique/parts.ts';
+import { NAMED_ANSWERS } from '../../engine/questions/technique/named-answers.ts';
 import { isTechnique } from '../../engine/questions/technique/topic.ts';
 import { type Origin, type Question, textsOf } from '../question.ts';
 
@@ -30,6 +30,7 @@ const understood = z.object({
     lye: z.string().optional(),
     job: z.enum(JOBS).optional().catch(undefined),
     command: z.string().optional(),
+    lacks: z.string().optional().catch(undefined),
     asked: z.enum(ASKED_OF_IT).optional().catch(undefined),
     given: z.record(z.string(), z.string()).optional(),
     facts: z.object({ target: z.object({ text: z.string() }).optional().catch(undefined) }).optional(),
@@ -71,9 +72,13 @@ function ofRead({
   job,
   command,
   given = {},
+  lacks,
   asked,
   facts,
 }: z.infer<typeof understood>['understood']): Before | undefined {
+  if (lacks === 'whole-recipe' || lye === 'stopped' || job === 'lye' && Object.keys(given).length === 0) return { kind: 'recipe' };
+  // How much water goes with so much lye: more is asked of the water.
+  if (lye === 'sums') return { kind: 'matter', id: 'water-amount' };
   // A technique that is answered from near lye is told by what was said of lye.
   if (lye !== undefined && isTopic(lye)) return { kind: 'matter', id: lye };
   if (technique !== undefined && isTechnique(technique))

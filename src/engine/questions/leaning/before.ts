@@ -2,7 +2,7 @@ import type { EmergencyId } from '../../hazards/index.ts';
 import { unaccented } from '../../text/unaccented.ts';
 import type { Job } from '../jobs.ts';
 import type { LyeTopic } from '../lye/topic.ts';
-import type { NamedAnswer } from '../technique/parts.ts';
+import type { NamedAnswer } from '../technique/named-answers.ts';
 import type { Technique } from '../technique/topic.ts';
 import type { Subject } from './subject.ts';
 
@@ -37,6 +37,8 @@ export type Before =
   | { readonly kind: 'emergency'; readonly ids: readonly EmergencyId[] }
   /** Of the group’s contest. */
   | { readonly kind: 'contest' }
+  /** A recipe was asked for: what was told of one before no longer stands. */
+  | { readonly kind: 'recipe' }
   /** It was not understood, but named what it is about. */
   | { readonly kind: 'open' };
 

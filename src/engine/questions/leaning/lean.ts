@@ -5,11 +5,12 @@ import type { Technique } from '../technique/topic.ts';
 import { type Aspect, aspectIn } from './asked-of-it.ts';
 import { askedIn, type Before, isOfLye, type Laid, type Ran, type Talk } from './before.ts';
 import { laidOver } from './laid.ts';
-import { type Opened, openedTurn } from './plain.ts';
-import { addedOil, gramsOf, swappedOil } from './recipe.ts';
+import { openedTurn } from './plain.ts';
+import { gramsOf } from './recipe.ts';
+import { recipeTurn } from './recipe-turns.ts';
 import { type Slots, slotsOf } from './slots.ts';
 import { colourantOf, holderNamed } from './subject.ts';
-import { fineTurn, languageTurn, oilTurn, swapTurn } from './turns.ts';
+import { fineTurn, languageTurn } from './turns.ts';
 
 /** What a turn that leans on nothing that is kept lacks: what is asked back for. */
 export type Lack = 'amount-of' | 'name-for' | 'of-what' | 'what-happened' | 'whole-recipe' | 'which-thing';
@@ -47,10 +48,8 @@ export function leanOf(typed: string, talk: Talk | undefined): Lean | undefined 
   if (fineTurn(turn)) return { kind: 'fine' };
   if (languageTurn(typed) !== undefined)
     return before ? { kind: 'again' } : { kind: 'asks', lacks: 'of-what' };
-  if (before?.kind === 'command') {
-    const swapped = swapLaid(turn.text, before) ?? oilLaid(turn, before);
-    if (swapped) return swapped;
-  }
+  const ofRecipe = recipeTurn(typed, turn, before);
+  if (ofRecipe) return ofRecipe;
   if (before && ONLY_LYE.test(turn.text) && !isHarm(before)) return { kind: 'matter', id: 'spooned-lye' };
   const slots = slotsOf(turn);
   const byAspect = aspectIn(turn.text);
@@ -60,7 +59,7 @@ export function leanOf(typed: string, talk: Talk | undefined): Lean | undefined 
     if (apart) return apart;
   }
   if (before?.kind === 'command') return overCommand(before, { slots, aspect: byAspect, text: turn.text });
-  if (before?.kind === 'open' || before?.kind === 'contest') return undefined;
+  if (before?.kind === 'open' || before?.kind === 'contest' || before?.kind === 'recipe') return undefined;
   if (before && byAspect) return { kind: 'part', of: byAspect };
   if (before && slots) return overMatter(before, talk?.ran, slots);
   if (before) return undefined;
@@ -82,8 +81,6 @@ const SAID_BEFORE =
 const CONTEST_TURN =
   /(?<!\p{L})(?:put in|put|enter\p{L}*|send|submit|won|win|winner|prize|rules?|vote|judges?|bars?|two|2|both|mand\p{L}*|enviar|gan[oa]\p{L}*|premio|reglas?|votar?|dos|pastillas?|particip\p{L}*)(?!\p{L})/u;
 /** What may be poured in the place of water. */
-const LIQUID_INSTEAD =
-  /^(?:(?:with|use|using|con|usar|uso) )?(?:goat |coconut )?(?:milk|beer|wine|coffee|tea|aloe(?: juice)?|leche(?: de (?:cabra|coco))?|cerveza|vino|cafe|te)(?: (?:for|instead of|en vez del?|en lugar del?)(?: the| el)? (?:water|agua)| instead)?$/u;
 const MEANT_LYE_WATER =
   /^(?:in|en|with|con) (?:the |el |la )?(?:lye(?: water)?|water|agua(?: con| de)?(?: la)?(?: sosa| lejia)?|sosa|lejia)(?: (?:i meant?|i said|quise decir|queria decir|digo|me referia))?$/u;
 const IS_LIQUID = /^(?:coffee|tea|milk|beer|wine|cafe|te|leche|cerveza|vino)(?!\p{L})/u;
@@ -91,8 +88,6 @@ const IS_LIQUID = /^(?:coffee|tea|milk|beer|wine|cafe|te|leche|cerveza|vino)(?!\
 /** What a turn means beside the amounts and colours of before: more of the contest, another liquid for the lye, a weight after what was said of it. */
 function besideLean(text: string, { last, subject }: Talk, slots: Slots | undefined): Lean | undefined {
   if (last.kind === 'contest') return CONTEST_TURN.test(text) ? { kind: 'contest' } : undefined;
-  if (last.kind === 'command' && isOfLye(last) && LIQUID_INSTEAD.test(text))
-    return { kind: 'matter', id: 'liquid-instead' };
   if (last.kind === 'command' && last.command === 'colourant check' && MEANT_LYE_WATER.test(text))
     return IS_LIQUID.test(last.given.item ?? '')
       ? { kind: 'matter', id: 'liquid-instead' }
@@ -226,22 +221,6 @@ function overTechnique(id: Technique, slots: Slots): Lean | undefined {
   return OF_HOLDING.has(id)
     ? run({ job: 'survives-lye', command: 'colourant check', given: { item: name } })
     : undefined;
-}
-
-/** "Swap the coconut for lard": one oil in another's place, of a recipe that is known. */
-function swapLaid(text: string, before: Ran): Lean | undefined {
-  const swap = isOfLye(before) ? swapTurn(text) : undefined;
-  if (!swap) return undefined;
-  const laid = swappedOil(before, swap.out, swap.into);
-  return laid ? { kind: 'runs', readings: [laid] } : { kind: 'asks', lacks: 'whole-recipe' };
-}
-
-/** "And 50 g castor" after a recipe: in addition, or instead? It is asked unless the words say it. */
-function oilLaid({ text, leads }: Opened, before: Ran): Lean | undefined {
-  const oil = isOfLye(before) ? oilTurn(text) : undefined;
-  if (!oil || knownOil(oil.name) === undefined || !(oil.isAdded || leads.length > 0)) return undefined;
-  const laid = oil.isAdded ? addedOil(before, oil.amount, oil.name) : undefined;
-  return laid ? { kind: 'runs', readings: [laid] } : { kind: 'asks', lacks: 'whole-recipe' };
 }
 
 type Turn = { readonly slots: Slots | undefined; readonly aspect: Aspect | undefined; readonly text: string };
