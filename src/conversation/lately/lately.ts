@@ -1,4 +1,4 @@
-import type { Before, Talk } from '../../engine/questions/leaning/before.ts';
+import { type Before, isOfLye, type Talk } from '../../engine/questions/leaning/before.ts';
 import { mayChangeRecipe } from '../../engine/questions/leaning/recipe.ts';
 import { subjectAfter } from '../../engine/questions/leaning/subject.ts';
 import type { Origin } from '../question.ts';
@@ -42,6 +42,12 @@ const MOST_TALKS = 5_000;
 const placeOf = ({ group, channel, asker }: Place): string =>
   JSON.stringify([group, channel ?? '', asker.id]);
 
+/** A recipe that is asked for after another one was told may be a part of it. */
+const recipeAfter = (before: Before | undefined, earlier: Talk | undefined): Before | undefined =>
+  before?.kind === 'recipe' && earlier && hadRecipe(earlier) ? { kind: 'recipe', hadOne: true } : before;
+const hadRecipe = ({ last, ran }: Talk): boolean =>
+  (last.kind === 'recipe' && last.hadOne === true) || (ran !== undefined && isOfLye(ran));
+
 /** The last command of a talk; none where the recipe that it was of is asked for anew. */
 function ranAfter(last: Before, earlier: Talk | undefined): Talk['ran'] {
   if (last.kind === 'command') return last;
@@ -79,7 +85,7 @@ export function openLately(): Lately {
       // What was not understood of a recipe may have changed it.
       const isDoubtful =
         understood === undefined && earlier !== undefined && mayChangeRecipe(earlier.last, words);
-      const before = isDoubtful ? ({ kind: 'recipe' } as const) : understood;
+      const before = recipeAfter(isDoubtful ? { kind: 'recipe' } : understood, earlier);
       const subject = subjectAfter(earlier?.subject, {
         text: words,
         ran: before?.kind === 'command' ? before : undefined,

@@ -41,6 +41,9 @@ const understood = z.object({
 const NO_MATTER: ReadonlySet<string> = new Set(['unsure', 'soap-at-large']);
 const isTopic = (id: string): id is LyeTopic => Object.hasOwn(LYE_TOPIC_ORIGINS, id) && !NO_MATTER.has(id);
 
+/** Something was named and told of, though it has no answer of its own. */
+const SPOKEN_OF: ReadonlySet<string> = new Set(['colourant-ambiguous', 'colour-barred']);
+
 /** What an answer says that its question was understood as; undefined where there is nothing in it to lean on. */
 export function understoodIn(question: Question | Origin, data: object): Before | undefined {
   if ('emergency' in data) {
@@ -48,7 +51,7 @@ export function understoodIn(question: Question | Origin, data: object): Before 
     return told && { kind: 'emergency', ids: [told.id, ...told.also] };
   }
   // What came to nothing tells nothing of the talk; of several that a name can mean the next turn may say which.
-  if ('problem' in data && data.problem !== 'colourant-ambiguous') return undefined;
+  if ('problem' in data && !SPOKEN_OF.has(String(data.problem))) return undefined;
   const read = 'understood' in data ? understood.safeParse(data).data?.understood : undefined;
   if (read) {
     const before = ofRead(read);
@@ -56,7 +59,8 @@ export function understoodIn(question: Question | Origin, data: object): Before 
       'given' in question && typeof question.given.question === 'string'
         ? question.given.question
         : undefined;
-    return before?.kind === 'technique' && words !== undefined ? { ...before, words } : before;
+    const isTold = before?.kind === 'technique' || before?.kind === 'matter';
+    return isTold && words !== undefined ? { ...before, words } : before;
   }
   if (!('kind' in question) || question.kind !== 'command') return undefined;
   const command = question.path.join(' ');
@@ -76,7 +80,9 @@ function ofRead({
   asked,
   facts,
 }: z.infer<typeof understood>['understood']): Before | undefined {
-  if (lacks === 'whole-recipe' || lye === 'stopped' || job === 'lye' && Object.keys(given).length === 0) return { kind: 'recipe' };
+  if (lye === 'stopped') return { kind: 'recipe', hadOne: true };
+  if (lacks === 'whole-recipe' || (job === 'lye' && Object.keys(given).length === 0))
+    return { kind: 'recipe' };
   // How much water goes with so much lye: more is asked of the water.
   if (lye === 'sums') return { kind: 'matter', id: 'water-amount' };
   // A technique that is answered from near lye is told by what was said of lye.

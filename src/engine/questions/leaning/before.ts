@@ -33,12 +33,12 @@ export type Before =
       readonly named?: NamedAnswer | undefined;
       readonly words?: string | undefined;
     }
-  | { readonly kind: 'matter'; readonly id: LyeTopic }
+  | { readonly kind: 'matter'; readonly id: LyeTopic; readonly words?: string | undefined }
   | { readonly kind: 'emergency'; readonly ids: readonly EmergencyId[] }
   /** Of the group’s contest. */
   | { readonly kind: 'contest' }
-  /** A recipe was asked for: what was told of one before no longer stands. */
-  | { readonly kind: 'recipe' }
+  /** A recipe was asked for: what was told of one before (`hadOne`) no longer stands. */
+  | { readonly kind: 'recipe'; readonly hadOne?: true }
   /** It was not understood, but named what it is about. */
   | { readonly kind: 'open' };
 

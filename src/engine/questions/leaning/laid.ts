@@ -154,8 +154,7 @@ const match: Change = (laid, slots) => {
   if (slots.towards !== undefined && target !== undefined)
     return given(laid, { target: `${target} but more ${slots.towards}` });
   if (slots.percent !== undefined || slots.carrier !== undefined || slots.named.length > 0) return undefined;
-  const deeper =
-    target === undefined || slots.depth === undefined ? undefined : stepped(target, slots.depth);
+  const deeper = target === undefined || slots.depth === undefined ? undefined : stepped(target, slots.depth);
   return given(laid, {
     target: slots.hues.length > 0 ? slots.hues.join(' ') : deeper,
     portion: portionLaid(portion ?? '1 cup', slots),

@@ -25,16 +25,19 @@ export function recipeTurn(typed: string, turn: Opened, before: Before | undefin
     return { kind: 'matter', id: 'liquid-instead' };
   if (before && OF_LYE.test(turn.text)) return isRecipe ? { kind: 'runs', readings: [before] } : ASKS_RECIPE;
   if (isRecipe) return swapLaid(turn.text, before) ?? oilLaid(turn, before);
-  return before?.kind === 'recipe' ? withoutRecipe(typed, turn) : addedToNothing(turn);
+  return before?.kind === 'recipe'
+    ? withoutRecipe(typed, turn, before.hadOne !== true)
+    : addedToNothing(turn);
 }
 
 /** After the question for the recipe: the recipe, or what still cannot be reckoned without it. */
-function withoutRecipe(typed: string, turn: Opened): Lean | undefined {
-  const oils = oilsAlone(typed);
+function withoutRecipe(typed: string, turn: Opened, mayBeOne: boolean): Lean | undefined {
+  const oils = oilsAlone(typed, mayBeOne);
   if (oils !== undefined)
     return { kind: 'runs', readings: [{ job: 'lye', command: 'plan', given: { oils } }] };
-  const added = addedToNothing(turn);
+  const [added, one] = [addedToNothing(turn), oilTurn(turn.text)];
   if (added) return added;
+  if (one && knownOil(one.name) !== undefined) return ASKS_RECIPE;
   const aspect = aspectIn(turn.text);
   if (aspect === 'water' || aspect === 'how-much') return ASKS_RECIPE;
   const slots = slotsOf(turn);

@@ -115,10 +115,10 @@ const PIECE =
 
 /**
  * The oils of a turn that holds nothing but weights and oils that are known, as the options read them; undefined for anything else, and for
- * one oil that is not said to be the only one. Bare figures are grams. Pure.
+ * one oil that is not said to be the only one unless it `mayBeOne`. Bare figures are grams. Pure.
  * @example oilsAlone('500 de oliva solo eso') // '500 g oliva'
  */
-export function oilsAlone(typed: string): string | undefined {
+export function oilsAlone(typed: string, mayBeOne = false): string | undefined {
   const plain = unaccented(typed)
     .toLowerCase()
     .replace(/['’]/gu, '')
@@ -131,7 +131,7 @@ export function oilsAlone(typed: string): string | undefined {
     .map(one => PIECE.exec(one.trim()));
   const pieces = parts.map(found => found && `${found[1]} ${found[2] ?? 'g'} ${found[3]!.trim()}`);
   const isKnown = parts.every(found => found && knownOil(found[3]!.trim()) !== undefined);
-  if (!isKnown || (parts.length === 1 && !isAlone)) return undefined;
+  if (!isKnown || (parts.length === 1 && !isAlone && !mayBeOne)) return undefined;
   const oils = pieces.join(', ');
   return gramsOf(oils) === undefined ? undefined : oils;
 }

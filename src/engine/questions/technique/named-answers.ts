@@ -43,4 +43,3 @@ export const NAMED_ANSWERS = [
   'natural-black',
 ] as const;
 export type NamedAnswer = (typeof NAMED_ANSWERS)[number];
-

@@ -26,10 +26,7 @@ const OUTRIGHT: readonly {
     named: 'split-where',
   },
   {
-    words: new RegExp(
-      String.raw`(?<!\p{L})${SCALE} (?:\w+ ){0,3}?(?:${WHOLE_GRAMS_WORDS})(?!\p{L})`,
-      'u',
-    ),
+    words: new RegExp(String.raw`(?<!\p{L})${SCALE} (?:\w+ ){0,3}?(?:${WHOLE_GRAMS_WORDS})(?!\p{L})`, 'u'),
     technique: 'small-batch',
     named: 'whole-grams',
   },
