@@ -9,7 +9,6 @@ import { type QuestionRead, type Reading, readQuestion } from '../../src/engine/
 import { mayBeOfShelf } from '../../src/engine/questions/shelf-words.ts';
 import { Refusal, refuse } from '../../src/engine/refusal.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
-import { wordCount } from '../../src/engine/text/word-count.ts';
 import { whiffCautions } from '../../src/presenting/whiff.ts';
 import { listShelf } from '../../src/records/shelf/index.ts';
 import { askedOfThing } from './asked-of-thing.ts';
@@ -27,7 +26,8 @@ import {
 import { givesWay } from './gives-way.ts';
 import { hueReply } from './hue-answer.ts';
 import { keepLines } from './kept-lines.ts';
-import { backToBefore, leanedReply, stillHurtReply } from './leaning.ts';
+import { backToBefore, isNothing } from './leaned-back.ts';
+import { leanedReply, stillHurtReply } from './leaning.ts';
 import { lyeAnswer } from './lye.ts';
 import { withNearest } from './nearest.ts';
 import { filled, withItsAcid } from './options-of.ts';
@@ -63,24 +63,6 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
   return { ...answer, cautions: [...cautions, ...answer.cautions] };
 }
 
-/** Fewer words hardly tell another subject: “it is wood”. */
-const MOST_AFTER_HELP = 5;
-/** Who was told first aid a moment ago is not sent away. */
-const isAfterHelp = (question: string, context: Context): boolean =>
-  wordCount(question) <= MOST_AFTER_HELP && context.lately?.before(context)?.last.kind === 'emergency';
-
-/** Nothing was understood of it: it is asked back, sent away or taken for a doubt. */
-function isNothing({ data }: Reply, question: string, context: Context): boolean {
-  const { understood = {} } = data as { readonly understood?: { readonly [key: string]: unknown } };
-  return (
-    understood.outside === 'other' ||
-    (understood.outside !== undefined && isAfterHelp(question, context)) ||
-    understood.nothing === true ||
-    understood.askedBack === true ||
-    understood.job === 'doubt'
-  );
-}
-
 async function answerOf(asked: Asked, context: Context): Promise<Reply> {
   const { question, photo } = asked;
   if (question.trim() === '' && !photo) refuse('question-empty', {});
@@ -96,7 +78,9 @@ async function answerOf(asked: Asked, context: Context): Promise<Reply> {
   const leaned = photo ? undefined : await leanedReply(question, own, context);
   if (leaned) return leaned;
   const alone = await standingAlone(asked, own, context);
-  return (isNothing(alone, question, context) ? await backToBefore(question, context) : undefined) ?? alone;
+  return (
+    (isNothing(alone, question, context) ? await backToBefore(question, alone, context) : undefined) ?? alone
+  );
 }
 
 /** The answer to a question that needs nothing from before. */

@@ -56,7 +56,13 @@ async function techniquePart(
   if (words !== undefined && IN_THE_POT.has(id) && IS_POURED.test(unaccented(asked.question).toLowerCase()))
     return await flawPart(
       of,
-      { kind: 'command', job: 'diagnose', command: 'diagnose', given: { words } },
+      {
+        kind: 'command',
+        job: 'diagnose',
+        command: 'diagnose',
+        // Who only said that it split speaks of the batter.
+        given: { words: named === 'split-where' ? 'batter split, oil on top' : words },
+      },
       asked,
     );
   const { say } = context;

@@ -1,15 +1,17 @@
 import type { Context } from '../../src/conversation/context.ts';
 import { firstAidReply } from '../../src/conversation/first-aid/first-aid.ts';
 import type { Block, Reply } from '../../src/conversation/reply.ts';
-import { lineOf } from '../../src/conversation/typed/line-of.ts';
 import type { EmergencyId } from '../../src/engine/hazards/index.ts';
 import { type Before, isOfLye } from '../../src/engine/questions/leaning/before.ts';
 import { FOR_ALL, type Lack, type Lean, leanOf } from '../../src/engine/questions/leaning/lean.ts';
-import { asksForAcid, isStillHurt, pointsBack } from '../../src/engine/questions/leaning/points-back.ts';
-import { namesOilOf } from '../../src/engine/questions/leaning/recipe.ts';
+import {
+  asksForAcid,
+  isOnClothes,
+  isOnSurface,
+  isStillHurt,
+} from '../../src/engine/questions/leaning/points-back.ts';
 import type { Slots } from '../../src/engine/questions/leaning/slots.ts';
 import type { Questioned } from '../../src/engine/questions/own-jars.ts';
-import { wordCount } from '../../src/engine/text/word-count.ts';
 import { preferencesOf } from '../../src/records/preferences.ts';
 import { contestReply } from './contest.ts';
 import { partReply } from './leaned-part.ts';
@@ -20,12 +22,30 @@ import { techniqueAnswer } from './technique-answer.ts';
 /** The first aid of before once more, where a turn still tells of it: nothing is looked up for that. */
 export function stillHurtReply(question: string, context: Context): Reply | undefined {
   const before = context.lately?.before(context)?.last;
-  if (before?.kind !== 'emergency' || !isStillHurt(question)) return undefined;
+  if (before?.kind !== 'emergency') return undefined;
+  const spilt = afterSpill(question, before, context);
+  if (spilt) return spilt;
+  if (!isStillHurt(question)) return undefined;
   const again = aidAgain(before, context);
   return ON_SKIN.has(before.ids[0]!) && asksForAcid(question)
     ? { ...again, headline: context.say.leaning.noVinegar }
     : again;
 }
+
+/** Lye that got out: on what somebody wears it is first aid for the skin beneath; on a surface alone it is wiped up. */
+function afterSpill(
+  question: string,
+  { ids }: Extract<Before, { kind: 'emergency' }>,
+  context: Context,
+): Reply | undefined {
+  if (!ids.every(id => SPILT.has(id))) return undefined;
+  if (isOnClothes(question)) return firstAidReply(['lye-skin'], context);
+  if (!isOnSurface(question)) return undefined;
+  const told = techniqueAnswer('lye-spilt-surface', question, context);
+  const { stillHere } = context.say.firstAid;
+  return { ...told, blocks: [...told.blocks, { kind: 'text', text: stillHere, firm: true }] };
+}
+const SPILT: ReadonlySet<EmergencyId> = new Set(['lye-eruption', 'lye-skin']);
 
 /** Where acid is reached for first. */
 const ON_SKIN: ReadonlySet<EmergencyId> = new Set(['lye-skin']);
@@ -55,7 +75,7 @@ async function answered(lean: Lean, before: Before | undefined, asked: Asked): P
     case 'matter':
       return topicReply(lean.id, context);
     case 'technique':
-      return techniqueAnswer(lean.id, '', context);
+      return techniqueAnswer(lean.id, lean.words ?? '', context);
     case 'scent':
       return scentFor(lean.grams, context);
     case 'contest':
@@ -97,7 +117,7 @@ async function again(before: Before | undefined, asked: Asked): Promise<Reply | 
   return before && (await partReply('again', before, asked));
 }
 
-const plainly = (headline: string, understood: object, blocks: readonly Block[] = []): Reply => ({
+export const plainly = (headline: string, understood: object, blocks: readonly Block[] = []): Reply => ({
   kind: 'reply',
   headline,
   data: { understood: { ...understood, leans: true } },
@@ -106,7 +126,7 @@ const plainly = (headline: string, understood: object, blocks: readonly Block[] 
 });
 
 /** Asks for the one thing that is missing; what is known by then is kept for the next turn. */
-function askedFor(lacks: Lack, slots: Slots | undefined, context: Context): Reply {
+export function askedFor(lacks: Lack, slots: Slots | undefined, context: Context): Reply {
   const { say } = context;
   const [name] = [...(slots?.named ?? []), ...(slots?.hues ?? [])];
   const amount = slots?.amount?.text;
@@ -119,7 +139,7 @@ function askedFor(lacks: Lack, slots: Slots | undefined, context: Context): Repl
         : undefined;
   const understood = known
     ? { job: 'dose', command: 'dose', given: known, askedBack: true }
-    : { command: 'ask', given: {}, askedBack: true };
+    : { command: 'ask', given: {}, askedBack: true, lacks };
   const hurt: readonly Block[] =
     lacks === 'what-happened' ? [{ kind: 'text', text: say.firstAid.stillHere, firm: true }] : [];
   const reply = plainly(say.leaning.lacks[lacks]({ told: capital(told) }), understood, hurt);
@@ -129,30 +149,11 @@ function askedFor(lacks: Lack, slots: Slots | undefined, context: Context): Repl
 const capital = (name: string) => name.replace(/^\p{Ll}/u, first => first.toUpperCase());
 
 /** The first aid of before, whole and before all else: nothing that is carried stands over it. */
-function aidAgain({ ids }: Extract<Before, { kind: 'emergency' }>, { say, locale }: Context): Reply {
+export function aidAgain({ ids }: Extract<Before, { kind: 'emergency' }>, { say, locale }: Context): Reply {
   const aid = firstAidReply(ids, { say, locale });
   return {
     ...aid,
     headline: say.leaning.stillHurt,
     blocks: [{ kind: 'text', text: aid.headline, firm: true }, ...aid.blocks],
   };
-}
-
-/** Longer texts after first aid tell what they are about, words. */
-const MOST_AFTER_HELP = 10;
-const isShort = (question: string) => wordCount(question) <= MOST_AFTER_HELP;
-
-/** Of what nothing is understood, but which points back: more of what was asked before, or whether it is about that. */
-export async function backToBefore(question: string, context: Context): Promise<Reply | undefined> {
-  const talk = context.lately?.before(context);
-  if (!talk) return undefined;
-  const { last: before, ran } = talk;
-  if (ran && isOfLye(ran) && namesOilOf(ran, question)) return askedFor('whole-recipe', undefined, context);
-  if (before.kind === 'emergency') return isShort(question) ? aidAgain(before, context) : undefined;
-  if (!pointsBack(question)) return undefined;
-  const part = await partReply('points', before, { question, context });
-  if (part || before.kind !== 'command') return part;
-  if (isOfLye(before)) return askedFor('whole-recipe', undefined, context);
-  const line = lineOf(before.command, before.given);
-  return plainly(context.say.leaning.stillAbout({ line }), { command: 'ask', given: {}, askedBack: true });
 }

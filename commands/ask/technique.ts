@@ -6,6 +6,7 @@ import { tellsOfHurt } from '../../src/engine/questions/lye/nearest/hurt.ts';
 import { lyeAskedIn } from '../../src/engine/questions/lye/question.ts';
 import { careTopicIn, lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
 import type { QuestionRead } from '../../src/engine/questions/read.ts';
+import { outrightIn } from '../../src/engine/questions/technique/outright.ts';
 import type { NearMatter } from '../../src/engine/questions/technique/read.ts';
 import { isTechnique } from '../../src/engine/questions/technique/topic.ts';
 import { acidIn } from '../../src/engine/text/names/acid-words.ts';
@@ -17,7 +18,7 @@ import { askFollowUps } from './follow-ups.ts';
 import { keepLines } from './kept-lines.ts';
 import { filled } from './options-of.ts';
 import { isBarredScent } from './scents.ts';
-import { techniqueAnswer } from './technique-answer.ts';
+import { answeredTo, techniqueAnswer } from './technique-answer.ts';
 import { LIKELY, likeliestIn, standsOver } from './technique-likely.ts';
 import { troubleReply } from './trouble.ts';
 import { choicesOf } from './understood.ts';
@@ -39,6 +40,9 @@ export async function techniqueReply(
   if (amount || weighed) return undefined;
   const itsColour = asksItsColour(question, read) ? colourGivenReply(question, read, context) : undefined;
   if (itsColour) return itsColour;
+  const outright = outrightIn(question);
+  if (outright && barredReading(question, read) === undefined)
+    return answeredTo(outright.technique, { named: outright.named }, context);
   const [first, second] = await likeliestIn(question, read);
   // Last, since these look a question through from end to end, and most ask for no technique.
   if (!first || isAnotherMatter(question, first, read) || isBarredScent(question, read, context))

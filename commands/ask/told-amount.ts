@@ -13,6 +13,7 @@ const dosed = z.object({
       teaspoons: z.number().positive(),
       ceilingTeaspoons: z.number().positive(),
       grams: z.object({ typical: z.number().positive() }),
+      strength: z.string().optional(),
     }),
   ]),
 });
@@ -44,7 +45,8 @@ export function toldAmountHeadline(
     told,
     times: teaspoons / dose.ceilingTeaspoons,
     most: spoons(dose.ceilingTeaspoons),
-    full: spoons(dose.teaspoons),
+    usual: spoons(dose.teaspoons),
+    isMedium: dose.strength === 'medium',
   });
 }
 

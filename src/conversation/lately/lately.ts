@@ -1,4 +1,5 @@
-import type { Before, Talk } from '../../engine/questions/leaning/before.ts';
+import { type Before, isOfLye, type Talk } from '../../engine/questions/leaning/before.ts';
+import { mayChangeRecipe } from '../../engine/questions/leaning/recipe.ts';
 import { subjectAfter } from '../../engine/questions/leaning/subject.ts';
 import type { Origin } from '../question.ts';
 
@@ -41,6 +42,18 @@ const MOST_TALKS = 5_000;
 const placeOf = ({ group, channel, asker }: Place): string =>
   JSON.stringify([group, channel ?? '', asker.id]);
 
+/** A recipe that is asked for after another one was told may be a part of it. */
+const recipeAfter = (before: Before | undefined, earlier: Talk | undefined): Before | undefined =>
+  before?.kind === 'recipe' && earlier && hadRecipe(earlier) ? { kind: 'recipe', hadOne: true } : before;
+const hadRecipe = ({ last, ran }: Talk): boolean =>
+  (last.kind === 'recipe' && last.hadOne === true) || (ran !== undefined && isOfLye(ran));
+
+/** The last command of a talk; none where the recipe that it was of is asked for anew. */
+function ranAfter(last: Before, earlier: Talk | undefined): Talk['ran'] {
+  if (last.kind === 'command') return last;
+  return last.kind === 'recipe' ? undefined : earlier?.ran;
+}
+
 /** A memory of talks that holds nothing yet. */
 export function openLately(): Lately {
   const talks = new Map<string, Kept>();
@@ -61,7 +74,7 @@ export function openLately(): Lately {
       const kept = freshIn(place);
       return kept?.id === place.id ? kept.earlier : kept?.talk;
     },
-    keep(place, before, words = '') {
+    keep(place, understood, words = '') {
       const { id, at, group, channel, asker } = place;
       const key = placeOf(place);
       const known = talks.get(key);
@@ -69,6 +82,10 @@ export function openLately(): Lately {
       if (known && known.at > at) return;
       const fresh = freshIn(place);
       const earlier = fresh?.id === id ? fresh.earlier : fresh?.talk;
+      // What was not understood of a recipe may have changed it.
+      const isDoubtful =
+        understood === undefined && earlier !== undefined && mayChangeRecipe(earlier.last, words);
+      const before = recipeAfter(isDoubtful ? { kind: 'recipe' } : understood, earlier);
       const subject = subjectAfter(earlier?.subject, {
         text: words,
         ran: before?.kind === 'command' ? before : undefined,
@@ -77,7 +94,7 @@ export function openLately(): Lately {
       if (before === undefined && (!subject?.isFresh || earlier?.last.kind === 'emergency')) return;
       talks.delete(key);
       const last = before ?? ({ kind: 'open' } as const);
-      const talk: Talk = { last, ran: last.kind === 'command' ? last : earlier?.ran, subject };
+      const talk: Talk = { last, ran: ranAfter(last, earlier), subject };
       talks.set(key, { member: asker.id, group, channel, id, at, talk, earlier });
       dropOld(at);
     },

@@ -3,7 +3,7 @@ import { EMERGENCY_IDS } from '../../engine/hazards/index.ts';
 import { JOBS } from '../../engine/questions/jobs.ts';
 import { ASKED_OF_IT, type Before } from '../../engine/questions/leaning/before.ts';
 import { LYE_TOPIC_ORIGINS, type LyeTopic } from '../../engine/questions/lye/topic.ts';
-import { NAMED_ANSWERS } from '../../engine/questions/technique/parts.ts';
+import { NAMED_ANSWERS } from '../../engine/questions/technique/named-answers.ts';
 import { isTechnique } from '../../engine/questions/technique/topic.ts';
 import { type Origin, type Question, textsOf } from '../question.ts';
 
@@ -30,6 +30,7 @@ const understood = z.object({
     lye: z.string().optional(),
     job: z.enum(JOBS).optional().catch(undefined),
     command: z.string().optional(),
+    lacks: z.string().optional().catch(undefined),
     asked: z.enum(ASKED_OF_IT).optional().catch(undefined),
     given: z.record(z.string(), z.string()).optional(),
     facts: z.object({ target: z.object({ text: z.string() }).optional().catch(undefined) }).optional(),
@@ -40,6 +41,9 @@ const understood = z.object({
 const NO_MATTER: ReadonlySet<string> = new Set(['unsure', 'soap-at-large']);
 const isTopic = (id: string): id is LyeTopic => Object.hasOwn(LYE_TOPIC_ORIGINS, id) && !NO_MATTER.has(id);
 
+/** Something was named and told of, though it has no answer of its own. */
+const SPOKEN_OF: ReadonlySet<string> = new Set(['colourant-ambiguous', 'colour-barred']);
+
 /** What an answer says that its question was understood as; undefined where there is nothing in it to lean on. */
 export function understoodIn(question: Question | Origin, data: object): Before | undefined {
   if ('emergency' in data) {
@@ -47,7 +51,7 @@ export function understoodIn(question: Question | Origin, data: object): Before 
     return told && { kind: 'emergency', ids: [told.id, ...told.also] };
   }
   // What came to nothing tells nothing of the talk; of several that a name can mean the next turn may say which.
-  if ('problem' in data && data.problem !== 'colourant-ambiguous') return undefined;
+  if ('problem' in data && !SPOKEN_OF.has(String(data.problem))) return undefined;
   const read = 'understood' in data ? understood.safeParse(data).data?.understood : undefined;
   if (read) {
     const before = ofRead(read);
@@ -55,7 +59,8 @@ export function understoodIn(question: Question | Origin, data: object): Before 
       'given' in question && typeof question.given.question === 'string'
         ? question.given.question
         : undefined;
-    return before?.kind === 'technique' && words !== undefined ? { ...before, words } : before;
+    const isTold = before?.kind === 'technique' || before?.kind === 'matter';
+    return isTold && words !== undefined ? { ...before, words } : before;
   }
   if (!('kind' in question) || question.kind !== 'command') return undefined;
   const command = question.path.join(' ');
@@ -71,9 +76,15 @@ function ofRead({
   job,
   command,
   given = {},
+  lacks,
   asked,
   facts,
 }: z.infer<typeof understood>['understood']): Before | undefined {
+  if (lye === 'stopped') return { kind: 'recipe', hadOne: true };
+  if (lacks === 'whole-recipe' || (job === 'lye' && Object.keys(given).length === 0))
+    return { kind: 'recipe' };
+  // How much water goes with so much lye: more is asked of the water.
+  if (lye === 'sums') return { kind: 'matter', id: 'water-amount' };
   // A technique that is answered from near lye is told by what was said of lye.
   if (lye !== undefined && isTopic(lye)) return { kind: 'matter', id: lye };
   if (technique !== undefined && isTechnique(technique))

@@ -90,11 +90,16 @@ function portionFor(job: Job, read: Facts): Facts {
 const EACH =
   /(?<!\p{L})(?:(?:per|por|x|each|cada) (?:(?:1|one|una?) )?(lb|pound|libra|kilo|kg)s?|(ppo))(?!\p{L})/u;
 
+/** A kilo of batter is no kilo of oils: about two thirds of it. */
+const EACH_OF_BATTER =
+  /(?<!\p{L})(?:lb|pound|libra|kilo|kg)s? (?:of |de )?(?:(?:my|the|la|mi|raw) )?(?:batter|soap|mix(?:ture)?|masa|mezcla|batido|jabon|pasta)(?!\p{L})/u;
+
 const withRateAsked = (facts: Facts, { text }: Words): Facts => {
   if (facts.portion !== undefined || facts.strength !== undefined || facts.powder !== undefined) return facts;
   const [, unit, ppo] = EACH.exec(text) ?? [];
   if (unit === undefined && ppo === undefined) return facts;
-  return { ...facts, portion: /^k/u.test(unit ?? '') ? KILO_OF_OILS : POUND_OF_OILS };
+  const each = /^k/u.test(unit ?? '') ? KILO_OF_OILS : POUND_OF_OILS;
+  return { ...facts, portion: EACH_OF_BATTER.test(text) ? each.replace('oils', 'batter') : each };
 };
 
 /** What a question tells, as its likeliest job takes it. */

@@ -2,7 +2,8 @@ import { unaccented } from '../../text/unaccented.ts';
 
 /** Longer texts tell a story, and a story may hold somebody who is unwell. */
 const LONGEST = 200;
-const ULTRAMARINE = /\bultra ?mar(?:in[aeo]s?|es)?\b/u;
+/** Of blues it is ultramarine that smells so. */
+const ULTRAMARINE = /\bultra ?mar(?:in[aeo]s?|es)?\b|\b(?:el|mi|este|the|my|this) (?:azul|blue)\b/u;
 const EGGS =
   /\b(?:(?:rotten|bad|off|boiled|spoil\w*) eggs?|eggy|(?:stink\w*|stank|stunk|smell\w*|smelt|whiff\w*|pong\w*|reek\w*) (?:\w+ ){0,2}eggs?|huevos? podrid\w+|(?:huele\w*|olor|olia|oler) a huevos?|sulfhidric\w+)\b/u;
 /** What frees the gas, or the crafts in which acid meets the pigment. */

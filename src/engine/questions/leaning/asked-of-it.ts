@@ -30,7 +30,7 @@ const CUPS =
 const POWDER = '(?:mica|oxido|oxide|pigmento?|colou?r|colorante|polvo|powder|arcilla|clay|dye)';
 const WILL = '(?:will|would|does|do|can|could|is|are|did|has)';
 const END =
-  '(?: (?:in soap|in cp|in lye|in the lye|in the end|over time|later|in the sun|in the light|en jabon|en la sosa|con el tiempo|al sol|con la luz|a la luz|on the windowsill))*';
+  '(?: (?:in soap|in cp|in lye|in the lye|in the end|over time|later|in the sun|in the light|en jabon|en la sosa|con el tiempo|al sol|con la luz|a la luz|on the windowsill|no|verdad))*';
 
 const whole = (...alternatives: readonly string[]): RegExp =>
   new RegExp(`^(?:${alternatives.join('|')})$`, 'u');
@@ -81,7 +81,7 @@ const ASPECTS: readonly (readonly [Aspect, RegExp])[] = [
     whole(
       `(?:and )?(?:how (?:do|can|could|should) (?:i|we|you) )?(?:get|take|wash|clean|wipe) (?:rid of )?${IT}(?: (?:off|out|away))?(?: how)?`,
       `(?:y )?como (?:lo|la|los|las|se) (?:quito|quita|saco|saca|elimino|elimina)`,
-      `${WILL} (?:${IT} )?(?:come back|go away|go|get better|come right|come out|recover|improve|wear off|even out|disappear|sort itself out)(?: (?:in the cure|with cure|as it cures|on its own|by itself|again|in time))?`,
+      `${WILL} (?:${IT} )?(?:come back|go away|go|get better|come right|come out|recover|improve|wear off|even out|disappear|sort itself out)(?: (?:in the cure|with cure|as it cures|(?:while|when|once) it (?:cures|dries|is cured)|on its own|by itself|again|in time))?`,
       `(?:can|could) (?:i|we) (?:still )?(?:save|fix|rescue|use|sell|keep|gift|give) (?:${IT})`,
       `(?:is it|are they|is that|is this) (?:ruined|lost|salvageable|fixable|spoiled|a goner|a write off)`,
       `(?:bin it|worth saving|any way (?:to|of) (?:fix|save|fixing|saving) (?:it|that))`,
@@ -149,9 +149,9 @@ const ASPECTS: readonly (readonly [Aspect, RegExp])[] = [
   [
     'bleeds',
     whole(
-      `(?:${WILL} )?(?:${IT} )?(?:bleed|bleeds|stain|stains|run|rub off|migrate|wander|leak|dye)(?: (?:into|in|my|the|on|onto|a|off)?(?: (?:white|towels?|flannels?|cloths?|cloth|skin|hands?|lather|suds|washcloths?|bath|tub|sink|other colou?rs?|colou?rs?|next layer|layers?|swirls?|the|my|bits?|base|part|half|rest|face ?cloths?|\\p{L}+ (?:one|layer|part|swirl|bit)))*)?`,
+      `(?:${WILL} )?(?:${IT} )?(?:bleed|bleeds|stain|stains|ruin|mark|run|rub off|migrate|wander|leak|dye)(?: (?:into|in|my|the|on|onto|a|off)?(?: (?:white|towels?|flannels?|cloths?|cloth|skin|hands?|lather|suds|washcloths?|bath|tub|sink|other colou?rs?|colou?rs?|next layer|layers?|swirls?|the|my|bits?|base|part|half|rest|face ?cloths?|\\p{L}+ (?:one|layer|part|swirl|bit)))*)?`,
       `(?:${WILL} )?(?:my |the )?(?:lather|suds|foam|bubbles) (?:be |turn |go |come out |get )?(?:pink|red|blue|green|black|grey|gray|colou?red|purple|orange|yellow|brown)`,
-      `(?:se )?(?:mancha|sangra|corre|migra|pinta|tine)(?: (?:la|el|las|los|mucho|lo|a|en|asi|piel|toallas?|espuma|blanco|manos|manopla|otros?|colores))*`,
+      `(?:me |se |nos )?(?:va a |van a |ira a )?(?:manch|sangr|migr|pint|corr|arruin)(?:a|ar|e|er|an)(?: (?:la|mi|mis|el|las|los|mucho|lo|a|en|asi|piel|toallas?|espuma|blanco|manos|manopla|otros?|colores))*`,
       `(?:la )?espuma (?:sale|queda|saldra|quedara|sera) (?:\\p{L}+)`,
     ),
   ],
@@ -163,7 +163,7 @@ const ASPECTS: readonly (readonly [Aspect, RegExp])[] = [
       `(?:est[ae]|es[ae]) ${POWDER}(?: (?:si|me))? (?:sirve|aguanta|vale|dura|se puede)(?: (?:para jabon|en jabon|con la sosa))?`,
       `(?:is|does|will|can i use) (?:this|that) ${POWDER}(?: (?:work|hold|ok|okay|lye safe|safe|survive|stable|in soap))*`,
       `(?:is|are) (?:${IT} )(?:lye ?(?:safe|stable|proof)|stable|colou?r ?fast|light ?fast)`,
-      `(?:y )?(?:se )?(?:me )?(?:va a )?(?:${IT} )?(?:aguanta|aguantan|aguantara|resiste|resisten|dura|duran|durar|mantiene|mantienen|queda|va|desvanece|decolora|destine|pierde|apaga|cambia|cambiar|sobrevive|estable|sobrevivira|desteñira|irse)(?: (?:bien|mucho|el color|la sosa|la lejia|color|asi|verde|azul|rosa|rojo|de color|con la sosa))*${END}`,
+      `(?:y )?(?:se )?(?:me )?(?:va a )?(?:${IT} )?(?:aguanta|aguantan|aguantara|resiste|resisten|dura|duran|durar|mantiene|mantienen|queda|va|desvanece|decolora|destine|despinta|aclara|pierde|apaga|cambia|cambiar|sobrevive|estable|sobrevivira|desteñira|irse)(?: (?:bien|mucho|el color|la sosa|la lejia|color|asi|verde|azul|rosa|rojo|de color|con la sosa))*${END}`,
     ),
   ],
   [
@@ -205,7 +205,7 @@ const ASPECTS: readonly (readonly [Aspect, RegExp])[] = [
       `(?:did you mean |is that |do you mean )?(?:in )?(?:oil or water|water or oil)`,
       `(?:con|en) que (?:lo|la) (?:mezclo|disuelvo|mojo|humedezco|diluyo|pongo)`,
       `(?:lo|la|los|las|se) (?:puedo |puede )?(?:mezclo|mezclar|disuelvo|disolver|mojo|mojar|humedecer|diluyo|diluir|pongo|echo)(?: (?:con|en) (?:el |la )?(?:agua|aceite|glicerina|que))?(?: o (?:en |con )?(?:el |la )?(?:agua|aceite|glicerina))?`,
-      `(?:eso )?(?:va )?(?:en|con) (?:el |la )?(?:agua|aceite) o (?:en |con )?(?:el |la )?(?:agua|aceite)`,
+      `(?:eso |lo |la )?(?:va |deshago |disuelvo |mojo )?(?:en|con) (?:el |la )?(?:agua|aceite) o (?:en |con )?(?:el |la )?(?:agua|aceite)(?: (?:lo|la|los|las|se) (?:deshago|disuelvo|mojo|mezclo|pongo|echo|deshace|disuelve|moja))?`,
       `(?:como )(?:lo|la) (?:mezclo|disuelvo|mojo|preparo|uso)`,
     ),
   ],

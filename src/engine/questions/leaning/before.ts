@@ -2,7 +2,7 @@ import type { EmergencyId } from '../../hazards/index.ts';
 import { unaccented } from '../../text/unaccented.ts';
 import type { Job } from '../jobs.ts';
 import type { LyeTopic } from '../lye/topic.ts';
-import type { NamedAnswer } from '../technique/parts.ts';
+import type { NamedAnswer } from '../technique/named-answers.ts';
 import type { Technique } from '../technique/topic.ts';
 import type { Subject } from './subject.ts';
 
@@ -33,10 +33,12 @@ export type Before =
       readonly named?: NamedAnswer | undefined;
       readonly words?: string | undefined;
     }
-  | { readonly kind: 'matter'; readonly id: LyeTopic }
+  | { readonly kind: 'matter'; readonly id: LyeTopic; readonly words?: string | undefined }
   | { readonly kind: 'emergency'; readonly ids: readonly EmergencyId[] }
   /** Of the group’s contest. */
   | { readonly kind: 'contest' }
+  /** A recipe was asked for: what was told of one before (`hadOne`) no longer stands. */
+  | { readonly kind: 'recipe'; readonly hadOne?: true }
   /** It was not understood, but named what it is about. */
   | { readonly kind: 'open' };
 

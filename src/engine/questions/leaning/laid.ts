@@ -5,7 +5,7 @@ import { unaccented } from '../../text/unaccented.ts';
 import type { Laid } from './before.ts';
 import { isOfLye } from './before.ts';
 import { portionLaid, withFigure } from './portion.ts';
-import { atSuperfat, recipeFor, timesRecipe } from './recipe.ts';
+import { atSuperfat, onlyOilAt, recipeFor, timesRecipe } from './recipe.ts';
 import type { Slots } from './slots.ts';
 
 /* What a turn changes, laid over the command that the question before ran: each command by its own options. */
@@ -133,21 +133,28 @@ const DEEPER: Readonly<Record<'lighter' | 'darker', readonly [en: string, es: st
   lighter: ['light', 'claro'],
   darker: ['dark', 'oscuro'],
 };
-const DEPTH_BEFORE = /^(?:light|pale|dark|deep) | (?:clar[oa]|oscur[oa])$/u;
+const PALE_BEFORE =
+  /^(?:very )?(?:light|pale|soft) | (?:muy )?(?:clar(?:[oa]|it[oa]|ic[oa]|in[oa])|palid[oa]|suave)$/u;
+const DEEP_BEFORE = /^(?:very )?(?:dark|deep) | (?:muy )?oscur(?:[oa]|it[oa])$/u;
+
+/** One step lighter or darker than the colour that was wished for: of a pale one darker is the plain one. */
+function stepped(target: string, depth: 'lighter' | 'darker'): string {
+  const [here, away] = depth === 'lighter' ? [PALE_BEFORE, DEEP_BEFORE] : [DEEP_BEFORE, PALE_BEFORE];
+  const text = unaccented(target).toLowerCase();
+  if (away.test(text)) return text.replace(away, '');
+  const plain = text.replace(here, '');
+  const [en, es] = DEEPER[depth];
+  const isFurther = plain !== text;
+  if (SPANISH_HUE.test(plain)) return `${plain} ${isFurther ? 'muy ' : ''}${es}`;
+  return `${isFurther ? 'very ' : ''}${en} ${plain}`;
+}
 
 const match: Change = (laid, slots) => {
   const { target, portion } = laid.given;
   if (slots.towards !== undefined && target !== undefined)
     return given(laid, { target: `${target} but more ${slots.towards}` });
   if (slots.percent !== undefined || slots.carrier !== undefined || slots.named.length > 0) return undefined;
-  const plain = target?.replace(DEPTH_BEFORE, '');
-  const [en, es] = slots.depth === undefined ? [] : DEEPER[slots.depth];
-  const deeper =
-    plain === undefined || en === undefined
-      ? undefined
-      : SPANISH_HUE.test(plain)
-        ? `${plain} ${es}`
-        : `${en} ${plain}`;
+  const deeper = target === undefined || slots.depth === undefined ? undefined : stepped(target, slots.depth);
   return given(laid, {
     target: slots.hues.length > 0 ? slots.hues.join(' ') : deeper,
     portion: portionLaid(portion ?? '1 cup', slots),
@@ -173,6 +180,8 @@ const lye: Change = (laid, slots) => {
   if (percent !== undefined) return atSuperfat(laid, percent);
   if (times !== undefined) return timesRecipe(laid, times);
   if (amount) return amount.of === 'batter' || amount.of === 'oil' ? undefined : recipeFor(laid, amount.text);
+  const [oilAnew, isTold] = [figure === undefined ? undefined : onlyOilAt(laid, figure), slots.isMarked];
+  if (oilAnew && isTold) return oilAnew;
   // "15 then" is a superfat only where one was told.
   return figure !== undefined && laid.given.superfat !== undefined ? atSuperfat(laid, figure) : undefined;
 };

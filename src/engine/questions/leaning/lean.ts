@@ -5,11 +5,14 @@ import type { Technique } from '../technique/topic.ts';
 import { type Aspect, aspectIn } from './asked-of-it.ts';
 import { askedIn, type Before, isOfLye, type Laid, type Ran, type Talk } from './before.ts';
 import { laidOver } from './laid.ts';
-import { type Opened, openedTurn } from './plain.ts';
-import { addedOil, gramsOf, swappedOil } from './recipe.ts';
+import { anotherLaid, ofMatterNear } from './near-turns.ts';
+import { openedTurn } from './plain.ts';
+import { gramsOf } from './recipe.ts';
+import { recipeTurn } from './recipe-turns.ts';
 import { type Slots, slotsOf } from './slots.ts';
 import { colourantOf, holderNamed } from './subject.ts';
-import { fineTurn, languageTurn, oilTurn, swapTurn } from './turns.ts';
+import { run, thingOf } from './things.ts';
+import { fineTurn, languageTurn } from './turns.ts';
 
 /** What a turn that leans on nothing that is kept lacks: what is asked back for. */
 export type Lack = 'amount-of' | 'name-for' | 'of-what' | 'what-happened' | 'whole-recipe' | 'which-thing';
@@ -25,7 +28,7 @@ export type Lean =
   /** The same once more, in the language that was asked for. */
   | { readonly kind: 'again' }
   /** What is said of working with colour. */
-  | { readonly kind: 'technique'; readonly id: Technique }
+  | { readonly kind: 'technique'; readonly id: Technique; readonly words?: string }
   /** How much scent goes with so many grams of oils. */
   | { readonly kind: 'scent'; readonly grams: number }
   /** More of the group’s contest. */
@@ -47,10 +50,8 @@ export function leanOf(typed: string, talk: Talk | undefined): Lean | undefined 
   if (fineTurn(turn)) return { kind: 'fine' };
   if (languageTurn(typed) !== undefined)
     return before ? { kind: 'again' } : { kind: 'asks', lacks: 'of-what' };
-  if (before?.kind === 'command') {
-    const swapped = swapLaid(turn.text, before) ?? oilLaid(turn, before);
-    if (swapped) return swapped;
-  }
+  const ofRecipe = recipeTurn(typed, turn, before);
+  if (ofRecipe) return ofRecipe;
   if (before && ONLY_LYE.test(turn.text) && !isHarm(before)) return { kind: 'matter', id: 'spooned-lye' };
   const slots = slotsOf(turn);
   const byAspect = aspectIn(turn.text);
@@ -60,7 +61,7 @@ export function leanOf(typed: string, talk: Talk | undefined): Lean | undefined 
     if (apart) return apart;
   }
   if (before?.kind === 'command') return overCommand(before, { slots, aspect: byAspect, text: turn.text });
-  if (before?.kind === 'open' || before?.kind === 'contest') return undefined;
+  if (before?.kind === 'open' || before?.kind === 'contest' || before?.kind === 'recipe') return undefined;
   if (before && byAspect) return { kind: 'part', of: byAspect };
   if (before && slots) return overMatter(before, talk?.ran, slots);
   if (before) return undefined;
@@ -80,19 +81,18 @@ const SAID_BEFORE =
   /^(?:the|that|el|la|los|las)(?: \p{L}+){1,2}(?: es[ae])?(?: one)?(?: (?:that|which|que|q))? (?:(?:you|u) (?:said|told|mentioned)|(?:me )?dijiste|mencionaste)(?!\p{L})/u;
 
 const CONTEST_TURN =
-  /(?<!\p{L})(?:put in|put|enter\p{L}*|send|submit|won|win|winner|prize|rules?|vote|judges?|bars?|two|2|both|mand\p{L}*|enviar|gan[oa]\p{L}*|premio|reglas?|votar?|dos|pastillas?|particip\p{L}*)(?!\p{L})/u;
+  /(?<!\p{L})(?:theme|closes?|closing|when|again|deadline|tema|cierra|hasta cuando|put in|put|enter\p{L}*|send|submit|won|win|winner|prize|rules?|vote|judges?|bars?|two|2|both|mand\p{L}*|enviar|gan[oa]\p{L}*|premio|reglas?|votar?|dos|pastillas?|particip\p{L}*)(?!\p{L})/u;
 /** What may be poured in the place of water. */
-const LIQUID_INSTEAD =
-  /^(?:(?:with|use|using|con|usar|uso) )?(?:goat |coconut )?(?:milk|beer|wine|coffee|tea|aloe(?: juice)?|leche(?: de (?:cabra|coco))?|cerveza|vino|cafe|te)(?: (?:for|instead of|en vez del?|en lugar del?)(?: the| el)? (?:water|agua)| instead)?$/u;
 const MEANT_LYE_WATER =
   /^(?:in|en|with|con) (?:the |el |la )?(?:lye(?: water)?|water|agua(?: con| de)?(?: la)?(?: sosa| lejia)?|sosa|lejia)(?: (?:i meant?|i said|quise decir|queria decir|digo|me referia))?$/u;
 const IS_LIQUID = /^(?:coffee|tea|milk|beer|wine|cafe|te|leche|cerveza|vino)(?!\p{L})/u;
 
 /** What a turn means beside the amounts and colours of before: more of the contest, another liquid for the lye, a weight after what was said of it. */
-function besideLean(text: string, { last, subject }: Talk, slots: Slots | undefined): Lean | undefined {
+function besideLean(text: string, talk: Talk, slots: Slots | undefined): Lean | undefined {
+  const { last, subject } = talk;
+  const near = anotherLaid(text, last) ?? ofMatterNear(text, talk);
+  if (near) return near;
   if (last.kind === 'contest') return CONTEST_TURN.test(text) ? { kind: 'contest' } : undefined;
-  if (last.kind === 'command' && isOfLye(last) && LIQUID_INSTEAD.test(text))
-    return { kind: 'matter', id: 'liquid-instead' };
   if (last.kind === 'command' && last.command === 'colourant check' && MEANT_LYE_WATER.test(text))
     return IS_LIQUID.test(last.given.item ?? '')
       ? { kind: 'matter', id: 'liquid-instead' }
@@ -228,22 +228,6 @@ function overTechnique(id: Technique, slots: Slots): Lean | undefined {
     : undefined;
 }
 
-/** "Swap the coconut for lard": one oil in another's place, of a recipe that is known. */
-function swapLaid(text: string, before: Ran): Lean | undefined {
-  const swap = isOfLye(before) ? swapTurn(text) : undefined;
-  if (!swap) return undefined;
-  const laid = swappedOil(before, swap.out, swap.into);
-  return laid ? { kind: 'runs', readings: [laid] } : { kind: 'asks', lacks: 'whole-recipe' };
-}
-
-/** "And 50 g castor" after a recipe: in addition, or instead? It is asked unless the words say it. */
-function oilLaid({ text, leads }: Opened, before: Ran): Lean | undefined {
-  const oil = isOfLye(before) ? oilTurn(text) : undefined;
-  if (!oil || knownOil(oil.name) === undefined || !(oil.isAdded || leads.length > 0)) return undefined;
-  const laid = oil.isAdded ? addedOil(before, oil.amount, oil.name) : undefined;
-  return laid ? { kind: 'runs', readings: [laid] } : { kind: 'asks', lacks: 'whole-recipe' };
-}
-
 type Turn = { readonly slots: Slots | undefined; readonly aspect: Aspect | undefined; readonly text: string };
 
 function overCommand(before: Ran, { slots, aspect, text }: Turn): Lean | undefined {
@@ -264,12 +248,6 @@ function overCommand(before: Ran, { slots, aspect, text }: Turn): Lean | undefin
 
 /** Names its colourant and how much is to be coloured: it needs nothing from before. */
 const isComplete = ({ named, amount }: Slots): boolean => named.length > 0 && amount !== undefined;
-
-/** The colourant that a command was about. */
-export const thingOf = ({ given }: Laid): string | undefined =>
-  given.colourant ??
-  given.item ??
-  (given.mix?.includes('+') ? undefined : given.mix?.replace(/^[\d.,/ ]+\p{L}+ /u, ''));
 
 /** A command for what is asked of the thing before. */
 function ofItsThing(aspect: Aspect, before: Ran, text: string): Lean {
@@ -313,11 +291,6 @@ function ofItsThing(aspect: Aspect, before: Ran, text: string): Lean {
       return part;
   }
 }
-
-const run = ({ job, command, given, wish, asked }: Laid): Lean => ({
-  kind: 'runs',
-  readings: [{ job, command, given, ...(wish !== undefined && { wish }), ...(asked && { asked }) }],
-});
 
 /** What a turn lacks that tells only what is to be changed; undefined where a name alone may be asked of. */
 function lackOf(slots: Slots): Lean | undefined {

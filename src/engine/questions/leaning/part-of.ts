@@ -1,5 +1,6 @@
 import { unaccented } from '../../text/unaccented.ts';
 import type { Aspect } from './asked-of-it.ts';
+import { pointsBack } from './points-back.ts';
 
 /** What is told to a matter: first what to do, then why and what comes next. */
 export type Told = { readonly answer: string; readonly why: string };
@@ -60,8 +61,8 @@ const tellingWords = (text: string): ReadonlySet<string> =>
     ),
   );
 
-/** Of an answer first the sentence that shares most words with what is asked on, the answer itself where none does; then all of it. Pure. */
-export function nearestPart({ answer, why }: Told, asked: string): PartTold {
+/** Of an answer first the sentence that shares most words with what is asked on, the answer itself where none does; then all of it. Undefined where no word is shared and nothing points back. Pure. */
+export function nearestPart({ answer, why }: Told, asked: string): PartTold | undefined {
   const words = tellingWords(asked);
   const shared = (text: string) => [...tellingWords(text)].filter(word => words.has(word)).length;
   const most = shared(answer);
@@ -69,6 +70,7 @@ export function nearestPart({ answer, why }: Told, asked: string): PartTold {
     (found, one) => (shared(one) > found.most ? { text: one, most: shared(one) } : found),
     { text: answer, most },
   );
+  if (best.most === 0 && !pointsBack(asked)) return undefined;
   return { first: best.text, whole: best.text === answer ? why : `${answer} ${why}` };
 }
 

@@ -2,7 +2,7 @@
 
 /** These say by themselves that something goes on as before. */
 export const MARKS =
-  /(?<!\p{L})(?:(?:is (?:it|that) |would it be |do i use |does it need )?(?:the )?same(?: (?:again|amounts?|dose|thing|goes|as|too))*(?: (?:for|with|in))?|(?:what|how) (?:about|abt)|what if|i (?:only|just) (?:have|had|got)|ive (?:only |just )?got|i meant?|i said|no wait|rather|(?:(?:es|seria|va|vale|sirve) )?(?:(?:lo|la|el) )?(?:mism[oa]|igual)(?: (?:cantidad|dosis|cosa))?(?: (?:para|con|de|en|que|al?))?|que tal|que hay de|que pasa(?:ria)? (?:con|si)|(?:solo|nomas|nada mas) tengo|tengo (?:solo|nomas)|(?:quise|queria|quiero) decir|digo|me (?:refiero|referia) a)(?!\p{L})/gu;
+  /(?<!\p{L})(?:(?:is (?:it|that) |would it be |do i use |does it need )?(?:the )?same(?: (?:again|amounts?|dose|thing|goes|as|too))*(?: (?:for|with|in))?|(?:what|how) (?:about|abt)|what if|(?:and |for )?(?:the |my )?other (?:half|halfs|halves|part|bit|one)(?:s)?(?: (?:is|are|will|s|gonna|going|to|be|gets))*|(?:y |para )?la otra (?:mitad|parte)(?: (?:va|sera|es|lleva|en|con|de))*|i (?:only|just) (?:have|had|got)|ive (?:only |just )?got|i meant?|i said|no wait|rather|(?:(?:es|seria|va|vale|sirve) )?(?:(?:lo|la|el) )?(?:mism[oa]|igual)(?: (?:cantidad|dosis|cosa))?(?: (?:para|con|de|en|que|al?))?|que tal|que hay de|que pasa(?:ria)? (?:con|si)|(?:solo|nomas|nada mas) tengo|tengo (?:solo|nomas)|(?:quise|queria|quiero) decir|digo|me (?:refiero|referia) a)(?!\p{L})/gu;
 
 /** These ask for the same once more, and mark nothing. */
 export const ASKED_AGAIN =
@@ -35,7 +35,7 @@ export const UNITS: readonly (readonly [unit: 'grams' | 'spoons' | 'ounces', wor
 /** A part or a multiple of what was told. */
 export const TIMES: readonly (readonly [RegExp, number])[] = [
   [
-    /\b(?:half(?: (?:of )?(?:that|it|as much|the amount|the batch|a batch|the recipe))?|halve (?:it|that)|(?:a )?la mitad(?: de (?:eso|todo|lo mismo|la receta))?|media receta|medio lote)\b/u,
+    /\b(?:half(?: (?:of )?(?:that|it|as much|the amount|the batch|a batch|the recipe|the lot|everything))?|halve (?:it|that|this|the (?:lot|recipe|batch|whole thing)|everything|all of it)|split (?:it |that |this |them )?(?:in |into )?(?:half and half|half|halves|two parts|(?:two|2)(?: ways)?)|(?:divide|parte|reduce)\p{L}* (?:todo )?(?:entre|en|a|por) (?:dos|2|la mitad)|(?:a )?la mitad(?: de (?:eso|todo|lo mismo|la receta))?|media receta|medio lote)\b/u,
     0.5,
   ],
   [
@@ -53,14 +53,29 @@ export const TIMES: readonly (readonly [RegExp, number])[] = [
 export const LIGHTER =
   /\b(?:(?:a (?:bit|little|touch|tad|shade) |much |way |more )?(?:lighter|paler|softer|fainter|weaker|less strong|less intense|less dark|less bright|not so (?:strong|dark)|not as (?:strong|dark)|too dark|too strong)|(?:un poco |un poquito |algo |mucho |un pelin )?(?:mas (?:clar|suav|palid|baj|tenue|flojit)\p{L}*|menos (?:fuerte|intens|oscur|carg)\p{L}*|clarit[oa]|suavecit[oa]))(?!\p{L})/u;
 export const DARKER =
-  /\b(?:(?:a (?:bit|little|touch|tad|shade) |much |way |more )?(?:darker|deeper|blacker|bluer|redder|greener|pinker|yellower|browner|stronger|bolder|brighter|more intense|more colou?r|more vivid|less pale|too light|too pale)|(?:un poco |un poquito |algo |mucho |un pelin )?(?:mas (?:oscur|fuerte|intens|carg|viv|subid|brillante)\p{L}*|menos (?:clar|palid)\p{L}*|oscurit[oa]))(?!\p{L})/u;
+  /\b(?:(?:a (?:bit|little|touch|tad|shade) |much |way |more )?(?:darker|deeper|blacker|bluer|redder|greener|pinker|yellower|browner|stronger|bolder|brighter|more intense|more colou?r|more vivid|less pale|too light|too pale|(?:it )?(?:came|comes|turned) out (?:too |all |a bit )?(?:gr[ae]y|pale|weak)(?: last time)?(?: i)?(?: want(?:ed)?(?: it)?(?: to be)? (?:black|dark|deep|strong))?)|(?:un poco |un poquito |algo |mucho |un pelin )?(?:mas (?:oscur|fuerte|intens|carg|viv|subid|brillante)\p{L}*|menos (?:clar|palid)\p{L}*|oscurit[oa]|(?:la otra vez |la ultima vez )?(?:me )?(?:salio|quedo) (?:muy |medio )?(?:gris|palid[oa]|clar[oa])(?: la otra vez| la ultima vez)?(?: (?:y )?lo quiero (?:negro|oscuro|fuerte))?))(?!\p{L})/u;
 
 /** "More green in it", "mas verde": the hue that it turns towards. */
 export const TOWARDS =
-  /^(?:(?:a (?:bit|little|touch) |some |un poco |un toque )?(?:more|mas)) (\p{L}+)(?: (?:in it|in|to it|please|side))?$/u;
+  /^(?:(?:a (?:bit|little|touch) |some |un poco |un toque )?(?:more|mas)(?: hacia(?: el)?| de| towards?)?|(?:un poco )?(?:tirando|que tire|tirar|yendo) (?:a|al|hacia(?: el)?)|(?:leaning|going|tending|leans)(?: a bit)? (?:to|towards?|more)|with (?:a (?:hint|touch|bit) of|some)|con (?:un (?:toque|poco|puntito) de|algo de)) (\p{L}+)(?: (?:in it|in|to it|please|side))?$/u;
 
 /** "Per kilo", "por libra": an amount of oils. */
+const OF_THE_BATTER = '(?: (?:of |de )?(?:batter|masa|mezcla|batido|jabon|soap))';
 export const PER_WEIGHT: readonly (readonly [RegExp, string])[] = [
+  [
+    new RegExp(
+      `(?<!\\p{L})(?:per|x|por|a|each|every|cada|al) (?:kilo|kg|kilogramo)s?${OF_THE_BATTER}(?!\\p{L})`,
+      'u',
+    ),
+    ' 1 kg batter ',
+  ],
+  [
+    new RegExp(
+      `(?<!\\p{L})(?:per|x|por|a|each|every|cada) (?:pound|lb|libra)s?${OF_THE_BATTER}(?!\\p{L})`,
+      'u',
+    ),
+    ' 1 lb batter ',
+  ],
   [
     /(?<!\p{L})(?:per|x|por|a|each|every|cada|al) (?:kilo|kg|kilogramo)s?(?: (?:of |de )?(?:oils?|aceites?))?(?!\p{L})/u,
     ' 1 kg oils ',

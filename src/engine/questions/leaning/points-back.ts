@@ -28,3 +28,22 @@ export function asksForAcid(typed: string): boolean {
   const text = plainTurn(typed);
   return text.split(' ').length <= MOST_OF_ACID && ACID.test(text);
 }
+
+const CLOTHES =
+  /(?<!\p{L})(?:sleeves?|shirt|jumper|jeans|trousers|pants|socks?|shoes?|boots?|clothes|clothing|apron|cuffs?|t ?shirt|hoodie|lap|manga|mangas|camisa|camiseta|pantalon(?:es)?|ropa|zapatos?|zapatillas?|calcetin(?:es)?|medias|delantal|falda|vestido|jersey|sueter)(?!\p{L})/u;
+const MOST_OF_CLOTHES = 14;
+/** After lye got out: whether some of it is on what somebody wears, which is taken off under the water. Pure. */
+export function isOnClothes(typed: string): boolean {
+  const text = plainTurn(typed);
+  return text.split(' ').length <= MOST_OF_CLOTHES && CLOTHES.test(text);
+}
+
+const SURFACE =
+  /(?<!\p{L})(?:worktops?|counter(?:top)?s?|bench|table|floor|tiles?|lino|hob|side|carpet|rug|encimera|mesada|meson|mesa|piso|suelo|baldosas?|alfombra)(?!\p{L})/u;
+const UNHURT =
+  /(?<!\p{L})(?:(?:im|i am|arms?|hands?|skin|everyone|nobody|no ?one|we)(?: (?:is|are|s|re|all|got|was))* (?:fine|ok|okay|good|hurt|clean)|not on (?:me|skin|anyone)|nothing on me|only (?:on )?the|just (?:on )?the|estoy bien|(?:el brazo|la mano|la piel|todos) (?:esta|estan) bien|nadie (?:se )?(?:quemo|toco)|solo (?:en )?(?:la|el))(?!\p{L})/u;
+/** After lye got out: whether it is told to be on a surface alone, and that nobody is hurt. Pure. */
+export function isOnSurface(typed: string): boolean {
+  const text = plainTurn(typed);
+  return text.split(' ').length <= MOST_OF_HURT && SURFACE.test(text) && UNHURT.test(text);
+}

@@ -3,7 +3,7 @@ import { readOils } from '../../batch/oils/oil-list.ts';
 import { unlessRefused } from '../../refusal.ts';
 import { unaccented } from '../../text/unaccented.ts';
 import { amountOf } from '../portion-line/amount-at.ts';
-import type { Laid } from './before.ts';
+import { type Before, isOfLye, type Laid } from './before.ts';
 
 /* What is changed in a recipe before its lye is reckoned anew: the whole of it, an oil for another, the superfat. */
 
@@ -85,6 +85,65 @@ export function addedOil(laid: Laid, amount: string, name: string): Laid | undef
   const all = `${oils}, ${amount} ${name}`;
   return gramsOf(all) === undefined ? undefined : { ...laid, given: { ...laid.given, oils: all } };
 }
+
+/** The unit that a recipe tells every oil in; undefined where it has several. */
+function unitOf({ given }: Laid): string | undefined {
+  const [first, ...others] = piecesOf(given.oils ?? '') ?? [];
+  return first && others.every(({ unit }) => unit === first.unit) ? first.unit : undefined;
+}
+
+/** An amount of an oil in the unit of the recipe where it tells none itself; undefined where the recipe has several. */
+export function inUnitOf(laid: Laid, amount: string): string | undefined {
+  if (/\p{L}/u.test(amount)) return amount;
+  const unit = unitOf(laid);
+  return unit === undefined ? undefined : `${amount} ${unit}`;
+}
+
+/** A recipe of one oil with another weight of it, in its own unit: "no, 600"; undefined where several may be meant. */
+export function onlyOilAt(laid: Laid, figure: number): Laid | undefined {
+  const [only, ...others] = piecesOf(laid.given.oils ?? '') ?? [];
+  if (!only || others.length > 0 || !isOfAnySize(laid) || figure <= MOST_SUPERFAT) return undefined;
+  return { ...laid, given: { ...laid.given, oils: listed([{ ...only, figure }]) } };
+}
+
+/** Says in so many words that it is the only oil. */
+const ALONE =
+  /(?:^| )(?:only|just|thats all|nothing else|that is all|solo|solamente|nada mas|y ya|y nada mas)(?: (?:that|it|eso|esa?))?(?= |$)/u;
+const ALONE_ANYWHERE = new RegExp(ALONE, 'gu');
+const PIECE =
+  /^(\d+(?:[.,]\d+)?) ?(g|kg|oz|lbs?|grams?|gramos?|kilos?|onzas?|libras?)? ?(?:of |de )?(?:aceite de )?(.+)$/u;
+
+/**
+ * The oils of a turn that holds nothing but weights and oils that are known, as the options read them; undefined for anything else, and for
+ * one oil that is not said to be the only one unless it `mayBeOne`. Bare figures are grams. Pure.
+ * @example oilsAlone('500 de oliva solo eso') // '500 g oliva'
+ */
+export function oilsAlone(typed: string, mayBeOne = false): string | undefined {
+  const plain = unaccented(typed)
+    .toLowerCase()
+    .replace(/['’]/gu, '')
+    .replace(/[.!?]+\s*$/u, '');
+  const text = plain.replace(/[,;] *(?=solo|just|only|thats|nothing|nada|y ya)/gu, ' ').trim();
+  const isAlone = ALONE.test(text);
+  const parts = text
+    .replace(ALONE_ANYWHERE, ' ')
+    .split(/,(?!\d)|;| and | y |\+/u)
+    .map(one => PIECE.exec(one.trim()));
+  const pieces = parts.map(found => found && `${found[1]} ${found[2] ?? 'g'} ${found[3]!.trim()}`);
+  const isKnown = parts.every(found => found && knownOil(found[3]!.trim()) !== undefined);
+  if (!isKnown || (parts.length === 1 && !isAlone && !mayBeOne)) return undefined;
+  const oils = pieces.join(', ');
+  return gramsOf(oils) === undefined ? undefined : oils;
+}
+
+/** Puts something right, or tells an amount. */
+const CHANGES =
+  /\d|(?<!\p{L})(?:no|not|nope|wrong|sorry|instead|swap\p{L}*|less|more|half|halve|double|without|rest|en vez|sin|menos|mas|mitad|doble|resto|cambi\p{L}*|perdon|equivo\p{L}*)(?!\p{L})/u;
+/** Whether a turn after a recipe may have changed it, though nobody understood how: it is not told again then. Pure. */
+export const mayChangeRecipe = (before: Before, typed: string): boolean =>
+  before.kind === 'command' &&
+  isOfLye(before) &&
+  (CHANGES.test(unaccented(typed).toLowerCase()) || namesOilOf(before, typed));
 
 /** More is hardly a superfat, percent. */
 const MOST_SUPERFAT = 30;

@@ -136,7 +136,11 @@ function placed({ words }: Words, spans: readonly Span[], told: Told): Told | un
 /** An oil by its own name, which a colour may be wetted in: "in sweet almond". */
 function oilAlone(text: string): string | undefined {
   const name = text
-    .replace(/^(?:in|with|en|con|i|have|got|tengo|uso|use|using|solo|only|just|the|el|de| )+(?= )/u, '')
+    .replace(
+      /^(?:in|with|en|con|i|ive|have|got|tengo|uso|use|using|solo|only|just|the|el|de|hay| )+(?= )/u,
+      '',
+    )
+    .replace(/ (?:in|left|here|oil|nomas|en casa)$/u, '')
     .trim();
   return name.split(' ').length <= 3 && knownOil(name) !== undefined ? name : undefined;
 }

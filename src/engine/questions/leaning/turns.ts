@@ -13,9 +13,9 @@ export const fineTurn = ({ text, leads, tails }: Opened): boolean =>
   (FINE.test(text) && leads.every(one => FINE.test(one)) && tails.length === 0) || GLAD.test(text);
 
 const IN_SPANISH =
-  /^(?:(?:and|y|ok|now|ahora|can you|puedes|please|por favor|say (?:it|that)|dilo|dimelo|lo mismo|the same|pero|mejor|me lo dices|repite|repitelo|podrias) )*(?:in|en) (?:spanish|espanol|castellano)(?: (?:please|por favor|porfa|pls|too|tambien))*$/u;
+  /^(?:(?:and|y|ok|now|ahora|can you|puedes|please|por favor|say (?:it|that)|dilo|dimelo|lo mismo|the same|pero|mejor|me lo dices|repite|repitelo|podrias) )*(?:in|en) (?:spanish|espanol|castellano)(?: (?:please|por favor|porfa|pls|too|tambien))*(?: (?:(?:its|es|is) )?(?:for|pa|para) (?:\p{L}+ ?){1,4})?$/u;
 const IN_ENGLISH =
-  /^(?:(?:and|y|ok|now|ahora|can you|puedes|please|por favor|say (?:it|that)|dilo|dimelo|lo mismo|the same|pero|mejor|me lo dices|repeat|repite) )*(?:in|en) (?:english|ingles)(?: (?:please|por favor|porfa|pls|too|tambien))*$/u;
+  /^(?:(?:and|y|ok|now|ahora|can you|puedes|please|por favor|say (?:it|that)|dilo|dimelo|lo mismo|the same|pero|mejor|me lo dices|repeat|repite) )*(?:in|en) (?:english|ingles)(?: (?:please|por favor|porfa|pls|too|tambien))*(?: (?:(?:its|es|is) )?(?:for|pa|para) (?:\p{L}+ ?){1,4})?$/u;
 
 /** Words that may stand behind it. */
 const MOST_BEHIND = 6;
@@ -69,7 +69,7 @@ export function swapTurn(text: string): { readonly out: string; readonly into: s
 }
 
 const ONE_OIL =
-  /^(?:(add|adding|plus|anad\p{L}*|agreg\p{L}*|sum[ao]\p{L}*|mas|i add(?:ed)?|if i add|le pongo) )?(\d+(?:[.,]\d+)? ?(?:g|kg|oz|lbs?|grams?|gramos?|onzas?)) (?:more )?(?:of |de )?(\p{L}+(?: \p{L}+){0,3})$/u;
+  /^(?:(?:im |ill |le |les |si le |if i |i |voy a |put )?(add|adding|added|plus|anad\p{L}*|agreg\p{L}*|sum[ao]\p{L}*|ech[oe]\p{L}*|pongo|mas) )?(\d+(?:[.,]\d+)?(?: ?(?:g|kg|oz|lbs?|grams?|gramos?|onzas?))?) (?:more |mas )?(?:of |de )?(?:aceite de )?(\p{L}+(?: \p{L}+){0,3})$/u;
 
 /** "Add 50 g castor", "and 50 g castor": one oil with its weight, and whether it is said to come in addition. */
 export function oilTurn(

@@ -1,7 +1,8 @@
 import { unaccented } from '../../text/unaccented.ts';
 import type { LyeTopic } from '../lye/topic.ts';
 import { LED_TO } from './beside.ts';
-import { type NamedAnswer, PARTS } from './parts.ts';
+import type { NamedAnswer } from './named-answers.ts';
+import { PARTS } from './parts.ts';
 import { type Answered, isAnswered, type Technique } from './topic.ts';
 import { warmthTold } from './warmth.ts';
 

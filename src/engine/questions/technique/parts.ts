@@ -1,45 +1,7 @@
 import type { LyeTopic } from '../lye/topic.ts';
+import type { NamedAnswer } from './named-answers.ts';
+import { WHOLE_GRAMS_WORDS } from './outright.ts';
 import type { Technique } from './topic.ts';
-
-/** Answers to a part of a technique, by what its question names; common practice (no source). */
-export const NAMED_ANSWERS = [
-  'split-oil',
-  'ash-steam',
-  'ash-alcohol',
-  'oil-or-water',
-  'gloves-raw',
-  'colours-left',
-  'solid-now',
-  'gel-for-pastels',
-  'gel-for-bright',
-  'teaspoon-in-grams',
-  'a-bit-warm',
-  'too-warm',
-  'for-lips',
-  'for-a-baby',
-  'titanium-lumps',
-  'lavender-buds',
-  'coffee-grounds',
-  'charcoal-suds',
-  'annatto-in-oil',
-  'lighten-in-pot',
-  'lighten-next-time',
-  'rubs-off',
-  'white-vanilla',
-  'blue-and-yellow',
-  'red-and-blue',
-  'with-white',
-  'natural-pink',
-  'natural-blue',
-  'natural-green',
-  'natural-red',
-  'natural-yellow',
-  'natural-orange',
-  'natural-purple',
-  'natural-brown',
-  'natural-black',
-] as const;
-export type NamedAnswer = (typeof NAMED_ANSWERS)[number];
 
 /** Where a question that holds these words is led: to a part of the technique, to what is said near lye, or to another technique. */
 export type Part = { readonly words: RegExp } & (
@@ -66,6 +28,11 @@ const HUES: readonly Part[] = [
 ];
 
 const IN_POT = String.raw`pot|jugs?|jar|still (?:in|liquid|fluid)|havent poured|not poured|olla|jarra|vaso|todavia|sin verter|no vert\w+`;
+
+/** A scale that shows no tenths. */
+const WHOLE_GRAMS = of(WHOLE_GRAMS_WORDS);
+/** Less of the water that the lye is dissolved in. */
+const LESS_WATER = of(String.raw`(?:a (?:bit|little) )?less (?:of the )?water|(?:un poco )?menos agua`);
 
 /** By technique, the first that fits. */
 export const PARTS: Readonly<Partial<Record<Technique, readonly Part[]>>> = {
@@ -95,7 +62,19 @@ export const PARTS: Readonly<Partial<Record<Technique, readonly Part[]>>> = {
     { words: of('pastels?|white|pale|blanc[oa]s?|clarit[oa]s?'), named: 'gel-for-pastels' },
     { words: of('gel or no gel|vivid|vivos?|bright colou?rs?|vibrant'), named: 'gel-for-bright' },
   ],
+  'small-batch': [{ words: WHOLE_GRAMS, named: 'whole-grams' }],
+  'thin-it': [{ words: LESS_WATER, named: 'less-water' }],
+  'keep-fluid': [{ words: LESS_WATER, named: 'less-water' }],
+  'whiter-soap': [
+    {
+      words: of(
+        String.raw`(?:td|titanium(?: dioxide)?|tio2)[ -]free|(?:no|without|not|instead of|free of|skip\w*) (?:the |any |using )?(?:td|titanium\w*|tio2)|(?:td|titanium\w*) or (?:is there )?(?:some|any)thing else|have to use (?:td|titanium\w*)|(?:sin|en (?:vez|lugar) del?|que no (?:sea|lleve)) (?:el |usar )?(?:td|dioxido\w*|titanio|tio2)`,
+      ),
+      named: 'white-without-titanium',
+    },
+  ],
   'spoon-or-grams': [
+    { words: WHOLE_GRAMS, named: 'whole-grams' },
     {
       words: of(
         String.raw`(?:how many|is|in|to|what is a|whats a) (?:\w+ )?(?:g|grs?|grams?)|(?:tsp|teaspoons?) (?:in|to|is|weigh\w*)|how much (?:is|does) a (?:tsp|teaspoon)|(?:cuant[oa]s?|en|son) (?:\w+ )?(?:g|grs?|gramos?)|pesa\w*|weigh\w*`,
@@ -131,6 +110,12 @@ export const PARTS: Readonly<Partial<Record<Technique, readonly Part[]>>> = {
     { words: of(String.raw`alcohols?|isoprop\w*|ipa|spray\w*|roci\w*`), named: 'ash-alcohol' },
   ],
   'no-lumps': [
+    {
+      words: of(
+        String.raw`(?:lumps?|clumps?|bits|dots) (?:inside|in (?:my|the) (?:cut |made |cured )?(?:soap|bars?|loaf)|when i cut)|(?:grumos?|bolitas?|puntos?) (?:\w+ )?(?:(?:a|por )?dentro|en (?:el|mi) jabon|al cortar)`,
+      ),
+      named: 'lumps-in-bar',
+    },
     {
       words: of(
         String.raw`(?:oil|aceite|agua|water) (?:or|o|u) (?:in |en |con )?(?:the |el |la )?(?:oil|aceite|agua|water)`,
@@ -222,6 +207,7 @@ export const PARTS: Readonly<Partial<Record<Technique, readonly Part[]>>> = {
     },
   ],
   'water-amount': [
+    { words: LESS_WATER, named: 'less-water' },
     { words: of(String.raw`swirl\w*|remolin\w*|discount|descuento`), technique: 'swirl-water' },
   ],
   'label-selling': [

@@ -84,6 +84,36 @@ export const techniqueNamed = {
     answer: 'Grey lather is usual with much charcoal: 1 tsp per 500 g oils keeps it nearly white.',
     why: 'Its dust is not dissolved, it washes out and lies on sink and flannel; it harms nothing and wipes off. For a deep black with less of it: half black iron oxide, and gel.',
   },
+  'whole-grams': {
+    answer:
+      'Whole grams: powders by level spoons instead; for lye at least 500 g of oils, else a scale of 0.1 g.',
+    why: 'Half a gram of lye is 3.5 % of the lye for 100 g of oils, and that is most of a superfat of 5 % (arithmetic); of 500 g it is 0.7 %. A gram of mica is most of a teaspoon, so a scale like that cannot weigh a pinch. Or stir 10 g of powder into 30 g of oil and take a quarter of that for each part. Lye is never taken by spoons.',
+  },
+  'less-water': {
+    answer:
+      'Yes, less water thickens and sets sooner: 1.5 to 1.8 times the weight of the lye. Not for fine swirls.',
+    why: 'The lye stays as it is, only its water is less. For 100 g of lye 150 to 180 g of water; never less water than lye, or it does not dissolve. It runs hotter in the pot and gels less easily in the mould, has less ash and fewer rivers, and comes out of the mould sooner. Two times and over is usual to begin with. Water that was left out is not put into batter later.',
+  },
+  'white-without-titanium': {
+    answer:
+      'Without titanium dioxide: pale oils, no gel, no vanilla, full cure. It ends cream to ivory, no paper white.',
+    why: 'Palest: refined coconut, lard, high-oleic sunflower, light olive. Zinc oxide whitens about half as well and may thicken; kaolin only softens it to off-white. Cool batter and a speck of ultramarine violet take the yellow out. Milk, honey and unrefined butter darken it.',
+  },
+  'lumps-in-bar': {
+    answer:
+      'Gloves on, press one: soft and powdery is white pigment. Hard, wet, crunchy or stinging may be lye: do not use it.',
+    why: 'Round and waxy, through the whole bar: fats that set (stearic), harmless once the bar is cured. Powdery dots: titanium dioxide that was not wetted, harmless too. Next time soak it, froth it and sieve it. Which is it: hard or soft, dry or weeping? Tell me and I go on.',
+  },
+  'dull-at-large': {
+    answer:
+      'All of them paler or duller at once: mostly no gel, a veil of ash, or a bar that is still wet. Judge it in four weeks.',
+    why: 'Wipe or plane a corner: brighter beneath means ash, which steam or a rinse takes off. Milky right through: it stayed cool, and next time it is covered and wrapped. One colour alone that went grey or brown is lye: tell me which. White in the batter dulls every colour, and so does a small dose.',
+  },
+  'split-where': {
+    answer:
+      'Where is it: still in the pot, or poured? In the pot: blend in bursts until no oil shows. Poured: gloves on, do not use it.',
+    why: 'In the pot, cool and with hard fats: warm it gently to about 40 °C (104 °F) while you stir, then blend. In the mould with oil or water on it: all of it back into the pot, gloves and goggles on, and blend. A made bar that cracked or crumbles is something else: tell me what you see.',
+  },
   'annatto-in-oil': {
     answer:
       'Annatto: 1 to 2 Tbsp seeds in 250 ml (1 cup) warm oil, strained; little of it yellow, much orange.',

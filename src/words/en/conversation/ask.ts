@@ -40,11 +40,14 @@ export const ask = {
   doIt: 'Do it',
   confirm: (v: { line: string }) => `Shall I do this? ${v.line}`,
   ratherThat: (v: { job: string }) => `I meant: ${v.job}`,
-  /** `times` is what was told as a part of the most. */
-  toldAmount: (v: { told: string; times: number; most: string; full: string }) =>
-    v.times > 1.05
-      ? `Too much: at most ${v.most}; ${v.told} is ${plain(Number(v.times.toPrecision(2)))} times that. Full colour: ${v.full}`
-      : `Not too much: the most is ${v.most}; ${v.told} is ${plain(Math.min(100, Math.round(100 * v.times)))} % of that. Full colour: ${v.full}`,
+  /** `times` is what was told as a part of the most; what most begin with is half of it where that is `isMedium`. */
+  toldAmount: (v: { told: string; times: number; most: string; usual: string; isMedium: boolean }) => {
+    const usual = v.isMedium ? `Most begin with ${v.usual}, medium` : `Full colour: ${v.usual}`;
+    const most = v.isMedium ? `full colour, the most, is ${v.most}` : `the most is ${v.most}`;
+    return v.times > 1.05
+      ? `Too much: ${most}; ${v.told} is ${plain(Number(v.times.toPrecision(2)))} times that. ${usual}`
+      : `Not too much: ${most}; ${v.told} is ${plain(Math.min(100, Math.round(100 * v.times)))} % of that. ${usual}`;
+  },
   portion,
   /** How a portion was reckoned, each figure as it was told. */
   reckoned: (v: Reckoned): string => {

@@ -35,8 +35,11 @@ export const leaning = {
     `How many bars, by when, who won: a challenge says its own rules, else ask a steward. ${v.told}`,
   noVinegar: 'No vinegar, no lemon: only running water, and go on with it. Not better: medical help now.',
   fine: 'Good. Ask the next one when it comes up.',
-  stillAbout: (v: { line: string }) =>
-    `Is that still about ${v.line}? Tell me in a few more words what you want to know of it.`,
+  /** What is asked of the subject of a talk, where a short turn tells nothing that is understood. */
+  aboutThing: (v: { name: string }) =>
+    `About ${v.name}: how much of it, what it is wetted in, or whether it holds?`,
+  aboutFlaw: (v: { words: string }) => `About “${v.words}”: what do you see, where, and since when?`,
+  aboutMatter: (v: { words: string }) => `About “${v.words}”: what more do you want to know?`,
   lacks: {
     'amount-of': (v: { told: string }) =>
       `For ${v.told}, of which colourant? If it is about lye: name every oil with its weight.`,

@@ -86,6 +86,36 @@ export const techniqueNamed: typeof english = {
     answer: 'La espuma gris es normal con mucho carbón: con 1 cdta por 500 g de aceites sale casi blanca.',
     why: 'El polvo no se disuelve, se lava y queda en la pileta y el paño; no hace daño y se limpia. Para un negro hondo con menos: la mitad óxido negro, y gel.',
   },
+  'whole-grams': {
+    answer:
+      'Gramos enteros: los polvos, por cucharas rasas; para la sosa, al menos 500 g de aceites, o una báscula de 0,1 g.',
+    why: 'Medio gramo es el 3,5 % de la sosa de 100 g de aceites, y eso es casi todo un sobreengrasado del 5 % (aritmética); en 500 g es el 0,7 %. Un gramo de mica es casi una cucharadita, así que no pesa una pizca. O mezcla 10 g de polvo en 30 g de aceite y toma un cuarto de eso para cada parte. La sosa nunca va por cucharas.',
+  },
+  'less-water': {
+    answer:
+      'Sí, con menos agua espesa y endurece antes: 1,5 a 1,8 veces el peso de la sosa. No para remolinos finos.',
+    why: 'La sosa queda igual, solo cambia su agua. Para 100 g de sosa, 150 a 180 g de agua; nunca menos agua que sosa, o no se disuelve. En la olla calienta más y en el molde gelifica menos, con menos ceniza y menos ríos, y se desmolda antes. Dos veces o más es lo usual al empezar. El agua que faltó no se echa después en la masa.',
+  },
+  'white-without-titanium': {
+    answer:
+      'Sin dióxido de titanio: aceites claros, sin gel, sin vainilla, bien curado. Queda crema o marfil, no blanco papel.',
+    why: 'Los más claros: coco refinado, manteca de cerdo, girasol alto oleico, oliva suave. El óxido de zinc blanquea más o menos la mitad y puede espesar; el caolín solo lo deja blanco roto. Masa fresca y una pizca de violeta ultramar quitan el amarillo. Leche, miel y manteca sin refinar oscurecen.',
+  },
+  'lumps-in-bar': {
+    answer:
+      'Con guantes, aprieta uno: blando y en polvo es pigmento. Duro, húmedo, crujiente o que pica puede ser sosa: no lo uses.',
+    why: 'Redondos y cerosos, por toda la pastilla: grasas que cuajaron (estearina), inofensivas ya curado. Puntos de polvo: dióxido de titanio sin humedecer, también inofensivo. La próxima, remójalo, bátelo y cuélalo. ¿Cómo son: duros o blandos, secos o con líquido? Dímelo y sigo.',
+  },
+  'dull-at-large': {
+    answer:
+      'Todos más pálidos o apagados a la vez: casi siempre sin gel, velo de ceniza o jabón aún húmedo. Júzgalo en cuatro semanas.',
+    why: 'Limpia o cepilla una esquina: si debajo brilla, es ceniza, y se va con vapor o un enjuague. Lechoso por dentro: quedó frío, y la próxima va tapado y abrigado. Un solo color que se puso gris o marrón es la sosa: dime cuál. El blanco en la masa apaga todos los colores, y la dosis corta también.',
+  },
+  'split-where': {
+    answer:
+      '¿Dónde está: aún en la olla o ya vertido? En la olla: bate a golpes hasta que no se vea aceite. Vertido: guantes, no lo uses.',
+    why: 'En la olla, fría y con grasas duras: caliéntala suave a unos 40 °C (104 °F) removiendo, y luego bate. En el molde con aceite o agua encima: todo de vuelta a la olla, con guantes y gafas, y a batir. Una pastilla hecha que se raja o se desmiga es otra cosa: dime qué ves.',
+  },
   'annatto-in-oil': {
     answer:
       'Achiote: 1 a 2 cda de semillas en 250 ml (1 taza) de aceite tibio, colado; poco da amarillo, mucho naranja.',

@@ -34,10 +34,13 @@ export const ask: typeof en.ask = {
   doIt: 'Hazlo',
   confirm: ({ line }) => `¿Hago esto? ${line}`,
   ratherThat: ({ job }) => `Quería decir: ${job}`,
-  toldAmount: v =>
-    v.times > 1.05
-      ? `Demasiado: como mucho ${v.most}; ${v.told} es ${plain(Number(v.times.toPrecision(2)))} veces eso. Color pleno: ${v.full}`
-      : `No es demasiado: lo máximo es ${v.most}; ${v.told} es el ${plain(Math.min(100, Math.round(100 * v.times)))} %. Color pleno: ${v.full}`,
+  toldAmount: v => {
+    const usual = v.isMedium ? `Lo usual al empezar: ${v.usual}, medio` : `Color pleno: ${v.usual}`;
+    const most = v.isMedium ? `el color pleno, lo máximo, es ${v.most}` : `lo máximo es ${v.most}`;
+    return v.times > 1.05
+      ? `Demasiado: ${most}; ${v.told} es ${plain(Number(v.times.toPrecision(2)))} veces eso. ${usual}`
+      : `No es demasiado: ${most}; ${v.told} es el ${plain(Math.min(100, Math.round(100 * v.times)))} %. ${usual}`;
+  },
   portion,
   reckoned: v => {
     switch (v.by) {

@@ -29,7 +29,9 @@ export const leaning: typeof en.leaning = {
     `Cuántas pastillas, hasta cuándo, quién ganó: cada reto dice sus reglas; si no, pregunta a un responsable. ${told}`,
   noVinegar: 'Vinagre no, limón tampoco: solo agua corriente, y sigue. Si no mejora: ayuda médica ya.',
   fine: 'Bien. Pregunta lo siguiente cuando haga falta.',
-  stillAbout: ({ line }) => `¿Sigue siendo sobre ${line}? Dime con alguna palabra más qué quieres saber.`,
+  aboutThing: ({ name }) => `Sobre ${name}: ¿cuánto va, en qué se moja o si aguanta?`,
+  aboutFlaw: ({ words }) => `Sobre «${words}»: ¿qué ves, dónde y desde cuándo?`,
+  aboutMatter: ({ words }) => `Sobre «${words}»: ¿qué más quieres saber?`,
   lacks: {
     'amount-of': ({ told }) =>
       `Para ${told}, ¿de qué colorante? Si es sobre la sosa: dime cada aceite con su peso.`,

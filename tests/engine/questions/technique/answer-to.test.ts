@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { answerTo } from '../../../../src/engine/questions/technique/answer-to.ts';
-import { NAMED_ANSWERS, PARTS } from '../../../../src/engine/questions/technique/parts.ts';
+import { NAMED_ANSWERS } from '../../../../src/engine/questions/technique/named-answers.ts';
+import { PARTS } from '../../../../src/engine/questions/technique/parts.ts';
 import { warmthTold } from '../../../../src/engine/questions/technique/warmth.ts';
 
 test.each([

@@ -1,0 +1,63 @@
+import { colourantsMeant } from '../../colourants/find.ts';
+import { foldedColour, isColourWord } from '../../text/colours/folded-colours.ts';
+import type { Technique } from '../technique/topic.ts';
+import { type Before, isOfLye, type Talk } from './before.ts';
+import type { Lean } from './lean.ts';
+import { run, thingOf } from './things.ts';
+
+/* Turns that name what they ask by one word, and are plain only behind what was asked before. */
+
+/** "The gel ones?", "y el de bombas de baño": another of what was asked of, named by what tells it apart. */
+const ANOTHER_OF_THEM =
+  /^(?:(?:the|them|those) ([\p{L}]+(?: [\p{L}]+)?) ones?|(?:el|la|los|las) (de [\p{L}]+(?: de [\p{L}]+)?|en [\p{L}]+))$/u;
+export function anotherLaid(text: string, last: Before): Lean | undefined {
+  if (last.kind !== 'command' || last.command !== 'colourant check') return undefined;
+  const [, english, spanish] = ANOTHER_OF_THEM.exec(text) ?? [];
+  const { item } = last.given;
+  if (item === undefined) return undefined;
+  if (english !== undefined && FOR_SKIN.test(english)) return { kind: 'technique', id: 'cosmetic-grade' };
+  if (english !== undefined && !isColourWord(foldedColour(english)))
+    return run({ ...last, given: { item: `${english} ${item}` } });
+  if (spanish === undefined) return undefined;
+  if (FOR_SKIN.test(spanish)) return { kind: 'technique', id: 'cosmetic-grade' };
+  const plain = item.replace(/ (?:de|en|para) .+$/u, '');
+  return run({ ...last, given: { item: `${plain} ${spanish}` } });
+}
+
+/** Sold for skin, and not for lye. */
+const FOR_SKIN = /bath bomb|bombas|cosmetic|maquillaje|make ?up|labial|lipstick/u;
+
+/** Asked after a colour: what it does to the lye, how it is steeped. */
+const TAKES_LYE =
+  /^(?:(?:does|do|will|would|is) (?:it|that|this|they) (?:change|affect|need|take|use|alter|mess with)(?: up)?(?: (?:the|my|any|more|extra))* (?:lye|naoh)(?: amount)?|(?:me |le )?(?:cambia|afecta|altera|modifica|necesita|lleva)(?: (?:la|lo|el|de|mas|cantidad|a))* (?:sosa|soda|lejia))$/u;
+const STEEPS =
+  /^(?:how much oil (?:to|do i|for) (?:steep|infuse)(?: (?:it|that|them|in|with))*|(?:how (?:do|long do) i )?(?:steep|infuse)(?: it)?|(?:como |cuanto aceite para )(?:lo |la )?(?:infusion\p{L}+|macer\p{L}+)(?:lo|la)?)$/u;
+/** "Less, I want it to set sooner", after how much water. */
+const LESS_WATER =
+  /^(?:(?:a (?:bit|little) |un poco )?(?:less|menos)|(?:can|could) i use (?:a bit )?less|puedo (?:usar|poner) menos)(?: (?:water|agua))?(?: (?:i |and |so |to |want|quiero|para|que|q|it )+(?: ?\p{L}+){0,6})?$/u;
+
+export function ofMatterNear(text: string, { last }: Talk): Lean | undefined {
+  if (last.kind === 'technique' && OF_THICK.has(last.id) && FAST_SCENT.test(text))
+    return { kind: 'technique', id: 'scent-speeds' };
+  const isOfWater =
+    (last.kind === 'matter' && last.id === 'water-amount') || (last.kind === 'command' && isOfLye(last));
+  if (isOfWater && LESS_WATER.test(text))
+    return { kind: 'technique', id: 'water-amount', words: 'less water' };
+  const thing = last.kind === 'command' && !isOfLye(last) ? thingOf(last) : undefined;
+  // Acid takes lye, milk brings fat: of a colour alone it is said that it takes none.
+  const isColourant = thing !== undefined && colourantsMeant(thing).length > 0;
+  if ((isColourant || (last.kind === 'technique' && OF_POWDER.has(last.id))) && TAKES_LYE.test(text))
+    return { kind: 'matter', id: 'takes-no-lye' };
+  if (last.kind === 'technique' && last.named === 'split-where' && IN_POT.test(text))
+    return { kind: 'technique', id: 'riced-now', words: 'split' };
+  return (isColourant || last.kind === 'technique') && STEEPS.test(text)
+    ? { kind: 'technique', id: 'steep-in-oil' }
+    : undefined;
+}
+const OF_POWDER: ReadonlySet<Technique> = new Set(['clays-colour', 'no-lumps', 'dry-in', 'premix-keeps']);
+const OF_THICK: ReadonlySet<Technique> = new Set(['thick-now', 'riced-now', 'keep-fluid', 'pot-time']);
+/** Scents that race, named alone: what was in it. */
+const FAST_SCENT =
+  /^(?:(?:it |i |ive |le |la )*(?:had|has|used|put|got|with|was|llevaba|tenia|puse|eche|con|usa|use) )?(?:the |a |some |esencia de |aceite de )?(?:\p{L}+ (?:and|y|e|,) )?(?:clove\p{L}*|cinnamon|rose|jasmine|lilac|lily|florals?|spice|clavo|canela|rosas?|jazmin|lila|floral)(?: (?:and|y) \p{L}+)?(?: (?:in|oil|eo|fo|in it|fragrance|scent))*$/u;
+const IN_POT =
+  /(?<!\p{L})(?:pot|jug|bowl|still (?:in|liquid|fluid)|not poured|olla|jarra|todavia no|aun no|sin verter)(?!\p{L})/u;
