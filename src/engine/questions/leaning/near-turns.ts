@@ -37,6 +37,10 @@ const LESS_WATER =
   /^(?:(?:a (?:bit|little) |un poco )?(?:less|menos)|(?:can|could) i use (?:a bit )?less|puedo (?:usar|poner) menos)(?: (?:water|agua))?(?: (?:i |and |so |to |want|quiero|para|que|q|it )+(?: ?\p{L}+){0,6})?$/u;
 
 export function ofMatterNear(text: string, { last }: Talk): Lean | undefined {
+  const isOfLyeWater =
+    (last.kind === 'matter' && last.id === 'cloudy-lye') ||
+    (last.kind === 'technique' && last.id === 'lye-cloudy');
+  if (isOfLyeWater && GRAINS.test(text)) return { kind: 'matter', id: 'undissolved-lye' };
   if (last.kind === 'technique' && OF_THICK.has(last.id) && FAST_SCENT.test(text))
     return { kind: 'technique', id: 'scent-speeds' };
   const isOfWater =
@@ -54,6 +58,9 @@ export function ofMatterNear(text: string, { last }: Talk): Lean | undefined {
     ? { kind: 'technique', id: 'steep-in-oil' }
     : undefined;
 }
+/** What lies in lye water that went cloudy is lye, and no colour. */
+const GRAINS =
+  /^(?:(?:it|its|there|tiene|hay|quedan?|veo|i see|has|have|is|are|got|some|with|con|unos|like|como) )*(?:grains?|lumps?|bits|crystals?|granitos?|granos?|grumos?|cristales|bolitas)(?: (?:\p{L}+ ?){1,6})?$/u;
 const OF_POWDER: ReadonlySet<Technique> = new Set(['clays-colour', 'no-lumps', 'dry-in', 'premix-keeps']);
 const OF_THICK: ReadonlySet<Technique> = new Set(['thick-now', 'riced-now', 'keep-fluid', 'pot-time']);
 /** Scents that race, named alone: what was in it. */
