@@ -26,7 +26,7 @@ const portionName = (name: string) =>
 const browning: Readonly<Record<PlanWarnings['fragrance-browns']['level'], string>> = {
   slight: 'un poco, y tarde',
   tan: 'de beige a caramelo',
-  brown: 'marrones',
+  brown: 'marrón',
   dark: 'marrón oscuro',
 };
 
@@ -59,7 +59,7 @@ const warnings: WarningSentences = {
     `${capital(portionName(name))} acaba en ${pc(percent)} de sobreengrasado: más blando ahí. Usa menos aceite para el color o apártalo de la receta.`,
   'portion-lye-weak': ({ name, percent }) =>
     `${capital(portionName(name))} acaba con ${pc(percent)} de sosa en su agua: usa menos agua para su color.`,
-  'fragrance-browns': ({ level }) => `Vainillina: partes perfumadas quedan ${browning[level]}.`,
+  'fragrance-browns': ({ level }) => `Vainillina: lo perfumado queda ${browning[level]}.`,
   'fragrance-speeds': ({ name, drawn }) =>
     `${name === undefined ? 'Tu aroma acelera la masa' : `Aromas como «${name}» suelen acelerar la masa: pruébalo antes en una taza`}. Mezcla a mano y algo más frío, primero los colores, al final el aroma, el molde a mano${drawn ? '; mejor verter sin más que un dibujo que lleva tiempo' : ''}.`,
   'fragrance-unknown': ({ text }) =>

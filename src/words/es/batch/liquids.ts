@@ -112,7 +112,7 @@ const steps: typeof en.jug.steps = {
   'mix-lye': v =>
     `Pesa ${lyes(v.lye)}; échalo ${v.sour ? 'muy despacio, a cucharadas, ' : 'despacio '}en ${inJug(v.waterGrams, v.liquids, v.sour ? ' helado' : ' en frío')}${v.sour ? ', la jarra en un baño de hielo' : ''}${held(v.holdBackGrams)}, nunca al revés.${v.sour ? ' El ácido y la sosa calientan y salpican.' : ''} ${hottest(v.hottestC)} Déjalo enfriar.`,
   'mix-lye-frozen': v =>
-    `Pesa ${lyes(v.lye)}. Jarra en un baño de hielo con ${inJug(v.waterGrams, v.liquids, ' en cubitos')}${held(v.holdBackGrams)}: una cucharada de álcali cada vez; remueve y espera si pasa de 40 °C (104 °F). Son 15 a 30 minutos. Nunca el líquido sobre la sosa.${v.liquids.every(({ additive }) => additive === 'ice') ? '' : ' Puede oler y amarillear.'}`,
+    `Pesa ${lyes(v.lye)}. Jarra en un baño de hielo con ${inJug(v.waterGrams, v.liquids, ' en cubitos')}${held(v.holdBackGrams)}: una cucharada de álcali cada vez; remueve y para si pasa de 40 °C (104 °F). 15 a 30 minutos. Nunca el líquido sobre la sosa.${v.liquids.every(({ additive }) => additive === 'ice') ? '' : ' Huele y amarillea.'}`,
   'pour-solution': v =>
     `Pesa ${weight(v.grams)} de la solución de ${v.alkali} al ${pc(v.percent)}${v.waterGrams > 0.05 ? `; viértela despacio en ${weight(v.waterGrams)} de agua fría${held(v.holdBackGrams)}` : ''}. Guantes y gafas: quema tal cual.`,
   'dissolve-acid': v =>
