@@ -26,6 +26,21 @@ import { choicesOf } from './understood.ts';
 /** Less likely than this is seldom what is meant. */
 const LEAST_OFFERED = 0.12;
 
+/** The judge of jobs is sure of a colour to be mixed. */
+const SURELY_MIXED = 0.99;
+/** "How do I make navy?": a colour that is named at the end of it, and nothing else. */
+const isPlainMix = (question: string, { readings: [reading], facts }: QuestionRead): boolean =>
+  reading?.job === 'mix' &&
+  reading.score >= SURELY_MIXED &&
+  facts.target !== undefined &&
+  /^\P{L}*(?:how (?:do|can|would) (?:i|you|we|one) (?:make|get|mix)|c[oó]mo (?:hago|hacer|consigo|saco))(?!\p{L})/iu.test(
+    question,
+  ) &&
+  question
+    .toLowerCase()
+    .replace(/\P{L}+$/u, '')
+    .endsWith(facts.target.text);
+
 /**
  * The answer to how coloured batter is worked with, and to what is asked round it; undefined where something else is asked, or somebody is
  * hurt.
@@ -43,6 +58,7 @@ export async function techniqueReply(
   const outright = outrightIn(question);
   if (outright && barredReading(question, read) === undefined)
     return answeredTo(outright.technique, { named: outright.named }, context);
+  if (isPlainMix(question, read)) return undefined;
   const [first, second] = await likeliestIn(question, read);
   // Last, since these look a question through from end to end, and most ask for no technique.
   if (!first || isAnotherMatter(question, first, read) || isBarredScent(question, read, context))
