@@ -3,13 +3,13 @@ import type { NamedAnswer } from './named-answers.ts';
 import type { Technique } from './topic.ts';
 
 /** A scale that shows no tenths, in words. */
-export const WHOLE_GRAMS_WORDS = String.raw`(?:whole|full|even) (?:g|grams?)|(?:g|gramos) enteros?|no decimals?|sin decimales`;
+export const WHOLE_GRAMS_WORDS = `(?:whole|full|even) (?:g|grams?)|(?:g|gramos) enteros?|no decimals?|sin decimales`;
 
 const within = (words: string) => new RegExp(String.raw`(?<!\p{L})(?:${words})(?!\p{L})`, 'u');
 const whole = (words: string) => new RegExp(String.raw`^\W*(?:${words})\W*$`, 'u');
 
-const SCALE = String.raw`(?:mine|my scales?|the scales?|scales?|la mia|(?:mi|la) (?:balanza|bascula|peso|pesa))`;
-const ALL = String.raw`(?:(?:all )?(?:the |my |our )?colou?rs|(?:todos )?(?:los|mis) colores|everything|todo)`;
+const SCALE = `(?:mine|my scales?|the scales?|scales?|la mia|(?:mi|la) (?:balanza|bascula|peso|pesa))`;
+const ALL = `(?:(?:all )?(?:the |my |our )?colou?rs|(?:todos )?(?:los|mis) colores|everything|todo)`;
 const DULL = String.raw`(?:dull\w*|washed out|muted|lifeless|faded looking|apagad[oa]s?|opac[oa]s?|deslavad[oa]s?|sin vida)`;
 
 /** What short questions say so plainly that no likelihood is asked. */
