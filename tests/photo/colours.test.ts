@@ -6,6 +6,7 @@ import {
   smoothestReflectance,
   xyzOfLab,
 } from '../../src/engine/colour/spectra/reconstruct.ts';
+import { Refusal } from '../../src/engine/refusal.ts';
 import { photoColours } from '../../src/photo/colours.ts';
 import { drawn, WHOLE } from '../walk.ts';
 import { LIGHTS, labOfHex, seenUnder } from './render/lights.ts';
@@ -24,12 +25,16 @@ const SHONE = WHOLE
       'light',
     );
 
+/** Of the bars so many are not found; one in twenty is the target of the reader's card, 97 in 100, with what chance leaves. */
+const UNSEEN = 0.05;
+
 /** The bar as it is in daylight: the colour of the reflectance that was lit. */
 const trueLab = (hex: string) => labOfXyz(xyzOfReflectance(reflectanceOfLab(labOfHex(hex), 0)));
 
 describe('the colour of a bar with white paper in view', () => {
   test('is within 3 CIEDE2000 of the truth on the mean under each light', async () => {
     const rows = [];
+    const unseen: string[] = [];
     for (const light of SHONE) {
       const misses = [];
       for (const hex of BARS) {
@@ -44,7 +49,15 @@ describe('the colour of a bar with white paper in view', () => {
           shotOf(300 + ALL_BARS.indexOf(hex), { blur: 2, noise: 4, quality: 85 }, given),
           seenUnder(light),
         );
-        const { colours, whiteReference } = await photoColours(photo);
+        const seen = await photoColours(photo).catch((error: unknown) => {
+          if (error instanceof Refusal && error.id === 'photo-bar-unseen') return undefined;
+          throw error;
+        });
+        if (!seen) {
+          unseen.push(`${hex} under ${light.name}`);
+          continue;
+        }
+        const { colours, whiteReference } = seen;
         expect(whiteReference).toBe(true);
         misses.push(colourDifference(colours[0]!.lab, trueLab(hex)));
       }
@@ -62,6 +75,9 @@ describe('the colour of a bar with white paper in view', () => {
         .join('\n'),
     );
     for (const { mean } of rows) expect(mean).toBeLessThan(3);
+    // A bar that is not found is told so: no colour of it is said. The reader finds 95 to 99 in 100.
+    console.info(`not found: ${unseen.join(', ') || 'none'}`);
+    expect(unseen.length).toBeLessThanOrEqual(Math.ceil(UNSEEN * SHONE.length * BARS.length));
   });
 
   test('a part of the picture can be asked for instead of the bar', async () => {
