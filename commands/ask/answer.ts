@@ -79,7 +79,9 @@ async function answerOf(asked: Asked, context: Context): Promise<Reply> {
   if (leaned) return leaned;
   const alone = await standingAlone(asked, own, context);
   return (
-    (isNothing(alone, question, context) ? await backToBefore(question, alone, context) : undefined) ?? alone
+    (!photo && isNothing(alone, question, context)
+      ? await backToBefore(question, alone, context)
+      : undefined) ?? alone
   );
 }
 

@@ -3,7 +3,8 @@ import { firstAidReply } from '../../src/conversation/first-aid/first-aid.ts';
 import type { Block, Reply } from '../../src/conversation/reply.ts';
 import type { EmergencyId } from '../../src/engine/hazards/index.ts';
 import { type Before, isOfLye } from '../../src/engine/questions/leaning/before.ts';
-import { FOR_ALL, type Lack, type Lean, leanOf } from '../../src/engine/questions/leaning/lean.ts';
+import { FOR_ALL, leanOf } from '../../src/engine/questions/leaning/lean.ts';
+import type { Lack, Lean } from '../../src/engine/questions/leaning/lean-kinds.ts';
 import {
   asksForAcid,
   isOnClothes,

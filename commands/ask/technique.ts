@@ -26,6 +26,11 @@ import { choicesOf } from './understood.ts';
 /** Less likely than this is seldom what is meant. */
 const LEAST_OFFERED = 0.12;
 
+/** A dose that is told whole, or lye, is asked for beside what a phrase says: "… for 150 ml please. My scale only does whole grams". */
+const isTold = (question: string, { readings: [reading], facts }: QuestionRead): boolean =>
+  OF_LYE.test(question) || (reading?.job === 'dose' && facts.named.length > 0 && facts.portion !== undefined);
+const OF_LYE = /(?<!\p{L})(?:lye|naoh|koh|soda|sosa|lej[ií]a|potasa)(?!\p{L})/iu;
+
 /** The judge of jobs is sure of a colour to be mixed. */
 const SURELY_MIXED = 0.99;
 /** "How do I make navy?": a colour that is named at the end of it, and nothing else. */
@@ -56,7 +61,7 @@ export async function techniqueReply(
   const itsColour = asksItsColour(question, read) ? colourGivenReply(question, read, context) : undefined;
   if (itsColour) return itsColour;
   const outright = outrightIn(question);
-  if (outright && barredReading(question, read) === undefined)
+  if (outright && !isTold(question, read) && barredReading(question, read) === undefined)
     return answeredTo(outright.technique, { named: outright.named }, context);
   if (isPlainMix(question, read)) return undefined;
   const [first, second] = await likeliestIn(question, read);

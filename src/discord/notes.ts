@@ -7,7 +7,7 @@ import { firstAidForWords, receive } from '../conversation/receive.ts';
 import type { Answer } from '../conversation/reply.ts';
 import type { Language } from '../engine/language.ts';
 import type { Talk } from '../engine/questions/leaning/before.ts';
-import type { Lean } from '../engine/questions/leaning/lean.ts';
+import type { Lean } from '../engine/questions/leaning/lean-kinds.ts';
 import { unaccented } from '../engine/text/unaccented.ts';
 import { languageOf, wordsIn } from '../words/index.ts';
 import { requestOf } from './post.ts';

@@ -12,8 +12,11 @@ const first = async (question: string) => (await room.member.run('/ask', { quest
 describe('whoever names how much they would put in', () => {
   // Ceilings of the catalogue: ultramarine 1/2 tsp a cup, iron oxide 1/2 tsp a cup, mica 2 tsp a cup.
   test.each([
-    ['is 3 tbsp ultramarine blue too much for 2 cups', /Too much: at most 1 tsp; 3 tbsp is 9 times that/],
-    ['i put 4 tsp red oxide in 1 cup is that too much', /Too much: at most 1\/2 tsp; 4 tsp is 8 times that/],
+    ['is 3 tbsp ultramarine blue too much for 2 cups', /Too much: the most is 1 tsp; 3 tbsp is 9 times that/],
+    [
+      'i put 4 tsp red oxide in 1 cup is that too much',
+      /Too much: the most is 1\/2 tsp; 4 tsp is 8 times that/,
+    ],
     [
       'is 1/4 tsp ultramarine blue too much for 2 cups',
       /Not too much: the most is 1 tsp; 1\/4 tsp is 25 % of that/,

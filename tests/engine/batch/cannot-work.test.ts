@@ -79,8 +79,8 @@ describe('a plan that cannot work says so', () => {
       const step = plan({ liquid }).timeline.find(one => one.step === 'mix-lye-frozen')!;
       return wordsIn(language).batch.jug.steps['mix-lye-frozen'](step.values as never);
     };
-    expect(said('ice')).not.toMatch(/smell|oler/);
-    expect(said('goat milk')).toMatch(/smell|oler/);
+    expect(said('ice')).not.toMatch(/smell|huele/iu);
+    expect(said('goat milk')).toMatch(/smell|huele/iu);
   });
 
   test('beeswax and stearic acid melt above the pour', () => {

@@ -1,10 +1,10 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
-import type { LyeTopic } from '../lye/topic.ts';
 import { amountOf } from '../portion-line/amount-at.ts';
 import type { Technique } from '../technique/topic.ts';
 import { type Aspect, aspectIn } from './asked-of-it.ts';
-import { askedIn, type Before, isOfLye, type Laid, type Ran, type Talk } from './before.ts';
+import { askedIn, type Before, isOfLye, type Ran, type Talk } from './before.ts';
 import { laidOver } from './laid.ts';
+import type { Lack, Lean } from './lean-kinds.ts';
 import { anotherLaid, ofMatterNear } from './near-turns.ts';
 import { openedTurn } from './plain.ts';
 import { gramsOf } from './recipe.ts';
@@ -13,29 +13,6 @@ import { type Slots, slotsOf } from './slots.ts';
 import { colourantOf, holderNamed } from './subject.ts';
 import { run, thingOf } from './things.ts';
 import { fineTurn, languageTurn } from './turns.ts';
-
-/** What a turn that leans on nothing that is kept lacks: what is asked back for. */
-export type Lack = 'amount-of' | 'name-for' | 'of-what' | 'what-happened' | 'whole-recipe' | 'which-thing';
-
-/** How a turn is read that leans on the one before. */
-export type Lean =
-  /** A command with what was changed; of two either may be meant. `unit`: how its amounts are to be told. */
-  | { readonly kind: 'runs'; readonly readings: readonly Laid[]; readonly unit?: Slots['unit'] }
-  /** More of the answer before, by what was asked of it. */
-  | { readonly kind: 'part'; readonly of: Aspect }
-  /** "Lye?" after spoons of a colour. */
-  | { readonly kind: 'matter'; readonly id: LyeTopic }
-  /** The same once more, in the language that was asked for. */
-  | { readonly kind: 'again' }
-  /** What is said of working with colour. */
-  | { readonly kind: 'technique'; readonly id: Technique; readonly words?: string }
-  /** How much scent goes with so many grams of oils. */
-  | { readonly kind: 'scent'; readonly grams: number }
-  /** More of the group’s contest. */
-  | { readonly kind: 'contest' }
-  /** "Ok": nothing is asked. */
-  | { readonly kind: 'fine' }
-  | { readonly kind: 'asks'; readonly lacks: Lack; readonly slots?: Slots };
 
 /**
  * How a turn leans on the question before; undefined where it stands alone, or says anything that is not known to lean. Without anything

@@ -1,7 +1,7 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import { aspectIn } from './asked-of-it.ts';
 import { type Before, isOfLye, type Ran } from './before.ts';
-import type { Lean } from './lean.ts';
+import type { Lean } from './lean-kinds.ts';
 import type { Opened } from './plain.ts';
 import { addedOil, inUnitOf, oilsAlone, swappedOil } from './recipe.ts';
 import { slotsOf } from './slots.ts';

@@ -1,5 +1,5 @@
 import type { Laid } from './before.ts';
-import type { Lean } from './lean.ts';
+import type { Lean } from './lean-kinds.ts';
 
 /** The colourant that a command was about. */
 export const thingOf = ({ given }: Laid): string | undefined =>

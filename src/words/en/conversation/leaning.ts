@@ -1,4 +1,4 @@
-import type { Lack } from '../../../engine/questions/leaning/lean.ts';
+import type { Lack } from '../../../engine/questions/leaning/lean-kinds.ts';
 
 /** What is said to a turn that leans on the one before. */
 export const leaning = {

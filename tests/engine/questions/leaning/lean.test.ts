@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Before, Ran } from '../../../../src/engine/questions/leaning/before.ts';
-import { type Lack, type Lean, leanOf } from '../../../../src/engine/questions/leaning/lean.ts';
+import { leanOf } from '../../../../src/engine/questions/leaning/lean.ts';
+import type { Lack, Lean } from '../../../../src/engine/questions/leaning/lean-kinds.ts';
 
 /* How makers go on from what they asked a minute ago; common practice of chat (no source). */
 
