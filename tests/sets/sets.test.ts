@@ -206,7 +206,7 @@ const sets = [
     file: 'omnibus-and-porch.json',
     // As many; run once, before anything was tuned on it; of its 60 flaws 58 came first and all in the first three.
     first: { questions: 84, amounts: 68, colours: 0, scope: 76 },
-    held: { questions: 88, amounts: 68, colours: 0, scope: 79 },
+    held: { questions: 88, amounts: 68, colours: 0, scope: 78 },
   },
   {
     file: 'pipewrench-and-seminar.json',
@@ -218,7 +218,7 @@ const sets = [
     file: 'conductor-and-neighbour.json',
     // Of 100 questions, 80 amounts and 80 of the field or not: run once, before anything was tuned on it; of its 60 flaws 59 came first and all in the first three.
     first: { questions: 89, amounts: 76, colours: 0, scope: 72 },
-    held: { questions: 95, amounts: 79, colours: 0, scope: 78 },
+    held: { questions: 93, amounts: 79, colours: 0, scope: 78 },
   },
   {
     file: 'labbench-and-bakehouse.json',
@@ -242,19 +242,19 @@ const sets = [
     file: 'tram-and-panaderia.json',
     // Of 100 questions, 80 amounts and 80 of the field or not: run once, before anything was tuned on it; of its 60 flaws 54 came first and 58 in the first three.
     first: { questions: 93, amounts: 76, colours: 0, scope: 73 },
-    held: { questions: 97, amounts: 80, colours: 0, scope: 78 },
+    held: { questions: 96, amounts: 80, colours: 0, scope: 78 },
   },
   {
     file: 'prairie-and-needle.json',
     // As many; run once, before anything was tuned on it; of its 60 flaws 57 came first and 59 in the first three.
     first: { questions: 89, amounts: 78, colours: 0, scope: 69 },
-    held: { questions: 90, amounts: 80, colours: 0, scope: 79 },
+    held: { questions: 90, amounts: 80, colours: 0, scope: 78 },
   },
   {
     file: 'infirmary-and-postbag.json',
     // 360 lines of the field or not, written to be hard to tell: run once, before anything was tuned on it. A dozen of what it calls inside tell of lye on skin or in the throat: first aid is shown. One word, a trade mark, is another since.
     first: { questions: 0, amounts: 0, colours: 0, scope: 304 },
-    held: { questions: 0, amounts: 0, colours: 0, scope: 342 },
+    held: { questions: 0, amounts: 0, colours: 0, scope: 341 },
   },
   {
     file: 'canteen-and-caserio.json',
