@@ -24,6 +24,8 @@ const LEAST: Readonly<Record<string, number>> = {
 
 /** The commands' jobs that answer what a label of a job asks. */
 const OF_JOB: Readonly<Record<string, readonly string[]>> = {
+  // What each part of a shared batch takes is a plan that is answered with doses.
+  dose: ['dose', 'plan'],
   survives: ['survives-lye', 'law'],
   law: ['law', 'survives-lye'],
   palette: ['mix'],
