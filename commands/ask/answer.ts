@@ -88,9 +88,10 @@ async function answerOf(asked: Asked, context: Context): Promise<Reply> {
 /** The answer to a question that needs nothing from before. */
 async function standingAlone({ question, photo }: Asked, own: Questioned, context: Context): Promise<Reply> {
   const read = own.restore(readQuestion(inOrder(own.text).ordered));
-  const hue = photo ? undefined : await hueReply(question, read, context);
+  const stays = photo ? undefined : barredReading(question, read);
+  const hue = photo || stays ? undefined : await hueReply(question, read, context);
   if (hue) return hue;
-  const sum = photo ? undefined : await colourSumReply(question, context);
+  const sum = photo || stays ? undefined : await colourSumReply(question, context);
   if (sum) return sum;
   if (!photo && asksOfContest(question)) return await contestReply(context);
   const idea = photo ? undefined : await paletteIdeaReply(question, read, context);
@@ -104,7 +105,7 @@ async function standingAlone({ question, photo }: Asked, own: Questioned, contex
   const ofLye = behind ? undefined : nearLye;
   const elsewhere = photo ? undefined : elsewhereReply(question, { read, near: ofLye }, context);
   if (elsewhere) return elsewhere;
-  const barred = photo || ofLye ? undefined : barredReading(question, read);
+  const barred = ofLye ? undefined : stays;
   const survival = photo || barred ? undefined : survivalReply(question, { read, near: ofLye }, context);
   if (survival) return { ...survival, blocks: [...survival.blocks, ...(behind?.notes ?? [])] };
   if (ofLye?.kind === 'reply') return ofLye;

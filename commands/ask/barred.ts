@@ -13,6 +13,8 @@ const OF_SOAP =
 const IN_SOAP = /\b(?:soaps?|batter|lye|cold process|jab[oó]n(?:es)?|sosa|loaf)\b/iu;
 const MAY =
   /^\W*(?:\w+,? )?(?:how much|can|could|may|should|is|are|will|does|would|puedo|se puede|podr[ií]a|sirven?|vale|cu[aá]nt[oa])\b/iu;
+/** A jar beside a batch is to go into it. */
+const ENOUGH = /\b(?:enough|suffice|alcanz\w+|suficiente)\b/iu;
 /** "1 lb oils pastel" is how much and how strong, and no crayon. */
 const OILS_AND_STRENGTH = /\boils,? (?=pastels?\b)/giu;
 /** "A soft pastel yellow", "lo quiero soft pastel": how pale, where no stick of it is named. */
@@ -35,7 +37,8 @@ export function barredReading(question: string, read: QuestionRead): Reading | u
   const forWater = FOR_WATER.test(question) ? SPIRIT.exec(question)?.[0] : undefined;
   const checkOf = (item: string) => checkFor(reading?.job === 'law' ? 'law' : 'survives-lye', item);
   if (forWater !== undefined) return checkOf(forWater);
-  const isElsewhere = reading !== undefined && ELSEWHERE.test(reading.job) && !MAY.test(question);
+  const isElsewhere =
+    reading !== undefined && ELSEWHERE.test(reading.job) && !MAY.test(question) && !ENOUGH.test(question);
   const said = question.replace(LIKENED, ' ').replace(DENIED, ' ');
   const barred = barredInSentence(
     said.replace(OILS_AND_STRENGTH, 'oils, as pale as ').replace(SOFT_PASTEL, 'pale'),
