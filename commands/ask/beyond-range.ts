@@ -3,6 +3,7 @@ import type { Reply } from '../../src/conversation/reply.ts';
 import { portionOutOfRange } from '../../src/engine/questions/portion-line/out-of-range.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
 import { wordsOf } from '../../src/engine/questions/words-of.ts';
+import { plainReply } from '../../src/presenting/plain-reply.ts';
 
 /** The "no" to a portion that was told and can be none, for which a dose by the cup would be an answer to something else. */
 export function beyondRangeReply(
@@ -12,12 +13,5 @@ export function beyondRangeReply(
 ): Reply | undefined {
   if (job !== 'dose' || given.portion !== undefined || read.facts.portion !== undefined) return undefined;
   const refusal = portionOutOfRange(wordsOf(question));
-  if (!refusal) return undefined;
-  return {
-    kind: 'reply',
-    headline: say.refusal(refusal),
-    data: { problem: refusal.id },
-    blocks: [],
-    cautions: [],
-  };
+  return refusal && plainReply(say.refusal(refusal), { problem: refusal.id });
 }

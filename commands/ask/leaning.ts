@@ -3,7 +3,8 @@ import { firstAidReply } from '../../src/conversation/first-aid/first-aid.ts';
 import type { Block, Reply } from '../../src/conversation/reply.ts';
 import type { EmergencyId } from '../../src/engine/hazards/index.ts';
 import { type Before, isOfLye } from '../../src/engine/questions/leaning/before.ts';
-import { FOR_ALL, leanOf } from '../../src/engine/questions/leaning/lean.ts';
+import { FOR_ALL } from '../../src/engine/questions/leaning/lacks.ts';
+import { leanOf } from '../../src/engine/questions/leaning/lean.ts';
 import type { Lack, Lean } from '../../src/engine/questions/leaning/lean-kinds.ts';
 import {
   asksForAcid,
@@ -13,6 +14,7 @@ import {
 } from '../../src/engine/questions/leaning/points-back.ts';
 import type { Slots } from '../../src/engine/questions/leaning/slots.ts';
 import type { Questioned } from '../../src/engine/questions/own-jars.ts';
+import { plainReply } from '../../src/presenting/plain-reply.ts';
 import { preferencesOf } from '../../src/records/preferences.ts';
 import { contestReply } from './contest.ts';
 import { partReply } from './leaned-part.ts';
@@ -118,13 +120,8 @@ async function again(before: Before | undefined, asked: Asked): Promise<Reply | 
   return before && (await partReply('again', before, asked));
 }
 
-export const plainly = (headline: string, understood: object, blocks: readonly Block[] = []): Reply => ({
-  kind: 'reply',
-  headline,
-  data: { understood: { ...understood, leans: true } },
-  blocks,
-  cautions: [],
-});
+export const plainly = (headline: string, understood: object, blocks: readonly Block[] = []): Reply =>
+  plainReply(headline, { understood: { ...understood, leans: true } }, blocks);
 
 /** Asks for the one thing that is missing; what is known by then is kept for the next turn. */
 export function askedFor(lacks: Lack, slots: Slots | undefined, context: Context): Reply {

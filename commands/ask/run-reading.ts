@@ -8,6 +8,7 @@ import { colourantById } from '../../src/engine/colourants/catalogue.ts';
 import type { Reading } from '../../src/engine/questions/read.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
 import { nameOf } from '../../src/presenting/dose.ts';
+import { plainReply } from '../../src/presenting/plain-reply.ts';
 import { compareReply } from './compare.ts';
 import { askFollowUps } from './follow-ups.ts';
 import { oilsWithoutShares, type PlanLacks } from './plan-lacks.ts';
@@ -66,11 +67,7 @@ export async function orItsNo(answer: () => Promise<Reply>, { say }: Context): P
     const refusal = error instanceof Offer ? error.refusal : error;
     if (!(refusal instanceof Refusal)) throw error;
     return {
-      kind: 'reply',
-      headline: say.refusal(refusal),
-      data: { problem: refusal.id },
-      blocks: [],
-      cautions: [],
+      ...plainReply(say.refusal(refusal), { problem: refusal.id }),
       ...(error instanceof Offer && { choices: error.choices }),
     };
   }

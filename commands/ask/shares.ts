@@ -9,13 +9,15 @@ import {
   type SharesAsked,
   sharesAsked,
 } from '../../src/engine/questions/shares-asked.ts';
+import { wordsOf } from '../../src/engine/questions/words-of.ts';
 import { shownAsReply } from './run-reading.ts';
 
 /** Sums of a colour that a question tells all of: equal parts, whether a jar is enough, so many bars; undefined where it tells none. */
 export async function colourSumReply(question: string, context: Context): Promise<Reply | undefined> {
-  const shares = sharesAsked(question);
+  const words = wordsOf(question);
+  const shares = sharesAsked(words);
   if (shares) return await sharesReply(shares, context);
-  const enough = enoughAsked(question);
+  const enough = enoughAsked(words);
   if (enough) {
     const { grams, of, colourant, has } = enough;
     const powder = `${has} g`;
@@ -24,7 +26,7 @@ export async function colourSumReply(question: string, context: Context): Promis
       ? reply
       : { ...reply, headline: context.say.ask.isEnough({ has, needs: rough(needs), dose: reply.headline }) };
   }
-  const bars = barsAsked(question);
+  const bars = barsAsked(words);
   if (!bars) return undefined;
   const grams = bars.bars * BAR_G;
   const { reply } = await dosed({ colourant: bars.colourant, portion: `${grams} g batter` }, context);

@@ -72,6 +72,21 @@ export const NEAR_LYE: ReadonlySet<Matter> = new Set<Matter>([
   'kitchen-tools',
 ]);
 
+/** The judge of jobs is sure of a colour to be mixed. */
+const SURELY_MIXED = 0.99;
+/** "How do I make navy?": a colour that is named at the end of it, and nothing else. */
+const isPlainMix = (question: string, { readings: [reading], facts }: QuestionRead): boolean =>
+  reading?.job === 'mix' &&
+  reading.score >= SURELY_MIXED &&
+  facts.target !== undefined &&
+  /^\P{L}*(?:how (?:do|can|would) (?:i|you|we|one) (?:make|get|mix)|c[oó]mo (?:hago|hacer|consigo|saco))(?!\p{L})/iu.test(
+    question,
+  ) &&
+  question
+    .toLowerCase()
+    .replace(/\P{L}+$/u, '')
+    .endsWith(facts.target.text);
+
 /** How likely a matter has to be beside what else was read of a question. */
 function leastBeside(matter: Matter, read: QuestionRead, question: string): number {
   return Math.max(NEAR_LYE.has(matter) ? BESIDE_LYE : 0, besideRead(matter, read, question));
@@ -82,7 +97,8 @@ const OF_TWO = /[+&/]|\S\s+\S+\s+\S/u;
 
 function besideRead(matter: Matter, read: QuestionRead, question: string): number {
   const [reading] = read.readings;
-  if (read.outside === 'medical' || read.outside === 'lye-elsewhere') return Number.POSITIVE_INFINITY;
+  if (read.outside === 'medical' || read.outside === 'lye-elsewhere' || isPlainMix(question, read))
+    return Number.POSITIVE_INFINITY;
   // Custard and wax go thick and split too.
   if (IN_THE_POT.has(matter) && (isNamedElsewhere(read) || !isOurPot(read))) return Number.POSITIVE_INFINITY;
   if (matter === 'blend-two' && !OF_TWO.test(question.trim())) return Number.POSITIVE_INFINITY;

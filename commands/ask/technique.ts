@@ -6,10 +6,12 @@ import { tellsOfHurt } from '../../src/engine/questions/lye/nearest/hurt.ts';
 import { lyeAskedIn } from '../../src/engine/questions/lye/question.ts';
 import { careTopicIn, lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
 import type { QuestionRead } from '../../src/engine/questions/read.ts';
+import { LYE_WORDS } from '../../src/engine/questions/soap-words.ts';
 import { outrightIn } from '../../src/engine/questions/technique/outright.ts';
 import type { NearMatter } from '../../src/engine/questions/technique/read.ts';
 import { isTechnique } from '../../src/engine/questions/technique/topic.ts';
 import { acidIn } from '../../src/engine/text/names/acid-words.ts';
+import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { afterLyeReply } from './after-lye.ts';
 import { barredReading } from './barred.ts';
 import { chatReply } from './chat.ts';
@@ -28,23 +30,8 @@ const LEAST_OFFERED = 0.12;
 
 /** A dose that is told whole, or lye, is asked for beside what a phrase says: "… for 150 ml please. My scale only does whole grams". */
 const isTold = (question: string, { readings: [reading], facts }: QuestionRead): boolean =>
-  OF_LYE.test(question) || (reading?.job === 'dose' && facts.named.length > 0 && facts.portion !== undefined);
-const OF_LYE = /(?<!\p{L})(?:lye|naoh|koh|soda|sosa|lej[ií]a|potasa)(?!\p{L})/iu;
-
-/** The judge of jobs is sure of a colour to be mixed. */
-const SURELY_MIXED = 0.99;
-/** "How do I make navy?": a colour that is named at the end of it, and nothing else. */
-const isPlainMix = (question: string, { readings: [reading], facts }: QuestionRead): boolean =>
-  reading?.job === 'mix' &&
-  reading.score >= SURELY_MIXED &&
-  facts.target !== undefined &&
-  /^\P{L}*(?:how (?:do|can|would) (?:i|you|we|one) (?:make|get|mix)|c[oó]mo (?:hago|hacer|consigo|saco))(?!\p{L})/iu.test(
-    question,
-  ) &&
-  question
-    .toLowerCase()
-    .replace(/\P{L}+$/u, '')
-    .endsWith(facts.target.text);
+  LYE_WORDS.test(unaccented(question).toLowerCase()) ||
+  (reading?.job === 'dose' && facts.named.length > 0 && facts.portion !== undefined);
 
 /**
  * The answer to how coloured batter is worked with, and to what is asked round it; undefined where something else is asked, or somebody is
@@ -63,7 +50,6 @@ export async function techniqueReply(
   const outright = outrightIn(question);
   if (outright && !isTold(question, read) && barredReading(question, read) === undefined)
     return answeredTo(outright.technique, { named: outright.named }, context);
-  if (isPlainMix(question, read)) return undefined;
   const [first, second] = await likeliestIn(question, read);
   // Last, since these look a question through from end to end, and most ask for no technique.
   if (!first || isAnotherMatter(question, first, read) || isBarredScent(question, read, context))

@@ -6,6 +6,7 @@ import type { Choice, Form, Reply } from '../../src/conversation/reply.ts';
 import { answeredPlainly } from '../../src/conversation/typed/answered-plainly.ts';
 import type { WrittenPlan } from '../../src/engine/batch/planning/written-plan.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
+import { plainReply } from '../../src/presenting/plain-reply.ts';
 import { preferencesOf } from '../../src/records/preferences.ts';
 import {
   type KeptPlan,
@@ -96,11 +97,7 @@ async function putRight(
   const { say, idempotencyKey, change } = context;
   await keepRecentPlan(context.shelf, idempotencyKey, { ...typed, uses: [] }, change.at);
   return {
-    kind: 'reply',
-    headline: say.refusal(refusal),
-    data: { problem: refusal.id },
-    blocks: [],
-    cautions: [],
+    ...plainReply(say.refusal(refusal), { problem: refusal.id }),
     choices: [
       {
         kind: 'button',

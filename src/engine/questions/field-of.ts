@@ -1,7 +1,7 @@
 import { isUltramarineWhiff } from '../hazards/index.ts';
 import { plainlyElsewhere, withoutLikenesses } from './elsewhere.ts';
 import type { Found } from './learned/features.ts';
-import { chanceOfBoth } from './learned/field/together.ts';
+import { chanceOfBoth, type Signs } from './learned/field/together.ts';
 import { isOfCraft, type Topic, topicsIn } from './learned/topics.ts';
 import { tellsOfHurt } from './lye/nearest/hurt.ts';
 import { type Outside, outsideField } from './scope.ts';
@@ -59,16 +59,19 @@ export type Judged = { readonly elsewhere: number; readonly job: number; readonl
 /** A field that is named by its own words; "other" and what is sold are named by words that makers use too. */
 const namedField = ({ text }: Words): Outside | undefined => outsideField(withoutLikenesses(text));
 
-/** How likely a question is about somebody else's field, 0 to 1: both judges together, and what is plain in its words. Pure. */
-export function chanceOfField(words: Words, judged: Judged): number {
+/** What tells of another field: both judges' chances, and what is plain in the words. Pure. */
+export function signsOf(words: Words, judged: Judged): Signs {
   const isSoap = SOAP_WORDS.test(words.text);
   const named = namedField(words);
-  return chanceOfBoth({
+  return {
     ...judged,
     craft: !isSoap && isOfCraft(words.words),
     named: !isSoap && named !== undefined && named !== 'other' && named !== 'business',
-  });
+  };
 }
+
+/** How likely a question is about somebody else's field, 0 to 1: both judges together, and what is plain in its words. Pure. */
+export const chanceOfField = (words: Words, judged: Judged): number => chanceOfBoth(signsOf(words, judged));
 
 /**
  * Somebody else's field that a question is about, or undefined; `chance`: how likely it is of one, 0 to 1; `isNothing`: whether else

@@ -39,8 +39,7 @@ const UNDIVIDED =
   /(?<!\p{L})(?:same (?:pot|batter|batch|jug)|together|mixed|mism[oa] (?:olla|masa|jarra|lote)|junt[oa]s|mezclad[oa]s)(?!\p{L})|\d ?(?:g|kg|grams?|gramos|kilos?|oz|lbs?)(?: (?:of |de )?(?:oils?|batter|aceites?|masa))? (?:each|apiece|cada un[oa]|cada(?= ?[,.?!]|$))/u;
 
 /** What each of several equal parts takes: "650 g oils 3 colours how much each", "3 kg de aceite, blanco con azul, cuánto de cada". Pure. */
-export function sharesAsked(question: string): SharesAsked | undefined {
-  const read = wordsOf(question);
+export function sharesAsked(read: Words): SharesAsked | undefined {
   const text = read.text.toLowerCase();
   if (!EACH.test(text) || UNEQUAL.test(text) || UNDIVIDED.test(text)) return undefined;
   const things = thingsIn(read);
@@ -93,8 +92,7 @@ const ENOUGH =
   /(?<!\p{L})(?:enough|suffice|do me|last me|alcanza\p{L}*|llega|suficiente|me da para|basta)(?!\p{L})/u;
 
 /** "120 g of blue mica in a tub, batch is 1.5 kg, enough?": grams of powder, of one colourant, and of the batch. Pure. */
-export function enoughAsked(question: string): EnoughAsked | undefined {
-  const read = wordsOf(question);
+export function enoughAsked(read: Words): EnoughAsked | undefined {
   const text = read.text.toLowerCase();
   if (!ENOUGH.test(text) || /(?<!\p{L})(?:lye|naoh|sosa)(?!\p{L})/u.test(text)) return undefined;
   const things = thingsIn(read);
@@ -124,15 +122,12 @@ const BARS =
 const HOW_MUCH = /(?<!\p{L})(?:how much|cuant[oa]|dose|dosis)(?!\p{L})/u;
 
 /** A colourant for so many bars whose weight nobody tells: "how much mica for 12 bars". Pure. */
-export function barsAsked(
-  question: string,
-): { readonly colourant: string; readonly bars: number } | undefined {
-  const read = wordsOf(question);
+export function barsAsked(read: Words): { readonly colourant: string; readonly bars: number } | undefined {
   const text = read.text.toLowerCase();
   const bars = Number(BARS.exec(text)?.[1] ?? 0);
+  if (bars < 1 || !HOW_MUCH.test(text)) return undefined;
   const things = thingsIn(read);
   const [thing, ...others] = things.filter(one => one.colourants.length > 0);
-  if (bars < 1 || !thing || others.length > 0 || !HOW_MUCH.test(text) || amountsIn(read, things).length > 0)
-    return undefined;
+  if (!thing || others.length > 0 || amountsIn(read, things).length > 0) return undefined;
   return { colourant: thing.text, bars };
 }

@@ -1,5 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { BAR_G, barsAsked, enoughAsked, sharesAsked } from '../../../src/engine/questions/shares-asked.ts';
+import * as asked from '../../../src/engine/questions/shares-asked.ts';
+import { wordsOf } from '../../../src/engine/questions/words-of.ts';
+
+const { BAR_G } = asked;
+const sharesAsked = (question: string) => asked.sharesAsked(wordsOf(question));
+const enoughAsked = (question: string) => asked.enoughAsked(wordsOf(question));
+const barsAsked = (question: string) => asked.barsAsked(wordsOf(question));
 
 describe('a batch that is shared among colours', () => {
   test('in so many equal parts', () => {

@@ -3,13 +3,10 @@
  * a quarter of an hour on one core. Prints how many lines of each writer are then judged wrongly.
  */
 import { writeFileSync } from 'node:fs';
-import { withoutLikenesses } from '../../../src/engine/questions/elsewhere.ts';
+import { signsOf } from '../../../src/engine/questions/field-of.ts';
 import { CLASSES } from '../../../src/engine/questions/learned/classes.ts';
 import { FIELDS } from '../../../src/engine/questions/learned/field/read.ts';
 import { type Signs, termsOf } from '../../../src/engine/questions/learned/field/together.ts';
-import { isOfCraft } from '../../../src/engine/questions/learned/topics.ts';
-import { outsideField } from '../../../src/engine/questions/scope.ts';
-import { SOAP_WORDS } from '../../../src/engine/questions/soap-words.ts';
 import { wordsOf } from '../../../src/engine/questions/words-of.ts';
 import { logChances } from '../../../src/engine/text/learned/model.ts';
 import { chatSpelt } from '../../../src/engine/text/spelling/chat-spelling.ts';
@@ -27,18 +24,10 @@ const texts = jobTexts();
 const { lessons, ofField } = lessonsOf(texts);
 const writers = [...new Set(texts.map(({ writer }) => writer))].filter(writer => writer !== 'own').toSorted();
 
-function signsOf(text: JobText, elsewhere: number, jobs: readonly number[]): Signs {
-  const { text: plain, words } = wordsOf(chatSpelt(text.text));
-  const isSoap = SOAP_WORDS.test(plain);
-  const named = outsideField(withoutLikenesses(plain));
+function signsIn({ text }: JobText, elsewhere: number, jobs: readonly number[]): Signs {
   const outside = CLASSES.indexOf('outside');
-  return {
-    elsewhere,
-    noJob: jobs[outside]!,
-    job: Math.max(...jobs.filter((_, at) => at !== outside)),
-    craft: !isSoap && isOfCraft(words),
-    named: !isSoap && named !== undefined && named !== 'other' && named !== 'business',
-  };
+  const job = Math.max(...jobs.filter((_, at) => at !== outside));
+  return signsOf(wordsOf(chatSpelt(text)), { elsewhere, noJob: jobs[outside]!, job });
 }
 
 type Judged = { readonly text: JobText; readonly terms: readonly number[] };
@@ -61,7 +50,7 @@ function judgedIn(fold: number): readonly Judged[] {
         logChances(ofField.get(text)!.features, ofFields)[FIELDS.indexOf('elsewhere')]!,
       );
       const jobs = logChances(lessons.get(text)!.features, ofJobs).map(Math.exp);
-      return { text, terms: [1, ...termsOf(signsOf(text, elsewhere, jobs))] };
+      return { text, terms: [1, ...termsOf(signsIn(text, elsewhere, jobs))] };
     });
 }
 

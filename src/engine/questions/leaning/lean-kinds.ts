@@ -26,3 +26,9 @@ export type Lean =
   /** "Ok": nothing is asked. */
   | { readonly kind: 'fine' }
   | { readonly kind: 'asks'; readonly lacks: Lack; readonly slots?: Slots };
+
+/** A command run as it stands. */
+export const run = ({ job, command, given, wish, asked }: Laid): Lean => ({
+  kind: 'runs',
+  readings: [{ job, command, given, ...(wish !== undefined && { wish }), ...(asked && { asked }) }],
+});

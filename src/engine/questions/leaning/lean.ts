@@ -2,16 +2,17 @@ import { knownOil } from '../../batch/oils/find-oil.ts';
 import { amountOf } from '../portion-line/amount-at.ts';
 import type { Technique } from '../technique/topic.ts';
 import { type Aspect, aspectIn } from './asked-of-it.ts';
-import { askedIn, type Before, isOfLye, type Ran, type Talk } from './before.ts';
+import { type Before, isOfLye, type Ran, type Talk } from './before.ts';
+import { askedOfNothing, isComplete, lackOf, unnamed } from './lacks.ts';
 import { laidOver } from './laid.ts';
-import type { Lack, Lean } from './lean-kinds.ts';
+import { type Lean, run } from './lean-kinds.ts';
 import { anotherLaid, ofMatterNear } from './near-turns.ts';
+import { ofItsThing } from './of-its-thing.ts';
 import { openedTurn } from './plain.ts';
 import { gramsOf } from './recipe.ts';
 import { recipeTurn } from './recipe-turns.ts';
 import { type Slots, slotsOf } from './slots.ts';
 import { colourantOf, holderNamed } from './subject.ts';
-import { run, thingOf } from './things.ts';
 import { fineTurn, languageTurn } from './turns.ts';
 
 /**
@@ -141,38 +142,6 @@ function colourForRecipe(last: Ran, slots: Slots): Lean | undefined {
   });
 }
 
-/** These can be answered for all colours alike where none was named. */
-export const FOR_ALL: ReadonlySet<Aspect> = new Set([
-  'how-hot',
-  'holds',
-  'bleeds',
-  'too-much',
-  'instead',
-  'which-cup',
-  'when',
-]);
-const POINTS = /^(?:is |are |does |will |can i use )?(?:this|these|that|those|est[aeo]|es[aeo])(?!\p{L})/u;
-
-const LACKS: { readonly [One in Aspect]?: Lack } = {
-  why: 'of-what',
-  done: 'what-happened',
-  still: 'what-happened',
-  'next-time': 'what-happened',
-  'comes-back': 'what-happened',
-  'how-long': 'of-what',
-  same: 'of-what',
-  more: 'of-what',
-};
-
-const askedOfNothing = (aspect: Aspect, text: string): Lean | undefined =>
-  FOR_ALL.has(aspect) && !POINTS.test(text)
-    ? undefined
-    : { kind: 'asks', lacks: LACKS[aspect] ?? 'which-thing' };
-
-/** A name alone may be asked of anew; what else is to be changed has nothing here that it could change. */
-const unnamed = (slots: Slots): Lean | undefined =>
-  slots.named.length > 0 || slots.hues.length > 0 ? undefined : lackOf(slots);
-
 const OF_WETTING: ReadonlySet<Technique> = new Set(['no-lumps', 'dry-in', 'mica-floats', 'premix-keeps']);
 const OF_HOLDING: ReadonlySet<Technique> = new Set([
   'colours-that-stay',
@@ -221,71 +190,4 @@ function overCommand(before: Ran, { slots, aspect, text }: Turn): Lean | undefin
       ? undefined
       : { kind: 'asks', lacks: 'whole-recipe' };
   return undefined;
-}
-
-/** Names its colourant and how much is to be coloured: it needs nothing from before. */
-const isComplete = ({ named, amount }: Slots): boolean => named.length > 0 && amount !== undefined;
-
-/** A command for what is asked of the thing before. */
-function ofItsThing(aspect: Aspect, before: Ran, text: string): Lean {
-  const { command, given } = before;
-  const part: Lean = { kind: 'part', of: aspect };
-  if (command === 'diagnose') return part;
-  if (isOfLye(before)) return aspect === 'water' || aspect === 'how-much' ? run(before) : part;
-  const thing = thingOf(before);
-  if (command === 'match') return aspect === 'how-much' || aspect === 'looks' ? run(before) : part;
-  if (thing === undefined) return part;
-  const portion = given.portion === undefined ? {} : { portion: given.portion };
-  switch (aspect) {
-    case 'holds':
-    case 'bleeds':
-    case 'safe':
-    case 'allowed':
-    case 'comes-back':
-      return run({
-        job: 'survives-lye',
-        command: 'colourant check',
-        given: { item: thing },
-        asked:
-          aspect === 'bleeds'
-            ? 'bleeds'
-            : aspect === 'holds' && askedIn(text) === 'fades'
-              ? 'fades'
-              : undefined,
-      });
-    case 'how-much':
-      return run({ job: 'dose', command: 'dose', given: { colourant: thing, ...portion } });
-    case 'wet':
-    case 'water':
-      return run({ job: 'wet', command: 'dose', given: { colourant: thing, ...portion } });
-    case 'looks':
-      return run({ job: 'preview', command: 'preview', given: { mix: thing, ...portion } });
-    case 'instead':
-      return before.wish === undefined
-        ? part
-        : run({ job: 'mix', command: 'match', given: { target: before.wish } });
-    default:
-      return part;
-  }
-}
-
-/** What a turn lacks that tells only what is to be changed; undefined where a name alone may be asked of. */
-function lackOf(slots: Slots): Lean | undefined {
-  if (isComplete(slots)) return undefined;
-  const asks = (lacks: Lack): Lean => ({ kind: 'asks', lacks, slots });
-  if (slots.named.length > 0) return slots.isMarked ? asks('name-for') : undefined;
-  if (slots.hues.length > 0) return slots.isMarked ? asks('name-for') : undefined;
-  if (slots.amount !== undefined) return asks('amount-of');
-  if (slots.region !== undefined) return undefined;
-  const tells = [
-    slots.times,
-    slots.unit,
-    slots.of,
-    slots.depth,
-    slots.carrier,
-    slots.percent,
-    slots.figure,
-    slots.towards,
-  ];
-  return tells.some(one => one !== undefined) || slots.isMarked ? asks('of-what') : undefined;
 }

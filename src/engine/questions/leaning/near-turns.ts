@@ -2,8 +2,8 @@ import { colourantsMeant } from '../../colourants/find.ts';
 import { foldedColour, isColourWord } from '../../text/colours/folded-colours.ts';
 import type { Technique } from '../technique/topic.ts';
 import { type Before, isOfLye, type Talk } from './before.ts';
-import type { Lean } from './lean-kinds.ts';
-import { run, thingOf } from './things.ts';
+import { type Lean, run } from './lean-kinds.ts';
+import { thingOf } from './things.ts';
 
 /* Turns that name what they ask by one word, and are plain only behind what was asked before. */
 

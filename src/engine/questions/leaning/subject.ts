@@ -4,6 +4,7 @@ import { unaccented } from '../../text/unaccented.ts';
 import { amountsIn } from '../amounts.ts';
 import { thingsIn } from '../entities.ts';
 import { wordsOf } from '../words-of.ts';
+import { thingOf } from './things.ts';
 
 /** What a talk is about, whatever became of the question: later turns that name nothing are about it. */
 export type Subject = {
@@ -48,8 +49,7 @@ type Commanded = { readonly command: string; readonly given: Readonly<Record<str
 /** What a command was about. */
 function ofCommand({ command, given }: Commanded): Omit<Subject, 'isFresh'> {
   const portion = given.portion === undefined ? {} : { portion: given.portion };
-  const mix = given.mix?.includes('+') ? undefined : given.mix?.replace(/^[\d.,/ ]+\p{L}+ /u, '');
-  const named = given.colourant ?? given.item ?? mix;
+  const named = thingOf({ given });
   if (named !== undefined) return { named, ...portion };
   const hue =
     command === 'match' ? given.target?.split(' ').find(word => holderOf(word) !== undefined) : undefined;
