@@ -64,6 +64,14 @@ describe('/dose on the chat platform', () => {
     expect(answer.text).toMatch(/For 3 cups: 1\/2 tsp \+ 1\/4 tsp/);
   });
 
+  test('cautions once of what all that a name may mean have, and by name of what some have', async () => {
+    const { text } = await dose({ colourant: 'ultramarine', portion: '2 cups' });
+    expect(text).toMatch(/Ultramarine violet holds in some batches and not in others/);
+    expect(text).not.toMatch(/Ultramarine holds in some batches/);
+    expect(text.match(/differs from lot to lot/g)).toHaveLength(1);
+    expect(text).toMatch(/Ultramarine differs from lot to lot/);
+  });
+
   test('shows a member’s own words as words, not as markup or a mention', async () => {
     const answer = await dose({ colourant: '**@everyone** <@1>', portion: '1 cup' });
     expect(answer.text).toContain('\\*\\*@everyone\\*\\* \\<@1>');

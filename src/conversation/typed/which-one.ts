@@ -108,7 +108,10 @@ async function offered(
 /** A sentence with what was asked for in place of one of the things that it may be, however that begins. */
 function calledSo(sentence: string, name: string, by: string): string {
   const at = sentence.toLowerCase().indexOf(name.toLowerCase());
-  return at < 0 ? sentence : `${sentence.slice(0, at)}${by}${sentence.slice(at + name.length)}`;
+  if (at < 0) return sentence;
+  const isBegun = /^\p{Lu}/u.test(sentence.slice(at));
+  const called = isBegun ? by.replace(/^\p{Ll}/u, first => first.toUpperCase()) : by;
+  return `${sentence.slice(0, at)}${called}${sentence.slice(at + name.length)}`;
 }
 
 /** The answer to a question whose slips of the finger are put right; undefined where there are none, or still nothing to read. */
