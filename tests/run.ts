@@ -27,9 +27,8 @@ function temporary(): string {
 }
 
 /**
- * Before and after one run of all files: a folder where its processes leave what they drew, for one another, and the worker
- * threads that they share. While somebody edits and watches there is neither, since what was computed an edit ago
- * may be otherwise now.
+ * Before and after one run of all files: the folder of its temporary files, and the worker threads that its processes share. While
+ * somebody edits and watches there is neither, since what was computed an edit ago may be otherwise now.
  */
 export default async function run({ config }: TestProject) {
   if (config.watch || isOpen) return undefined;
@@ -41,11 +40,9 @@ export default async function run({ config }: TestProject) {
   const service = fork(join(import.meta.dirname, 'workers/service.ts'), [socket], { execArgv: [] });
   const [said] = await Promise.race([once(service, 'message'), once(service, 'exit')]);
   if (said !== 'listening') throw new Error('the worker threads of this run did not start');
-  process.env.COMPUTED_IN_THIS_RUN = folder;
   process.env.WORKERS_OF_THIS_RUN = socket;
   return async () => {
     isOpen = false;
-    delete process.env.COMPUTED_IN_THIS_RUN;
     delete process.env.WORKERS_OF_THIS_RUN;
     service.disconnect();
     await once(service, 'exit');

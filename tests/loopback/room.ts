@@ -60,7 +60,7 @@ export async function openRoom({
   // The platform waits three seconds; on a busy machine that would be a test of the machine.
   const standing = known === registry && !hostOptions?.replay ? registered : undefined;
   const host = await openJudgedHost({
-    acknowledgeWithinMs: 60_000,
+    acknowledgeWithinMs: 240_000,
     application: { id: APPLICATION },
     ...(readsMessages && { privilegedIntents: MESSAGE_CONTENT }),
     ...(standing && { replay: [standing] }),

@@ -3,7 +3,7 @@ import { refuseBarred } from '../hazards/colours/refuse.ts';
 import { refuse } from '../refusal.ts';
 import { cut } from '../text/cut.ts';
 import { fold, foldedWords, wordSet } from '../text/fold.ts';
-import { byNearness } from '../text/names/closest-name.ts';
+import { nearestFew } from '../text/names/closest-name.ts';
 import { distance } from '../text/spelling/edit-distance.ts';
 import { whenAsked } from '../when-asked.ts';
 import { type ColourantChoice, choiceOf, colourants } from './catalogue.ts';
@@ -126,20 +126,21 @@ export function nearestColourants(text: string, limit: number): readonly Coloura
   // Spelled out, some characters become eighteen.
   const name = fold(text.slice(0, longestName)).slice(0, longestName);
   const sorted = wordSet(name);
-  const scored = nameRows().map(row => {
-    const edits = Math.min(distance(name, row.name), distance(sorted, row.sorted));
-    // What is as long as the row's name is no beginning of it: that would be the same distance again.
-    const isBegun = name.length < row.name.length;
-    const begun =
-      (isBegun ? distance(name, row.name.slice(0, name.length)) : edits) / Math.max(name.length, 1);
+  return nearestFew(nameRows(), limit, (row, within) => {
     // Hardly anybody gets the first letter wrong.
     const start = row.name[0] === name[0] || row.sorted[0] === sorted[0] ? 0 : otherStart;
-    const share = Math.min(edits / Math.max(name.length, row.name.length, 1), begun + unfinished) + start;
-    return { thing: row.colourant, far: share };
+    const length = Math.max(name.length, row.name.length, 1);
+    // So many slips would be too many, but for what is lost where fractions are rounded.
+    const most = (within - start) * length + 1e-6;
+    const edits = Math.min(distance(name, row.name, most), distance(sorted, row.sorted, most));
+    // What is as long as the row's name is no beginning of it: that would be the same distance again.
+    const isBegun = name.length < row.name.length;
+    const mostBegun = (within - start - unfinished) * Math.max(name.length, 1) + 1e-6;
+    const begun =
+      (isBegun ? distance(name, row.name.slice(0, name.length), mostBegun) : edits) /
+      Math.max(name.length, 1);
+    return { thing: row.colourant, far: Math.min(edits / length, begun + unfinished) + start };
   });
-  return byNearness(scored)
-    .slice(0, limit)
-    .map(({ thing }) => thing);
 }
 
 /**

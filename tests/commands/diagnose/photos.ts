@@ -1,5 +1,4 @@
 import { crc32, deflateSync } from 'node:zlib';
-import { onceInThisRun } from '../../once-in-this-run.ts';
 import type { Flaw } from '../../photo/render/flaws.ts';
 import { shoot } from '../../photo/render/scene.ts';
 import { FLAW_DRAWINGS, shotOf } from '../../photo/render/shots.ts';
@@ -13,7 +12,7 @@ export async function barPhoto(kind?: Flaw['kind']): Promise<Uint8Array> {
     ...(drawing && { flaws: [drawing.flaw] }),
     ...(drawing?.colours && { colours: drawing.colours }),
   });
-  return await onceInThisRun(`photo ${JSON.stringify(shot)}`, () => shoot(shot));
+  return await shoot(shot);
 }
 
 /** Less than a kilobyte of PNG that claims 400 megapixels. */

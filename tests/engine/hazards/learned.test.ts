@@ -4,17 +4,20 @@ import { readEmergencies } from '../../../src/engine/hazards/emergencies/read.ts
 import { written } from '../../../src/engine/text/learned/written.ts';
 import { leastCpu } from '../../cpu-time.ts';
 import { isDue, WHOLE } from '../../walk.ts';
-import { fitModel } from '../text/learned/fit.ts';
+import { fitModel, type Lesson } from '../text/learned/fit.ts';
 import { FIT } from './fit-emergencies.ts';
 import { type LearnedText, learnedTexts, lessonOf } from './learned-texts.ts';
 
 const texts = learnedTexts();
-const lessons = new Map(texts.map(text => [text, lessonOf(text)]));
-const fitWithout = (away: (text: LearnedText) => boolean) =>
-  fitModel(
-    texts.filter(text => !away(text)).map(text => lessons.get(text)!),
+let lessons: ReadonlyMap<LearnedText, Lesson> | undefined;
+function fitWithout(away: (text: LearnedText) => boolean) {
+  const all = lessons ?? new Map(texts.map(text => [text, lessonOf(text)]));
+  lessons = all;
+  return fitModel(
+    texts.filter(text => !away(text)).map(text => all.get(text)!),
     FIT,
   );
+}
 
 test('the weights written down were fitted on these texts, and are small', () => {
   expect(weightsFile.origin).toBe(`fitted on ${texts.length} texts`);

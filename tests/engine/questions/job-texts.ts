@@ -187,26 +187,28 @@ export const jobTexts = (): readonly JobText[] => [
 /** How much a text counts: flaws are many and alike. */
 const WEIGHTS = { question: 3, scope: 3, flaw: 0.2, own: 2.5 } as const;
 
-type Prepared = { readonly words: Words; readonly found: Found; readonly stems: readonly number[] };
+type Prepared = { readonly words: Words; readonly stems: readonly number[]; readonly found: () => Found };
 
 function prepared({ text }: JobText): Prepared {
   const typed = wordsOf(chatSpelt(text));
   const things = thingsIn(typed);
   const words = settled(typed, things);
   const amounts = amountsIn(words, things);
-  const found = { things, amounts, facts: factsOf(text, words, { things, amounts }) };
-  return { words, found, stems: tellingStems(saidIn(words, found)) };
+  const stems = tellingStems(saidIn(words, { things, amounts }));
+  // Half of what reading a text takes: for those alone whose lesson is asked for.
+  const found = () => ({ things, amounts, facts: factsOf(text, words, { things, amounts }) });
+  return { words, stems, found };
 }
 
 const ANY_BUT_OUTSIDE = CLASSES.flatMap((one, at) => (one === 'outside' ? [] : [at]));
 /** One hand wrote as many makers: each knows words that the others do not. */
 const VOICES = 8;
 
-/** What each text teaches, and the words that makers use; a text's own writer is no witness to its words. */
+/** What each text teaches, worked out when it is asked for, and the words that makers use; a text's own writer is no witness to its words. */
 export function lessonsOf(texts: readonly JobText[]): {
-  readonly lessons: ReadonlyMap<JobText, Lesson>;
-  /** What each teaches of the field that it is about. */
-  readonly ofField: ReadonlyMap<JobText, Lesson>;
+  readonly lessonOf: (text: JobText) => Lesson;
+  /** What a text teaches of the field that it is about. */
+  readonly fieldLessonOf: (text: JobText) => Lesson;
   readonly known: ReadonlySet<number>;
 } {
   const read = texts.map(prepared);
@@ -221,17 +223,28 @@ export function lessonsOf(texts: readonly JobText[]): {
     const all = users.get(stem);
     return all !== undefined && (all.size > 1 || !all.has(voice));
   };
-  const lessons = new Map<JobText, Lesson>();
-  const ofField = new Map<JobText, Lesson>();
-  for (const [at, text] of texts.entries()) {
-    const { words, found, stems } = read[at]!;
+  const places = new Map(texts.map((text, at) => [text, at]));
+  const taught = new Map<JobText, { readonly lesson: Lesson; readonly ofField: Lesson }>();
+  function teach(text: JobText) {
+    const at = places.get(text)!;
+    const { words, stems, found: foundIn } = read[at]!;
+    const found = foundIn();
     const known = new Set(stems.filter(stem => isKnown(stem, voices[at]!)));
     const weight = WEIGHTS[text.part];
     const label = text.label === 'inside' ? ANY_BUT_OUTSIDE : CLASSES.indexOf(text.label);
     const features = featuresOf(words, found, known);
-    lessons.set(text, { features, label, weight });
     const field = FIELDS.indexOf(text.label === 'outside' ? 'elsewhere' : 'ours');
-    ofField.set(text, { features: fieldFeaturesOf(words, found, known, features), label: field, weight });
+    const ofField = { features: fieldFeaturesOf(words, found, known, features), label: field, weight };
+    return { lesson: { features, label, weight }, ofField };
   }
-  return { lessons, ofField, known: new Set(users.keys()) };
+  function of(text: JobText) {
+    const both = taught.get(text) ?? teach(text);
+    taught.set(text, both);
+    return both;
+  }
+  return {
+    lessonOf: text => of(text).lesson,
+    fieldLessonOf: text => of(text).ofField,
+    known: new Set(users.keys()),
+  };
 }

@@ -10,10 +10,10 @@ import { FIT } from './fit-jobs.ts';
 import { type JobText, jobTexts, lessonsOf } from './job-texts.ts';
 
 const texts = jobTexts();
-const { lessons, ofField, known } = lessonsOf(texts);
+const { lessonOf, fieldLessonOf, known } = lessonsOf(texts);
 
 const readBy = (model: Model, text: JobText) => {
-  const logs = logChances(lessons.get(text)!.features, model);
+  const logs = logChances(lessonOf(text).features, model);
   const most = Math.max(...logs);
   return { job: CLASSES[logs.indexOf(most)]!, chance: Math.exp(most) };
 };
@@ -30,7 +30,7 @@ test('so were those that judge the field', () => {
   const hands = texts.filter(({ part }) => part === 'question' || part === 'scope');
   const wrong = hands.filter(
     text =>
-      logChances(ofField.get(text)!.features, model)[1]! > Math.log(1 / 2) !== (text.label === 'outside'),
+      logChances(fieldLessonOf(text).features, model)[1]! > Math.log(1 / 2) !== (text.label === 'outside'),
   );
   expect(wrong.length).toBeLessThanOrEqual(MOST_WRONG * hands.length);
 });
@@ -73,10 +73,7 @@ describe.runIf(isDue('jobs'))('writers whose texts were not learned from are und
   test.each(BOUNDS)(
     '$writer',
     ({ writer, ...bounds }) => {
-      const model = fitModel(
-        texts.filter(text => text.writer !== writer).map(text => lessons.get(text)!),
-        FIT,
-      );
+      const model = fitModel(texts.filter(text => text.writer !== writer).map(lessonOf), FIT);
       const read = texts
         .filter(text => text.writer === writer)
         .map(text => ({ ...text, ...readBy(model, text) }));

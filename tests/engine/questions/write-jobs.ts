@@ -8,7 +8,7 @@ import { jobTexts, lessonsOf } from './job-texts.ts';
 // npx node tests/engine/questions/write-jobs.ts; whenever the texts, or what finds names and amounts in them, change.
 const folder = new URL('../../../src/engine/questions/learned/', import.meta.url);
 const texts = jobTexts();
-const { lessons, ofField, known } = lessonsOf(texts);
+const { lessonOf, fieldLessonOf, known } = lessonsOf(texts);
 const write = (file: string, model: Model) => {
   const whole = {
     origin: `fitted on ${texts.length} texts`,
@@ -17,5 +17,5 @@ const write = (file: string, model: Model) => {
   };
   writeFileSync(new URL(file, folder), `${JSON.stringify(whole, undefined, 2)}\n`);
 };
-write('weights.json', fitModel([...lessons.values()], FIT));
-write('field/weights.json', fitModel([...ofField.values()], FIELD_FIT));
+write('weights.json', fitModel(texts.map(lessonOf), FIT));
+write('field/weights.json', fitModel(texts.map(fieldLessonOf), FIELD_FIT));

@@ -21,7 +21,7 @@ const OF_JOBS = 0.35;
 const ROUNDS = 100;
 
 const texts = jobTexts();
-const { lessons, ofField } = lessonsOf(texts);
+const { lessonOf, fieldLessonOf } = lessonsOf(texts);
 const writers = [...new Set(texts.map(({ writer }) => writer))].filter(writer => writer !== 'own').toSorted();
 
 function signsIn({ text }: JobText, elsewhere: number, jobs: readonly number[]): Signs {
@@ -35,21 +35,15 @@ type Judged = { readonly text: JobText; readonly terms: readonly number[] };
 function judgedIn(fold: number): readonly Judged[] {
   const left = new Set(writers.filter((_, at) => at % FOLDS === fold));
   const taught = texts.filter(({ writer }) => !left.has(writer));
-  const ofFields = fitModel(
-    taught.map(text => ofField.get(text)!),
-    FIELD_FIT,
-  );
-  const ofJobs = fitModel(
-    taught.map(text => lessons.get(text)!),
-    FIT,
-  );
+  const ofFields = fitModel(taught.map(fieldLessonOf), FIELD_FIT);
+  const ofJobs = fitModel(taught.map(lessonOf), FIT);
   return texts
     .filter(({ writer, part }) => left.has(writer) && part !== 'flaw')
     .map(text => {
       const elsewhere = Math.exp(
-        logChances(ofField.get(text)!.features, ofFields)[FIELDS.indexOf('elsewhere')]!,
+        logChances(fieldLessonOf(text).features, ofFields)[FIELDS.indexOf('elsewhere')]!,
       );
-      const jobs = logChances(lessons.get(text)!.features, ofJobs).map(Math.exp);
+      const jobs = logChances(lessonOf(text).features, ofJobs).map(Math.exp);
       return { text, terms: [1, ...termsOf(signsIn(text, elsewhere, jobs))] };
     });
 }

@@ -1,4 +1,8 @@
+import { createHash } from 'node:crypto';
+import { globSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import sharp from 'sharp';
+import { keptIn } from '../../kept-in.ts';
 import { type Design, paintBar } from './bar.ts';
 import { type Canvas, canvas, encoded, type Linear, linear } from './canvas.ts';
 import { chance, smoothNoise } from './chance.ts';
@@ -36,13 +40,26 @@ export type Shot = {
 export async function shoot(shot: Shot, see: (hex: string) => Linear = linear): Promise<Uint8Array> {
   if (see !== linear) return taken(shot, see);
   const key = JSON.stringify(shot);
-  const known = album.get(key) ?? taken(shot, see);
+  const known = album.get(key) ?? keptIn(ALBUM, key, () => taken(shot, see));
   album.set(key, known);
   return (await known).slice();
 }
 
 /** What was shot already in this process: a photo takes half a second, and is the same each time. */
 const album = new Map<string, Promise<Uint8Array>>();
+/** And what earlier runs shot, by what draws it: a photo is the same until the code here or a library changes. */
+const ALBUM = join(
+  import.meta.dirname,
+  '../../../.tintmoot/photos',
+  globSync('*.ts', { cwd: import.meta.dirname })
+    .toSorted()
+    .reduce(
+      (hash, file) => hash.update(readFileSync(join(import.meta.dirname, file))),
+      createHash('sha256').update(JSON.stringify([process.version, sharp.versions])),
+    )
+    .digest('hex')
+    .slice(0, 16),
+);
 
 async function taken(shot: Shot, see: (hex: string) => Linear): Promise<Uint8Array> {
   const pixels = develop(exposed(shot, see), shot);

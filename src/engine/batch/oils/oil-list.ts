@@ -131,10 +131,9 @@ function readEntry(typed: string): Entry {
   if (percentLast) return { oil: findOil(percentLast[1]!), share: positivePercent(percentLast[2]!, piece) };
   const percentFirst =
     /^([\d.,]+)\s*(?:(?:%|percent|por ciento)\s*(?:of\s|de\s)?|\s(?=\p{L}))(\p{L}.*)$/iu.exec(piece);
-  const isMass = leadingAmount(piece)?.amount.measure === 'mass';
-  if (percentFirst && !isMass)
-    return { oil: findOil(percentFirst[2]!), share: positivePercent(percentFirst[1]!, piece) };
   const first = leadingAmount(piece);
+  if (percentFirst && first?.amount.measure !== 'mass')
+    return { oil: findOil(percentFirst[2]!), share: positivePercent(percentFirst[1]!, piece) };
   if (first !== undefined && first.rest !== '') {
     return { oil: findOil(first.rest), share: massOf(first.amount, piece) };
   }

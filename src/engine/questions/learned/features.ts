@@ -18,12 +18,15 @@ export type Found = {
   readonly facts: Facts;
 };
 
+/** What is named and told in its words alone. */
+type Named = Pick<Found, 'things' | 'amounts'>;
+
 /** Words beyond these say little of what is asked. */
 const MOST_WORDS = 120;
 const MARK = /^[!;,.:()]$/u;
 
 /** Which colourant, how much and which colour do not tell what is asked: each stands as what it is. */
-function masked({ words }: Words, { things, amounts }: Found): readonly string[] {
+function masked({ words }: Words, { things, amounts }: Named): readonly string[] {
   const said: string[] = [];
   for (let at = 0; at < Math.min(words.length, MOST_WORDS); ) {
     const thing = things.find(({ from, to }) => at >= from && at < to);
@@ -114,7 +117,7 @@ const unmarked = (said: readonly string[]): readonly string[] =>
   said.filter(word => word !== '<,>' && word !== '?');
 
 /** A question's words without what is named, told and marked in it. */
-export const saidIn = (words: Words, found: Found): readonly string[] => unmarked(masked(words, found));
+export const saidIn = (words: Words, found: Named): readonly string[] => unmarked(masked(words, found));
 
 /** A question's words, their stems and pieces, what is named in it, and how many of its words no maker was `known` to use. */
 export function featuresOf(words: Words, found: Found, known: ReadonlySet<number>): Features {

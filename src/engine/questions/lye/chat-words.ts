@@ -1,6 +1,7 @@
 import { OILS } from '../../batch/oils/index.ts';
 import { foldedWords } from '../../text/fold.ts';
 import { slipCost } from '../../text/spelling/slip-cost.ts';
+import { remembered } from '../../text/spelling/symmetric-delete.ts';
 import { COMMON_WORDS } from '../../text/spelling/trade-words.ts';
 import { DIALECT } from '../dialect.ts';
 import { isIdleWord } from './oils.ts';
@@ -33,14 +34,23 @@ const OIL_WORDS: readonly string[] = [
 /** Of its letters so many may be others, and a word still be meant for an oil's. */
 const NEAR = 0.26;
 
-/** How far a word is from the nearest word of an oil's name, in slips; undefined where none is near. Lower case without accents. */
-export function nearestOilWord(word: string): number | undefined {
-  const near = OIL_WORDS.filter(oil => Math.abs(oil.length - word.length) <= 3)
+/** Words that differ by more letters than these lie too far apart. */
+const MOST_LETTERS = 3;
+const LONGEST = Math.max(...OIL_WORDS.map(({ length }) => length)) + MOST_LETTERS;
+
+/**
+ * How far a word is from the nearest word of an oil's name, in slips; undefined where none is near. Lower case without accents. One
+ * line is read by several readers, each of which looks at its words again: a quarter of what reading took.
+ */
+export const nearestOilWord = (word: string): number | undefined =>
+  word.length > LONGEST ? undefined : slipsToOil(word);
+const slipsToOil = remembered((word: string): number | undefined => {
+  const near = OIL_WORDS.filter(oil => Math.abs(oil.length - word.length) <= MOST_LETTERS)
     .map(oil => ({ cost: slipCost(word, oil), most: NEAR * Math.max(word.length, oil.length) }))
     .filter(({ cost, most }) => cost <= most)
     .map(({ cost }) => cost);
   return near.length === 0 ? undefined : Math.min(...near);
-}
+});
 
 /** Everyday words that lie near an oil's and are no slip of it: "butcher". */
 const LIKE_OILS: ReadonlySet<string> = new Set([
@@ -80,13 +90,16 @@ export function oilWordsMeant(word: string): readonly string[] {
     TURNS.has(word)
   )
     return [];
+  return oilsOneSlipAway(word);
+}
+const oilsOneSlipAway = remembered((word: string): readonly string[] => {
   const near = OIL_WORDS.filter(oil => Math.abs(oil.length - word.length) <= 2)
     .map(oil => ({ oil, cost: slipCost(word, oil) }))
     .toSorted((one, other) => one.cost - other.cost);
   const [nearest] = near;
   if (!nearest || nearest.cost > ONE_SLIP) return [];
   return near.filter(({ cost }) => cost <= nearest.cost + CLEARLY).map(({ oil }) => oil);
-}
+});
 
 /** Whether a word is one of everyday talk, in either language. Lower case without accents. */
 export const isEveryday = (word: string): boolean => isPlain(word) || COMMON_WORDS.has(word);

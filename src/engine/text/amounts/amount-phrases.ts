@@ -1,6 +1,7 @@
 import { plainText } from '../../quantities/number.ts';
 import { unitOfWord, unitSize } from '../../quantities/unit-words.ts';
 import { MEASURES } from '../../quantities/units.ts';
+import { remembered } from '../../remembered.ts';
 import { hedged, unframed } from './amount-remarks.ts';
 import { SIZE_OF_BARS, spokenAmounts } from './spoken-amounts.ts';
 
@@ -125,14 +126,15 @@ function figureOf(written: string): number | undefined {
   return Number.isFinite(value) ? value : undefined;
 }
 
-function tidied(text: string): { readonly text: string; readonly about: boolean } {
+/** Whoever reads an amount asks for its pieces too, so that each text comes twice. */
+const tidied = remembered((text: string): { readonly text: string; readonly about: boolean } => {
   const plain = plainText(text).replace(/(?<=\d)\s?~\s?(?=\d)/gu, '-');
   const { text: firm, about } = hedged(plain);
   let said = spokenAmounts(firm).replace(AND, 'and');
   for (const [pattern, count] of COUNTS) said = said.replace(pattern, count);
   said = said.replace(SIZE_OF_BARS, '$1 ').replace(TWICE, '$1');
   return { text: unframed(said.replace(/\s+/gu, ' ')).replace(LONE_UNIT, '1 '), about };
-}
+});
 
 /** "Quart", "kilo de aceite": a unit that nobody counts is one. */
 const LONE_UNIT =

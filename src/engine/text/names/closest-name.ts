@@ -13,6 +13,29 @@ export function byNearness<Thing>(scored: Iterable<Scored<Thing>>): readonly Sco
     .filter(({ thing }) => !things.has(thing) && things.add(thing));
 }
 
+/**
+ * The `most` nearest of {@link byNearness}. `scored` is told how far the last of them is by then: what is no nearer has no use, and
+ * it may give any number from there on.
+ */
+export function nearestFew<Row, Thing>(
+  rows: Iterable<Row>,
+  most: number,
+  scored: (row: Row, within: number) => Scored<Thing>,
+): readonly Thing[] {
+  const few: Scored<Thing>[] = [];
+  for (const row of rows) {
+    const within = few[most - 1]?.far ?? Number.POSITIVE_INFINITY;
+    const one = scored(row, within);
+    const known = few.findIndex(({ thing }) => thing === one.thing);
+    if (one.far >= within || (known !== -1 && few[known]!.far <= one.far)) continue;
+    if (known !== -1) few.splice(known, 1);
+    const place = few.findIndex(({ far }) => far > one.far);
+    few.splice(place === -1 ? few.length : place, 0, one);
+    few.length = Math.min(few.length, most);
+  }
+  return few.map(({ thing }) => thing);
+}
+
 /** The `most` names closest in spelling to what was typed, closest first. */
 export const nearestNames = (typed: string, names: readonly string[], most: number): readonly string[] =>
   byNearness(names.map(name => ({ thing: name, far: distance(typed.toLowerCase(), name.toLowerCase()) })))

@@ -8,12 +8,15 @@ const codes = rowOf();
 /**
  * Optimal string alignment distance: insertions, deletions, substitutions and swaps of neighbours, each 1
  * (Damerau 1964 as restricted by Wagner and Lowrance 1975). Only the first 200 letters count, so that work stays bounded.
+ * Who has no use for a distance beyond `most` is given some number beyond it (Ukkonen 1985: rows only grow).
  */
-export function distance(one: string, other: string): number {
+export function distance(one: string, other: string, most = Number.POSITIVE_INFINITY): number {
   const a = one.slice(0, LONGEST);
   const b = other.slice(0, LONGEST);
   if (a === b) return 0;
   const width = b.length;
+  const apart = Math.abs(a.length - width);
+  if (apart > most) return apart;
   let [before, above, row] = ROWS;
   above[0] = 0;
   for (let j = 1; j <= width; j += 1) {
@@ -21,10 +24,12 @@ export function distance(one: string, other: string): number {
     codes[j - 1] = b.charCodeAt(j - 1);
   }
   let earlier = -1;
+  let leastAbove = 0;
   for (let i = 1; i <= a.length; i += 1) {
     row[0] = i;
     const letter = a.charCodeAt(i - 1);
     let left = i;
+    let least = i;
     for (let j = 1; j <= width; j += 1) {
       const there = codes[j - 1]!;
       let best = above[j - 1]! + (letter === there ? 0 : 1);
@@ -37,7 +42,11 @@ export function distance(one: string, other: string): number {
       }
       row[j] = best;
       left = best;
+      if (best < least) least = best;
     }
+    // A swap reaches over one row.
+    if (least > most && leastAbove > most) return least;
+    leastAbove = least;
     earlier = letter;
     [before, above, row] = [above, row, before];
   }
