@@ -19,3 +19,18 @@ export function remembered<Read>(read: (text: string) => Read): (text: string) =
     return it;
   };
 }
+
+/** As many words as are remembered before all are forgotten. */
+const MOST_WORDS = 5000;
+
+/** {@link remembered} for single words, of which members use few, again and again. What is not found is remembered too. */
+export function rememberedWord<Found>(find: (word: string) => Found): (word: string) => Found {
+  const seen = new Map<string, Found>();
+  return word => {
+    if (seen.has(word)) return seen.get(word)!;
+    if (seen.size > MOST_WORDS) seen.clear();
+    const found = find(word);
+    seen.set(word, found);
+    return found;
+  };
+}

@@ -2,6 +2,7 @@
  * Mutation tests of the engine, room by room. Survivors are printed.
  * `npm run mutants` all rooms, `npm run mutants -- lye tally` some: a room's share of noticed changes may not fall below
  * the one kept in `scores.json`, which rises by itself.
+ * `npm run mutants -- src/engine/cost/money.ts` that file, or those lines of it (`FILE:3-7`), with the tests of its room.
  * `npm run mutants -- --sample=300` so many mutants of the whole engine, drawn by chance, for its share and how surely.
  * `npm run mutants:changed` the lines of the engine that differ from the main branch, a sample of them where they are
  * many, for five minutes.
@@ -93,6 +94,14 @@ async function sampled(rooms: readonly (readonly [string, Room])[], count: numbe
 
 /** As seen in this engine; only for how large a sample becomes. */
 const MUTANTS_PER_LINE = 1;
+/** All mutants of one file, or of some lines of it: what its room keeps is not touched. */
+async function ofFile(place: string): Promise<void> {
+  const file = place.replace(/:[\d-]+$/u, '');
+  const room = Object.values(ROOMS).find(({ sources }) => filesOf(sources).includes(file));
+  if (room === undefined) throw new Error(`${file} is in no room of tests/mutants/rooms.ts`);
+  tell(place, await inOwnProcess({ root, places: [place], testFiles: roomTests(room), draw: ALL }));
+}
+
 /** What `--changed` tries and how long it goes on to another room: it is part of every check. */
 const MOST_CHANGED = 200;
 const CHANGED_SECONDS = 300;
@@ -124,7 +133,8 @@ async function changed(rooms: readonly (readonly [string, Room])[]): Promise<voi
 
 const asked = process.argv.slice(2);
 const names = asked.filter(name => !name.startsWith('--'));
-const unknown = names.filter(name => !ROOMS[name]);
+const places = names.filter(name => name.startsWith('src/'));
+const unknown = names.filter(name => !ROOMS[name] && !places.includes(name));
 if (unknown.length > 0)
   throw new Error(`no such room: ${unknown.join(', ')}; there are ${Object.keys(ROOMS).join(', ')}`);
 const rooms = Object.entries(ROOMS).filter(([name]) => names.length === 0 || names.includes(name));
@@ -133,3 +143,4 @@ const count = asked.map(name => /^--sample=(\d+)$/.exec(name)?.[1]).find(Boolean
 if (asked.includes('--changed')) await changed(rooms);
 else if (count !== undefined) await sampled(rooms, Number(count));
 else for (const [name, room] of rooms) await whole(name, room);
+for (const place of places) await ofFile(place);

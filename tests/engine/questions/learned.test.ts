@@ -4,7 +4,7 @@ import fieldFile from '../../../src/engine/questions/learned/field/weights.json'
 import weightsFile from '../../../src/engine/questions/learned/weights.json' with { type: 'json' };
 import { logChances, type Model } from '../../../src/engine/text/learned/model.ts';
 import { hashesOf, modelOf } from '../../../src/engine/text/learned/written.ts';
-import { isDue, WHOLE } from '../../walk.ts';
+import { drawn, isDue, WHOLE } from '../../walk.ts';
 import { fitModel } from '../text/learned/fit.ts';
 import { FIT } from './fit-jobs.ts';
 import { type JobText, jobTexts, lessonsOf } from './job-texts.ts';
@@ -22,20 +22,28 @@ const asLabelled = (job: JobText['label']) => (job.startsWith('shelf') ? 'shelf'
 const isRight = (text: JobText, job: Class) =>
   text.label === 'inside' ? job !== 'outside' : asLabelled(job) === asLabelled(text.label);
 
+/**
+ * What hands wrote, of which each commit reads some: of all 15,000 three were misread for another job, and of 3,000 none for another
+ * field, so that one in four hundred of so many minds what one in fifty of all let pass.
+ */
+const HANDS = drawn(
+  texts.filter(({ part }) => part === 'question' || part === 'scope'),
+  3000,
+  'hands',
+);
+const MOST_WRONG = 1 / 400;
+
 test('so were those that judge the field', () => {
   const { origin, known: words, ...written } = fieldFile;
   expect(origin).toBe(`fitted on ${texts.length} texts`);
   expect(hashesOf(words)).toEqual(known);
   const model = modelOf(written);
-  const hands = texts.filter(({ part }) => part === 'question' || part === 'scope');
-  const wrong = hands.filter(
+  const wrong = HANDS.filter(
     text =>
       logChances(fieldLessonOf(text).features, model)[1]! > Math.log(1 / 2) !== (text.label === 'outside'),
   );
-  expect(wrong.length).toBeLessThanOrEqual(MOST_WRONG * hands.length);
+  expect(wrong.length).toBeLessThanOrEqual(MOST_WRONG * HANDS.length);
 });
-
-const MOST_WRONG = 0.02;
 
 test('the weights written down were fitted on these texts, read them right, and are small', () => {
   const { origin, known: words, ...written } = weightsFile;
@@ -43,11 +51,10 @@ test('the weights written down were fitted on these texts, read them right, and 
   expect(written.data.length).toBeLessThan(400_000);
   expect(hashesOf(words)).toEqual(known);
   const model = modelOf(written);
-  const hands = texts.filter(({ part }) => part === 'question' || part === 'scope');
-  const wrong = hands.filter(text => !isRight(text, readBy(model, text).job));
+  const wrong = HANDS.filter(text => !isRight(text, readBy(model, text).job));
   for (const { text, label } of wrong) console.info(`  not ${label}: ${text}`);
   // Lines of two words that another writer uses for something else stay wrong; more of them would be a slip of the fit.
-  expect(wrong.length).toBeLessThanOrEqual(MOST_WRONG * hands.length);
+  expect(wrong.length).toBeLessThanOrEqual(MOST_WRONG * HANDS.length);
 });
 
 /** Of 60 questions, 25 lines of the field or not and 110 flaws, so many at least; each writer asked what the others taught. */

@@ -1,7 +1,7 @@
 import { OILS } from '../../batch/oils/index.ts';
+import { rememberedWord } from '../../remembered.ts';
 import { foldedWords } from '../../text/fold.ts';
 import { slipCost } from '../../text/spelling/slip-cost.ts';
-import { remembered } from '../../text/spelling/symmetric-delete.ts';
 import { COMMON_WORDS } from '../../text/spelling/trade-words.ts';
 import { DIALECT } from '../dialect.ts';
 import { isIdleWord } from './oils.ts';
@@ -44,7 +44,7 @@ const LONGEST = Math.max(...OIL_WORDS.map(({ length }) => length)) + MOST_LETTER
  */
 export const nearestOilWord = (word: string): number | undefined =>
   word.length > LONGEST ? undefined : slipsToOil(word);
-const slipsToOil = remembered((word: string): number | undefined => {
+const slipsToOil = rememberedWord((word: string): number | undefined => {
   const near = OIL_WORDS.filter(oil => Math.abs(oil.length - word.length) <= MOST_LETTERS)
     .map(oil => ({ cost: slipCost(word, oil), most: NEAR * Math.max(word.length, oil.length) }))
     .filter(({ cost, most }) => cost <= most)
@@ -92,7 +92,7 @@ export function oilWordsMeant(word: string): readonly string[] {
     return [];
   return oilsOneSlipAway(word);
 }
-const oilsOneSlipAway = remembered((word: string): readonly string[] => {
+const oilsOneSlipAway = rememberedWord((word: string): readonly string[] => {
   const near = OIL_WORDS.filter(oil => Math.abs(oil.length - word.length) <= 2)
     .map(oil => ({ oil, cost: slipCost(word, oil) }))
     .toSorted((one, other) => one.cost - other.cost);

@@ -1,7 +1,6 @@
 import { plainText } from '../../quantities/number.ts';
 import { unitOfWord, unitSize } from '../../quantities/unit-words.ts';
 import { MEASURES } from '../../quantities/units.ts';
-import { remembered } from '../../remembered.ts';
 import { hedged, unframed } from './amount-remarks.ts';
 import { SIZE_OF_BARS, spokenAmounts } from './spoken-amounts.ts';
 
@@ -95,8 +94,10 @@ const EACH = /[\s,]*\b(?:each|ea|apiece|per \w+|cada (?:una|uno|hueco|molde|barr
 export type Pieces = { readonly count: number; readonly each: string; readonly named: boolean };
 
 /** "10 bars of 4 oz" as how many and how much each; undefined where the text counts no pieces. */
-export function piecesOf(text: string): Pieces | undefined {
-  const plain = tidied(text).text;
+export const piecesOf = (text: string): Pieces | undefined => piecesIn(tidied(text).text, text);
+
+/** {@link piecesOf} a text that is tidied already. */
+function piecesIn(plain: string, text: string): Pieces | undefined {
   const named =
     COUNT_OF_EACH.exec(plain) ??
     COUNT_EACH_OF.exec(plain) ??
@@ -126,15 +127,14 @@ function figureOf(written: string): number | undefined {
   return Number.isFinite(value) ? value : undefined;
 }
 
-/** Whoever reads an amount asks for its pieces too, so that each text comes twice. */
-const tidied = remembered((text: string): { readonly text: string; readonly about: boolean } => {
+function tidied(text: string): { readonly text: string; readonly about: boolean } {
   const plain = plainText(text).replace(/(?<=\d)\s?~\s?(?=\d)/gu, '-');
   const { text: firm, about } = hedged(plain);
   let said = spokenAmounts(firm).replace(AND, 'and');
   for (const [pattern, count] of COUNTS) said = said.replace(pattern, count);
   said = said.replace(SIZE_OF_BARS, '$1 ').replace(TWICE, '$1');
   return { text: unframed(said.replace(/\s+/gu, ' ')).replace(LONE_UNIT, '1 '), about };
-});
+}
 
 /** "Quart", "kilo de aceite": a unit that nobody counts is one. */
 const LONE_UNIT =
@@ -209,7 +209,7 @@ export function amountPhrase(text: string): AmountPhrase {
   const whole = part && figureOf(part[2]!);
   if (part && share !== undefined && share !== null && whole !== undefined && whole !== null)
     return { low: `${figure(share * whole)} ${part[3]!}`, about };
-  const pieces = piecesOf(text);
+  const pieces = piecesIn(said, text);
   const each = pieces && /^([\d.,/ ]*\d)\s*(\p{L}.*)$/u.exec(pieces.each);
   const size = each && figureOf(each[1]!);
   if (pieces && each && size !== undefined && size !== null)

@@ -1,6 +1,7 @@
+import { rememberedWord } from '../../remembered.ts';
 import { byNearness } from '../names/closest-name.ts';
 import { distance, slipsIn } from './edit-distance.ts';
-import { remembered, wordsAround } from './symmetric-delete.ts';
+import { wordsAround } from './symmetric-delete.ts';
 
 /** Finds the word of a fixed list that a misspelling was meant for; the list is indexed once. */
 export type Speller = (word: string) => string | undefined;
@@ -15,7 +16,7 @@ const OTHER_START = 0.5;
  */
 export function speller(known: Iterable<string>, untouched: ReadonlySet<string>): Speller {
   const around = wordsAround(() => new Set(known), slipsIn);
-  const nearest = remembered(word => {
+  const nearest = rememberedWord(word => {
     const near = byNearness(
       [...around(word)].sort().map(candidate => ({
         thing: candidate,

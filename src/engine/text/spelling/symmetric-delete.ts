@@ -42,18 +42,3 @@ export function wordsAround(
     return around;
   };
 }
-
-/** As many words as are remembered before all are forgotten. */
-const MOST_SEEN = 5000;
-
-/** A look-up that remembers what it found: members use few words, again and again. */
-export function remembered<Found>(find: (word: string) => Found): (word: string) => Found {
-  const seen = new Map<string, Found>();
-  return word => {
-    if (seen.has(word)) return seen.get(word)!;
-    if (seen.size > MOST_SEEN) seen.clear();
-    const found = find(word);
-    seen.set(word, found);
-    return found;
-  };
-}

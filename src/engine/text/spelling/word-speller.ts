@@ -1,5 +1,6 @@
+import { rememberedWord } from '../../remembered.ts';
 import { mostOff, slipCost } from './slip-cost.ts';
-import { remembered, wordsAround } from './symmetric-delete.ts';
+import { wordsAround } from './symmetric-delete.ts';
 
 /** Two words are told apart only where one is nearer by so much; otherwise whoever asks is asked back. */
 const MARGIN = 0.3;
@@ -61,7 +62,7 @@ export function wordSpeller(known: ReadonlySet<string>, common: ReadonlySet<stri
       .sort((a, b) => a.cost - b.cost || (a.word < b.word ? -1 : 1));
   };
 
-  const nearest = remembered((word: string): string | undefined => {
+  const nearest = rememberedWord((word: string): string | undefined => {
     const [best, ...others] = near(word);
     if (best === undefined) return undefined;
     const rival = others.find(other => !isForm(other.word, best.word));

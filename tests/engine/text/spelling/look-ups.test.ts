@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { speller } from '../../../../src/engine/text/spelling/speller.ts';
-import { remembered, wordsAround } from '../../../../src/engine/text/spelling/symmetric-delete.ts';
+import { rememberedWord } from '../../../../src/engine/remembered.ts';
+import { wordsAround } from '../../../../src/engine/text/spelling/symmetric-delete.ts';
 import { wordSpeller } from '../../../../src/engine/text/spelling/word-speller.ts';
 
 test('words one letter away are found, by whichever of the four slips; the list is read at the first look-up', () => {
@@ -21,7 +22,7 @@ test('words one letter away are found, by whichever of the four slips; the list 
 
 test('what was found is remembered, also that nothing was; and no more words than a bound', () => {
   let calls = 0;
-  const find = remembered(word => {
+  const find = rememberedWord(word => {
     calls += 1;
     return word === 'known' ? word : undefined;
   });
