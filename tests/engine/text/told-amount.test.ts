@@ -22,6 +22,52 @@ const orRefusal = (read: () => unknown): unknown => {
   }
 };
 
+/* From memory of how makers tell amounts. */
+describe('a figure and what it is of that stand apart', () => {
+  test.each([
+    ['at the 450 mark, ml that is', '450 ml'],
+    // Repeated, the unit is the same one.
+    ['2 cups, US cups', '473.18 ml'],
+    ['1.2 kg of coconut and oils', '1200 g oils'],
+    ['900 g of oils with avocado', '900 g oils'],
+    ['1.2 kg of oils, no wait, I left out the coconut, 1.5 kg of oils', '1500 g oils'],
+  ])('%s', (text, amount) => {
+    expect(toldAmount(text)).toBe(amount);
+  });
+
+  test.each([
+    ['two units', 'at the 450 mark, ml or grams that is'],
+    ['two figures', 'from the 300 mark to the 450 mark, ml that is'],
+    ['no figure', 'ml that is'],
+    ['another amount', '3 cups, at the 450 mark, ml that is'],
+    ['another unit', '2 cups, grams'],
+    ['one oil alone', '900 g with avocado'],
+    ['one oil of all, which may be out', '1.2 kg of oils, I had left out the coconut'],
+    ['two parts', 'half of the third of 900 g batter'],
+    ['a part of nothing', 'half'],
+    ['nothing that is left', '600 g, gave 600 away, so 0 g'],
+  ])('%s: undefined', (_, text) => {
+    expect(toldAmount(text)).toBeUndefined();
+  });
+});
+
+/* A scale's hundredth and a tenth of it are one amount told twice (common practice, no source). */
+describe('figures that come out', () => {
+  test.each([
+    ['1000 g, 989 g', '989 g'],
+    ['1000 g, 988 g', undefined],
+    ['600 g and 200 g and 100 g, so 900', '900 g'],
+    ['had 600 g, gave 200 away, so 400', '400 g'],
+    ['900 g batter, a third, so 300 g', '300 g'],
+    ['900 g batter, a third, so 600 g', '600 g'],
+    ['900 g batter, a third, so 450 g', undefined],
+    ['half of the 900 g batter', '450 g'],
+    ['half 900 g', '450 g'],
+  ])('%s: %s', (text, amount) => {
+    expect(toldAmount(text)).toBe(amount);
+  });
+});
+
 /* Turns of phrase of makers of two sets by other hands, and others of their kinds. A cup is 236.59 ml, a quart four of them. */
 describe('of several amounts, the one that is meant', () => {
   test.each([
