@@ -85,4 +85,44 @@ describe('the step within bounds', () => {
       expect(Math.abs(solver.change - (found - before))).toBeLessThanOrEqual(tolerance);
     },
   );
+
+  test.prop([problems, fc.nat({ max: 3 })])(
+    'leaves one where it is that is held, and does as well as any does with the others',
+    ({ slopes, residual, shares }, which) => {
+      const held = which % shares.length;
+      const sum = Math.max(
+        1,
+        shares.reduce((all, one) => all + one, 0),
+      );
+      const amounts = Float64Array.from({ length: 4 }, (_, at) => (shares[at] ?? 0) / sum);
+      const solver = new ConstrainedLeastSquares();
+      solver.solve(Float64Array.from(slopes), Float64Array.from(residual), amounts, shares.length, held);
+      expect(solver.step[held]).toBe(0);
+      // Without any slope the same one moves nothing, so that the others alone are judged.
+      const others = Float64Array.from(slopes, (slope, at) => (Math.floor(at / 3) === held ? 0 : slope));
+      const problem = {
+        slopes: others,
+        residual: Float64Array.from(residual),
+        amounts: amounts.slice(0, shares.length),
+      };
+      const found = squared(
+        problem,
+        shares.map((_, at) => amounts[at]! + solver.step[at]!),
+      );
+      const tolerance = 2e-6 * slopes.reduce((all, one) => all + one ** 2, 0) + 1e-6;
+      const before = squared(problem, [...problem.amounts]);
+      expect(Math.abs(solver.change - (found - before))).toBeLessThanOrEqual(tolerance);
+      // Alone beside one that is held there is one unknown: its best step, cut at its bounds (calculus).
+      if (shares.length !== 2) return;
+      const free = 1 - held;
+      const of = (row: number) => slopes[3 * free + row]!;
+      const square = of(0) ** 2 + of(1) ** 2 + of(2) ** 2;
+      if (square < 1) return;
+      const wanted = -(of(0) * residual[0]! + of(1) * residual[1]! + of(2) * residual[2]!) / square;
+      const room = 1 - amounts[0]! - amounts[1]!;
+      const best = Math.min(Math.max(wanted, -amounts[free]!), room);
+      const length = slopes.reduce((all, one) => all + one ** 2, 0);
+      expect(solver.step[free]).toBeCloseTo(best, length / square < 100 ? 3 : 1);
+    },
+  );
 });

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { speller } from '../../../../src/engine/text/spelling/speller.ts';
 import { rememberedWord } from '../../../../src/engine/remembered.ts';
+import { speller } from '../../../../src/engine/text/spelling/speller.ts';
 import { wordsAround } from '../../../../src/engine/text/spelling/symmetric-delete.ts';
 import { wordSpeller } from '../../../../src/engine/text/spelling/word-speller.ts';
 
