@@ -24,7 +24,6 @@ export function distance(one: string, other: string, most = Number.POSITIVE_INFI
     codes[j - 1] = b.charCodeAt(j - 1);
   }
   let earlier = -1;
-  let leastAbove = 0;
   for (let i = 1; i <= a.length; i += 1) {
     row[0] = i;
     const letter = a.charCodeAt(i - 1);
@@ -44,9 +43,8 @@ export function distance(one: string, other: string, most = Number.POSITIVE_INFI
       left = best;
       if (best < least) least = best;
     }
-    // A swap reaches over one row.
-    if (least > most && leastAbove > most) return least;
-    leastAbove = least;
+    // A swap reaches over one row, which lies at most one below this one, and costs one itself.
+    if (least > most) return least;
     earlier = letter;
     [before, above, row] = [above, row, before];
   }
