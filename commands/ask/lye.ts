@@ -19,6 +19,7 @@ import {
   asksForLyeOfWeighed,
   weighsAnOilTwice,
 } from '../../src/engine/questions/lye/recipe-line/recipe-asked.ts';
+import { saidBeside } from '../../src/engine/questions/lye/said-beside.ts';
 import { readLyeInChat } from '../../src/engine/questions/lye/told-in-chat.ts';
 import type { LyeTopic } from '../../src/engine/questions/lye/topic.ts';
 import { careTopicIn, lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
@@ -170,7 +171,10 @@ export async function lyeAnswer(
   if (inverse) return oilsReply(inverse, context);
   try {
     refuseFigureOrWord(typed);
-    const told = withCorrections(readLyeInChat(question, { ordered, ...(unordered && { unordered }) }), read);
+    const told = {
+      ...withCorrections(readLyeInChat(question, { ordered, ...(unordered && { unordered }) }), read),
+      beside: saidBeside(typed),
+    };
     if (told.weighed) return weighedReply(told, question, context);
     return readingOf(told, context);
   } catch (refusal) {
@@ -258,7 +262,10 @@ function withCorrections(told: LyeQuestion, { corrections }: QuestionRead): LyeQ
   return before.length === 0 ? told : { ...told, respelt: [...before, ...(told.respelt ?? [])] };
 }
 
-function readingOf({ given, usualKoh, left, respelt = [] }: LyeQuestion, { say }: Context): LyeReading {
+function readingOf(
+  { given, usualKoh, left, respelt = [], beside = [] }: LyeQuestion,
+  { say }: Context,
+): LyeReading {
   const texts = Object.fromEntries(Object.entries(given).map(([name, value]) => [name, String(value)]));
   return {
     kind: 'reading',
@@ -271,6 +278,7 @@ function readingOf({ given, usualKoh, left, respelt = [] }: LyeQuestion, { say }
       ...(respelt.length > 0 ? [say.lyeQuestions.respelt({ respelt })] : []),
       ...(usualKoh ? [say.lyeQuestions.usualKoh] : []),
       ...(left.length > 0 ? [say.lyeQuestions.passedBy({ left })] : []),
+      ...(beside.length > 0 && given.oils !== undefined ? [say.lyeQuestions.saidBeside({ beside })] : []),
     ].map(text => ({ kind: 'text', text, firm: true })),
   };
 }

@@ -30,7 +30,7 @@ function wishedIn(superfat: string | number | undefined): number | undefined {
 
 /** Lye that was weighed: what it does in these oils, how much water it wants, or which oils it is for. */
 export async function weighedReply(
-  { given, weighed, oilGrams, waterGrams, asksWater, left, respelt = [] }: LyeQuestion,
+  { given, weighed, oilGrams, waterGrams, asksWater, left, respelt = [], beside: said = [] }: LyeQuestion,
   question: string,
   context: Context,
 ): Promise<Reply> {
@@ -58,6 +58,7 @@ export async function weighedReply(
     words.remedy[check.verdict],
     ...(respelt.length > 0 ? [words.respelt({ respelt })] : []),
     ...(left.length > 0 ? [words.passedBy({ left })] : []),
+    ...(said.length > 0 ? [words.saidBeside({ beside: said })] : []),
   ];
   const reply = (headline: string, texts: readonly string[], data: object): Reply => ({
     kind: 'reply',
@@ -111,10 +112,10 @@ export async function weighedReply(
       { question, weighed: true, problem: 'oils-empty' },
       context,
     );
-  const said = { lye: weighed.grams, oils: oilGrams };
+  const told = { lye: weighed.grams, oils: oilGrams };
   const verdict = lyeForAnyOil(weighed, oilGrams);
   return reply(
-    verdict === 'too-much-for-all' ? words.tooMuchForAll(said) : words.hangsOnOils(said),
+    verdict === 'too-much-for-all' ? words.tooMuchForAll(told) : words.hangsOnOils(told),
     [words.nameOils],
     {
       verdict,

@@ -1,11 +1,15 @@
+import { withBrackets } from './in-brackets.ts';
 import { knownAs } from './recipe-tokens.ts';
 import { LYE, plainWords } from './words.ts';
 
 /** A full stop behind a short unit: it ends a sentence unless an ingredient follows, "4 oz. castor". */
-const STOP_BEHIND_UNIT = /(?<=\d ?(?:g|kg|gr|oz|lbs?|ml))\.(?=\s+(\p{L}[^;.,]*))/gu;
+const STOP_BEHIND_UNIT =
+  /(?<=\d ?(?:g|kg|gr|oz|lbs?|ml))\.(?=\s+\d{1,2}(?:[.,]\d)? ?%)|(?<=\d ?(?:g|kg|gr|oz|lbs?|ml))\.(?=\s+(\p{L}[^;.,]*))/gu;
 const isIngredient = (words: readonly string[]): boolean =>
   words.slice(0, 3).some((_, more) => knownAs(words.slice(0, more + 1).join(' ')));
-function endsSentence(_: string, after: string): string {
+function endsSentence(_: string, after: string | undefined): string {
+  // "200g. 4%".
+  if (after === undefined) return ' ;';
   // "Meant 140. olive is 400".
   if (/^\S+(?: \S+)? (?:is|are|es|son) \d/u.test(after)) return ' ;';
   const words = plainWords(after).split(' ');
@@ -32,6 +36,11 @@ const MADE_READY =
 /** The melting point in degrees Fahrenheit that tells a coconut oil from the other kind; both take the same lye (common practice, no source). */
 const MELTING =
   /(?<=(?:coconut|coco)(?: oil)?\s*\(?\s*)(?:76|92)\s?(?:°\s?)?(?:f(?!\p{L})|deg(?:rees)?)?(?=[\s):=,-]*\s\d)/giu;
+/** "Aceite de oliva de freír": what it was used for. */
+const FROM_FRYING = /(?<=aceite(?: de \p{L}+)? *) de fre[ií]r(?!\p{L})/giu;
+/** What a telephone hears for lye, and a stop that was spoken. */
+const DICTATED_LYE = /(?<=(?<!\p{L})how (?:much|many grams of) )(?:lie|lies|lay)(?!\p{L})/giu;
+const DICTATED_STOP = /(?<=[.;,] )(?:period|full stop|punto|coma|comma)(?=[.;,])/giu;
 const MISSPELT_OIL = /(?<!\p{L})h?a(?:s|sc|z|c)e[iy]tes?(?!\p{L})/giu;
 
 /** "And coconut... 200". */
@@ -42,8 +51,12 @@ const HESITATES = /(\p{L})\s*(?:\.{2,}|…)\s*(?=\d)/gu;
  * unit, halves and quarters of a unit, a kilo and grams as one weight; how an oil was made ready is taken out. Pure.
  */
 export const asTyped = (question: string): string =>
-  question
+  withBrackets(question)
     .replace(MADE_READY, ' ')
+    .replace(FROM_FRYING, '')
+    .replace(DICTATED_LYE, 'lye')
+    .replace(DICTATED_STOP, '')
+    .replace(/super fat/giu, 'superfat')
     .replace(MELTING, ' ')
     .replace(MISSPELT_OIL, 'aceite')
     .replaceAll('’', "'")

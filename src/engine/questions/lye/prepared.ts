@@ -2,7 +2,11 @@ import { knownOil } from '../../batch/oils/find-oil.ts';
 import { asTyped, withOneMore } from './as-typed.ts';
 import { ofBatchAsked } from './batch-asked.ts';
 import { withSolution } from './ready-solution.ts';
-import { benchSaid, withoutTalk } from './recipe-line/idle-talk.ts';
+import { withoutAskedOfOil } from './recipe-line/asked-of-oil.ts';
+import { benchSaid } from './recipe-line/bench-said.ts';
+import { withoutFormerSoap } from './recipe-line/former-soap.ts';
+import { withoutTalk } from './recipe-line/idle-talk.ts';
+import { withoutStock } from './recipe-line/oil-stock.ts';
 import { withoutScents } from './recipe-line/scents.ts';
 import { saidPlainly } from './said-plainly.ts';
 import { FAT, LYE, POTASSIUM, plainWords, UNIT } from './words.ts';
@@ -26,7 +30,7 @@ const SOFT_KINDS =
   /(?<!\d ?(?:\p{L}+ )?(?:of |de )?)(?<!\p{L})(?:(?:liquid|soft|shaving|cream) soaps?|shaving cream|crema de afeitar|jabon(?:es)? (?:de )?(?:liquido|blando|blanco|pasta|afeitar))(?!\p{L})/gu;
 /** Figures of times, people and pieces. */
 const COUNTED =
-  /(?<![\d.,])\d{1,3} (?:below|degrees|grados|bars|pastillas|barras|people|personas|of us|years?|anos|days?|dias|weeks?|semanas|minutes?|minutos|hours?|horas|months?|meses|am|pm|o ?clock)(?!\p{L})|(?<!\p{L})(?:at \d{1,2} ?(?:am|pm|o ?clock)|(?:by|until|till|'?til|a las) \d{1,2}(?: ?(?:am|pm|o ?clock))?|at \d{1,2} (?:tonight|today|this (?:morning|evening|afternoon))|(?<=(?:start|meet|pour|party|class|dinner|tea|home|back|leave|open|clos|pick|tonight|today|tomorrow|morning|afternoon|evening)\p{L}*(?: \p{L}+){0,3} )at \d{1,2})(?= ?(?:;|,|$)|(?<=tonight|today|morning|evening|afternoon) )/gu;
+  /(?<![\d.,])(?:\d{1,3} (?:double |long |late |night )*(?:shifts?|turnos?|guardias?)(?: (?:dobles?|largos?|seguid[oa]s))?|\d{1,3} (?:below|degrees|grados|bars|pastillas|barras|people|personas|of us|years?|anos|days?|dias|weeks?|semanas|minutes?|minutos|hours?|horas|months?|meses|am|pm|o ?clock))(?!\p{L})|(?<!\p{L})(?:at \d{1,2} ?(?:am|pm|o ?clock)|(?:by|until|till|'?til|a las) \d{1,2}(?: ?(?:am|pm|o ?clock))?|at \d{1,2} (?:tonight|today|this (?:morning|evening|afternoon))|(?<=(?:start|melt|goes|going|went|meet|pour|party|class|dinner|tea|home|back|leave|open|clos|pick|tonight|today|tomorrow|morning|afternoon|evening)\p{L}*(?: \p{L}+){0,3} )at \d{1,2})(?= ?(?:;|,|$)|(?<=tonight|today|morning|evening|afternoon) )/gu;
 
 const EQUAL_PARTS =
   /(?<!\p{L})(?:equal parts|partes iguales)(?: of| de)? ((?:\p{L}+ ?){1,3}(?:, (?:\p{L}+ ?){1,3})*(?: (?:and|y|e) (?:\p{L}+ ?){1,3}))(?=[,;]|$)/u;
@@ -50,7 +54,15 @@ export const scentsOf = (question: string): readonly string[] =>
 export function prepared(question: string): string {
   const isPotash = POTASSIUM.test(plainWords(question));
   const said = ofBatchAsked(plainWords(asTyped(question), { clauses: true }));
-  const plain = saidPlainly(withoutTalk(benchSaid(withoutScents(withSolution(withOneMore(said))).rest)))
+  const plain = saidPlainly(
+    withoutTalk(
+      benchSaid(
+        withoutAskedOfOil(
+          withoutFormerSoap(withoutScents(withSolution(withoutStock(withOneMore(said)))).rest),
+        ),
+      ),
+    ),
+  )
     .replace(/(?<!\p{L})double[ -]?check(?:ed|ing)?(?!\p{L})/gu, 'check')
     .replace(/(?<=100 ?% )(?:castill?e|castill?a)(?: soap)?(?!\p{L})/u, 'olive')
     .replace(

@@ -25,6 +25,8 @@ export type LyeQuestion = {
   readonly left: readonly string[];
   /** Oils whose names are spelt amiss, and as what they were read. */
   readonly respelt?: readonly { readonly typed: string; readonly read: string }[];
+  /** Sentences that stand beside the recipe and speak of something in it. */
+  readonly beside?: readonly string[];
   /** True where the alkali is KOH and its purity is not told. */
   readonly usualKoh: boolean;
 };

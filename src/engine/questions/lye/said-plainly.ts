@@ -40,7 +40,22 @@ const OIL_MIX = new RegExp(`(?<=${MASS} )(?:oils?|fats?) (?:mix|blend|mixture)(?
 /** "Castilla 100 %, 1 kg de oliva". */
 const ALL_CASTILE = /(?<!\p{L})castill?[ea] 100 ?%(?=,.*(?<!\p{L})(?:oliva|olive)(?!\p{L}))/gu;
 /** "200 coconut, 200 palm is making 400 g". */
-const MAKING = new RegExp(`,? (?:is |are |it )?(?:making|makes) (?=${MASS})`, 'gu');
+const MAKING = new RegExp(
+  `,? (?:is |are |it )?(?:making|makes|(?<=\\d(?: ?(?:g|gr|kg|oz|lbs?))? )=) (?=${MASS})`,
+  'gu',
+);
+
+/** "And sunflower, 100 of that". */
+const OF_THAT = /(?<=\d ?(?:g|gr|gramos|grams|oz)?) (?:of|de) (?:it|that|eso|ese)(?= ?(?:[;,]|$))/gu;
+/** "Coco 330 g, oliva el doble": of the one weight before it. */
+const MULTIPLE_OF_FIRST =
+  /^(?<head>[^;\d]*)(?<figure>\d[\d.,]*)(?<unit> ?(?:g|gr|gramos|grams|oz|kg))?(?<tail>[^;,\d]*), (?<oil>\p{L}+(?: \p{L}+)?) (?<times>el doble|la mitad|double that|twice that|half that)(?= ?(?:[;,]|$))/u;
+function multiplied(whole: string, ...rest: readonly unknown[]): string {
+  const { head, figure, unit = '', tail, oil, times } = rest.at(-1) as Record<string, string>;
+  if (knownOil(oil!) === undefined) return whole;
+  const told = Number(figure!.replace(',', '.')) * (/mitad|half/u.test(times!) ? 0.5 : 2);
+  return `${head}${figure}${unit}${tail}, ${oil} ${told}${unit}`;
+}
 
 /** "Milk of 4 % fat": how rich a milk is, and no oil. */
 const MILK_FAT =
@@ -67,6 +82,8 @@ const FAT_BEHIND =
 export const saidPlainly = (plain: string): string =>
   plain
     .replace(NOT_BUT, '')
+    .replace(OF_THAT, '')
+    .replace(MULTIPLE_OF_FIRST, multiplied)
     .replace(MILK_FAT, '')
     .replace(QUITO, 'casa')
     .replace(FAT_BEHIND, (whole, fat: string, mass: string, of: string) =>

@@ -42,7 +42,8 @@ const INSTEAD = new RegExp(
 const STOP_BEFORE_OPENING = /[.…]+\s*(?=[¿¡])/gu;
 
 /** Where a sentence ends; a full stop behind a short unit ends none. */
-const SENTENCE_END = /(?<!(?<!\p{L})(?:oz|lbs?|kgs?|gr?s?|ml|approx|aprox|ca|no))\.+(?!\d)|[?!]+|\n+/gu;
+const SENTENCE_END =
+  /(?<!(?<!\p{L})(?:oz|lbs?|kgs?|gr?s?|ml|approx|aprox|ca|no|sobre ?engr?|superf))\.+(?!\d)|[?!]+|\n+/gu;
 
 /** "Olive 700g coconut 300g. Lye?": what stands behind the stop is asked for, and was not weighed. */
 const ASKED_LAST = new RegExp(

@@ -138,6 +138,9 @@ export const lyeQuestions = {
       .slice(0, 5)
       .map(one => `“${one.slice(0, 40)}”`)
       .join(', ')}. If one of them is an oil, give its weight and ask again.`,
+  /** What was told beside a recipe, and may change what of it is in the pot. */
+  saidBeside: ({ beside }: { readonly beside: readonly string[] }) =>
+    `You also say ${beside.map(one => `“${one}”`).join(' and ')}. If that changes what is in the pot, do not use this figure: ask again with only what goes in.`,
   /** Oils spelt amiss, with the names they were read as. */
   respelt: ({
     respelt,

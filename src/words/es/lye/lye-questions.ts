@@ -133,6 +133,8 @@ export const lyeQuestions: typeof english = {
       .slice(0, 5)
       .map(one => `«${one.slice(0, 40)}»`)
       .join(', ')}. Si es un aceite, da su peso y pregunta otra vez.`,
+  saidBeside: ({ beside }) =>
+    `También dices ${beside.map(one => `«${one}»`).join(' y ')}. Si eso cambia lo que va en la olla, no uses esta cifra: pregunta otra vez solo con lo que va dentro.`,
   respelt: ({ respelt }) =>
     `${respelt.map(({ typed, read }) => `«${typed.slice(0, 40)}» leído como «${read}»`).join(', ')}. ¿Es otro aceite? Entonces esta sosa no vale: pregunta otra vez con su nombre.`,
   readWithout: ({ line }) => `Sin esas palabras leo: ${line}.`,

@@ -25,7 +25,9 @@ const HARMLESS: ReadonlySet<string> = new Set(
   sale salga saben sabe saber sabes dice dijo dicen digan dime dame den da dan diga calcula calculado calcular ayuda ayudan ayudar revisen revisenlo mire miren mira ver pase pasa pues porfa favor gracias cuanto cuanta cuantos cuantas cuentas
   receta recetas jabon jabones jaboncito jaboncitos barra barras pastilla pastillas tanda lote hornada molde olla cazo bol cubeta balde bascula balanza casa cocina taller
   gramos cantidad masa peso pesos total todo toda todos todas junto juntos cada puro pura solo solamente nomas mas tambien siempre hoy ahora ya aca asi ahorita mismo misma igual bien bueno buena buen virgen extra refinado refinada crudo cruda puros pura casero casera barato colado blanco blanca limpio limpia americana vieja viejo nueva nuevo normal comun cerquita molino finca feria mercado carnicero carniceria pueblo tienda navidad familia bebe boda colegio ropa rapido
-  x s n r oh well hey hi hello dear love gente`.split(/\s+/u),
+  x s n r oh well hey hi hello dear love gente mismos mismas stuff ruego indiquen indique indicar corresponde corresponden corresponderia`.split(
+    /\s+/u,
+  ),
 );
 
 /** Who may be spoken to, and may have an oil where they are not: "thanks buddy" is no "my buddy has it". */
@@ -44,11 +46,11 @@ export const isHarmlessBesideOil = (word: string): boolean =>
 
 /** What is not in the pot, or not yet, whichever clause of a sentence says so. */
 const OUT =
-  'none|unused|untouched|unopened|borrow\\p{L}*|lent|lend\\p{L}*|return\\p{L}*|gave (?:it|them|some|that) \\p{L}+|(?:gave|given?|giving) (?:\\p{L}+ ){0,2}away|sold(?! (?:me|us))|donat\\p{L}+|vend(?:i|imos|io|ido)|(?:regale|regalamos|done|donamos|comimos)|back|plann\\p{L}*|thinking|undecided|wondering|might|maybe|perhaps|probably|if|unless|until|till|later|afterwards?|after|before|when|once|instead|tomorrow|yesterday|cupboard|pantry|larder|fridge|freezer|shelf|drawer|pendiente|pens\\p{L}+|tal vez|quizas?|a lo mejor|acaso|prest\\p{L}+|devolv\\p{L}+|devuel\\p{L}+|guard\\p{L}+|apart\\p{L}+|reserv\\p{L}+|despues|luego|cuando|antes|todavia|aun|ningun\\p{L}*|sin usar|sin abrir|ayer|anteayer|alacena|despensa|nevera|refri\\p{L}*|estante|cajon|armario|separad\\p{L}+|aside|separate\\p{L}*|kept|keep\\p{L}*|sav(?:e|ed|ing)|spare|stash\\p{L}*|still|yet';
+  'no (?:me |nos )?(?:llego|llegaron|vino|vinieron|alcanzo|aparecio|trajo|trajeron)|never (?:came|arrived|turned up|showed)|(?:did ?n.?t|did not|has ?n.?t|had ?n.?t) (?:come|came|arrived?|show(?:n|ed)? up|turn(?:ed)? up)|none|unused|untouched|unopened|borrow\\p{L}*|lent|lend\\p{L}*|return\\p{L}*|gave (?:it|them|some|that) \\p{L}+|(?:gave|given?|giving) (?:\\p{L}+ ){0,2}away|sold(?! (?:me|us))|donat\\p{L}+|vend(?:i|imos|io|ido)|(?:regale|regalamos|done|donamos|comimos)|back|plann\\p{L}*|thinking|undecided|wondering|might|maybe|perhaps|probably|if|unless|until|till|later|afterwards?|after|before|when|once|instead|tomorrow|yesterday|cupboard|pantry|larder|fridge|freezer|shelf|drawer|pendiente|pens\\p{L}+|tal vez|quizas?|a lo mejor|acaso|prest\\p{L}+|devolv\\p{L}+|devuel\\p{L}+|guard\\p{L}+|apart\\p{L}+|reserv\\p{L}+|despues|luego|cuando|antes|todavia|aun|ningun\\p{L}*|sin usar|sin abrir|ayer|anteayer|alacena|despensa|nevera|refri\\p{L}*|estante|cajon|armario|separad\\p{L}+|aside|separate\\p{L}*|kept|keep\\p{L}*|sav(?:e|ed|ing)|spare|stash\\p{L}*|still|yet';
 const NOT_IN_YET = new RegExp(`(?<!\\p{L})(?:${OUT})(?!\\p{L})`, 'u');
 /** These hold such a word and tell nothing of an oil. */
 export const NO_ABSENCE =
-  /(?<!\p{L})(?:(?:tell me|know|see|check|sure|saber|dime|digan?|ver) (?:if|si)|(?:it'?s|is|bar is|soap is) still (?:soft|wet|sticky|tacky|oily|greasy|squishy|mushy)(?: after)?|(?:sigue|esta|todavia|aun)(?: (?:todavia|aun|esta|sigue|muy))* (?:bland[oa]|pegajos[oa]|aceitos[oa]|grasos[oa]|moj[oa]d[oa])(?: despues)?(?: de)?|before i (?:mix|pour|start|begin|do|go|melt)(?: (?:it|this|anything))?|before i (?:tip|chuck|bung|add|put|stir|throw|use) (?:it|this|@)(?: in)?|antes de (?:echarl[ao]|tirarl[ao]|usarl[ao]|ponerl[ao])|antes de (?:mezclar|empezar|echar(?:la)?|(?:la )?@)|before (?:the )?@|after (?:rendering|straining|melting)|(?:he|she|they) gave (?:it|them) to (?:me|us)|if (?:it's|its|it is|(?:my )?(?:recipe|oils?|#) (?:is|are|r)|my #(?= #))|(?:me|nos) (?:prestaron|presto) (?:una|esta|la) receta|(?:same|igual|como) (?:as |que )?(?:the |my |el |la |lo )?(?:de )?(?:last|usual|always|before|siempre|anterior|ever|mayo|ayer)(?: (?:time|week|month|one|batch|vez))?(?:'s)?|but (?:last|this) time)(?!\p{L})/gu;
+  /(?<!\p{L})(?:(?:keep|use|leave) (?:the|it at the) same (?:@|amount of @|#)|(?:(?<=y )|(?<=^ *))si (?=(?:# ){1,3}(?:(?:le|les|lo) )?(?:pongo|uso|echo|meto))|to use (?:it |them )?up(?: before (?:it|they) (?:turns?|goes? off|expires?|spoils?))?|(?:it'?s|it|is|bar|soap)(?: (?:is|bar|soap))? (?:still )?(?:zapp\p{L}+|zaps?|stings?|tingl\p{L}+|harsh)(?: still)?(?: after)?|(?:that'?s |es )?(?:all (?:that'?s|there is|i have|i've got|we have)|(?:todo )?lo (?:unico )?que (?:hay|tengo|tenemos|queda)) (?:in|en) (?:the|my|la|el|mi) \p{L}+|(?:tell me|know|see|check|sure|saber|dime|digan?|ver) (?:if|si)|(?:it'?s|is|bar is|soap is) still (?:soft|wet|sticky|tacky|oily|greasy|squishy|mushy)(?: after)?|(?:sigue|esta|todavia|aun)(?: (?:todavia|aun|esta|sigue|muy))* (?:bland[oa]|pegajos[oa]|aceitos[oa]|grasos[oa]|moj[oa]d[oa])(?: despues)?(?: de)?|before i (?:mix|pour|start|begin|do|go|melt)(?: (?:it|this|anything))?|before i (?:tip|chuck|bung|add|put|stir|throw|use) (?:it|this|@)(?: in)?|antes de (?:echarl[ao]|tirarl[ao]|usarl[ao]|ponerl[ao])|antes de (?:mezclar|empezar|echar(?:la)?|(?:la )?@)|before (?:the )?@|after (?:rendering|straining|melting)|(?:he|she|they) gave (?:it|them) to (?:me|us)|if (?:it's|its|it is|(?:my )?(?:recipe|oils?|#) (?:is|are|r)|my #(?= #))|(?:me|nos) (?:prestaron|presto) (?:una|esta|la) receta|(?:same|igual|como) (?:as |que )?(?:the |my |el |la |lo )?(?:de )?(?:last|usual|always|before|siempre|anterior|ever|mayo|ayer)(?: (?:time|week|month|one|batch|vez))?(?:'s)?|but (?:last|this) time)(?!\p{L})/gu;
 
 /** Harmless words that together tell of an oil which is yet to come, is another's, or is to be sold; `#` stands for what was read. */
 const NOT_HERE = new RegExp(
@@ -74,7 +76,7 @@ export const absenceIn = (sentence: string): string | undefined => {
 /** Who may have an oil of their own, or a recipe; a pattern. */
 export const PERSON =
   '(?:sister|brother|mother|mum|mom|mam|mama|dad|nan|nana|gran|granny|grandma|grandmother|grandson|nephew|aunt|auntie|cousin|friend|mate|neighbou?r|teacher|husband|wife|hubby|daughter|son|baby|partner|butcher|farmer|someone|somebody|abuel[oa]|herman[oa]|madre|padre|tia|tio|prim[oa]|amig[oa]|vecin[oa]|maestra|profe|suegr[oa]|comadre|compadre|marido|mujer|cunad[oa]|hij[oa]|senora|carnicero|alguien|nietos?|bebe|buddy|pal|classmate|workmate|colleague|coworker|flatmate|housemate|roommate|girlfriend|boyfriend|niece|stepmum|godmother|novi[oa]|pareja|sobrin[oa]|yerno|nuera|padrin[oa]|madrina|companer[oa]|colega|veterinari[oa]|vet|baker|panader[oa]|shepherd|beekeeper|apicultora?|cuate|compa|comai|comay)s?';
-const ARTICLE = '(?:the|my|our|an?|her|his|some|las?|los|el|mis?|una?|nuestr[oa]s?|tu|su)';
+const ARTICLE = '(?:(?:the|my|our|an?|her|his|some|las?|los|el|mis?|una?|nuestr[oa]s?|tu|su)(?: own)?)';
 /** Of these no phrase is harmless. */
 const NOT_IT =
   '(?:last|another|other|next|previous|earlier|yesterday|tomorrow|old|hair|lips?|balm|candles?|cooking|frying|pastry|lotion|cream|dinner|later|ayer|manana|otr[oa]s?|proxim[oa]s?|siguiente|pasad[oa]|mes|pelo|labios|crema|velas?|freir|cocinar|comer|comida|cena|despues)';
@@ -87,13 +89,15 @@ export const HARMLESS_PHRASES: readonly RegExp[] = [
   // How it will feel, and why a weight was put right.
   '(?:o |or |y |and )?(?:(?:no )?(?:me |nos |le |te )(?:va|ira) a (?:raspar|resecar|secar|irritar)|(?:will|would) (?:it|this|that) (?:scratch|dry out|irritate)(?: (?:me|us|my skin|my hands))?)(?: (?:la|las|el) (?:piel|manos|cara))?',
   '(?:que |porque |because |as )?(?:lei mal|i misread|misread|i read)(?: (?:la|el|the|it))?(?: (?:bascula|balanza|receta|papel|numero|scales?|note|card))?(?: wrong)?',
+  // What it cost, what it stands for, and who looks once more.
+  '(?:gives?|gave|sells?|lets?) (?:it |them )?(?:to )?(?:me|us|it me) (?:(?:have|has) (?:it|them) )?(?:for )?(?:free|nothing|cheap)|going free|for free|(?:haz|hace|hagan?|digamos) (?:de )?cuenta(?: que)?|(?:is|are|es|son) (?:the |el |la )?(?:single|original|simple)(?= *$)|(?:goes?|going|va|van) in(?= *(?:#|$))|tal (?:como|cual) figura|(?:the )?(?:full|whole)(?: (?:one|recipe|batch))? (?:is|was)|let me (?:go |just )*(?:look|check|see)|dejame ver|(?:can|could) (?:i|we) (?:use|put|take|swap|have)|(?:puedo|podria|podemos|se puede) (?:poner|usar|echar|meter|cambiar)(?:le|lo)?|(?:por vencer(?:se)?|to use (?:it |them )?up)(?: before (?:it|they) (?:turns?|goes? off|expires?|spoils?))?|(?:hacer|hago|preparar|preparo) otr[oa](?= ?:)',
   // What soap it is.
   '(?:an?|my|the|this|that|nice|posh|lovely|soft|hard|gentle|plain|simple|basic|new|big|little|fancy) one(?! (?:day|time|of)(?!\\p{L}))',
   // What is asked or meant to be done.
   "(?:tell me|know|see|check|sure|ask|asking|wondering|wonder|saber|dime|digan?|ver|sabe[ns]?|sabeis|dices?|pregunto) (?:if|si)|(?:going|want|wanted|hoping|trying|thinking|planning|fixing|looking|about|like|love|need) to (?:make|do|use|try|mix|soap|start|pour|go with)|thinking (?:of|about) (?:making|doing|something|a)|(?:voy|vamos|quiero|queremos|pienso|quisiera|intento|me gustaria|a punto de) (?:a )?(?:hacer|usar|probar|preparar|intentar|jabonear|empezar)|i'?m (?:going|doing|making|putting)",
   // Batter that is under way.
   "(?:it'?s |its |ya )?(?:already )?(?:setting up|thickening|seizing|tracing|getting thick|melting|melted|cooling|espesando|derritiendose|derretid[oa]s?|cuajando)(?: (?:already|up|now|fast|ya))?|i'?m (?:panicking|nervous|worried|scared|stuck|lost|new|confused)|(?:came|comes|taken|copied|found) (?:out of|from|in|off) (?:an?|the|my|this) (?:\\p{L}+ )?(?:book|cookbook|magazine|paper|card|website|page|forum|group|class|course)|(?:sacad[oa]|copiad[oa]|viene) de (?:un|una|la|el|mi) (?:libro|revista|pagina|curso|grupo|cuaderno)",
-  `(?:left (?:over )?)?(?:from|off|by) (?:${ARTICLE} )?${NOUN}(?: (?:in|at|of|on|down) (?:the |my )?${NOUN})?`,
+  `(?:left (?:over )?)?(?:from|off|by) (?:${ARTICLE} )?(?:\\p{L}+'s (?=(?!(?:${NOT_IT}|${OUT})(?!\\p{L}))))?${NOUN}(?: (?:in|at|of|on|down) (?:the |my )?${NOUN})?`,
   `(?:del|de (?:la|las|los|mis?|nuestr[oa]))(?: ${NOUN})?`,
   `(?:${ARTICLE} )?${PERSON}(?:,? (?:ha|has))? (?:gave|sent|brought|rendered|rend\\p{L}+|made|dado|dio|dieron|regalo|regalaron|regala|regalan|trajo|traen|mando|manda|saca|sacan)(?: (?:me|us|to me))?`,
   // Who is spoken to, at either end of a clause.
@@ -102,7 +106,7 @@ export const HARMLESS_PHRASES: readonly RegExp[] = [
   `(?:dice|dicen) (?:mi|la|el|mis) ${PERSON}(?: que| q)?`,
   `^(?:hermano|compa|vecin[oa]|amig[oa]s?|comadre|profe|buenas (?:tardes|noches)|buenos dias)(?= )`,
   `(?:${ARTICLE} )?${PERSON}(?:,? (?:que|q))? (?:me|nos) (?:ha |han )?(?:dado|dio|dieron|regalo|trajo|mando)`,
-  `(?:${ARTICLE} )?${PERSON} (?:wrote|writes|says|said|reckons|dice|dijo|dicen|escribio)(?: (?:me|that|que|q))?`,
+  `(?:${ARTICLE} )?${PERSON} (?:wrote|writes|says|said|reckons|swears|insists|claims|dice|dijo|dicen|escribio|sostiene|insiste|asegura|afirma)(?: (?:me|that|que|q))?`,
   `(?:que )?(?:me|nos) (?:dio|dieron|ha dado|han dado|regalo|regalaron|regala|regalan|trajo|trajeron|mando)(?: (?:mi|la|el|una?) ${PERSON})?`,
   `(?:that |which )?(?:my|the|a) ${PERSON} (?:sold|sells) (?:me|us)`,
   '(?:was|were) (?:given|gifted)',

@@ -2,7 +2,7 @@ import { knownOil } from '../../../batch/oils/find-oil.ts';
 import { FAT, LYE, PERCENT } from '../words.ts';
 
 /** Superfat by its short hands too: "sf5", "se 5 %", "4% de se" (trade usage). */
-const SHORT_FAT = `(?:${FAT}|s\\.?e\\.?|s\\.?g\\.?|super ?grasa|sobre ?grasa)`;
+const SHORT_FAT = `(?:${FAT}|s\\.?e\\.?|s\\.?g\\.?|super ?grasa|sobre ?grasa|sobre ?engr?|sobre(?= (?:\\d|1[0-2])(?: ?%)? ?(?:[;,]|$)))`;
 const FIGURE = String.raw`-? ?\d{1,2}(?:[.,]\d+)?(?![\d.,]*\d| ?(?:g|gr|kg|oz|lb))`;
 const SUPERFAT: readonly RegExp[] = [
   new RegExp(
@@ -24,9 +24,16 @@ const SUPERFAT: readonly RegExp[] = [
   ),
   new RegExp(`(?<![\\p{L}\\d])${FAT} (?:cero|zero|nil|nought)(?![\\p{L}])`, 'u'),
 ];
+/** "I keep it at 6", "lo dejo al 5": how whoever asks has their soap. */
+const KEEPS =
+  '(?:(?:i|we) (?:(?:always|usually|normally|mostly) )?(?:keep|like|run|have|do|make|set|want) (?:it|mine|ours|them|everything|my (?:soaps?|bars?))|(?:siempre )?(?:lo|la|los|las) (?:dejo|dejamos|hago|hacemos|llevo|quiero|uso)(?: siempre)?)';
 /** "sosa al 5", "lye at 5%", "al 7%", "for 5": lye water is never so weak, so that it is the superfat (common practice, no source). */
 const AT = new RegExp(
-  `(?<![\\p{L}\\d])(?:${LYE} )?(?:at|al|a|for|para|to) (?:un |a )?(?<figure>\\d{1,2}(?:[.,]\\d)?)(?<percent> ?(?:%|percent|pct|por ?ciento))?(?= *(?:[;,.](?!\\d)|$|and |y |x fa|please|pls|plz|porfa|thanks|ta(?!\\p{L})|cuant[oa]s?(?!\\p{L})|how much|${LYE}))`,
+  `(?<![\\p{L}\\d])(?:${LYE} |${KEEPS} )?(?:at|al|a|for|para|to) (?:un |a )?(?<figure>\\d{1,2}(?:[.,]\\d)?)(?<percent> ?(?:%|percent|pct|por ?ciento))?(?= *(?:[;,.](?!\\d)|$|and |y |x fa|please|pls|plz|porfa|thanks|ta(?!\\p{L})|cuant[oa]s?(?!\\p{L})|eh(?!\\p{L})|(?:after|with|con|tras) (?:the |el |la )?(?:swap|change|switch|cambio)(?!\\p{L})|how much|${LYE}|(?<=^(?:al|at) \\d{1,2} ?%) *\\d))`,
+  'u',
+);
+const BEHIND_WEIGHT = new RegExp(
+  `(?<=\\d\\d ?(?:g|gr|gramos|grams|kg|oz|lbs?)?) (?<figure>\\d{1,2}(?:[.,]\\d)?) ?%(?= *(?:[;,]|$|${LYE}|soda))`,
   'u',
 );
 /** Percent up to which a bare figure beside lye is its superfat, and from which no percent is one (common practice, no source). */
@@ -51,7 +58,7 @@ const isReason = (why: string): boolean =>
 
 /** The same figure, said to be meant. */
 const YES_SO =
-  /^[ ;,]*(?:yes|yeah|si|really|correct|right|de verdad|i do mean|asi es),? (?<figure>\d{1,2}(?:[.,]\d)?)(?: ?(?:%|percent|por ciento))?(?= *(?:[;,.](?!\d)|$))/u;
+  /^[ ;,]*(?:yes|yeah|si|so|really|correct|right|de verdad|i do mean|asi es),? (?<figure>\d{1,2}(?:[.,]\d)?)(?: ?(?:%|percent|por ciento))?(?: now)?(?= *(?:[;,.](?!\d)|$))/u;
 
 const STRENGTH = new RegExp(
   `(?<![\\p{L}\\d])(?:lejia de )?${LYE} (?:at|al|de|a) (3[1-9]|40) ?%(?! ?(?:de |of )?(?:${FAT}|solu|disol|conc))`,
@@ -93,6 +100,11 @@ const TWICE_THE_LYE = new RegExp(
   `(?<!\\p{L})(?:water|agua) (?:is |at |va )?(?:(?:el |al )?doble|twice|double|x ?2|2 ?x)(?: (?:de |of |que |as )?(?:the |la |el )?${LYE})?(?![\\p{L}\\d])`,
   'gu',
 );
+/** "If I go from 5 to 8 percent superfat": the one that it goes to. */
+const FROM_ONE_FAT = new RegExp(
+  `(?:(?:if )?(?:i|we) go |si (?:paso|subo|bajo) )?(?<!\\p{L})(?:from|del?) \\d{1,2}(?: ?%)? (?:to|al?) (?=\\d{1,2} ?(?:%|percent|por ?ciento)? ?(?:de )?${FAT})`,
+  'u',
+);
 /** "50/30/20". */
 const SLASHED = /(?<![\d/])\d{1,2}(?: ?\/ ?\d{1,2}){1,5}(?![\d/])/gu;
 const isHundred = (figures: string): boolean =>
@@ -106,6 +118,7 @@ export function fixedIn(line: string): Fixed {
     .replace(/(?<!\p{L})s\/f(?!\p{L})/gu, 'sf')
     .replace(/(?<=\d )(sf)(?=\d)/gu, '; sf ')
     .replace(/(?<=(?:water|agua) )(\d+(?:[.,]\d)?) (?:to|a) (\d+(?:[.,]\d)?)(?!\d)/u, '$1:$2')
+    .replace(FROM_ONE_FAT, '')
     .replace(SLASHED, whole => (isHundred(whole) ? whole.replaceAll('/', ' ') : whole));
   let superfat: string | undefined;
   const kept: string[] = [];
@@ -153,6 +166,13 @@ export function fixedIn(line: string): Fixed {
     // "I got 141 g lye at 5 percent": the lye is what was weighed.
     const [lye] = WEIGHED.test(rest.slice(0, at.index)) ? (FIRST_LYE.exec(at[0]) ?? []) : [];
     rest = without(rest, at, lye);
+  }
+  // "Cerdo 150 5%": the one percent of a line whose oils are weighed.
+  const behindWeight =
+    superfat === undefined && rest.split('%').length === 2 ? BEHIND_WEIGHT.exec(rest) : null;
+  if (behindWeight && Number(behindWeight.groups!.figure!.replace(',', '.')) <= MOST_BARE_SUPERFAT) {
+    superfat = behindWeight.groups!.figure!;
+    rest = without(rest, behindWeight);
   }
   // The same superfat in other words: "sin sobreengrasado o sea 0%".
   if (superfat !== undefined)

@@ -77,7 +77,7 @@ export const GRAMMAR: readonly Word[] = [
   word(
     'instead',
     '(?:in place|instead|in lieu) of(?: (?:the|my|it|that))?',
-    'in its (?:place|stead)|en su lugar',
+    'in its (?:place|stead)|en su lugar|en vez(?! de)',
     'en (?:lugar|vez) de(?:l| la| el)?',
     'instead(?! of)',
     '(?:where|donde) (?:it|the recipe|the book|the card|la receta|el libro)? ?(?:says|said|called for|dice|decia|pone|pide|ponia)(?: (?:the|el|la))?(?= \\p{L})',
@@ -99,8 +99,8 @@ export const GRAMMAR: readonly Word[] = [
     '(?:pero )?(?:sin|quitando|menos)(?: (?:el|la|los|las|nada de))?',
     '(?:pero )?(?:no (?:hay|habia|hubo|tengo|tenemos|uso|me queda|queda|encontre|encontramos|halle|consegui)|paso de(?:l)?|se (?:me |nos )?acabo)(?: (?:el|la|mas))?',
     // What was told and is not at hand, and what is struck out again.
-    "(?:but )?(?:i |we )?(?:can'?t|cannot|couldn'?t|could not) (?:find|get) (?:it|any)(?! \\p{L}+ (?:oil|butter))",
-    '(?:tacha|tachen|borra|borren|strike|cross out)(?: (?:out|the|el|la|lo de|lo del))*',
+    "(?:but )?(?:i |we )?(?:can'?t|cannot|couldn'?t|could not) (?:find|get) (?:it|any)(?! out| \\p{L}+ (?:oil|butter))",
+    "(?:tacha|tachen|borra|borren|strike|cross out|(?<!(?:n'?t|not|to) )(?:forget|scrap)(?: about)?|quit(?:a|e|en|ale|emos)|saca(?:le|mos)?)(?: (?:out|the|el|la|los|lo de|lo del))*(?= (?:aceite |manteca )?\\p{L})",
     "(?:i |we )?(?:won'?t have|will not have|can'?t (?:get|find)|cannot (?:get|find)|couldn'?t (?:get|find)|no consigo|no encuentro|me falta)(?: (?:any|the|el|la))?",
     "(?:but )?(?:i am |i'm |im |we are )?(?:no(?:t|w)?|nae) using(?: (?:the|any))?",
     "(?:i |we )?(?:have|ve|got)? ?(?:no|nae|out of|run out of|ran out of|don'?t have(?: any)?|haven'?t(?: got)?(?: any)?|do not have(?: any)?)(?: (?:more|the|any))?",
@@ -113,15 +113,16 @@ export const GRAMMAR: readonly Word[] = [
   word(
     'times',
     ...SO_MUCH_OF_IT,
-    '(?:cut|split) (?:it|this|that|everything|(?:the|this|that) (?:recipe|batch)|(?:it|this|that) all) in half(?: for (?:me|us))?',
+    '(?:cut|split) (?:it|this|that|everything|(?:the|this|that) (?:recipe|batch)|(?:it|this|that) all) in (?:half|2)(?: for (?:me|us))?',
+    '(?:an? |just |only )*half (?:a |the |of the |this |of this |my )?(?:recipe|batch)|(?:media|la mitad de (?:la|esta|mi)) (?:receta|tanda)|a la mitad',
   ),
   word(
     'times',
-    '(?:doubl(?:e|ed|ing)(?: up)?|al doble|el doble|tripl(?:e|ed|ing)|el triple|al triple|halv(?:e|ed|ing)|half of (?:this|that|it)|la mitad de (?:esto|esta|todo|cada (?:cosa|uno))|half (?:of )?everything|quadruple|times (?:2|3|4)|x ?[234]|[234] ?x|make it [234] ?x|duplic\\p{L}+|triplic\\p{L}+)(?: (?:of|de|this|that|it|esto|esta|for me))*',
+    '(?:doubl(?:e|ed|ing)(?: up)?|al doble|el doble|tripl(?:e|ed|ing)|el triple|al triple|halv(?:e|ed|ing)|half of (?:this|that|it)|la mitad de (?:esto|esta|todo|cada (?:cosa|uno))|half (?:of )?everything|quadruple|times (?:2|3|4)|x ?[234]|[234] ?x|make it [234] ?x|duplic\\p{L}+|triplic\\p{L}+)(?: (?:all (?:of )?)?(?:of|de|this|that|it|esto|esta|for me))*',
   ),
   word(
     'rescales',
-    '(?:need to |want to |to )?(?:scal(?:e|ed|ing)|resiz(?:e|ing)|(?:get|bring|take|cut) (?:it|this|that) (?:down|up)|pasa(?:me|r)?(?:lo)?(?: esto)?|ajust\\p{L}+|reduc\\p{L}+|escal\\p{L}+|agrand\\p{L}+|achic\\p{L}+)(?: (?:this|that|it|them|esto|everything|all|down|up))*(?: to| a| for| para)?(?: (?:fit|fill))?',
+    '(?:need to |want to |to )?(?:scal(?:e|ed|ing)|resiz(?:e|ing)|(?:get|bring|take|cut) (?:it|this|that) (?:down|up)|fit (?:it|this|that)(?= (?:to|into))|pasa(?:me|r)?(?:lo)?(?: esto)?|ajust\\p{L}+|reduc\\p{L}+|escal\\p{L}+|llev(?:a|e|ar)(?:me|lo|melo|nos)|agrand\\p{L}+|achic\\p{L}+)(?: (?:this|that|it|them|esto|everything|all|down|up))*(?: to| a| for| para)?(?: (?:fit|fill))?',
     '(?:quiero|want to|i(?: would|d)? like to) (?:hacer|make|do)(?: (?:nomas|solo|just|only))?',
   ),
   word(
@@ -131,6 +132,7 @@ export const GRAMMAR: readonly Word[] = [
     '(?:pero )?para que (?:sumen|den|salgan|sean)(?: en total)?',
     '(?:all in|in all|together|juntos|juntas|entre (?:las|los|todos|todas)(?: (?:tres|dos|cuatro|[2-6]))?|de todo|por todo|of the lot|between them|all up)',
     '(?:lote|tanda|batch)(?: (?:de|of))?',
+    '(?:up|down) to(?= \\d[\\d.,]* ?(?:g|kg|kilos?|lbs?|pounds?|oz|ounces?) of (?:oils?|fats?))',
     '(?:sobre|on|out of)(?: (?:un total de|un lote de|a total of|a batch of))?(?= (?:about |unos )?\\d[\\d.,]* ?(?:g|gr|gramos|grams?|kg|kilos?|oz|lbs?)(?= *(?:[;,]|$|de (?:aceite|grasa)|of (?:oil|fat))))',
     'hasta (?:completar|llegar a|sumar|hacer)(?: los| el)?|to make up(?: to)?',
   ),

@@ -2,7 +2,7 @@ import { knownOil, namesOf } from '../../../batch/oils/find-oil.ts';
 import { unaccented } from '../../../text/unaccented.ts';
 import { oilWordsMeant } from '../chat-words.ts';
 import { knownAs } from '../recipe-tokens.ts';
-import { COUNT, LYE, POTASSIUM, UNIT } from '../words.ts';
+import { COUNT, LYE, UNIT } from '../words.ts';
 import { GRAMMAR } from './grammar-words.ts';
 import type { Item, Name, Unit } from './item.ts';
 
@@ -130,6 +130,7 @@ const COURTESY = /^(?:po|co|oo|sb|cb)$/u;
 const OF_FRUIT = /(?:^| )(?:pure|pulpa|jugo|zumo|polvo|harina|semillas?|trozos?|rodajas?|cascara) del?$/u;
 /** "Aceite de oliva 500, de almendras 100". */
 const FOOD = /^(?:almendras|nueces|avellanas|aguacates?|cacahuetes?|cacahuates?|mani)$/u;
+const PIG = /^(?:cerdo|puerco|chancho)$/u;
 const FAT_WORD = /^(?:aceite|manteca|mantequilla|grasa|cera)$/u;
 const LYE_ALONE = new RegExp(`^${LYE}$`, 'u');
 
@@ -147,6 +148,12 @@ function isTwoFats(text: string): boolean {
       .includes(kind),
   );
 }
+
+/** "Hola, soy Lupita": at the head of a clause, before a name that is no oil's. */
+const isWhoIAm = (tokens: readonly Item[], at: number): boolean =>
+  (at === 0 || tokens[at - 1]!.is === 'mark') &&
+  tokens[at + 1]?.is === 'word' &&
+  !/^(?:oil|wax|beans?|butter)$/u.test(tokens[at + 1]!.text);
 
 function nameAt(
   tokens: readonly Item[],
@@ -178,6 +185,7 @@ function nameAt(
     const isCounted = tokens[at - 1]?.is === 'amount' || tokens[at + length]?.is === 'amount';
     // "Soy nueva": in Spanish nobody weighs it so.
     if (text === 'soy' && !isCounted && I_AM.test(tokens[at + 1]?.text ?? '')) continue;
+    if (text === 'soy' && !isCounted && isWhoIAm(tokens, at)) continue;
     const known =
       COURTESY.test(text) && !isCounted
         ? undefined
@@ -187,6 +195,19 @@ function nameAt(
             ? 'lye'
             : knownAs(text);
     if (known === 'oil' && isTwoFats(text)) continue;
+    // Among weighed oils nobody means the meat.
+    if (known === 'oil' && PIG.test(text))
+      return {
+        name: {
+          is: 'name',
+          known: 'oil',
+          from: first.from,
+          to: last.to,
+          text: `manteca de ${text}`,
+          typed: text,
+        },
+        length,
+      };
     const isEllipsis = FOOD.test(text) && tokens[at - 1]?.text === 'de' && /aceite de /u.test(plain);
     if (known === 'oil' || isEllipsis) {
       const said = isEllipsis ? `aceite de ${text}` : text;
@@ -212,26 +233,4 @@ function respeltOil(text: string): string | undefined {
   const read = meant[at]!.map(word => words.with(at, word).join(' '));
   const oils = new Set(read.map(name => knownOil(name)).filter(oil => oil !== undefined));
   return oils.size === 1 && knownOil(read[0]!) !== undefined ? read[0] : undefined;
-}
-
-const BY_NAME = /naoh|sodium|sodi|sodic/u;
-
-/** The alkali that a line names, beside those that it says are not used; `both` where it names two. */
-export function alkaliNamed(
-  items: readonly Item[],
-  notMeant: readonly Name[],
-): 'potassium' | 'sodium' | 'both' | undefined {
-  const named = items.filter(item => !notMeant.some(one => one === item));
-  const potassium = named.some(({ is, text }) => (is === 'name' || is === 'asks') && POTASSIUM.test(text));
-  // "Sosa" and "caustic" alone are what many call any lye.
-  const sodium = named.some(({ is, text }) => is === 'name' && BY_NAME.test(text));
-  // "Sosa y potasa": beside potash they are the other one.
-  const beside =
-    potassium &&
-    named.some(
-      ({ is, text }) =>
-        is === 'name' && /^(?:sosa|soda|caustic soda|lye)/u.test(text) && !POTASSIUM.test(text),
-    );
-  if (potassium && (sodium || beside)) return 'both';
-  return potassium ? 'potassium' : sodium ? 'sodium' : undefined;
 }

@@ -15,7 +15,7 @@ export function withoutOthers(items: readonly Item[]): readonly Item[] {
 
 /** What is said of an oil without touching how much of it there is. */
 const OPINION =
-  /(?<!\p{L})(?:too much|a lot|mucho|demasiad[oa]|all|only|just|plain|puro|todo|(?:es|son|viene|vienen) de (?:mis?|l[ao]s?|nuestr[oa]s?)|(?:is|are|comes?|came) from (?:my|our|the)|nothing else|stays|rancid|enranci\p{L}+|go(?:es)? off|smells?|huele|hard|soft|chang(?:e|es) the lye|cambia la sosa|lo sac\p{L}+|lye (?:for|of|with)|sosa (?:con|de|del|para)|whats?|que (?:es|tal))(?!\p{L})/u;
+  /(?<!\p{L})(?:too much|a lot|mucho|demasiad[oa]|all|only|just|plain|puro|todo|(?:es|son|viene|vienen) de (?:mis?|l[ao]s?|nuestr[oa]s?)|(?:is|are|comes?|came) from (?:my|our|the)|nothing else|stays|por vencer\p{L}*|about to (?:turn|go off|expire)|needs? using(?: up)?|rancid|enranci\p{L}+|go(?:es)? off|smells?|huele|hard|soft|chang(?:e|es) the lye|cambia la sosa|lo sac\p{L}+|lye (?:for|of|with)|sosa (?:con|de|del|para)|whats?|que (?:es|tal))(?!\p{L})/u;
 /** "Ignore the castor", "I'm keeping the lard for pastry": an oil whose amount was told is spoken of once more. */
 export function isToldAgain({ pairs, swaps }: State, name: Name, line: string): boolean {
   if (swaps.some(({ by }) => same(by, name))) return false;
@@ -33,12 +33,17 @@ export function isToldAgain({ pairs, swaps }: State, name: Name, line: string): 
   return isAgain && !OPINION.test(clause);
 }
 
+/** A bare figure from which it is a weight in grams and neither a superfat nor a count (common practice, no source). */
+const LEAST_BARE = 20;
 /** "Lard, 700 g": a weight by itself is of the oil that was named directly before. */
 export function apposed({ items, sentence }: Part, before: Part | undefined, state: State): Pair | undefined {
   const [measure, ...more] = items.filter(({ is }) => is !== 'link' && is !== 'mark');
   const name = before?.items.findLast(isName);
   if (measure?.is !== 'amount' || more.length > 0 || before?.sentence !== sentence) return undefined;
-  if (measure.unit === undefined || measure.unit === 'other' || measure.unit === '%') return undefined;
+  // "Coconut, 220": a bare figure of so much is a weight.
+  const isBare = measure.unit === undefined && measure.figure >= LEAST_BARE;
+  if ((measure.unit === undefined && !isBare) || measure.unit === 'other' || measure.unit === '%')
+    return undefined;
   const isWaiting = isOil(name) && state.unpaired.at(-1) === name && !isPaired(state, name);
   // Taken in place of another: the swap settles its amount.
   const isSwapped = state.swaps.some(({ by }) => by === name);

@@ -29,7 +29,21 @@ const WANTED = /^(?:quiero|queremos|i|want|[;,.])$/u;
 const isOutcome = (state: State, { share }: Fraction, items: readonly Item[]): boolean =>
   state.times !== undefined &&
   timesOf(state.times) === share &&
-  items.some(({ is, text }) => is === 'asks' || /^(?:my|mi|the|that|la|esa|el|ese|lye)$/u.test(text));
+  items.some(
+    ({ is, text }) =>
+      is === 'asks' || /^(?:my|mi|the|that|la|esa|el|ese|lye|soda|sosa|para|for)$/u.test(text),
+  );
+
+/** "Is that 92 enough": the lye whose weight was told before, spoken of once more. */
+const isLyeAgain = ({ pairs }: State, { figure, unit }: Amount, before: Item | undefined): boolean =>
+  /^(?:that|those|the|this|these|es[oa]s?|est[oa]s?|las|los|mis|my)$/u.test(before?.text ?? '') &&
+  pairs.some(
+    ({ name, measure }) =>
+      name.known === 'lye' &&
+      measure.is === 'amount' &&
+      measure.figure === figure &&
+      (unit === undefined || unit === measure.unit),
+  );
 
 /** A part without a name: the whole, the superfat, a figure put right, or nothing of the recipe. */
 export function nameless(state: State, items: readonly Item[], sentence: number): string | undefined {
@@ -55,6 +69,7 @@ export function nameless(state: State, items: readonly Item[], sentence: number)
     )
       return item.text;
     if (item.is !== 'amount' || (item.unit === undefined && !isOfRecipe && !state.awaitsFigure)) continue;
+    if (isLyeAgain(state, item, items[at - 1])) continue;
     if (state.denied) {
       state.pairs.push({ measure: item, name: state.denied });
       state.denied = undefined;

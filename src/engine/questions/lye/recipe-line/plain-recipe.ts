@@ -14,6 +14,10 @@ const OF_HARM =
 const AHEAD =
   /(?<!\p{L})(?:(?:(?:am|are|is|will|would|wont|won't)(?: (?:i|we|it|this|that|they|not))+|i'?m|gonna) )?(?:gonna|gunna|going to|will|would)(?: (?:it|this|that|i|we|me))?(?: just)? (?:burn|sting|eat|peel)(?: (?:ma|my|me|our|the|your|anyone'?s))?(?: (?:face|skin|hands?|bum|fingers|kids?))?(?: off)?(?!\p{L})|(?<!\p{L})(?:will|would) (?:it|this|that|i|we) (?:burn|sting)(?: (?:me|us|my|the|our))?(?: (?:face|skin|hands?))?(?!\p{L})|(?<!\p{L})(?:me |nos |no )?(?:voy a|vamos a|va a|ira a|vaya a)(?: (?:me|nos))? (?:quemar(?:me|nos|te)?|picar(?:me|nos)?|arder)(?: (?:la|las|el) (?:cara|piel|manos?))?(?!\p{L})/gu;
 
+/** For whose skin it is: why a superfat is wanted. */
+const DRY_SKIN =
+  /(?<!\p{L})(?:because|cos|cuz|since|as|for|porque|ya que|para|pa) (?:(?:i|we|tengo|tenemos|have|i've|got|my|our|mi|mis|la|las|his|her|tiene) )*(?:skin|hands?|piel|manos?) (?:(?:is|are|gets?|esta|estan|muy|very|so|really|es|son|too) )*(?:dry|sensitive|oily|secas?|sensibles?|grasa)(?!\p{L})/gu;
+
 /** Whether a word of whoever is hurt or in danger stands in a text, lower case without accents. Pure. */
 export const tellsOfHarm = (plain: string): boolean => OF_HARM.test(plain);
 
@@ -25,7 +29,7 @@ export function isPlainRecipe(text: string): boolean {
   const plain = plainWords(text, { clauses: true }).replace(BY_EYE, ' ; ');
   return (
     /\d/u.test(plain) &&
-    !OF_HARM.test(plain.replace(AHEAD, ' ')) &&
+    !OF_HARM.test(plain.replace(AHEAD, ' ').replace(DRY_SKIN, ' ')) &&
     'line' in recipeLine(prepared(text.replace(BY_EYE_TYPED, ' ; ')))
   );
 }

@@ -1,7 +1,8 @@
 import { prepared } from '../prepared.ts';
+import { alkaliNamed } from './alkali-named.ts';
 import { fixedIn } from './fixed.ts';
 import type { Item } from './item.ts';
-import { alkaliNamed, itemsOf } from './items.ts';
+import { itemsOf } from './items.ts';
 import { isMeasure, isName, isOil, partsOf } from './parts.ts';
 import { same } from './state.ts';
 
@@ -25,7 +26,9 @@ export function asksForLyeOfWeighed(text: string): boolean {
   const oils = items.filter(isOil);
   const named = oils.filter((one, at) => oils.findIndex(other => same(one, other)) === at);
   const isWeight = (item: Item) => isMeasure(item) && !(item.is === 'amount' && item.unit === 'other');
-  if (named.length < least || items.filter(isWeight).length < least) return false;
+  // "Half and half, 2 lb of oils".
+  const areEven = named.length >= A_RECIPE && items.some(({ is }) => is === 'even') && items.some(isWeight);
+  if (named.length < least || (items.filter(isWeight).length < least && !areEven)) return false;
   // "How much of each", of two alkalis.
   if (OF_EACH.test(text) && alkaliNamed(items, []) === 'both') return true;
   // "Lye?", "how much lye", "sosa por favor".

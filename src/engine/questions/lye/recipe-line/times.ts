@@ -2,7 +2,7 @@
 export function timesOf(words: string): number | undefined {
   if (/(?:two|2) thirds|(?:dos|2) tercios/u.test(words)) return 2 / 3;
   if (/(?:three|3) quarters|(?:tres|3) cuartos/u.test(words)) return 3 / 4;
-  if (/half|halv|mitad|media/u.test(words)) return 0.5;
+  if (/half|in 2$|halv|mitad|media/u.test(words)) return 0.5;
   if (/third|tercio|tercera/u.test(words)) return 1 / 3;
   if (/quarter|cuart[oa]/u.test(words)) return 1 / 4;
   if (/doubl|doble|duplic|twice/u.test(words)) return 2;
@@ -15,7 +15,7 @@ export function timesOf(words: string): number | undefined {
 /** What came out of a recipe that was multiplied: "the lye doubled", "para el doble". */
 const OUTCOME = /^(?:doubled|tripled|halved|(?:el |al )?(?:doble|triple)|(?:duplicad|triplicad)[oa])$/u;
 /** "Lye for the double": of the batch that was told of. */
-const FOR_IT = /^(?:double|triple|quadruple|half)$/u;
+const FOR_IT = /^(?:double|triple|quadruple|half|a la mitad|la mitad)$/u;
 const SAYS_WHO = /^(?:i|we|ive|i've|yo|again|more|otra|nuevo|mas)$/u;
 
 /**
@@ -27,6 +27,8 @@ export const isSameMultiple = (
   again: string,
   beside: readonly { readonly is: string; readonly text: string }[],
 ): boolean =>
-  (OUTCOME.test(again) || (FOR_IT.test(again) && beside.some(({ is }) => is === 'asks'))) &&
+  (OUTCOME.test(again) ||
+    /^(?:cut|split) .* in (?:half|2)$/u.test(again) ||
+    (FOR_IT.test(again) && beside.some(({ is }) => is === 'asks'))) &&
   timesOf(told) === timesOf(again) &&
   !beside.some(({ text }) => SAYS_WHO.test(text));

@@ -3,6 +3,7 @@ import { MOST_BARE_SUPERFAT } from './fixed.ts';
 import type { Doubt } from './in-the-pot.ts';
 import type { Amount, Item, Name, Way } from './item.ts';
 import { itemsOf } from './items.ts';
+import { isMeantThenTold } from './meant.ts';
 import { apposed, isCorrection, isOfPot, isToldAgain, withoutOthers } from './mentions.ts';
 import { isCount, nameless } from './nameless.ts';
 import { isMeasure, isName, isOil, type Pair, type Part, pairsOf, partsOf } from './parts.ts';
@@ -11,6 +12,7 @@ import { lone, swap } from './settled.ts';
 import { beginning, isPaired, type State, same, type Twice, withUnit } from './state.ts';
 import { oilOfNoFat, spoonOfLye } from './strange-amounts.ts';
 import { turned } from './turned.ts';
+import { wholeAmong, wholes } from './wholes.ts';
 
 /** What a line tells of its ingredients, before their units are settled. */
 export type Told = {
@@ -76,7 +78,7 @@ export function toldIn(line: string): Told | Unclear {
       return { unclear, isTurned: state.isTurned, ...(state.twice && { twice: state.twice }) };
   }
   // What was to be, and what is: which of them is in the pot nobody here knows.
-  if (state.voices.has('planned') && state.voices.size > 1)
+  if ((state.voices.has('planned') && state.voices.size > 1) || isMeantThenTold(items))
     return { unclear: line.slice(0, 60), isTurned: true, isPlanned: true };
   const unclear = swap(state) ?? lone(state);
   if (unclear !== undefined) return { unclear, isTurned: state.isTurned };
@@ -142,7 +144,7 @@ function partRead(state: State, { items, sentence }: Part): string | undefined {
     content.filter(item => !(item.is === 'amount' && item.unit === 'other')),
   );
   if (!apart.some(isName)) return nameless(state, apart, sentence);
-  const read = pairsOf(apart, state.pairs[0]);
+  const read = pairsOf(wholeAmong(state, apart), state.pairs[0]);
   if (!read) return apart.filter(isMeasure)[0]?.text ?? 'part';
   for (const name of read.left) leave(state, name, sentence);
   for (const pair of read.pairs) {
@@ -230,24 +232,3 @@ function twice(state: State, one: Pair, { measure, name }: Pair): string {
   if (name.known === 'oil') state.twice = { name: name.text, one: one.measure.text, other: measure.text };
   return `${measure.text} ${name.text}`;
 }
-
-/** Weights of all oils out of a part: "40 ounces total", "lote de 600 g". */
-function wholes(state: State, items: readonly Item[]): readonly Item[] {
-  const taken = new Set<Item>();
-  for (const [at, item] of items.entries()) {
-    if (item.is !== 'whole' && item.is !== 'rescales') continue;
-    const next = items[at + 1]?.is === 'link' ? at + 2 : at + 1;
-    const amount = [next, at - 1].find(
-      one =>
-        isWeight(items[one]) && !taken.has(items[one]!) && !(one === next && isOil(afterLink(items, one))),
-    );
-    if (amount === undefined) continue;
-    taken.add(items[amount]!);
-    state.whole = items[amount] as Amount;
-  }
-  return items.filter(item => !taken.has(item));
-}
-
-const isWeight = (item: Item | undefined): boolean => item?.is === 'amount' && item.unit !== '%';
-const afterLink = (items: readonly Item[], at: number): Item | undefined =>
-  items[at + 1]?.is === 'link' ? items[at + 2] : items[at + 1];

@@ -133,7 +133,7 @@ function isOfAnother(items: readonly Item[]): boolean {
 }
 const NOT_HAD =
   /(?<!\p{L})(?:(?:no (?:hay|habia|hubo|tengo|tenemos|uso|queda|encontre|encontramos|halle|consegui|consigo|encuentro|me queda))|me falta|(?:don'?t|do not|haven'?t|can'?t|cannot|couldn'?t|won'?t)(?: \p{L}+)*)$/u;
-const STRUCK = /^(?:tach|borr|strike|cross)/u;
+const STRUCK = /^(?:tach|borr|strike|cross|forget|scrap|quit[ae](?!nd)|saca)/u;
 /** Whose recipe follows is of no denial before it: "mi mamá usa manteca, yo no: yo uso 600 g de oliva". */
 const OTHERS_TURN: ReadonlySet<Item['is']> = new Set(['mine', 'planned', 'corrects']);
 /** "Without the castor", "no eran 300 de coco": how many items of the part that takes. */
@@ -150,7 +150,8 @@ function left(state: State, item: Item, after: readonly Item[], kept: readonly I
   // "No, 600 g olive" puts right, "no 600 g of olive" denies.
   if (item.text === 'no' && isAmount && amount < name && isOil(reach[name])) return after[amount]!.text;
   // "Less 50 g of the coconut": some of it stays.
-  if (isAmount && /less|minus|menos|quitando/u.test(item.text)) return after[amount]!.text;
+  if (isAmount && (/less|minus|menos|quitando/u.test(item.text) || (STRUCK.test(item.text) && amount < name)))
+    return after[amount]!.text;
   const found = after[name];
   if (isName(found) && found.known === 'oil') {
     state.isTurned = true;
@@ -204,10 +205,15 @@ function instead(state: State, item: Item, before: Item[], after: readonly Item[
   }
   const of = after.findIndex(isName);
   const name = after[of];
-  const by = before.findLast(isName) ?? state.unpaired.at(-1);
+  // "En vez de palma le pongo sebo": what is taken is told behind.
+  const behind = after.slice(of + 1).find(isName);
+  const taker =
+    isOil(name) && isOil(behind) && !after.some(isMeasure) && !before.some(isName) ? behind : undefined;
+  const by = taker ?? before.findLast(isName) ?? state.unpaired.at(-1);
   if (isName(name) && name.known === 'lye') state.notMeant.push(name);
   if (isName(name) && name.known !== 'oil') return of + 1;
   state.isTurned ||= by?.known === 'oil';
   if (by?.known === 'oil') state.swaps.push({ by, of: isName(name) ? name : undefined });
+  if (taker) return after.indexOf(taker) + 1;
   return isName(name) ? of + 1 : 0;
 }

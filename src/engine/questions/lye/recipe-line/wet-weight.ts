@@ -11,11 +11,27 @@ const LOT =
 const WEIGHS =
   '(?:weighs?|weighed|weighing|comes? to|came to|is|pesa|pesan|peso|pesaba|pese|suma|suman|da|dan|es|son)';
 
+const OILS = '(?:oils?|fats?|butters?|aceites?|grasas?|mantecas?)';
+const AND = '(?:,? (?:and|y|e|plus|mas|con|with)|,)(?: (?:the|my|los|las|el|la|mis))* ';
+/** "Oils and water and lye", in any order. */
+const OILS_AND_WATER = `(?:${OILS}(?:${AND}${WET}){1,3}|${WET}(?:${AND}${WET}){0,2}${AND}${OILS}(?:${AND}${WET}){0,2})`;
+
 /**
  * Weights that hold the water too, of which no oils are known: "1400 g, 350 g of which is water". Taken as oils they would be given the
  * lye of the water's weight as well. Each takes what `plainWords` gives.
  */
 export const WET_WEIGHTS: readonly RegExp[] = [
+  // "1500 g, oils and water and lye together", "everything comes to 1500 g, oils and water": the water is in it, however much it is.
+  new RegExp(
+    `(?<!\\p{L})${OILS_AND_WATER}(?: (?:all|todo|todos))*,? (?:together|combined|juntos?|in all|in total|en total|all in|included|incluidos?|y todo|and all)(?!\\p{L})`,
+    'u',
+  ),
+  new RegExp(
+    `(?<!\\p{L})${LOT}(?: (?:in|that|de|que|en|hay)(?: [^;,\\d]{0,20})?)? ${WEIGHS}(?: (?:about|roughly|unos|nearly|casi|me|now|ya))* ${MASS}[^;]{0,40}?(?<!\\p{L})${OILS_AND_WATER}(?!\\p{L})`,
+    'u',
+  ),
+  // "Molde de 1200 g de masa", "1.1 kg of batter": of which the oils are a part.
+  new RegExp(`${MASS} (?:of|de) (?:the |la )?(?:masa|batter|raw soap|jabon crudo)(?!\\p{L})`, 'u'),
   // "Whole batch 1500 g with the water": no weight of oils.
   /(?<!\p{L})(?:batch|total|whole|weight|batter|lote|tanda|masa|peso|todo)(?!\p{L})[^;]{0,40}?(?:with|including|incl|con|incluyendo|incluid[oa])(?: the| el| toda el| todo el)? (?:water|agua|lye|sosa)(?!\p{L})(?= ?(?:[;,]|and all|y todo|included|incluid\p{L}+|$))/u,
   /(?<!\p{L})(?:(?:total|whole|all)(?: \p{L}+)? (?:weight |mass )?(?:of )?(?:the )?batter|(?:peso|masa) total (?:de|con)(?: la| el)? (?:masa|mezcla|agua))(?!\p{L})/u,

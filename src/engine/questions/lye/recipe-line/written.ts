@@ -1,8 +1,8 @@
 import { additiveById, knownAdditive } from '../../../batch/additives/additives.ts';
+import { alkaliNamed } from './alkali-named.ts';
 import { besideOils, oilsOf } from './amounts.ts';
 import { type Fixed, MOST_SUPERFAT } from './fixed.ts';
 import type { Name } from './item.ts';
-import { alkaliNamed } from './items.ts';
 import type { Told, Unclear } from './told.ts';
 
 /** Unclear is only which alkali is meant, or that both are. */
