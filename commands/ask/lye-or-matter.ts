@@ -66,11 +66,13 @@ const IS_SPILT =
   /(?<!\p{L})(?:spil\p{L}*|drop\p{L}*|knock\p{L}*|splash\p{L}*|fell|floor|bench|counter|derram\p{L}*|ca[iy]\p{L}*|volc\p{L}*|vert\p{L}*|salpic\p{L}*|tir[eéoó]|suelo|piso|mesa|mesada|encimera)(?!\p{L})/iu;
 /** "Me pasé con el oliva, 640 en vez de 600": more of an oil than was meant, and no more lye. */
 const TOO_MUCH_OF =
-  /(?<!\p{L})(?:se me (?:fue|paso|pasó) la mano|me pas[eé]|weighed|measured|too much) (?:con |of |de )?(?:el |la |the )?(\p{L}+)/iu;
-const isOfAnOil = (typed: string): boolean => {
-  const [, name] = TOO_MUCH_OF.exec(typed) ?? [];
+  /(?<!\p{L})(?:(?:se me (?:fue|pas[oó]) la mano|me pas[eé]) (?:con |de )(?:el |la )?(?<es>\p{L}+)|(?:weighed|measured) (?:the )?(?<en>\p{L}+) wrong)/iu;
+/** Whether what went wrong is the weight of an oil: no weight of it is one of lye. Takes what was typed. */
+export function isOfAnOil(typed: string): boolean {
+  const { es, en } = TOO_MUCH_OF.exec(typed)?.groups ?? {};
+  const name = es ?? en;
   return name !== undefined && knownOil(name) !== undefined;
-};
+}
 
 /** Whether a general answer gives way to the lye of a recipe that is weighed whole beside it. Takes the matter and what was typed. */
 export const givesWayToAWeight = (topic: LyeTopic, typed: string): boolean =>

@@ -29,7 +29,13 @@ import { Refusal, unlessRefused } from '../../src/engine/refusal.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { generalMatter } from './general-matter.ts';
 import { inPassing } from './in-passing.ts';
-import { BEFORE_AMOUNTS, givesWayToAWeight, isOfHarm, OF_A_WEIGHED_RECIPE } from './lye-or-matter.ts';
+import {
+  BEFORE_AMOUNTS,
+  givesWayToAWeight,
+  isOfAnOil,
+  isOfHarm,
+  OF_A_WEIGHED_RECIPE,
+} from './lye-or-matter.ts';
 import { stopped } from './lye-stopped.ts';
 import { lyeSumsReply } from './lye-sums.ts';
 import { topicReply } from './matter.ts';
@@ -66,7 +72,7 @@ export async function lyeAnswer(
   }: { readonly typed: string; readonly read: QuestionRead; readonly context: Context },
 ): Promise<Reply | LyeReading | undefined> {
   const { ordered, unordered } = inOrder(question);
-  const sums = isOfHarm(lyeTopicIn(typed)) ? undefined : lyeSumsReply(typed, context);
+  const sums = isOfHarm(lyeTopicIn(typed)) || isOfAnOil(typed) ? undefined : lyeSumsReply(typed, context);
   if (sums) return sums;
   // What is asked of what in general; a weight that went wrong is told by sums, harm by its patterns.
   // Beside a recipe that reads whole its number is what is waited for.

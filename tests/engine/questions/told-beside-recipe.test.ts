@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parseOils } from '../../../src/engine/batch/oils/oil-list.ts';
 import { isPlainRecipe } from '../../../src/engine/questions/lye/recipe-line/plain-recipe.ts';
+import { scaledIn } from '../../../src/engine/questions/lye/sums/scaled.ts';
 import { gramsOf } from '../../../src/engine/questions/lye/words.ts';
 import { isAskedBack, readInChat } from './read-in-chat.ts';
 
@@ -259,4 +260,11 @@ describe('dry skin', () => {
     ],
     ['mitad oliva y mitad coco, 640 g entre los dos, sobregrasa 8, me arde la piel. soda y agua', false],
   ])('%s', (question, isPlain) => expect(isPlainRecipe(question)).toBe(isPlain));
+});
+
+describe('half of what', () => {
+  test('half olive, half lard is what the oils share', () =>
+    expect(scaledIn('1100 g of oils, half olive, half lard, 140 g lye')).toBeUndefined());
+  test('half of a recipe is a multiple', () =>
+    expect(scaledIn('recipe is 1000 g of oils and 140 g lye, I make half of it')?.lyeGrams).toBe(70));
 });
