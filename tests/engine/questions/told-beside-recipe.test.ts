@@ -192,6 +192,11 @@ describe('superfat', () => {
     ]).toEqual([true, undefined]));
 });
 
+describe('figures that may be a superfat or a weight', () => {
+  // A bare fifteen behind a name, and a percent that no superfat reaches unasked.
+  asks(['olive 500 g, coconut, 15. lye?', 'oliva 510 coco 250 cerdo 150 25% soda??']);
+});
+
 describe('lye that is checked', () => {
   test.each([
     ['I only have 92 g of lye left in the tub. 500 olive and 200 coconut, is that 92 enough', 92],
