@@ -120,6 +120,10 @@ describe('swaps', () => {
       'mismo jabón pero sin el coco: era oliva 800, coco 200, ricino 50. Quita el coco. ¿sosa?',
       { olive: 800, castor: 50 },
     ],
+    [
+      'I swapped the 150 g palm for 150 g of tallow, rest same (400 olive, 200 coconut). lye?',
+      { tallow: 150, olive: 400, coconut: 200 },
+    ],
   ]);
   asks([
     // A part of it, and one that is weighed by itself.
