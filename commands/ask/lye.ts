@@ -30,6 +30,13 @@ import { Refusal, unlessRefused } from '../../src/engine/refusal.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { generalMatter } from './general-matter.ts';
 import { inPassing } from './in-passing.ts';
+import {
+  BEFORE_AMOUNTS,
+  givesWayToAWeight,
+  isOfAnOil,
+  isOfHarm,
+  OF_A_WEIGHED_RECIPE,
+} from './lye-or-matter.ts';
 import { stopped } from './lye-stopped.ts';
 import { lyeSumsReply } from './lye-sums.ts';
 import { topicReply } from './matter.ts';
@@ -42,65 +49,6 @@ type LyeReading = Omit<Reading, 'job'> & {
   readonly job: 'lye' | 'plan';
   readonly notes: readonly Block[];
 };
-
-/** Another substance, a spill, or harm: these are answered even where an amount of lye is asked for. */
-const BEFORE_AMOUNTS: ReadonlySet<LyeTopic> = new Set([
-  'clean-up',
-  'drain-cleaner',
-  'bleach',
-  'baking-soda',
-  'spooned-lye',
-  'koh-for-naoh',
-  'disposal',
-  'hot-loaf',
-  'lye-with-cleaner',
-  'scale-batch',
-  'no-superfat',
-  'water-forgotten',
-  'not-an-oil',
-  'swallowed',
-  'electric-shock',
-  'lye-in-food',
-  'amounts-swapped',
-  'oil-forgotten',
-  'hot-liquid',
-]);
-
-/** What is no matter of figures, whatever is weighed beside it. */
-const isOfHarm = (topic: LyeTopic | undefined): boolean =>
-  topic !== undefined && WHATEVER_IS_WEIGHED.has(topic);
-const WHATEVER_IS_WEIGHED: ReadonlySet<LyeTopic> = new Set([
-  'swallowed',
-  'electric-shock',
-  'lye-in-food',
-  'amounts-swapped',
-  'water-forgotten',
-  'undissolved-lye',
-  'lye-guessed',
-  'fluid-ounces',
-  'extra-lye',
-]);
-
-/** What a figure answers better, where the whole recipe is told. */
-const OF_A_WEIGHED_RECIPE: ReadonlySet<string> = new Set(['too-much-in', 'too-little-in', 'extra-lye']);
-
-/** General answers that a whole recipe whose lye is asked for does not wait behind: what of them touches a weight is asked back with it. */
-const GIVES_WAY_TO_A_WEIGHT: ReadonlySet<LyeTopic> = new Set([
-  'children',
-  'drink-bottle',
-  'extra-lye',
-  'lye-guessed',
-  'mixing-temperature',
-  'oil-spilled',
-  'oil-swapped',
-  'old-oil',
-  'scale',
-  'scale-batch',
-  'two-figures',
-]);
-/** Lye that lies somewhere is cleaned up first; "clean lard" is none. */
-const IS_SPILT =
-  /(?<!\p{L})(?:spil\p{L}*|drop\p{L}*|knock\p{L}*|splash\p{L}*|fell|floor|bench|counter|derram\p{L}*|ca[iy]\p{L}*|volc\p{L}*|vert\p{L}*|salpic\p{L}*|tir[eéoó]|suelo|piso|mesa|mesada|encimera)(?!\p{L})/iu;
 
 /** Whether lye and its oils are weighed in a question, so that it can be checked. */
 function isWeighedRecipe(question: string): boolean {
@@ -125,14 +73,13 @@ export async function lyeAnswer(
   }: { readonly typed: string; readonly read: QuestionRead; readonly context: Context },
 ): Promise<Reply | LyeReading | undefined> {
   const { ordered, unordered } = inOrder(question);
-  const sums = isOfHarm(lyeTopicIn(typed)) ? undefined : lyeSumsReply(typed, context);
+  const sums = isOfHarm(lyeTopicIn(typed)) || isOfAnOil(typed) ? undefined : lyeSumsReply(typed, context);
   if (sums) return sums;
   // What is asked of what in general; a weight that went wrong is told by sums, harm by its patterns.
   // Beside a recipe that reads whole its number is what is waited for.
   const isWaitedFor = asksForLyeOfWeighed(typed);
   const givesWay = (topic: LyeTopic) =>
-    (isWaitedFor && (GIVES_WAY_TO_A_WEIGHT.has(topic) || (topic === 'clean-up' && !IS_SPILT.test(typed)))) ||
-    (topic === 'two-figures' && weighsAnOilTwice(typed));
+    (isWaitedFor && givesWayToAWeight(topic, typed)) || (topic === 'two-figures' && weighsAnOilTwice(typed));
   const standing = (topic: LyeTopic | undefined) =>
     topic !== undefined && givesWay(topic) ? undefined : topic;
   const general = standing(askedTopicIn(typed));

@@ -20,7 +20,8 @@ const oilsIn = (text: string): readonly string[] =>
 /** The name with the kind that brackets tell of it, where both together are an oil's; undefined where they are none. */
 function ofKind(name: string, said: string): string | undefined {
   const kind = said.trim().replace(ROUND, '').replace(ROUND, '').trim();
-  if (knownOil(kind) !== undefined && knownOil(kind) !== knownOil(name)) return undefined;
+  const isOther = knownOil(kind) !== undefined && knownOil(kind) !== knownOil(name);
+  if (isOther && !OF_ITS.test(kind)) return undefined;
   const order = OF_ITS.test(kind) ? [`${kind} de ${name}`] : [`${kind} ${name}`, `${name} ${kind}`];
   return order.find(one => knownOil(one) !== undefined);
 }

@@ -16,7 +16,7 @@ const COURTESIES =
   /(?<!\p{L})(?:if (?:it s|it'?s|its|thats|that s|that'?s) (?:no|not too much) (?:bother|trouble)|if you (?:please|can|could|would|don t mind|dont mind|don'?t mind|have (?:a|the) (?:minute|moment|second|sec|time))(?: please)?|no (?:rush|hurry|worries|pressure|bother)(?: on you| at all)?|nothin['’]?g? else(?: in it| at all)?|nowt else|nothing more|and nothing else|sin (?:prisas?|apuros?)|no hay (?:prisa|apuro)|si (?:me )?(?:puede[ns]?|pueden|podria[ns]?|puedes|hace(?:n|s)? el favor|es (?:tan )?amable)|sin otra cosa|sin nada mas|y nada mas|sin decir mas|(?:would|could|can|will) you (?:please |kindly |possibly )?(?:work|figure|sort) (?:it |that )?out|(?:do|can|could|should) (?:i|we) (?:work|figure) (?:it |that )?out|digo mal|no (?:confio|se|entiendo|me fio|estoy segur[oa])|(?:i am |i'?m )?not (?:so |very |too )?sure|(?:i )?(?:don'?t|do not|can'?t|cannot|couldn'?t) (?:know|trust|remember|read)|(?:and )?i do mean|(?:it (?:is|was) )?meant to be|more or less|mas o menos|o sea|por favor)(?!\p{L})/gu;
 /** "sosa al 5", "lye at 5%": no lye water is so weak, so that it is the superfat. */
 const AT_LYE = new RegExp(
-  String.raw`(?<=(?<!\p{L})${LYE}(?: (?:and|y|n) (?:water|agua))?) (?:(?:at|al|a|for|con|del|de) )?(\d{1,2}(?:[.,]\d)?)(?: ?(%|percent|por ciento))?(?= ?(?:;|,|$|superfat|(?:but|pero)(?!\p{L})))(?!,\d)`,
+  String.raw`(?<=(?<!\p{L})${LYE}(?: (?:and|y|n) (?:water|agua))?) (?:(?:at|al|a|for|con|del|de) )?(\d{1,2}(?:[.,]\d)?)(?: ?(%|percent|por ciento))?(?= *(?:;|,|$|superfat|(?:but|pero)(?!\p{L})))(?!,\d)`,
   'u',
 );
 const WEAKEST = 12;

@@ -42,7 +42,7 @@ declare module '../../refusal.ts' {
 const CORRECTS =
   /(?<!\p{L})(?:oops|i (?:meant|mean)|no wait|wait no|scratch (?:the|that)|correction|actually|sorry,? (?:make|not|no|its|it s|i meant)|make (?:it|that) \d|quise decir|quiero decir|mejor dicho|digo|ay no|no mejor|perdon,? (?:de|es|son|eran?|no|\d))(?!\p{L})/u;
 const SCALES =
-  /(?<!\p{L})(?:doubl(?:e|ed|ing)(?! ?check)|tripl(?:e|ed|ing)|halve|half of this|scal(?:e|ed|ing) (?:it|this|them|everything|all|to|up|down|the (?:recipe|batch))|times (?:two|three|\d)|multipl\p{L}+|duplic\p{L}+|triplic\p{L}+|la mitad de|al doble|el doble|(?:la )?quiero a \d)(?!\p{L})/u;
+  /(?<!\p{L})(?:doubl(?:e|ed|ing)(?! ?check)|tripl(?:e|ed|ing)|halve|half of this|scal(?:e|ed|ing) (?:it|this|them|everything|all|to|up|down|the (?:recipe|batch))|times (?:two|three|\d)|multipl\p{L}+|dupli(?:c|qu)\p{L}+|tripli(?:c|qu)\p{L}+|la mitad de|al doble|el doble|(?:la )?quiero a \d)(?!\p{L})/u;
 /** A part of a recipe, of which nothing tells how it stands to the rest. */
 const SHARE =
   /(?<!\p{L})(?:half|halves|thirds?|quarters?|fourth|fifth|two thirds|three quarters|double|triple|mitad|tercios?|cuartos?|quinto|(?:tercera|cuarta) parte|medi[oa]|doble)(?!\p{L})|^\d\/\d/u;

@@ -90,7 +90,7 @@ export const HARMLESS_PHRASES: readonly RegExp[] = [
   '(?:o |or |y |and )?(?:(?:no )?(?:me |nos |le |te )(?:va|ira) a (?:raspar|resecar|secar|irritar)|(?:will|would) (?:it|this|that) (?:scratch|dry out|irritate)(?: (?:me|us|my skin|my hands))?)(?: (?:la|las|el) (?:piel|manos|cara))?',
   '(?:que |porque |because |as )?(?:lei mal|i misread|misread|i read)(?: (?:la|el|the|it))?(?: (?:bascula|balanza|receta|papel|numero|scales?|note|card))?(?: wrong)?',
   // What it cost, what it stands for, and who looks once more.
-  '(?:gives?|gave|sells?|lets?) (?:it |them )?(?:to )?(?:me|us|it me) (?:(?:have|has) (?:it|them) )?(?:for )?(?:free|nothing|cheap)|going free|for free|(?:haz|hace|hagan?|digamos) (?:de )?cuenta(?: que)?|(?:is|are|es|son) (?:the |el |la )?(?:single|original|simple)(?= *$)|(?:goes?|going|va|van) in(?= *(?:#|$))|tal (?:como|cual) figura|(?:the )?(?:full|whole)(?: (?:one|recipe|batch))? (?:is|was)|let me (?:go |just )*(?:look|check|see)|dejame ver|(?:can|could) (?:i|we) (?:use|put|take|swap|have)|(?:puedo|podria|podemos|se puede) (?:poner|usar|echar|meter|cambiar)(?:le|lo)?|(?:por vencer(?:se)?|to use (?:it |them )?up)(?: before (?:it|they) (?:turns?|goes? off|expires?|spoils?))?|(?:hacer|hago|preparar|preparo) otr[oa](?= ?:)',
+  '(?:gives?|gave|sells?|lets?) (?:it |them )?(?:to )?(?:me|us|it me) (?:(?:have|has) (?:it|them) )?(?:for )?(?:free|nothing|cheap)|going free|for free|(?:haz|hace|hagan?|digamos) (?:de )?cuenta(?: que)?|(?:is|are|es|son) (?:the |el |la )?(?:single|original|simple)(?= *$)|(?:goes?|going|va|van) in(?= *(?:#|$))|tal (?:como|cual) figura|repartid[oa]s (?:asi|en)|(?:the )?(?:full|whole)(?: (?:one|recipe|batch))? (?:is|was)|(?:porque|que|because it|that) (?:me )?(?:sobro|sobraba|was spare|is spare)|going spare|let me (?:go |just )*(?:look|check|see)|dejame ver|(?:can|could) (?:i|we) (?:use|put|take|swap|have)|(?:puedo|podria|podemos|se puede) (?:poner|usar|echar|meter|cambiar)(?:le|lo)?|(?:por vencer(?:se)?|to use (?:it |them )?up)(?: before (?:it|they) (?:turns?|goes? off|expires?|spoils?))?|(?:hacer|hago|preparar|preparo) otr[oa](?= ?:)',
   // What soap it is.
   '(?:an?|my|the|this|that|nice|posh|lovely|soft|hard|gentle|plain|simple|basic|new|big|little|fancy) one(?! (?:day|time|of)(?!\\p{L}))',
   // What is asked or meant to be done.
@@ -105,7 +105,7 @@ export const HARMLESS_PHRASES: readonly RegExp[] = [
   `(?:como|asi) (?:lo |le )?(?:hacia|hace) (?:mi|la|el) ${PERSON}`,
   `(?:dice|dicen) (?:mi|la|el|mis) ${PERSON}(?: que| q)?`,
   `^(?:hermano|compa|vecin[oa]|amig[oa]s?|comadre|profe|buenas (?:tardes|noches)|buenos dias)(?= )`,
-  `(?:${ARTICLE} )?${PERSON}(?:,? (?:que|q))? (?:me|nos) (?:ha |han )?(?:dado|dio|dieron|regalo|trajo|mando)`,
+  `(?:${ARTICLE} )?${PERSON}(?: (?:de|from|at|of|in) (?:la |el |the |mi |my )?${NOUN})?(?:,? (?:que|q))? (?:me|nos) (?:ha |han )?(?:dado|dio|dieron|regalo|trajo|mando)`,
   `(?:${ARTICLE} )?${PERSON} (?:wrote|writes|says|said|reckons|swears|insists|claims|dice|dijo|dicen|escribio|sostiene|insiste|asegura|afirma)(?: (?:me|that|que|q))?`,
   `(?:que )?(?:me|nos) (?:dio|dieron|ha dado|han dado|regalo|regalaron|regala|regalan|trajo|trajeron|mando)(?: (?:mi|la|el|una?) ${PERSON})?`,
   `(?:that |which )?(?:my|the|a) ${PERSON} (?:sold|sells) (?:me|us)`,

@@ -87,7 +87,7 @@ export const GRAMMAR: readonly Word[] = [
   ),
   word(
     'corrects',
-    "(?:no,? |naw,? |oh |ay,? )?(?:wait,?(?: no)?|hold on,?|hang on,?|sorry,?|oops,?|scratch (?:the|that)|correction|actually,?|i (?:meant|mean)|(?<!(?:i|we|you) )make (?:it|that)|rather,?)(?: (?:no|its|it s|it's|make it))?",
+    "(?:no,? |naw,? |oh |ay,? )?(?:wait,?(?: no)?|hold on,?|hang on,?|sorry,?|oops,?|scratch (?:the|that)|correction|actually,?|i (?:meant|mean)(?! to (?:add|put|use))|(?<!(?:i|we|you) )make (?:it|that)|rather,?)(?: (?:no|its|it s|it's|make it))?",
     '(?:no,? |ay,? )?(?:espera,?|esperen,?|para ?,|perdon,?|digo,?|me equivoque,?|quise decir|quiero decir|mejor dicho,?|corrijo,?|miento,?)(?: (?:no(?! (?:eran?|son|es|fueron)\\b)|son|es|eran|era))?',
     // "Typed 400, meant 140".
     '(?:but |and )?meant(?= \\d)',
@@ -118,7 +118,7 @@ export const GRAMMAR: readonly Word[] = [
   ),
   word(
     'times',
-    '(?:doubl(?:e|ed|ing)(?: up)?|al doble|el doble|tripl(?:e|ed|ing)|el triple|al triple|halv(?:e|ed|ing)|half of (?:this|that|it)|la mitad de (?:esto|esta|todo|cada (?:cosa|uno))|half (?:of )?everything|quadruple|times (?:2|3|4)|x ?[234]|[234] ?x|make it [234] ?x|duplic\\p{L}+|triplic\\p{L}+)(?: (?:all (?:of )?)?(?:of|de|this|that|it|esto|esta|for me))*',
+    '(?:doubl(?:e|ed|ing)(?: up)?|al doble|el doble|tripl(?:e|ed|ing)|el triple|al triple|halv(?:e|ed|ing)|half of (?:this|that|it)|la mitad de (?:esto|esta|todo|cada (?:cosa|uno))|half (?:of )?everything|quadruple|times (?:2|3|4)|x ?[234]|[234] ?x|make it [234] ?x|dupli(?:c|qu)\\p{L}+|tripli(?:c|qu)\\p{L}+)(?: (?:all (?:of )?)?(?:of|de|this|that|it|esto|esta|for me))*',
   ),
   word(
     'rescales',

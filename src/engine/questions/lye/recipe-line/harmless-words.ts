@@ -46,7 +46,7 @@ const FEELINGS = listed(
 /** What is done to fat before it is weighed, and how it is had: all of it is there still. */
 const READIED = listed(
   `thawed thaw thawing softened softening warmed warming heated heating clarified clarifying purified washed cleaned skimmed sieved
-  rendered-down home-rendered double-rendered homemade-lard grass-fed pasture-raised free-range wild hog pig cow beef sheep lamb
+  rendered-down home-rendered double-rendered homemade-lard grass-fed pasture-raised free-range wild hog pig cow beef sheep lamb deer venison elk
   got bought ordered paid cost costs dear pricey expensive bargain offer deal discount tins tin can cans jarful tubful`,
   `descongelado descongelada ablandado ablandada entibiado entibiada calentado calentada clarificado clarificada purificado lavado lavada limpiado limpiada
   cernido cernida espumado desgrasado costo costaron pague caro cara carisimo oferta ganga lata latas`,

@@ -21,13 +21,28 @@ export function ratioIn(items: readonly Item[]): {
   const sum = figures.reduce((all, at) => all + (items[at] as Amount).figure, 0);
   const unit = Math.abs(sum - 100) < 1.01 ? '%' : sum <= 20 ? 'part' : undefined;
   const names =
-    namesFrom(items, last + 1, 1, figures.length) ?? namesFrom(items, first - 1, -1, figures.length);
+    roundIt(items, first, last, figures.length) ??
+    namesFrom(items, last + 1, 1, figures.length) ??
+    namesFrom(items, first - 1, -1, figures.length);
   if (unit === undefined || !names) return none;
   const used = new Set<Item>([...items.slice(first, last + 1), ...names]);
   return {
     rest: items.filter(item => !used.has(item)),
     ratio: names.map((name, at) => ({ name, measure: { ...(items[figures[at]!] as Amount), unit } })),
   };
+}
+
+/** "Lard 2:1 with coconut": one name on each side of two figures, the first figure that of the first name. */
+function roundIt(
+  items: readonly Item[],
+  first: number,
+  last: number,
+  count: number,
+): readonly Name[] | undefined {
+  const isBetween = ({ is }: Item) => is === 'link' || is === 'joint';
+  const before = items.slice(0, first).findLast(item => !isBetween(item));
+  const behind = items.slice(last + 1).find(item => !isBetween(item));
+  return count === 2 && isOil(before) && isOil(behind) ? [before, behind] : undefined;
 }
 
 /** "Lard, coconut, olive: 400, 250, 350 in that order". */

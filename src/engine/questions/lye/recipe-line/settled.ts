@@ -31,8 +31,10 @@ export function swap(state: State): string | undefined {
       // "Swapped 300 g coconut for 300 g olive": what else is in it was not told.
       const isAlone = state.pairs.every(({ name }) => name.known !== 'oil' || same(name, by));
       if (!of || (amount && isAlone)) return by.text;
+      // ... and where some of it is in already, how much is it in all?
+      if (amount && state.pairs.some(({ name }) => same(name, by) && name !== by)) return by.text;
       // "Swapped the 200 g palm for lard, the rest is 400 olive": all of it, since no more of it is told.
-      const swapped = amount && !isPaired(state, by) ? amount : own;
+      const swapped = isPaired(state, by) ? own : (amount ?? own);
       if (!swapped && !isPaired(state, by)) return by.text;
       if (swapped) state.pairs.push({ measure: swapped, name: by });
       continue;

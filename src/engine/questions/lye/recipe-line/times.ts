@@ -5,7 +5,7 @@ export function timesOf(words: string): number | undefined {
   if (/half|in 2$|halv|mitad|media/u.test(words)) return 0.5;
   if (/third|tercio|tercera/u.test(words)) return 1 / 3;
   if (/quarter|cuart[oa]/u.test(words)) return 1 / 4;
-  if (/doubl|doble|duplic|twice/u.test(words)) return 2;
+  if (/doubl|doble|dupli|twice/u.test(words)) return 2;
   if (/tripl|three times/u.test(words)) return 3;
   if (/quadrupl/u.test(words)) return 4;
   const [figure] = /\d/u.exec(words) ?? [];

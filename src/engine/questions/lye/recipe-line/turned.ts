@@ -206,9 +206,11 @@ function instead(state: State, item: Item, before: Item[], after: readonly Item[
   const of = after.findIndex(isName);
   const name = after[of];
   // "En vez de palma le pongo sebo": what is taken is told behind.
-  const behind = after.slice(of + 1).find(isName);
-  const taker =
-    isOil(name) && isOil(behind) && !after.some(isMeasure) && !before.some(isName) ? behind : undefined;
+  const colon = after.findIndex(({ text }) => text === ':');
+  const reach = colon === -1 ? after : after.slice(0, colon);
+  const behind = reach.slice(of + 1).find(isName);
+  const isAlone = isOil(name) && isOil(behind) && !reach.some(isMeasure) && !before.some(isName);
+  const taker = isAlone ? behind : undefined;
   const by = taker ?? before.findLast(isName) ?? state.unpaired.at(-1);
   if (isName(name) && name.known === 'lye') state.notMeant.push(name);
   if (isName(name) && name.known !== 'oil') return of + 1;

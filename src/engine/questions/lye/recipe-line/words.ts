@@ -77,7 +77,7 @@ const isOwner = (items: readonly Item[], text: string): boolean =>
 
 /** What makes more or less of a recipe, in whatever sentence it stands. */
 const MULTIPLIES =
-  /^(?:twice|thrice|doubl(?:e|es|ed|ing)|tripl(?:e|es|ed|ing)|quadrupl\p{L}+|halv(?:e|es|ed|ing)|half-batch|multipl\p{L}+|upscal\p{L}+|downscal\p{L}+|scal(?:e|es|ed|ing)|x[2-9]|[2-9]x|doble|dobles|duplic\p{L}+|triple|triplic\p{L}+|cuadruple|mitades|multiplic\p{L}+|divid\p{L}+|divis\p{L}+|halves|thirds|quarters|tercios|cuartos|tenth|tenths|decim[oa]s?)$/u;
+  /^(?:twice|thrice|doubl(?:e|es|ed|ing)|tripl(?:e|es|ed|ing)|quadrupl\p{L}+|halv(?:e|es|ed|ing)|half-batch|multipl\p{L}+|upscal\p{L}+|downscal\p{L}+|scal(?:e|es|ed|ing)|x[2-9]|[2-9]x|doble|dobles|dupli(?:c|qu)\p{L}+|triple|tripli(?:c|qu)\p{L}+|cuadruple|mitades|multiplic\p{L}+|divid\p{L}+|divis\p{L}+|halves|thirds|quarters|tercios|cuartos|tenth|tenths|decim[oa]s?)$/u;
 
 /** "That's", "t'butcher": the word without what is run together with it. */
 function plain(word: string): string {

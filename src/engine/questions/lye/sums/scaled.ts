@@ -1,3 +1,4 @@
+import { knownOil } from '../../../batch/oils/find-oil.ts';
 import { ofLye, ofRole, one } from '../slips/reckoned.ts';
 import { toldAmounts, wordsOfBatch } from '../slips/told-amounts.ts';
 
@@ -14,6 +15,11 @@ const TIMES: readonly (readonly [RegExp, number])[] = [
   [/(?<!\p{L})(?:tripl(?:e|ed|ing)|(?:el |al )?triple|triplic\p{L}+|three times)(?!\p{L})/u, 3],
   [/(?<!\p{L})(?:half|halv(?:e|ed|ing)|(?:la )?mitad)(?!\p{L})/u, 0.5],
 ];
+/** "Half olive, half tallow": what the oils share, and no multiple of them. */
+const tellsShare = (plain: string): boolean =>
+  [...plain.matchAll(/(?<!\p{L})(?:half|mitad)(?: (?:of|de|it|the|la|el))* (\p{L}+)/gu)].some(
+    ([, word]) => knownOil(word!) !== undefined,
+  );
 /** What was done to one of them alone, or by mistake, is no scaling. */
 const AMISS =
   /(?<!\p{L})(?:by mistake|accident\p{L}*|but not|forgot|sin querer|pero no|olvid\p{L}+|doubled the lye|dupliqu?e la (?:sosa|lejia))(?!\p{L})/u;
@@ -24,7 +30,7 @@ const AMISS =
  */
 export function scaledIn(question: string): Scaled | undefined {
   const plain = wordsOfBatch(question);
-  if (AMISS.test(plain)) return undefined;
+  if (AMISS.test(plain) || tellsShare(plain)) return undefined;
   const amounts = toldAmounts(plain);
   const wholes = ofRole(amounts, 'whole');
   const [water, lye] = [ofRole(amounts, 'water'), one(ofLye(amounts))];
