@@ -275,6 +275,30 @@ const sets = [
     held: { questions: 111, amounts: 0, colours: 0, scope: 0 },
   },
   {
+    file: 'schoolbus-and-comadre.json',
+    // Of 100 questions, 80 amounts and 80 of the field or not: run once, before anything was tuned on it; of its 60 flaws 58 came first and all in the first three.
+    first: { questions: 90, amounts: 77, colours: 0, scope: 78 },
+    held: { questions: 90, amounts: 77, colours: 0, scope: 78 },
+  },
+  {
+    file: 'galley-and-botica.json',
+    // As many; run once, before anything was tuned on it; of its 60 flaws 58 came first and all in the first three.
+    first: { questions: 92, amounts: 78, colours: 0, scope: 77 },
+    held: { questions: 92, amounts: 78, colours: 0, scope: 77 },
+  },
+  {
+    file: 'organ-and-volcano.json',
+    // As many; run once, before anything was tuned on it; of its 60 flaws 57 came first and 58 in the first three.
+    first: { questions: 86, amounts: 74, colours: 0, scope: 76 },
+    held: { questions: 86, amounts: 74, colours: 0, scope: 76 },
+  },
+  {
+    file: 'carriage-and-cloister.json',
+    // As many; run once, before anything was tuned on it; of its 60 flaws 58 came first and all in the first three.
+    first: { questions: 92, amounts: 78, colours: 0, scope: 77 },
+    held: { questions: 92, amounts: 78, colours: 0, scope: 77 },
+  },
+  {
     file: 'bakery-and-balcony.json',
     // Run once, before anything was tuned on it; of its 110 flaws 104 came first.
     first: { questions: 52, amounts: 47, colours: 46, scope: 22 },

@@ -78,6 +78,10 @@ const SETS = [
   'tram-and-panaderia',
   'prairie-and-needle',
   'infirmary-and-postbag',
+  'schoolbus-and-comadre',
+  'galley-and-botica',
+  'organ-and-volcano',
+  'carriage-and-cloister',
 ] as const;
 
 /** Some sets call it a challenge where an earlier answer is called into question. */

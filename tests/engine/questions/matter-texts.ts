@@ -50,6 +50,10 @@ const OF_FIELDS: ReadonlySet<string> = new Set([
   'tram-and-panaderia',
   'prairie-and-needle',
   'infirmary-and-postbag',
+  'schoolbus-and-comadre',
+  'galley-and-botica',
+  'organ-and-volcano',
+  'carriage-and-cloister',
 ]);
 
 const elsewhere = (): readonly MatterText[] =>
