@@ -299,6 +299,30 @@ const sets = [
     held: { questions: 92, amounts: 78, colours: 0, scope: 77 },
   },
   {
+    file: 'schoolkitchen-and-nightdesk.json',
+    // Of 140 questions and 60 amounts: run once, before anything was tuned on it.
+    first: { questions: 110, amounts: 58, colours: 0, scope: 0 },
+    held: { questions: 110, amounts: 58, colours: 0, scope: 0 },
+  },
+  {
+    file: 'beeyard-and-notary.json',
+    // As many; run once, before anything was tuned on it. Honey and scents, which tell of a flaw and are no colourant that is named, are no label of it since.
+    first: { questions: 103, amounts: 55, colours: 0, scope: 0 },
+    held: { questions: 103, amounts: 55, colours: 0, scope: 0 },
+  },
+  {
+    file: 'tramshed-and-swimhall.json',
+    // As many; run once, before anything was tuned on it.
+    first: { questions: 115, amounts: 59, colours: 0, scope: 0 },
+    held: { questions: 115, amounts: 59, colours: 0, scope: 0 },
+  },
+  {
+    file: 'physio-and-dispatch.json',
+    // As many; run once, before anything was tuned on it.
+    first: { questions: 111, amounts: 59, colours: 0, scope: 0 },
+    held: { questions: 111, amounts: 59, colours: 0, scope: 0 },
+  },
+  {
     file: 'bakery-and-balcony.json',
     // Run once, before anything was tuned on it; of its 110 flaws 104 came first.
     first: { questions: 52, amounts: 47, colours: 46, scope: 22 },

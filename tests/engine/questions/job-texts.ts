@@ -82,6 +82,10 @@ const SETS = [
   'galley-and-botica',
   'organ-and-volcano',
   'carriage-and-cloister',
+  'schoolkitchen-and-nightdesk',
+  'beeyard-and-notary',
+  'tramshed-and-swimhall',
+  'physio-and-dispatch',
 ] as const;
 
 /** Some sets call it a challenge where an earlier answer is called into question. */

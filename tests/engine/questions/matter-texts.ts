@@ -54,6 +54,10 @@ const OF_FIELDS: ReadonlySet<string> = new Set([
   'galley-and-botica',
   'organ-and-volcano',
   'carriage-and-cloister',
+  'schoolkitchen-and-nightdesk',
+  'beeyard-and-notary',
+  'tramshed-and-swimhall',
+  'physio-and-dispatch',
 ]);
 
 const elsewhere = (): readonly MatterText[] =>
