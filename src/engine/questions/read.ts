@@ -6,6 +6,7 @@ import { type NamedThing, thingsIn } from './entities.ts';
 import { type Facts, factsOf } from './facts.ts';
 import { chanceOfField, fieldOf, isOurs, type Judged, LEAST } from './field-of.ts';
 import type { Job } from './jobs.ts';
+import { jobByPhrase } from './job-by-phrase.ts';
 import { kindAlone } from './kind-alone.ts';
 import type { Found } from './learned/features.ts';
 import { chanceElsewhere } from './learned/field/read.ts';
@@ -177,10 +178,17 @@ export function readQuestion(question: string): QuestionRead {
   const judge = judged(words, found, chances);
   const plainly = plainJobOf(words, things);
   const elsewhere = chanceOfField(words, judge);
-  const jobs = plainly ? [{ of: plainly.job, chance: 1 }] : jobsAmong(chances, words);
+  const phrase = plainly ? undefined : jobByPhrase(words, found);
+  const among = jobsAmong(chances, words);
+  const jobs = plainly
+    ? [{ of: plainly.job, chance: 1 }]
+    : phrase
+      ? [{ of: phrase, chance: 1 }, ...among.filter(({ of }) => of !== phrase)]
+      : among;
   const best = jobs[0]?.chance ?? 0;
   const isNothing = best < LEAST && !isOurs(words, found);
-  const field = words.text === '' || plainly ? undefined : fieldOf(words, elsewhere, isNothing);
+  const isToldOurs = plainly !== undefined || phrase === 'mix';
+  const field = words.text === '' || isToldOurs ? undefined : fieldOf(words, elsewhere, isNothing);
   const outside = field === 'other' && isLawAsked(words, found) ? undefined : field;
   const facts = withPlain(factsFor(jobs[0]?.of, told, { words, things }), plainly);
   const isUnderstood = outside === undefined && !isNothing;
