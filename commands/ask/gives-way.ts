@@ -47,7 +47,7 @@ const MOST_SIGNS = 3;
 /** Left out one writer at a time, what was learned is right from here on in 199 of 200. */
 const MOST_SURELY = 0.97;
 /** These irritate skin, whatever they colour: their matter stands first. */
-const SPICE = /cinnamon|canela|clove|clavo|chil[il]|cayen|pepper|pimienta|mustard|mostaza/u;
+export const SPICE = /cinnamon|canela|clove|clavo|chil[il]|cayen|pepper|pimienta|mustard|mostaza/u;
 /** Beside acid nothing gives way. */
 const isBesideAcid = (question: string): boolean => acidIn(question) !== undefined;
 /** Beside these only what the catalogue holds is a colourant, and no further spice. */

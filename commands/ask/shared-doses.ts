@@ -13,7 +13,7 @@ function cautionsOf(doses: readonly Reply[]): readonly Caution[] {
   for (const { caution, name } of all) {
     const { id, text, brief } = caution;
     const isOne = texts(id).size === 1 && isOfAll(id);
-    const isNamed = name === undefined || text.toLowerCase().includes(name.toLowerCase());
+    const isNamed = name === undefined || tells(text, name);
     const own = (said: string) => (isOne || isNamed ? said : `${capital(name)}: ${said}`);
     if (!told.has(own(text)))
       told.set(own(text), {
@@ -24,16 +24,31 @@ function cautionsOf(doses: readonly Reply[]): readonly Caution[] {
   }
   return [...told.values()];
 }
+/** Whether a text says a word of a name, "ultramarine" of "ultramarine blue"; short ones are hues. */
+const tells = (text: string, name: string): boolean => {
+  const said = new Set(text.toLowerCase().match(/\p{L}+/gu));
+  return name
+    .toLowerCase()
+    .split(' ')
+    .some(word => word.length > SHORT_WORD && said.has(word));
+};
+const SHORT_WORD = 6;
 const capital = (name: string): string => name.replace(/^\p{Ll}/u, first => first.toUpperCase());
 
 const measuresOf = ({ blocks }: Reply, fold: 'face' | 'numbers'): readonly Measure[] =>
   blocks.flatMap(block => (block.kind === 'measures' && block.fold === fold ? block.measures : []));
 
+/** As what each dose was understood. */
+const linesOf = (doses: readonly Reply[]): readonly string[] =>
+  doses.flatMap(({ blocks }) =>
+    blocks.flatMap(block => (block.kind === 'text' && block.firm ? [block.text] : [])),
+  );
+
 /** The wetting and blending of each colour, and why, under its name. */
 const foldsOf = (dose: Reply): readonly Block[] => {
   const title = capital(nameIn(dose) ?? '');
   return dose.blocks.flatMap((block): readonly Block[] => {
-    if (block.kind === 'measures') return [];
+    if (block.kind === 'measures' || (block.kind === 'text' && block.firm)) return [];
     if (block.kind === 'rows' && block.numbered) return [{ ...block, title, fold: 'steps' }];
     return block.kind === 'text' && block.fold === 'why'
       ? [{ kind: 'rows', title, rows: [block.text], fold: 'why' }]
@@ -57,6 +72,7 @@ export function together(doses: readonly Reply[], told: Pick<Reply, 'headline' |
         : []),
       { kind: 'measures', measures: grams, firm: true },
       { kind: 'measures', measures: doses.flatMap(dose => measuresOf(dose, 'numbers')), fold: 'numbers' },
+      { kind: 'text', text: linesOf(doses).join('\n'), firm: true },
       ...doses.flatMap(foldsOf),
     ],
     cautions: cautionsOf(doses),

@@ -1,7 +1,7 @@
 import { foldedColour, isColourWord } from '../text/colours/folded-colours.ts';
 import type { Job } from './jobs.ts';
 import type { Found } from './learned/features.ts';
-import { isOfCraft, topicsIn } from './learned/topics.ts';
+import { isOfCraft } from './learned/topics.ts';
 import { planParts } from './plan-parts.ts';
 import type { Words } from './words-of.ts';
 
@@ -68,13 +68,13 @@ const WISHED =
 const LIKENED = /^(?:de|del|como|tipo|like|of|as|on|que|igual|a)$/u;
 /** "The green on my uniform, sort of bottle green": how a colour is put right, and no stain on a thing. */
 const OF_CRAFTS =
-  /(?<!\p{L})(?:paint|wall|hair|nails?|icing|frosting|cake|candles?|wax|resin|yarn|wool|cloth|fabric|shirt|stains?|crust|fried|pintura|pared|pelo|unas|glaseado|betun|velas?|cera|resina|lana|tela|camisa|manchas?|croquetas?|pan|pollo|carne|cebolla|caramelo|horno)(?!\p{L})/u;
+  /(?<!\p{L})(?:paint|wall|hair|nails?|icing|frosting|cake|candles?|wax|resin|yarn|wool|cloth|fabric|shirt|stains?|pool|crust|fried|pintura|pared|pelo|unas|glaseado|betun|velas?|cera|resina|lana|tela|camisa|manchas?|piscina|alberca|croquetas?|pan|pollo|carne|cebolla|caramelo|horno)(?!\p{L})/u;
 
 /** How a hue is got that is likened to something: "el dorado de la piedra al atardecer", "un terracota como los cerros". */
 function isLikenedHue(read: Words, { things, amounts }: Found): boolean {
   const { words, text } = read;
   if (!HOW.test(text) || OF_CRAFTS.test(text) || LYE.test(text)) return false;
-  if (isOfCraft(words) || topicsIn(words).length > 0 || amounts.some(({ of }) => of === 'powder')) return false;
+  if (isOfCraft(words) || amounts.some(({ of }) => of === 'powder')) return false;
   const isOfThing = (at: number) =>
     things.some(
       ({ from, to, colourants }) =>

@@ -59,8 +59,8 @@ export function planColours(read: Words): readonly PlanColour[] {
 
 /** What gives a hue is named behind it: "blanco con titanio". */
 const GIVEN_BY = /^(?:con|with|from|using|by|de|del)$/u;
-/** So far a powder may be from the hue that it gives (CIEDE2000): red oxide is a brick. */
-export const SAME_HUE = 40;
+/** So far a powder may be from the hue that it gives (CIEDE2000): pink clay is 16 from pink and 24 from white. */
+export const SAME_HUE = 22;
 
 /** "Black charcoal", "white with titanium" is one colour: a hue right before what gives it. */
 const joined = (found: readonly PlanColour[], words: readonly string[]): readonly PlanColour[] =>

@@ -124,7 +124,7 @@ function wished({ words }: Words, colours: readonly PlanColour[]): readonly Plan
   const end = words.findIndex((word, at) => at >= second.to && (word === '.' || OWNED.test(word)));
   const [first, rest] = [colours.filter(({ from }) => from < end), colours.filter(({ from }) => from > end)];
   const isOwned = rest.length > 1 || words.slice(end, end + 2).some(word => OWNED.test(word));
-  return end > 0 && first.length > 1 && isOwned && rest.every(({ isThing }) => isThing) ? first : colours;
+  return end > 0 && first.length > 1 && isOwned && rest.some(({ isThing }) => isThing) ? first : colours;
 }
 
 /** "Peach/cream/sage" are three. */

@@ -38,6 +38,9 @@ export type QuestionRead = {
 const OF_CHALLENGES =
   /(?<!\p{L})(?:challeng\p{L}*|desafi\p{L}*|competencia\p{L}*|quiz|month(?:s)?|mes|rules|reglas|closing|closes?|cierra\p{L}*|cierre|(?:my|sent|swap|mi|la|mande|mandar|subir?) (?:\p{L}+ )?(?:pic|picture|photo|foto)s?|contests?|comps?|competitions?|rounds?|theme|vot\p{L}+|entr(?:y|ies|ar|ada|adas)|enter\p{L}*|submi\p{L}+|deadline|winn?(?:er|ers|ing)?|won|results?|judg\p{L}+|steward\p{L}*|retos?|concurs\p{L}*|tema|plazo|gana\p{L}*|gano|particip\p{L}+|inscri\p{L}+|rondas?|bases|jurad\p{L}+|ballot\p{L}*|papeleta\p{L}*)(?!\p{L})/u;
 
+/** From here on a hue that is likened to something is one of another field. */
+const SURELY_ELSEWHERE = 0.9;
+
 /** A second reading with at least this share of the first one's chance is offered beside it. */
 const NEAR = 0.25;
 
@@ -172,13 +175,15 @@ export function readQuestion(question: string): QuestionRead {
   const things = thingsIn(typed);
   const words = settled(typed, things);
   const amounts = amountsIn(words, things);
-  const told = factsOf(question, words, { things, amounts });
-  const found = { things, amounts, facts: told };
+  const read = factsOf(question, words, { things, amounts });
+  const found = { things, amounts, facts: read };
   const chances = words.text === '' ? [] : chancesOf(words, found);
   const judge = judged(words, found, chances);
   const plainly = plainJobOf(words, things);
   const elsewhere = chanceOfField(words, judge);
-  const phrase = plainly ? undefined : jobByPhrase(words, found);
+  const told = plainly ? undefined : jobByPhrase(words, found);
+  // What is surely of another field likens no colour of ours.
+  const phrase = told === 'mix' && elsewhere >= SURELY_ELSEWHERE ? undefined : told;
   const among = jobsAmong(chances, words);
   const jobs = plainly
     ? [{ of: plainly.job, chance: 1 }]
@@ -190,7 +195,7 @@ export function readQuestion(question: string): QuestionRead {
   const isToldOurs = plainly !== undefined || phrase === 'mix';
   const field = words.text === '' || isToldOurs ? undefined : fieldOf(words, elsewhere, isNothing);
   const outside = field === 'other' && isLawAsked(words, found) ? undefined : field;
-  const facts = withPlain(factsFor(jobs[0]?.of, told, { words, things }), plainly);
+  const facts = withPlain(factsFor(jobs[0]?.of, read, { words, things }), plainly);
   const isUnderstood = outside === undefined && !isNothing;
   return {
     readings: isUnderstood
@@ -199,7 +204,7 @@ export function readQuestion(question: string): QuestionRead {
           .map(({ of, chance }, at) => ({
             job: of,
             score: chance,
-            ...commandFor(of, question, at === 0 ? facts : withPortionOf(of, facts, told)),
+            ...commandFor(of, question, at === 0 ? facts : withPortionOf(of, facts, read)),
           }))
       : [],
     facts,

@@ -1,8 +1,11 @@
+import { knownOil } from '../batch/oils/find-oil.ts';
+import { isPoison } from '../hazards/index.ts';
 import { apart } from '../text/colours/colour-name.ts';
 import { amountsIn, type ToldAmount } from './amounts.ts';
 import { type NamedThing, thingsIn } from './entities.ts';
 import { holderNamed } from './leaning/subject.ts';
 import { amountOf } from './portion-line/amount-at.ts';
+import { readPortions } from './portion-line/portion-line.ts';
 import { type PlanColour, SAME_HUE } from './plan-colours.ts';
 import { planParts } from './plan-parts.ts';
 import { type Words, wordsOf } from './words-of.ts';
@@ -74,8 +77,12 @@ const OF_LYE = /(?<!\p{L})(?:lye|naoh|koh|sosa|soda|caustic\p{L}?|lejia|superfat
 function toldShares(read: Words): SharesAsked | undefined {
   if (OF_LYE.test(read.text)) return undefined;
   const things = thingsIn(read);
-  const [amount, ...others] = amountsIn(read, things).filter(({ measure }) => measure === 'mass');
-  const grams = amount && others.length === 0 ? gramsOf(amount) : undefined;
+  const told = amountsIn(read, things);
+  const [amount, ...others] = told.filter(({ measure }) => measure === 'mass');
+  // "600 de aceites": grams go without saying.
+  const bare = amount ? undefined : readPortions(read, things, told).whole;
+  const text = amount?.text ?? bare;
+  const grams = text !== undefined && others.length === 0 ? gramsOf({ text }) : undefined;
   const { colours, shares, oils } = planParts(read);
   if (grams === undefined || amount?.of === 'oil' || !shares || oils.length > 0) return undefined;
   if (shares.length > MOST_PARTS) return undefined;
@@ -83,13 +90,45 @@ function toldShares(read: Words): SharesAsked | undefined {
     one => one.colourants.length > 0 && !colours.some(({ text }) => text === one.text),
   );
   const held = colours.map(colour =>
-    colour.isThing ? colour.text : owned.length > 0 ? ownedFor(colour, owned) : holderNamed(colour.text),
+    colour.isThing ? colour.text : (ownedFor(colour, owned) ?? holderNamed(colour.text)),
   );
   const named = held.filter(one => one !== undefined);
   if (named.length < held.length || new Set(named).size < named.length) return undefined;
   // What is owned and gives none of the colours is for something that is not told.
   if (owned.some(({ text }) => !named.includes(text))) return undefined;
   return { grams, of: OIL.test(read.text) ? 'oils' : 'batter', parts: shares.length, colours: named, shares };
+}
+
+const PARTS_OF =
+  /(?<!\p{L})(?:equal (?:parts?|shares?|amounts?)|partes iguales|a partes iguales)(?: (?:of|de))? ?:? ?(.+?)(?= (?:for|in|into|to|para|en|por|con) |[.;?!]|$)/u;
+
+/** A scent or a fat may bear the name of a hue: "lavender oil". */
+const OF_SCENT =
+  /(?<!\p{L})(?:oils?|fragrances?|essential|eo|fo|butter|aceites?|fragancias?|esencias?|esencial|manteca)(?!\p{L})/u;
+
+/**
+ * Things that equal parts are asked of and that are no colour: "equal parts: peppermint oil, cinnamon and charcoal". Only beside a colourant;
+ * none where all are colours. `whole`: what the colour is for, as told. Pure.
+ */
+export function amongNoColours(
+  read: Words,
+): { readonly colourants: readonly string[]; readonly others: readonly string[]; readonly whole?: string } | undefined {
+  const text = read.text.toLowerCase();
+  const list = PARTS_OF.exec(text)?.[1];
+  if (list === undefined || OF_LYE.test(text)) return undefined;
+  const names = list
+    .split(/ ?, ?| (?:and|y|e|&|n) /u)
+    .map(name => name.trim())
+    .filter(name => /^\p{L}[\p{L} ]*$/u.test(name));
+  const isColour = (name: string) =>
+    !OF_SCENT.test(name) && coloursNamed(wordsOf(name), thingsIn(wordsOf(name))).length > 0;
+  const [colourants, others] = [names.filter(isColour), names.filter(name => !isColour(name))];
+  if (colourants.length === 0 || others.length === 0) return undefined;
+  // Fats in equal parts are a recipe, and what stays out of soap is told as that.
+  if (others.some(name => knownOil(name) !== undefined || isPoison(name))) return undefined;
+  const things = thingsIn(read);
+  const { whole } = readPortions(read, things, amountsIn(read, things));
+  return { colourants, others, ...(whole !== undefined && { whole }) };
 }
 
 /** What of the powders that are told gives a hue: "70% blanco y 30% azul, uso titanio y ultramar". */
@@ -117,7 +156,7 @@ const idsOf = (name: string): readonly string[] =>
 
 /** Lighter than a pot of soap is powder, grams. */
 const LEAST_G = 100;
-const gramsOf = ({ text }: ToldAmount): number | undefined => {
+const gramsOf = ({ text }: Pick<ToldAmount, 'text'>): number | undefined => {
   const amount = amountOf(text.replace(/ ?(?:of |de )?(?:oils?|aceites?|batter|masa)$/u, ''));
   return amount?.measure === 'mass' && amount.grams >= LEAST_G ? amount.grams : undefined;
 };
