@@ -7,7 +7,8 @@ const nameIn = ({ blocks }: Reply): string | undefined =>
 /** A caution that some of several share stands once; what one alone has, or has otherwise, is told by its name. */
 function cautionsOf(doses: readonly Reply[]): readonly Caution[] {
   const all = doses.flatMap(dose => dose.cautions.map(caution => ({ caution, name: nameIn(dose) })));
-  const texts = (id: string) => new Set(all.filter(one => one.caution.id === id).map(one => one.caution.text));
+  const texts = (id: string) =>
+    new Set(all.filter(one => one.caution.id === id).map(one => one.caution.text));
   const isOfAll = (id: string) => doses.every(({ cautions }) => cautions.some(one => one.id === id));
   const told = new Map<string, Caution>();
   for (const { caution, name } of all) {
@@ -19,7 +20,9 @@ function cautionsOf(doses: readonly Reply[]): readonly Caution[] {
       told.set(own(text), {
         ...caution,
         text: own(text),
-        ...(brief !== undefined && { brief: isOne || name === undefined ? brief : `${capital(name)}: ${brief}` }),
+        ...(brief !== undefined && {
+          brief: isOne || name === undefined ? brief : `${capital(name)}: ${brief}`,
+        }),
       });
   }
   return [...told.values()];

@@ -79,7 +79,8 @@ async function sharesReply(asked: SharesAsked, context: Context): Promise<Reply>
     facts: { named: colours, portion: `${grams} g ${of}`, colours: colours.map(seen) },
   };
   const whole = say.quantities[of];
-  const dose = bars === undefined ? first!.headline : say.ask.forBars({ bars, each: BAR_G, dose: first!.headline });
+  const dose =
+    bars === undefined ? first!.headline : say.ask.forBars({ bars, each: BAR_G, dose: first!.headline });
   return together(doses, {
     data: { ...first!.data, understood },
     headline: shares

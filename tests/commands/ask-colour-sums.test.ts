@@ -55,7 +55,9 @@ describe('each colour of a shared batch has all that a dose has', () => {
     // What all share stands once; what only one has is told by its name.
     expect(cautions.filter(text => text.startsWith('Gloves and goggles'))).toHaveLength(1);
     expect(cautions).toContain('Activated charcoal stains hands, cloths and counters, wet or dry.');
-    expect(cautions.filter(text => /^(?:Red iron oxide|Activated charcoal): The carrier oil/u.test(text))).toHaveLength(2);
+    expect(
+      cautions.filter(text => /^(?:Red iron oxide|Activated charcoal): The carrier oil/u.test(text)),
+    ).toHaveLength(2);
   });
 
   test('shares that are told are kept to: 420 and 180 of 600 g', async () => {
@@ -68,10 +70,17 @@ describe('each colour of a shared batch has all that a dose has', () => {
 
   test('what is no colour has no part, and a hot spice is warned of', async () => {
     const { headline, said } = await asked('equal parts: peppermint oil, cinnamon and charcoal');
-    expect(headline).toMatch(/^No part for peppermint oil, cinnamon: no colourant of mine\. .*charcoal for 1 cup/u);
+    expect(headline).toMatch(
+      /^No part for peppermint oil, cinnamon: no colourant of mine\. .*charcoal for 1 cup/u,
+    );
     expect(said).toContain('irritate skin');
-    const spanish = await asked('partes iguales: aceite de menta, azúcar y carbón para 500 g de aceites', 'es');
-    expect(spanish.headline).toMatch(/^Sin parte para aceite de menta, azúcar|^Sin parte para aceite de menta, azucar/u);
+    const spanish = await asked(
+      'partes iguales: aceite de menta, azúcar y carbón para 500 g de aceites',
+      'es',
+    );
+    expect(spanish.headline).toMatch(
+      /^Sin parte para aceite de menta, azúcar|^Sin parte para aceite de menta, azucar/u,
+    );
     expect(spanish.said).not.toContain('irritan');
   });
 });
@@ -81,7 +90,11 @@ test('a pigment that is a mere hue elsewhere is told of where it is dosed', asyn
   expect((await asked('cuánto bermellón para 500 g de aceites', 'es')).headline).toContain('mercurio');
   // A mica of that hue is none.
   const seat = { member: 'hue', group: 'sums', language: 'en' as const, manages: false, roles: [] };
-  const { answer } = await askLine('/ask question:"how much vermilion mica for 2 cups batter"', seat, conversation);
+  const { answer } = await askLine(
+    '/ask question:"how much vermilion mica for 2 cups batter"',
+    seat,
+    conversation,
+  );
   expect(JSON.stringify(answer)).not.toContain('mercury');
 });
 

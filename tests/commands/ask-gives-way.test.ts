@@ -46,10 +46,10 @@ describe('a matter near lye that shares its words with a colour that is asked ab
     expect(film).toMatchObject({ job: 'diagnose', headline: expect.stringContaining('soda ash') });
     expect(film.said).toContain('Gloves until you know');
     for (const grains of [
-      'white hard grains all over the top of my loaf, is it lye?',
+      'is the white powder on top of my bars lye or ash, it feels hard and gritty',
       'white powder on top of my loaf that stings, is it lye?',
     ])
-      expect((await asked(grains)).job).not.toBe('diagnose');
+      expect(await asked(grains)).toMatchObject({ lye: 'ash-or-lye' });
   });
 
   test('Chile is a country where law is asked of', async () => {

@@ -38,7 +38,8 @@ const isDoseWeighed = ({ text }: Words, { things, amounts }: Found): boolean =>
 const OF_EACH =
   /(?<!\p{L})(?:cuant[oa]s?(?: \p{L}+)? (?:de|a|en|para) cada|cuant[oa] (?:va|lleva) (?:en|a) cada|how much (?:\p{L}+ )?(?:of|in|for|to) each|how much \p{L}+ each|what goes in each)(?!\p{L})/u;
 /** Both colours in one portion are two doses. */
-const TOGETHER = /(?<!\p{L})(?:same (?:pot|batter|batch|jug)|together|mism[oa] (?:olla|masa|jarra|lote)|junt[oa]s)(?!\p{L})/u;
+const TOGETHER =
+  /(?<!\p{L})(?:same (?:pot|batter|batch|jug)|together|mism[oa] (?:olla|masa|jarra|lote)|junt[oa]s)(?!\p{L})/u;
 
 /** What each part of one batch takes, its shares told. */
 const isShared = (words: Words, { amounts }: Found): boolean =>

@@ -51,10 +51,12 @@ export function planColours(read: Words): readonly PlanColour[] {
       const hex = hexIn(words, at, length);
       if (hex !== undefined) found.push({ ...spanned(words, at, length), ...(hex !== '' && { hex }) });
     }
-  return once(joined(
-    found.toSorted((a, b) => a.from - b.from),
-    words,
-  ));
+  return once(
+    joined(
+      found.toSorted((a, b) => a.from - b.from),
+      words,
+    ),
+  );
 }
 
 /** What gives a hue is named behind it: "blanco con titanio". */

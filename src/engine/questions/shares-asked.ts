@@ -4,10 +4,10 @@ import { apart } from '../text/colours/colour-name.ts';
 import { amountsIn, type ToldAmount } from './amounts.ts';
 import { type NamedThing, thingsIn } from './entities.ts';
 import { holderNamed } from './leaning/subject.ts';
-import { amountOf } from './portion-line/amount-at.ts';
-import { readPortions } from './portion-line/portion-line.ts';
 import { type PlanColour, SAME_HUE } from './plan-colours.ts';
 import { planParts } from './plan-parts.ts';
+import { amountOf } from './portion-line/amount-at.ts';
+import { readPortions } from './portion-line/portion-line.ts';
 import { type Words, wordsOf } from './words-of.ts';
 
 /** So many equal parts of a portion, each with a colour where it is named. */
@@ -71,7 +71,8 @@ export function sharesAsked(read: Words): SharesAsked | undefined {
 }
 
 /** Lye is reckoned for a recipe, whatever its colours are. */
-const OF_LYE = /(?<!\p{L})(?:lye|naoh|koh|sosa|soda|caustic\p{L}?|lejia|superfat|sobreengrasad\p{L})(?!\p{L})/u;
+const OF_LYE =
+  /(?<!\p{L})(?:lye|naoh|koh|sosa|soda|caustic\p{L}?|lejia|superfat|sobreengrasad\p{L})(?!\p{L})/u;
 
 /** "70% blanco y 30% azul, 600 de aceites, cuánto de cada uno": parts whose shares are all told, each of a colour that something holds. */
 function toldShares(read: Words): SharesAsked | undefined {
@@ -112,7 +113,9 @@ const OF_SCENT =
  */
 export function amongNoColours(
   read: Words,
-): { readonly colourants: readonly string[]; readonly others: readonly string[]; readonly whole?: string } | undefined {
+):
+  | { readonly colourants: readonly string[]; readonly others: readonly string[]; readonly whole?: string }
+  | undefined {
   const text = read.text.toLowerCase();
   const list = PARTS_OF.exec(text)?.[1];
   if (list === undefined || OF_LYE.test(text)) return undefined;
@@ -133,7 +136,9 @@ export function amongNoColours(
 
 /** What of the powders that are told gives a hue: "70% blanco y 30% azul, uso titanio y ultramar". */
 const ownedFor = ({ hex }: PlanColour, owned: readonly NamedThing[]): string | undefined =>
-  hex === undefined ? undefined : owned.find(({ colourants: [one] }) => one && apart(hex, one.hex) <= SAME_HUE)?.text;
+  hex === undefined
+    ? undefined
+    : owned.find(({ colourants: [one] }) => one && apart(hex, one.hex) <= SAME_HUE)?.text;
 
 /** The colourants and the plain hues of a question, in its order; a hue is given by what holds it. */
 function coloursNamed({ words }: Words, things: readonly NamedThing[]): readonly string[] {

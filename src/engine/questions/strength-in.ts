@@ -73,7 +73,10 @@ const CLIPPED: readonly (readonly [RegExp, string])[] = [
     /\b(?:black|negr[oa]),? (?:and )?(?:(?:not|never|rather than|instead of) (?:a |just )?(?:dark )?gr[ea]y|(?:y )?(?:no|en vez de|en lugar de|que no) (?:un )?gris)\b/gu,
     'full',
   ],
-  [/\b(?:a |un )?(?:breath of|susurr(?:o|it[oa])(?: de)?|suspiro de|sombra de|atisbo de|insinuacion de)/gu, 'tint '],
+  [
+    /\b(?:a |un )?(?:breath of|susurr(?:o|it[oa])(?: de)?|suspiro de|sombra de|atisbo de|insinuacion de)/gu,
+    'tint ',
+  ],
 ];
 
 /** Strengths in the words of makers, looked for in this order; from memory. */

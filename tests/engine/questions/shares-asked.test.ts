@@ -68,7 +68,8 @@ describe('a batch that is shared among colours', () => {
 
   test('what is owned gives the hue that it is of', () => {
     expect(
-      sharesAsked('70% white 30% black swirl, 600 g oils, using titanium and charcoal, how much of each')?.colours,
+      sharesAsked('70% white 30% black swirl, 600 g oils, using titanium and charcoal, how much of each')
+        ?.colours,
     ).toEqual(['titanium', 'charcoal']);
     expect(
       sharesAsked('1 kg de masa: 60% blanco con titanio y 40% negro con carbón, cuánto de cada uno')?.colours,

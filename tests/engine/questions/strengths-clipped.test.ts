@@ -43,4 +43,5 @@ test.each([
 ])('“%s strength” is written so that the command takes it', (said, strength) =>
   expect(readQuestion(`how much charcoal for 2 cups at ${said} strength`).readings[0]?.given).toMatchObject({
     strength,
-  }));
+  }),
+);

@@ -89,7 +89,9 @@ const THE_OTHER =
 const EACH_ALIKE =
   /^(.+?),? (?:(?:a|one|un) )?(half|third|quarter|fifth|mitad|tercio|cuarto|quinto) (?:each|apiece|cada (?:un[oa]|color))[\s.!]*$/iu;
 const ALIKE: ReadonlyMap<string, number> = new Map(
-  'half third quarter fifth mitad tercio cuarto quinto'.split(' ').map((word, at) => [word, 2 + (at % 4)] as const),
+  'half third quarter fifth mitad tercio cuarto quinto'
+    .split(' ')
+    .map((word, at) => [word, 2 + (at % 4)] as const),
 );
 
 /** "Pink purple and teal, a third each": as many colours as it takes, each with its share. */
