@@ -74,7 +74,10 @@ describe('a batch that is shared among colours', () => {
     expect(
       sharesAsked('1 kg de masa: 60% blanco con titanio y 40% negro con carbón, cuánto de cada uno')?.colours,
     ).toEqual(['titanio', 'carbon']);
-    // Red gives neither of them.
+    // Red gives neither white nor black.
+    expect(
+      sharesAsked('70% white 30% black swirl, 600 g oils, using titanium and red oxide, how much of each'),
+    ).toBeUndefined();
     expect(
       sharesAsked('70% white 30% black swirl, 600 g oils, using red oxide, how much of each'),
     ).toBeUndefined();
