@@ -1,8 +1,19 @@
 import { describe, expect, test } from 'vitest';
+import { amountsIn } from '../../../src/engine/questions/amounts.ts';
+import { thingsIn } from '../../../src/engine/questions/entities.ts';
+import { factsOf } from '../../../src/engine/questions/facts.ts';
+import { jobByPhrase } from '../../../src/engine/questions/job-by-phrase.ts';
 import { readQuestion } from '../../../src/engine/questions/read.ts';
+import { wordsOf } from '../../../src/engine/questions/words-of.ts';
 
 /* Turns of phrase that tell the job whatever the other words are taken for; the lines are our own. */
 
+const phraseOf = (question: string) => {
+  const words = wordsOf(question);
+  const things = thingsIn(words);
+  const amounts = amountsIn(words, things);
+  return jobByPhrase(words, { things, amounts, facts: factsOf(question, words, { things, amounts }) });
+};
 const jobOf = (question: string) => readQuestion(question).readings[0]?.job;
 
 describe('a turn of phrase tells the job', () => {
@@ -31,13 +42,13 @@ describe('a turn of phrase tells the job', () => {
 describe('and leaves alone', () => {
   test.each([
     // What has come of it is told.
-    ['4 g of red oxide in 700 g of oils was too much, the suds turned pink', 'dose'],
+    '4 g of red oxide in 700 g of oils was too much, the suds turned pink',
     // What lye does to both is asked.
-    ['annatto vs turmeric, which one survives lye', 'compare'],
-    ['can I use alkanet in Norway or does it fade', 'law'],
-    ['how do I get the red of a wine stain off the tablecloth', 'mix'],
-    ['how do I get the brown of a good crust on bread', 'mix'],
-  ])('%s: not %s', (question, job) => {
-    expect(jobOf(question)).not.toBe(job);
+    'annatto vs turmeric, which one survives lye',
+    'can I use alkanet in Norway or does it fade',
+    'how do I get the red of a wine stain off the tablecloth',
+    'how do I get the brown of a good crust on bread',
+  ])('%s', question => {
+    expect(phraseOf(question)).toBeUndefined();
   });
 });
