@@ -27,10 +27,10 @@ const CAME_OF_IT =
 const LYE = /(?<!\p{L})(?:lye|naoh|koh|sosa|soda|caustic\p{L}?|lejia|superfat|sobreengrasad\p{L})(?!\p{L})/u;
 
 /** So much of one colourant in so much soap, and whether that is too much. */
-const isDoseWeighed = ({ text }: Words, { things, amounts }: Found): boolean =>
+const isDoseWeighed = ({ text }: Words, { things, amounts, facts }: Found): boolean =>
   things.filter(({ colourants }) => colourants.length > 0).length === 1 &&
   amounts.some(({ of }) => of === 'powder') &&
-  amounts.some(({ of }) => of === 'oils' || of === 'batter') &&
+  facts.portion !== undefined &&
   TOO_MUCH.test(text) &&
   !CAME_OF_IT.test(text) &&
   !LYE.test(text);

@@ -21,6 +21,8 @@ describe('a turn of phrase tells the job', () => {
     ['brown oxide vs cocoa powder', 'compare'],
     ['óxido negro contra carbón', 'compare'],
     ['are 4 g of red oxide too much for 700 g of oils?', 'dose'],
+    // Bare figures of oils are grams.
+    ['3 g of red oxide in 550 oils, overkill?', 'dose'],
     ['le puse 5 g de carbón a 500 g de aceites, ¿es demasiado?', 'dose'],
     ['60% white and 40% blue for 900 g oils, how much of each', 'plan'],
     ['can I sell bars with ultramarine in Norway', 'law'],
