@@ -23,7 +23,7 @@ const TOO_MUCH =
   /(?<!\p{L})(?:too much|too many|overkill|over the top|overdo\p{L}*|demasiad[oa]s?|mucho no|es much[oa]|me pase|me estoy pasando|es una barbaridad|exagerad[oa])(?!\p{L})/u;
 /** What has come of it is told: why it did is asked. */
 const CAME_OF_IT =
-  /(?<!\p{L})(?:came out|turned|went|gone|ended up|looks?|suds|lather|salio|quedo|se puso|se volvio|se ve|la espuma (?:sale|salio|es)|mancha)(?!\p{L})/u;
+  /(?<!\p{L})(?:came out|turned|went|gone|ended up|looks?|leaves|stain\p{L}*|suds|lather|salio|quedo|se puso|se volvio|se ve|la espuma (?:sale|salio|es)|mancha)(?!\p{L})/u;
 const LYE = /(?<!\p{L})(?:lye|naoh|koh|sosa|soda|caustic\p{L}?|lejia|superfat|sobreengrasad\p{L})(?!\p{L})/u;
 
 /** So much of one colourant in so much soap, and whether that is too much. */

@@ -127,6 +127,9 @@ export function amongNoColours(
     !OF_SCENT.test(name) && coloursNamed(wordsOf(name), thingsIn(wordsOf(name))).length > 0;
   const [colourants, others] = [names.filter(isColour), names.filter(name => !isColour(name))];
   if (colourants.length === 0 || others.length === 0) return undefined;
+  // Beside plain hues a word that is not known may be a hue as well: "blanco, verde y albero".
+  if (colourants.some(name => thingsIn(wordsOf(name)).every(one => one.colourants.length === 0)))
+    return undefined;
   // Fats in equal parts are a recipe, and what stays out of soap is told as that.
   if (others.some(name => knownOil(name) !== undefined || isPoison(name))) return undefined;
   const things = thingsIn(read);

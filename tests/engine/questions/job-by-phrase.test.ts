@@ -45,6 +45,7 @@ describe('and leaves alone', () => {
   test.each([
     // What has come of it is told.
     '4 g of red oxide in 700 g of oils was too much, the suds turned pink',
+    '2 Tbsp of charcoal in 1 lb oils and the bar leaves black on the sink, too much?',
     // What lye does to both is asked.
     'annatto vs turmeric, which one survives lye',
     'can I use alkanet in Norway or does it fade',

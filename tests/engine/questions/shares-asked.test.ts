@@ -106,6 +106,7 @@ describe('a batch that is shared among colours', () => {
       'equal parts charcoal and red oxide for 500 g oils',
       'equal parts asbestos and charcoal for 500 g oils',
       'equal parts sugar and salt',
+      '1500 de aceites en partes iguales: blanco, verde y albero',
     ])
       expect(asked.amongNoColours(wordsOf(none))).toBeUndefined();
   });
