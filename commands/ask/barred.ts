@@ -1,4 +1,4 @@
-import { barredInSentence, batchPartIn } from '../../src/engine/hazards/index.ts';
+import { barredInSentence, batchPartIn, isPoison } from '../../src/engine/hazards/index.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
 import { outsideField } from '../../src/engine/questions/scope.ts';
 import { plantNamed } from '../../src/engine/stability/plant-classes.ts';
@@ -34,15 +34,23 @@ const SCENT =
  */
 export function barredReading(question: string, read: QuestionRead): Reading | undefined {
   const [reading] = read.readings;
+  const dosed = poisonDosed(question);
+  if (dosed !== undefined) return checkFor('survives-lye', dosed);
   const forWater = FOR_WATER.test(question) ? SPIRIT.exec(question)?.[0] : undefined;
   const checkOf = (item: string) => checkFor(reading?.job === 'law' ? 'law' : 'survives-lye', item);
   if (forWater !== undefined) return checkOf(forWater);
-  const isElsewhere =
-    reading !== undefined && ELSEWHERE.test(reading.job) && !MAY.test(question) && !ENOUGH.test(question);
   const said = question.replace(LIKENED, ' ').replace(DENIED, ' ');
   const barred = barredInSentence(
     said.replace(OILS_AND_STRENGTH, 'oils, as pale as ').replace(SOFT_PASTEL, 'pale'),
   );
+  // A plan with a poison among its colours is asked to put it into soap.
+  const isPlanned = reading?.job === 'plan' && barred !== undefined && isPoison(barred);
+  const isElsewhere =
+    reading !== undefined &&
+    ELSEWHERE.test(reading.job) &&
+    !isPlanned &&
+    !MAY.test(question) &&
+    !ENOUGH.test(question);
   const isOnlyNamed = barred !== undefined && isNothingBut(barred, question);
   if (
     isElsewhere ||
@@ -91,6 +99,18 @@ function isAskedOf(barred: string | undefined, question: string): boolean {
     return false;
   const rest = unaccented(question).replace(barred, ' ');
   return rest.split(/\s+/u).length <= SHORT && outsideField(rest) === undefined;
+}
+
+/** "How much vermilion for 12 bars": a poison, also by a name that is a mere hue's elsewhere, with what it is to go into. */
+const DOSED =
+  /(?:^|\b(?:how much|how many|dose of|cu[aá]nt[oa]|dosis de|use|put|add|usar|poner|echar)\s)(?:of |de |some |the |el )?((?:\p{L}+ )?\p{L}+)(?: (?:powder|pigment|en polvo|molido))?,? (?:for|in|into|per|to|para|en|por|con)\s(?=.*\b(?:bars?|batter|soaps?|loaf|oils?|pastillas?|jab[oó]n(?:es)?|masa|aceites?|lote)\b)/iu;
+const OF_METAL_BARS = /\b(?:iron|steel|copper|gold|lead|chocolate|snack|handle) bars?\b/iu;
+
+function poisonDosed(question: string): string | undefined {
+  const name = OF_METAL_BARS.test(question) ? undefined : DOSED.exec(question)?.[1];
+  if (name === undefined) return undefined;
+  const found = [name, name.split(' ').at(-1)!].find(one => isPoison(one));
+  return found === undefined || /\b(?:mica|oxide|[oó]xido|lake|laca)\b/iu.test(name) ? undefined : found;
 }
 
 /** Whatever the sentence is taken for, a spirit for the water is one. */

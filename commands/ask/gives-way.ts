@@ -47,7 +47,7 @@ const MOST_SIGNS = 3;
 /** Left out one writer at a time, what was learned is right from here on in 199 of 200. */
 const MOST_SURELY = 0.97;
 /** These irritate skin, whatever they colour: their matter stands first. */
-const SPICE = /cinnamon|canela|clove|clavo|chil[il]|cayen|pepper|pimienta|mustard|mostaza/u;
+export const SPICE = /cinnamon|canela|clove|clavo|chil[il]|cayen|pepper|pimienta|mustard|mostaza/u;
 /** Beside acid nothing gives way. */
 const isBesideAcid = (question: string): boolean => acidIn(question) !== undefined;
 /** Beside these only what the catalogue holds is a colourant, and no further spice. */
@@ -91,7 +91,10 @@ export function givesWay(
   const matter = (near.data as { understood?: { lye?: string } }).understood?.lye;
   if (!reading || matter === undefined) return undefined;
   if (isOfContest(reading, question)) return { notes: [] };
+  // A country, and no chilli.
+  if (matter === 'kitchen-spice' && read.facts.country === 'CL') return { notes: [] };
   const notes = () => notesOf(matter, near.headline, say);
+  if (matter === 'ash-or-lye' && isFilmTold(reading, question)) return { notes: notes() };
   if (SHARED_WITH_FLAWS.has(matter) && isFlawTold(reading, question, read)) return { notes: notes() };
   const isShared =
     SHARED.has(matter) ||
@@ -104,6 +107,14 @@ export function givesWay(
   if (!isNamed || !OF_COLOUR.has(reading.job) || reading.score < SURELY) return undefined;
   return { notes: notes() };
 }
+
+const FILM =
+  /(?<!\p{L})(?:(?:on|over|all over|across) (?:the |my )?tops?|powder\p{L}*|film|bloom|dust\p{L}*|polv\p{L}+|por encima|en la (?:parte de arriba|superficie)|capa blanca)(?!\p{L})/iu;
+const GRAINS =
+  /(?<!\p{L})(?:grain\p{L}*|crystal\p{L}*|beads?|pockets?|hard|sting\p{L}*|zap\p{L}*|burn\p{L}*|bit(?:e|es|ing)|touch\p{L}*|lick\p{L}*|gran\p{L}+|cristal\p{L}*|bolitas|dur[oa]s?|pic[ao]\p{L}*|quem\p{L}*|arde\p{L}*|tocar|toqu[eé]|lengua)(?!\p{L})/iu;
+/** A white film is told, and no grains or sting: why it came is asked, and how ash is told from lye stands beside it. */
+const isFilmTold = ({ job, score }: Reading, question: string): boolean =>
+  job === 'diagnose' && score >= MOST_SURELY && FILM.test(question) && !GRAINS.test(question);
 
 /** A flaw that is told with several signs, and no lye beside them. */
 const isFlawTold = ({ job, score }: Reading, question: string, { facts }: QuestionRead): boolean =>

@@ -55,6 +55,7 @@ async function commandOf(
     case 'term':
       return { command: 'help', given: { topic: context.say.help.terms[request.term].name } };
     case 'greeting':
+    case 'help':
       return { command: 'help', given: {} };
     case 'shelf':
       return { command: 'shelf list', given: {} };

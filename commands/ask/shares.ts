@@ -1,8 +1,10 @@
 import { z } from 'zod';
 import type { Context } from '../../src/conversation/context.ts';
-import type { Reply } from '../../src/conversation/reply.ts';
+import type { Block, Reply } from '../../src/conversation/reply.ts';
 import { lineOf } from '../../src/conversation/typed/line-of.ts';
+import { colourantsMeant } from '../../src/engine/colourants/find.ts';
 import {
+  amongNoColours,
   BAR_G,
   barsAsked,
   enoughAsked,
@@ -10,11 +12,17 @@ import {
   sharesAsked,
 } from '../../src/engine/questions/shares-asked.ts';
 import { wordsOf } from '../../src/engine/questions/words-of.ts';
+import { unaccented } from '../../src/engine/text/unaccented.ts';
+import { SPICE } from './gives-way.ts';
+import { topicReply } from './matter.ts';
 import { shownAsReply } from './run-reading.ts';
+import { together } from './shared-doses.ts';
 
 /** Sums of a colour that a question tells all of: equal parts, whether a jar is enough, so many bars; undefined where it tells none. */
 export async function colourSumReply(question: string, context: Context): Promise<Reply | undefined> {
   const words = wordsOf(question);
+  const mixed = amongNoColours(words);
+  if (mixed) return await withoutOthers(mixed, context);
   const shares = sharesAsked(words);
   if (shares) return await sharesReply(shares, context);
   const enough = enoughAsked(words);
@@ -53,29 +61,52 @@ async function dosed({ powder, ...given }: Dosed, context: Context) {
   return { reply, needs: dosedOne.safeParse(answer.data).data?.doses[0].grams.typical };
 }
 
-/** What each of several equal parts takes: of the colours that are named, else of a mica as most begin. */
-async function sharesReply({ grams, of, parts, colours }: SharesAsked, context: Context): Promise<Reply> {
+/** What each of several parts takes: of the colours that are named, else of a mica as most begin. */
+async function sharesReply(asked: SharesAsked, context: Context): Promise<Reply> {
   const { say } = context;
+  const { grams, of, parts, colours, shares, bars } = asked;
   const each = round(grams / parts);
-  const portion = `${each} g ${of}`;
+  const portionOf = (at: number) => `${shares ? round(grams * shares[at]!) : each} g ${of}`;
   const doses: Reply[] = [];
-  for (const colour of colours.length > 0 ? colours : ['mica', 'iron oxide'])
-    doses.push((await dosed({ colourant: colour, portion }, context)).reply);
-  const [first, ...others] = doses;
+  for (const [at, colour] of (colours.length > 0 ? colours : ['mica', 'iron oxide']).entries())
+    doses.push((await dosed({ colourant: colour, portion: portionOf(at) }, context)).reply);
+  const [first] = doses;
   // A batch that is shared among colours is one that is planned.
   const understood = {
     job: 'plan',
     command: 'dose',
-    given: { portion },
-    facts: { named: colours, portion: `${grams} g ${of}` },
+    given: { portion: portionOf(0) },
+    facts: { named: colours, portion: `${grams} g ${of}`, colours: colours.map(seen) },
   };
-  return {
-    ...first!,
+  const whole = say.quantities[of];
+  const dose =
+    bars === undefined ? first!.headline : say.ask.forBars({ bars, each: BAR_G, dose: first!.headline });
+  return together(doses, {
     data: { ...first!.data, understood },
-    headline: say.ask.eachShare({ parts, grams: each, of: say.quantities[of], dose: first!.headline }),
-    blocks: [
-      { kind: 'text', text: others.map(one => one.headline).join('\n'), firm: true },
-      ...first!.blocks,
-    ],
-  };
+    headline: shares
+      ? say.ask.toldShares({ grams, of: whole, dose })
+      : say.ask.eachShare({ parts, grams: each, of: whole, dose }),
+  });
 }
+
+/** What is no colour has no part among colours: said first, then what the colours take. */
+async function withoutOthers(
+  { colourants, others, whole }: NonNullable<ReturnType<typeof amongNoColours>>,
+  context: Context,
+): Promise<Reply> {
+  const { say } = context;
+  const portion = whole ?? say.match.oneCup;
+  const doses: Reply[] = [];
+  for (const colourant of colourants) doses.push((await dosed({ colourant, portion }, context)).reply);
+  const [first] = doses;
+  const headline = say.ask.noColours({ names: others, dose: first!.headline });
+  const reply = together(doses, { headline, data: first!.data });
+  if (!others.some(name => SPICE.test(unaccented(name)))) return reply;
+  const spice: Block = { kind: 'text', text: topicReply('kitchen-spice', context).headline, firm: true };
+  return { ...reply, blocks: [spice, ...reply.blocks] };
+}
+
+const seen = (text: string) => {
+  const hex = colourantsMeant(text)[0]?.hex;
+  return { text, ...(hex !== undefined && { hex }) };
+};

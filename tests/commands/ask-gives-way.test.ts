@@ -41,6 +41,21 @@ describe('a matter near lye that shares its words with a colour that is asked ab
     expect(beside.said).toContain('irritate skin');
   });
 
+  test('a white film that is told is soda ash first, with how it is told from lye; grains and a sting stay with lye', async () => {
+    const film = await asked('white powder all over the top of my loaf, it sat uncovered, is it lye?');
+    expect(film).toMatchObject({ job: 'diagnose', headline: expect.stringContaining('soda ash') });
+    expect(film.said).toContain('Gloves until you know');
+    for (const grains of [
+      'is the white powder on top of my bars lye or ash, it feels hard and gritty',
+      'white powder on top of my loaf that stings, is it lye?',
+    ])
+      expect(await asked(grains)).toMatchObject({ lye: 'ash-or-lye' });
+  });
+
+  test('Chile is a country where law is asked of', async () => {
+    expect(await asked('neones permitidos en chile para jabón?')).toMatchObject({ job: 'law' });
+  });
+
   // Sulfides and acid: hydrogen sulfide (safety data sheets of ultramarine, section 10; from memory).
   test('acid beside ultramarine stands first, whatever colour is wished', async () => {
     expect(await asked('ultramarine and citric acid together ok?')).toMatchObject({

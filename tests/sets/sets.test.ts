@@ -275,6 +275,54 @@ const sets = [
     held: { questions: 111, amounts: 0, colours: 0, scope: 0 },
   },
   {
+    file: 'schoolbus-and-comadre.json',
+    // Of 100 questions, 80 amounts and 80 of the field or not: run once, before anything was tuned on it; of its 60 flaws 58 came first and all in the first three.
+    first: { questions: 90, amounts: 77, colours: 0, scope: 78 },
+    held: { questions: 98, amounts: 80, colours: 0, scope: 80 },
+  },
+  {
+    file: 'galley-and-botica.json',
+    // As many; run once, before anything was tuned on it; of its 60 flaws 58 came first and all in the first three.
+    first: { questions: 92, amounts: 78, colours: 0, scope: 77 },
+    held: { questions: 99, amounts: 79, colours: 0, scope: 78 },
+  },
+  {
+    file: 'organ-and-volcano.json',
+    // As many; run once, before anything was tuned on it; of its 60 flaws 57 came first and 58 in the first three.
+    first: { questions: 86, amounts: 74, colours: 0, scope: 76 },
+    held: { questions: 92, amounts: 77, colours: 0, scope: 80 },
+  },
+  {
+    file: 'carriage-and-cloister.json',
+    // As many; run once, before anything was tuned on it; of its 60 flaws 58 came first and all in the first three.
+    first: { questions: 92, amounts: 78, colours: 0, scope: 77 },
+    held: { questions: 97, amounts: 79, colours: 0, scope: 80 },
+  },
+  {
+    file: 'schoolkitchen-and-nightdesk.json',
+    // Of 140 questions and 60 amounts: run once, before anything was tuned on it.
+    first: { questions: 110, amounts: 58, colours: 0, scope: 0 },
+    held: { questions: 120, amounts: 60, colours: 0, scope: 0 },
+  },
+  {
+    file: 'beeyard-and-notary.json',
+    // As many; run once, before anything was tuned on it. Honey and scents, which tell of a flaw and are no colourant that is named, are no label of it since.
+    first: { questions: 103, amounts: 55, colours: 0, scope: 0 },
+    held: { questions: 117, amounts: 59, colours: 0, scope: 0 },
+  },
+  {
+    file: 'tramshed-and-swimhall.json',
+    // As many; run once, before anything was tuned on it.
+    first: { questions: 115, amounts: 59, colours: 0, scope: 0 },
+    held: { questions: 123, amounts: 60, colours: 0, scope: 0 },
+  },
+  {
+    file: 'physio-and-dispatch.json',
+    // As many; run once, before anything was tuned on it.
+    first: { questions: 111, amounts: 59, colours: 0, scope: 0 },
+    held: { questions: 116, amounts: 59, colours: 0, scope: 0 },
+  },
+  {
     file: 'bakery-and-balcony.json',
     // Run once, before anything was tuned on it; of its 110 flaws 104 came first.
     first: { questions: 52, amounts: 47, colours: 46, scope: 22 },

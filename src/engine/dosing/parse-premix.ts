@@ -101,10 +101,10 @@ const SAID_BETWEEN =
   /^(.*\d.*?\p{L})(\s)(?:(?:yo )?(?:le )?(?:pongo|echo|uso|meto|agrego|añado|van|va|lleva)|(?:i|we|you) (?:use|put|add|need)|(?:goes|go))\s(?=\d)/iu;
 /** "Equal powder and oil". */
 const EQUALLY =
-  /^(?:equal|same|igual(?:es)?)(?: (?:parts?|amounts?|partes|cantidad(?:es)?))?(?: (?:of|de))? (\p{L}+(?: \p{L}+)?) (?:and|n|&|y|to|con|with) (\p{L}+(?: \p{L}+)?)[\s.]*$/iu;
+  /^(?:equal|same|igual(?:es)?)(?: (?:parts?|amounts?|partes|cantidad(?:es)?))?(?: (?:of|de))?[,:]? (\p{L}+(?: \p{L}+)?) (?:and|n|&|y|to|con|with) (\p{L}+(?: \p{L}+)?)[\s.]*$/iu;
 /** "Una medida de carbón, cinco de girasol (aceite)". */
 const MEASURES_EACH =
-  /^(\d+|an?|one|una?) (?:medidas?|measures?|scoops?|spoons?|cacitos?) (?:of |de )?(\p{L}+(?: \p{L}+)?),? (?:and |y |por |to )?(?:to )?(\d+|one|una?)(?: (?:medidas?|measures?|scoops?|spoons?|of the same(?: spoons?)?))? (?:of |de )(?:the same spoon of )?(\p{L}+(?: \p{L}+)?)(?: \([\p{L} ]+\))?[\s.]*$/iu;
+  /^(\d+|an?|one|una?) (?:medidas?|measures?|scoops?|spoons?|cacitos?) (?:of |de )?(\p{L}+(?: \p{L}+)?),? (?:and |y |por |to |in |into |en )?(?:to )?(\d+|one|una?)(?: (?:(?:same[- ](?:sized?|big)|equal|iguales) )?(?:medidas?|measures?|scoops?|spoons?|cucharas?|of the same(?: spoons?)?)(?: iguales)?)? (?:of |de )(?:the same spoon of )?(\p{L}+(?: \p{L}+)?)(?: \([\p{L} ]+\))?[\s.]*$/iu;
 /** "Clay:water 1:2". */
 const NAMES_BEFORE =
   /^(\p{L}[\p{L}\d]*(?: \p{L}+)?) ?[:/] ?(\p{L}+(?: \p{L}+)?)[ ,:]+(\d{1,2}) ?[:/] ?(\d{1,2})[\s.]*$/iu;

@@ -2,7 +2,7 @@ export { BARRED, type BarredReason } from './colours/barred.ts';
 export { type BatchPart, batchPartIn } from './colours/batch-part.ts';
 export { barredInSentence } from './colours/in-sentence.ts';
 export { refuseSpirits } from './colours/no-colour.ts';
-export { barredIn, refuseBarred, refuseBarredJar, refusePoisonIn } from './colours/refuse.ts';
+export { barredIn, isPoison, refuseBarred, refuseBarredJar, refusePoisonIn } from './colours/refuse.ts';
 export { hasHappened } from './emergencies/asked-before.ts';
 export {
   EMERGENCY_IDS,

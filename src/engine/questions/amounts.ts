@@ -104,7 +104,7 @@ function placed(
   if (OILS.test(next) || isAsideOfOils(words, to) || isOfOils(words, from) || isShortOils(words, to, measure))
     return { ...base, of: 'oils' };
   if (BATTER.test(next)) return { ...base, of: 'batter' };
-  if (SPOONS.has(unitOfWord(unit) ?? '')) return { ...base, of: 'powder' };
+  if (SPOONS.has(unitOfWord(unit) ?? '') || isRate(amount, words, to)) return { ...base, of: 'powder' };
   if (measure === 'volume') return { ...base, of: 'batter' };
   const grams = amount.measure === 'mass' ? amount.grams : 0;
   return { ...base, of: thing && grams <= MOST_POWDER_G ? 'powder' : 'unsaid' };
@@ -112,7 +112,7 @@ function placed(
 
 /** "A 1.5 kg batch (oils)", "900 g loaf, oils that is". */
 const isAsideOfOils = (words: readonly string[], to: number): boolean =>
-  /^(?:(?:batch|loaf|batter|soap|log|lote|tanda|molde|mou?ld|pan|jabon) )?(?:\( (?:(?:that is|that's|thats|eso es|eso son|es|son|of|de|in|all|just|only|solo|en|the|my|los|mis) ){0,3}(?:oils?|fats?|aceites?|grasas?)(?: \p{L}+)? \)|, (?:(?:that is|that's|thats|just|only|solo|es|eso es) )?(?:oils?|fats?|aceites?|grasas?)(?: (?:that is|that's it|only|alone|weight|nomas|solo|nada mas))?(?= [,.;?!)]|$))/u.test(
+  /^(?:(?:batch|loaf|batter|soap|log|portion|lote|tanda|molde|mou?ld|pan|jabon|porcion) (?:(?:of|de) (?:the )?(?:soap|batch|jabon) )?)?(?:\( (?:(?:that is|that's|thats|eso es|eso son|es|son|of|de|in|all|just|only|solo|en|the|my|los|mis) ){0,3}(?:oils?|fats?|aceites?|grasas?)(?: \p{L}+)? \)|, (?:(?:that is|that's|thats|just|only|solo|es|eso es) )?(?:oils?|fats?|aceites?|grasas?)(?: (?:that is|that's it|only|alone|weight|nomas|solo|nada mas))?(?= [,.;?!)]|$))/u.test(
     words.slice(to, to + 8).join(' '),
   );
 
@@ -121,6 +121,14 @@ const isShortOils = (words: readonly string[], to: number, measure: Amount['meas
   measure === 'mass' &&
   words[to] === 'o' &&
   (words[to + 1] === undefined || /^[,.;:?!)]$/u.test(words[to + 1]!));
+
+/** "1 g per 400 g oils", "4 gramos por kilo de masa": so little to so much. */
+const isRate = (amount: Amount, words: readonly string[], to: number): boolean =>
+  amount.measure === 'mass' &&
+  isPinch(amount) &&
+  /^(?:per|por|x|each|every|cada|por cada|for (?:each|every)) (?:\d|(?:a |an |un |una )?(?:half |medio |media )?(?:kilo|kg|lb|pound|libra)s?(?!\p{L}))/u.test(
+    words.slice(to, to + 5).join(' '),
+  );
 
 /** What is no portion of batter, and no oil that anybody weighs. */
 const isPinch = (amount: Amount): boolean =>

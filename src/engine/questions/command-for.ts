@@ -9,11 +9,12 @@ export type Command = {
   readonly missing: readonly string[];
 };
 
-/** Strengths that are shares of full colour in the strengths' own grammar. */
-const STRENGTH_TEXT: ReadonlyMap<string, string> = new Map([
-  ['double', '200%'],
-  ['half', '50%'],
-]);
+/** Strengths that are shares of full colour in the strengths' own grammar, where a bare percent is one of the oils. */
+const strengthText = (strength: string | undefined): string | undefined => {
+  if (strength === 'double') return '200% of full';
+  if (strength === 'half') return '50% of full';
+  return strength !== undefined && /^\d+%$/u.test(strength) ? `${strength} of full` : strength;
+};
 
 /** "Take the green oxide off my shelf": with no amount it is the whole jar that goes. */
 const OFF_THE_SHELF =
@@ -37,7 +38,7 @@ export function commandFor(job: Job, question: string, facts: Facts): Command {
             colourant: thing,
             portion: facts.portion,
             carrier: facts.carrier,
-            strength: STRENGTH_TEXT.get(facts.strength ?? '') ?? facts.strength,
+            strength: strengthText(facts.strength),
           },
           ['colourant', 'portion'],
         ),

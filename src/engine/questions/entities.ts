@@ -149,17 +149,26 @@ const PLURAL_HEAD: ReadonlyMap<string, (hue: string) => string> = new Map([
   ['ultramares', hue => `ultramar ${hue}`],
 ]);
 
-/** "With oxides? The yellow and the black": what is named once for all stands apart, and only joined hues are of it. */
+/** Hues that run on with no more than marks and articles between them: "red black yellow", "negro, rojo y amarillo". */
+function huesRunning(words: readonly string[], from: number): readonly number[] {
+  const hues = [from];
+  for (let at = from + 1; at < words.length; at += 1) {
+    if (HUE.test(words[at]!)) hues.push(at);
+    // "An olive green, the yellow one": an article goes on with a list behind "and" alone.
+    else if (!JOINT.test(words[at]!) && !(ARTICLE.test(words[at]!) && LAST_JOINT.test(words[at - 1]!))) break;
+  }
+  return hues;
+}
+
+/** "With oxides? The yellow and the black": what is named once for all stands apart, and only hues that run on are of it. */
 function headApart(words: readonly string[], found: readonly NamedThing[]): readonly NamedThing[] {
   const isFree = (at: number) => !found.some(one => at >= one.from && at < one.to);
   const at = words.findIndex((word, index) => PLURAL_HEAD.has(word) && isFree(index));
   if (at < 0 || found.some(({ colourants }) => colourants.length > 0)) return [];
   const head = PLURAL_HEAD.get(words[at]!)!;
-  const first = words.findIndex(
-    (word, index) => index > at && HUE.test(word) && huesBeside(words, index + 1, 1).length > 0,
-  );
+  const first = words.findIndex((word, index) => HUE.test(word) && huesRunning(words, index).length > 1);
   if (first < 0) return [];
-  return [first, ...huesBeside(words, first + 1, 1)].flatMap(hue => {
+  return huesRunning(words, first).flatMap(hue => {
     const name = head(words[hue]!);
     const colourants = colourantsMeant(name);
     return colourants.length > 0 ? [{ text: name, from: hue, to: hue + 1, colourants }] : [];
@@ -231,7 +240,7 @@ const listed = (span: readonly string[]): readonly Colourant[] | undefined => {
   if (/^e ?\d{3}$/u.test(text))
     return substanceWithE(text.replace(/^e ?/u, '')) === undefined ? undefined : [];
   if (number !== undefined) return substanceNumbered(number) === undefined ? undefined : [];
-  if (/^neons? (?:pigments?|pigmentos?|powders?|dyes?|colou?rs?)$/u.test(text)) return [];
+  if (/^(?:neons? (?:pigments?|pigmentos?|powders?|dyes?|colou?rs?)|pigmentos? neon)$/u.test(text)) return [];
   if (span.length === 1 && (HUES.has(text) || PLAIN.has(text) || text.length < 4)) return undefined;
   return substanceNamed(text) !== undefined && knownOil(text) === undefined ? [] : undefined;
 };

@@ -66,6 +66,8 @@ export function factsOf(question: string, words: Words, { things, amounts }: See
   const isTold = portionAt?.of === 'batter' || portionAt?.of === 'oils';
   const whole = isTold ? undefined : gramsOfAll(oils, portionAt === undefined ? 1 : 2);
   const perPound = amounts.find(one => one.perPound);
+  // Of two rates that were read somewhere neither is the one that is wished.
+  const areRatesTold = new Set(amounts.filter(one => one.perPound).map(one => one.text)).size > 1;
   const first = things[0];
   return {
     named: unique(things.map(thing => thing.text)),
@@ -75,7 +77,7 @@ export function factsOf(question: string, words: Words, { things, amounts }: See
     size: line.whole,
     powder: (powder ?? line.unsaid)?.text,
     carrier: carrierIn(text),
-    strength: perPound ? `${perPound.text} ppo` : strengthIn(words, things),
+    strength: perPound && !areRatesTold ? `${perPound.text} ppo` : strengthIn(words, things),
     mix: withWhite(mixOf(things, line.amounts), text),
     oils,
     superfat: superfatIn(text),

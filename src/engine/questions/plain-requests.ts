@@ -11,6 +11,8 @@ export type PlainRequest =
   | { readonly kind: 'undo' }
   /** What the batches ask for next. */
   | { readonly kind: 'dates' }
+  /** What can be asked at all. */
+  | { readonly kind: 'help' }
   /** Hello, with nothing asked yet. */
   | { readonly kind: 'greeting' }
   | { readonly kind: 'thanks' }
@@ -64,6 +66,9 @@ function courtesyOf(question: string): PlainRequest | undefined {
 const SHELF =
   /^(?:what(?:s| is| do i have| have (?:i|we)(?: got)?) (?:there )?(?:on|in) (?:my|the|our) (?:shel(?:f|ves)|stash|drawer)|(?:have|do) (?:i|we) (?:got |have )?(?:any |some )?(?:\p{L}+ ){0,3}(?:left )?(?:on|in) (?:my|the|our) (?:shel(?:f|ves)|stash)|que (?:hay|tengo|tenemos|queda) en (?:la|mi|el|nuestra) (?:repisa|estant\p{L}*|balda)(?: de \p{L}+)?)$/u;
 
+const HELP =
+  /^(?:(?:so|and|new here|soy nuev[oa]|y) )*(?:(?:what|wht) (?:(?:all|else|exactly|things) )?(?:can|could|do) (?:you|u|ya) (?:do|help(?: me)? with|answer|know)(?: for (?:me|us))?|(?:what|wot) (?:are|r) (?:you|u|ya) (?:good |here )?for|(?:what|wha|wot)cha (?:good )?for|how can (?:you|u) help(?: me| us)?|what can i ask(?: you| here)?|(?:(?:tu|vos|usted|ustedes) )?(?:en|con) que (?:(?:cosas|temas|asuntos|clase de (?:cosas|asuntos|temas)) )?(?:(?:me|nos) )?(?:puedes|podes|puede|pueden|podrias|podria) (?:(?:tu|vos|usted|ustedes) )?(?:ayudar|asistir|echar una mano)(?:me|nos)?|(?:(?:tu|vos|usted|ustedes) )?que (?:(?:mas|cosas|todo) )?(?:sabes|sabe|saben|puedes|podes|puede|pueden) hacer(?: (?:tu|vos|usted))?(?: (?:ademas de|aparte de|fuera de) [\p{L} ]{1,40})?|(?:(?:tu|vos|usted) )?para que (?:sirves|servis|sirve usted|estas)|(?:de )?que (?:te |le )?puedo (?:preguntar|consultar)(?:te|le)?)(?: (?:then|exactly|here|mate|entonces|aqui|aca))?$/u;
+
 const RESCALE: readonly (readonly [RegExp, number])[] = [
   [/^(?:double|dobla|doblar|duplica|duplicar)\b/u, 2],
   [/^(?:triple|triplica|triplicar)\b/u, 3],
@@ -86,6 +91,7 @@ export function plainRequest(question: string): PlainRequest | undefined {
     .replace(COURTESY, '');
   const courtesy = courtesyOf(question);
   if (courtesy) return courtesy;
+  if (HELP.test(text.replace(/^(?:buen[oa]s (?:dias|tardes|noches)) /u, ''))) return { kind: 'help' };
   if (SHELF.test(text)) return { kind: 'shelf' };
   if (TODAY.test(text)) return { kind: 'today' };
   if (UNDO.test(text)) return { kind: 'undo' };

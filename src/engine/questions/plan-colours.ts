@@ -1,4 +1,4 @@
-import { colourNamed } from '../text/colours/colour-name.ts';
+import { apart, colourNamed } from '../text/colours/colour-name.ts';
 import { FOLDED_WORDS, foldedColour, isColourWord } from '../text/colours/folded-colours.ts';
 import { thingsIn } from './entities.ts';
 import type { Words } from './words-of.ts';
@@ -51,14 +51,31 @@ export function planColours(read: Words): readonly PlanColour[] {
       const hex = hexIn(words, at, length);
       if (hex !== undefined) found.push({ ...spanned(words, at, length), ...(hex !== '' && { hex }) });
     }
-  return once(joined(found.toSorted((a, b) => a.from - b.from)));
+  return once(
+    joined(
+      found.toSorted((a, b) => a.from - b.from),
+      words,
+    ),
+  );
 }
 
-/** "Black charcoal" is one colour: a hue right before what gives it. */
-const joined = (found: readonly PlanColour[]): readonly PlanColour[] =>
-  found.filter(({ text, to, isThing }, at) => {
+/** What gives a hue is named behind it: "blanco con titanio". */
+const GIVEN_BY = /^(?:con|with|from|using|by|de|del)$/u;
+/** So far a powder may be from the hue that it gives (CIEDE2000): pink clay is 16 from pink and 24 from white. */
+export const SAME_HUE = 22;
+
+/** "Black charcoal", "white with titanium" is one colour: a hue right before what gives it. */
+const joined = (found: readonly PlanColour[], words: readonly string[]): readonly PlanColour[] =>
+  found.filter(({ text, hex, to, isThing }, at) => {
     const next = found[at + 1];
-    return isThing || !(next?.isThing && next.from === to) || !isColourWord(foldedColour(text));
+    if (isThing || !next?.isThing || !isColourWord(foldedColour(text))) return true;
+    const isGiven =
+      next.from === to + 1 &&
+      GIVEN_BY.test(words[to] ?? '') &&
+      hex !== undefined &&
+      next.hex !== undefined &&
+      apart(hex, next.hex) <= SAME_HUE;
+    return next.from !== to && !isGiven;
   });
 
 const once = (found: readonly PlanColour[]): readonly PlanColour[] =>

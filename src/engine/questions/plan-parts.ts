@@ -1,3 +1,4 @@
+import { unitOfWord } from '../quantities/unit-words.ts';
 import { isOil } from './amounts.ts';
 import { type PlanColour, planColours } from './plan-colours.ts';
 import type { Words } from './words-of.ts';
@@ -28,12 +29,15 @@ const WELLS =
 /** A line takes less than any share. */
 const LEAST = 0.01;
 
-/** Shares to a sum of one, as `/plan` reads them; none where they are more or less. */
-function written(colours: readonly PlanColour[], shares: readonly number[]): string | undefined {
+/** Shares to a sum of one; none where they are more or less. */
+function whole(shares: readonly number[]): readonly number[] | undefined {
   const sum = shares.reduce((all, one) => all + one, 0);
   if (Math.abs(sum - 1) > 0.011 || shares.some(one => one < LEAST)) return undefined;
-  return colours.map(({ text }, at) => `${percent(shares[at]! / sum)} ${textOf(text)}`).join('; ');
+  return shares.map(one => one / sum);
 }
+/** As `/plan` reads them. */
+const written = (colours: readonly PlanColour[], shares: readonly number[]): string =>
+  colours.map(({ text }, at) => `${percent(shares[at]!)} ${textOf(text)}`).join('; ');
 const percent = (share: number): string =>
   [2, 3, 4, 5, 6, 7, 8].find(parts => Math.abs(share * parts - 1) < 0.001) === undefined
     ? `${Number((share * 100).toFixed(2))}%`
@@ -63,14 +67,15 @@ const JOINT = /^(?:[,;.:]|and|n|y|e)$/u;
 
 /** The share that stands by each colour, all before or all behind; one that has none takes what is left. */
 function told({ words }: Words, colours: readonly PlanColour[]): readonly number[] | undefined {
+  const isOfPercents = words.some(word => /^(?:\d{1,2}%|%|percent|ciento)$/u.test(word));
   const before = colours.map(({ from }, at) => {
     const near = words.slice(Math.max(colours[at - 1]?.to ?? 0, from - NEAR), from);
-    return shareIn(near.slice(near.findLastIndex(word => JOINT.test(word)) + 1));
+    return shareIn(near.slice(near.findLastIndex(word => JOINT.test(word)) + 1), isOfPercents);
   });
   const behind = colours.map(({ to }, at) => {
     const near = words.slice(to, Math.min(colours[at + 1]?.from ?? words.length, to + NEAR));
     const joint = near.findIndex(word => JOINT.test(word));
-    return shareIn(joint < 0 ? near : near.slice(0, joint));
+    return shareIn(joint < 0 ? near : near.slice(0, joint), isOfPercents);
   });
   const isBehind = before[0] === undefined && count(behind) >= count(before);
   const shares = isBehind ? behind : before;
@@ -80,13 +85,21 @@ function told({ words }: Words, colours: readonly PlanColour[]): readonly number
 }
 const count = (shares: readonly (number | undefined)[]) => shares.filter(one => one !== undefined).length;
 
-/** The last share among these words, of which more than one is no share of one colour. */
-function shareIn(words: readonly string[]): number | undefined {
+/** "60% white, 30 pink and 10 black": a figure with no unit behind it. */
+const isBare = (words: readonly string[], at: number): boolean =>
+  unitOfWord(words[at + 1] ?? '') === undefined;
+
+/**
+ * The last share among these words, of which more than one is no share of one colour. `isOfPercents`: one colour's is told in percent, so
+ * that a bare figure is one too.
+ */
+function shareIn(words: readonly string[], isOfPercents: boolean): number | undefined {
   // "The other half gets split in 3" is no half of one colour.
   if (words.some(word => /^(?:split|divid\p{L}*|repart\p{L}*)$/u.test(word))) return undefined;
   const shares = words.flatMap((word, at) => {
     const figure = /^(\d{1,2})%?$/u.exec(word)?.[1];
-    if (figure !== undefined && (word.endsWith('%') || words[at + 1] === '%')) return [Number(figure) / 100];
+    const isShare = word.endsWith('%') || words[at + 1] === '%' || (isOfPercents && isBare(words, at));
+    if (figure !== undefined && isShare) return [Number(figure) / 100];
     const share = FRACTIONS.get(word);
     return share === undefined ? [] : [share * (/^(?:two|dos|2)$/u.test(words[at - 1] ?? '') ? 2 : 1)];
   });
@@ -111,7 +124,7 @@ function wished({ words }: Words, colours: readonly PlanColour[]): readonly Plan
   const end = words.findIndex((word, at) => at >= second.to && (word === '.' || OWNED.test(word)));
   const [first, rest] = [colours.filter(({ from }) => from < end), colours.filter(({ from }) => from > end)];
   const isOwned = rest.length > 1 || words.slice(end, end + 2).some(word => OWNED.test(word));
-  return end > 0 && first.length > 1 && isOwned && rest.every(({ isThing }) => isThing) ? first : colours;
+  return end > 0 && first.length > 1 && isOwned && rest.some(({ isThing }) => isThing) ? first : colours;
 }
 
 /** "Peach/cream/sage" are three. */
@@ -130,6 +143,8 @@ export function planParts(typed: Words): {
   readonly oils: readonly string[];
   readonly colours: readonly PlanColour[];
   readonly portions?: string;
+  /** Each colour's part, 0 to 1. */
+  readonly shares?: readonly number[];
 } {
   const words = apart(typed);
   const all = planColours(words);
@@ -145,6 +160,10 @@ export function planParts(typed: Words): {
         slashed(words.words, colours.length) ??
         ofWells(words, colours) ??
         alike(words, colours));
-  const portions = shares && written(colours, shares);
-  return { oils: [...new Set(oils)], colours, ...(portions !== undefined && { portions }) };
+  const parts = shares && whole(shares);
+  return {
+    oils: [...new Set(oils)],
+    colours,
+    ...(parts && { portions: written(colours, parts), shares: parts }),
+  };
 }

@@ -5,6 +5,7 @@ import { type Command, commandFor } from './command-for.ts';
 import { type NamedThing, thingsIn } from './entities.ts';
 import { type Facts, factsOf } from './facts.ts';
 import { chanceOfField, fieldOf, isOurs, type Judged, LEAST } from './field-of.ts';
+import { jobByPhrase } from './job-by-phrase.ts';
 import type { Job } from './jobs.ts';
 import { kindAlone } from './kind-alone.ts';
 import type { Found } from './learned/features.ts';
@@ -36,6 +37,9 @@ export type QuestionRead = {
 /** Nobody asks about a contest without one of these. */
 const OF_CHALLENGES =
   /(?<!\p{L})(?:challeng\p{L}*|desafi\p{L}*|competencia\p{L}*|quiz|month(?:s)?|mes|rules|reglas|closing|closes?|cierra\p{L}*|cierre|(?:my|sent|swap|mi|la|mande|mandar|subir?) (?:\p{L}+ )?(?:pic|picture|photo|foto)s?|contests?|comps?|competitions?|rounds?|theme|vot\p{L}+|entr(?:y|ies|ar|ada|adas)|enter\p{L}*|submi\p{L}+|deadline|winn?(?:er|ers|ing)?|won|results?|judg\p{L}+|steward\p{L}*|retos?|concurs\p{L}*|tema|plazo|gana\p{L}*|gano|particip\p{L}+|inscri\p{L}+|rondas?|bases|jurad\p{L}+|ballot\p{L}*|papeleta\p{L}*)(?!\p{L})/u;
+
+/** From here on a hue that is likened to something is one of another field. */
+const SURELY_ELSEWHERE = 0.9;
 
 /** A second reading with at least this share of the first one's chance is offered beside it. */
 const NEAR = 0.25;
@@ -171,18 +175,27 @@ export function readQuestion(question: string): QuestionRead {
   const things = thingsIn(typed);
   const words = settled(typed, things);
   const amounts = amountsIn(words, things);
-  const told = factsOf(question, words, { things, amounts });
-  const found = { things, amounts, facts: told };
+  const read = factsOf(question, words, { things, amounts });
+  const found = { things, amounts, facts: read };
   const chances = words.text === '' ? [] : chancesOf(words, found);
   const judge = judged(words, found, chances);
   const plainly = plainJobOf(words, things);
   const elsewhere = chanceOfField(words, judge);
-  const jobs = plainly ? [{ of: plainly.job, chance: 1 }] : jobsAmong(chances, words);
+  const told = plainly ? undefined : jobByPhrase(words, found);
+  // What is surely of another field likens no colour of ours.
+  const phrase = told === 'mix' && elsewhere >= SURELY_ELSEWHERE ? undefined : told;
+  const among = jobsAmong(chances, words);
+  const jobs = plainly
+    ? [{ of: plainly.job, chance: 1 }]
+    : phrase
+      ? [{ of: phrase, chance: 1 }, ...among.filter(({ of }) => of !== phrase)]
+      : among;
   const best = jobs[0]?.chance ?? 0;
   const isNothing = best < LEAST && !isOurs(words, found);
-  const field = words.text === '' || plainly ? undefined : fieldOf(words, elsewhere, isNothing);
+  const isToldOurs = plainly !== undefined || phrase === 'mix';
+  const field = words.text === '' || isToldOurs ? undefined : fieldOf(words, elsewhere, isNothing);
   const outside = field === 'other' && isLawAsked(words, found) ? undefined : field;
-  const facts = withPlain(factsFor(jobs[0]?.of, told, { words, things }), plainly);
+  const facts = withPlain(factsFor(jobs[0]?.of, read, { words, things }), plainly);
   const isUnderstood = outside === undefined && !isNothing;
   return {
     readings: isUnderstood
@@ -191,7 +204,7 @@ export function readQuestion(question: string): QuestionRead {
           .map(({ of, chance }, at) => ({
             job: of,
             score: chance,
-            ...commandFor(of, question, at === 0 ? facts : withPortionOf(of, facts, told)),
+            ...commandFor(of, question, at === 0 ? facts : withPortionOf(of, facts, read)),
           }))
       : [],
     facts,

@@ -1,7 +1,13 @@
+import { knownOil } from '../batch/oils/find-oil.ts';
+import { isPoison } from '../hazards/index.ts';
+import { apart } from '../text/colours/colour-name.ts';
 import { amountsIn, type ToldAmount } from './amounts.ts';
 import { type NamedThing, thingsIn } from './entities.ts';
 import { holderNamed } from './leaning/subject.ts';
+import { type PlanColour, SAME_HUE } from './plan-colours.ts';
+import { planParts } from './plan-parts.ts';
 import { amountOf } from './portion-line/amount-at.ts';
+import { readPortions } from './portion-line/portion-line.ts';
 import { type Words, wordsOf } from './words-of.ts';
 
 /** So many equal parts of a portion, each with a colour where it is named. */
@@ -12,6 +18,10 @@ export type SharesAsked = {
   readonly parts: number;
   /** By name, one a part; empty where none is named. */
   readonly colours: readonly string[];
+  /** What of the whole each colour takes, 0 to 1, in the order of the colours, where that is told and they are not alike. */
+  readonly shares?: readonly number[];
+  /** How many bars the whole was taken for, where only they are told. */
+  readonly bars?: number;
 };
 
 const EACH =
@@ -41,10 +51,14 @@ const UNDIVIDED =
 /** What each of several equal parts takes: "650 g oils 3 colours how much each", "3 kg de aceite, blanco con azul, cuánto de cada". Pure. */
 export function sharesAsked(read: Words): SharesAsked | undefined {
   const text = read.text.toLowerCase();
-  if (!EACH.test(text) || UNEQUAL.test(text) || UNDIVIDED.test(text)) return undefined;
+  if (!EACH.test(text) || UNDIVIDED.test(text)) return undefined;
+  if (UNEQUAL.test(text)) return toldShares(read);
   const things = thingsIn(read);
-  const [amount, ...others] = amountsIn(read, things).filter(({ measure }) => measure === 'mass');
-  const grams = amount && others.length === 0 ? gramsOf(amount) : undefined;
+  const all = amountsIn(read, things);
+  const [amount, ...others] = all.filter(({ measure }) => measure === 'mass');
+  const bars = all.length === 0 ? Number(BARS.exec(text)?.[1] ?? 0) : 0;
+  const ofBars = bars > 0 ? bars * BAR_G : undefined;
+  const grams = amount && others.length === 0 ? gramsOf(amount) : ofBars;
   // So much of one oil is a recipe.
   if (grams === undefined || amount?.of === 'oil') return undefined;
   const colours = coloursNamed(read, things);
@@ -52,8 +66,82 @@ export function sharesAsked(read: Words): SharesAsked | undefined {
   const count = told === undefined ? colours.length : (NUMBERS[told] ?? Number(told));
   const parts = told === undefined && colours.length === 1 ? 0 : count;
   if (parts < 2 || parts > MOST_PARTS || (colours.length > 1 && colours.length !== parts)) return undefined;
-  return { grams, of: OIL.test(text) ? 'oils' : 'batter', parts, colours };
+  const shared = { grams, parts, colours };
+  return bars > 0 ? { ...shared, of: 'batter', bars } : { ...shared, of: OIL.test(text) ? 'oils' : 'batter' };
 }
+
+/** Lye is reckoned for a recipe, whatever its colours are. */
+const OF_LYE =
+  /(?<!\p{L})(?:lye|naoh|koh|sosa|soda|caustic\p{L}?|lejia|superfat|sobreengrasad\p{L})(?!\p{L})/u;
+
+/** "70% blanco y 30% azul, 600 de aceites, cuánto de cada uno": parts whose shares are all told, each of a colour that something holds. */
+function toldShares(read: Words): SharesAsked | undefined {
+  if (OF_LYE.test(read.text)) return undefined;
+  const things = thingsIn(read);
+  const told = amountsIn(read, things);
+  const [amount, ...others] = told.filter(({ measure }) => measure === 'mass');
+  // "600 de aceites": grams go without saying.
+  const bare = amount ? undefined : readPortions(read, things, told).whole;
+  const text = amount?.text ?? bare;
+  const grams = text !== undefined && others.length === 0 ? gramsOf({ text }) : undefined;
+  const { colours, shares, oils } = planParts(read);
+  if (grams === undefined || amount?.of === 'oil' || !shares || oils.length > 0) return undefined;
+  if (shares.length > MOST_PARTS) return undefined;
+  const owned = things.filter(
+    one => one.colourants.length > 0 && !colours.some(({ text }) => text === one.text),
+  );
+  const held = colours.map(colour =>
+    colour.isThing ? colour.text : (ownedFor(colour, owned) ?? holderNamed(colour.text)),
+  );
+  const named = held.filter(one => one !== undefined);
+  if (named.length < held.length || new Set(named).size < named.length) return undefined;
+  // What is owned and gives none of the colours is for something that is not told.
+  if (owned.some(({ text }) => !named.includes(text))) return undefined;
+  return { grams, of: OIL.test(read.text) ? 'oils' : 'batter', parts: shares.length, colours: named, shares };
+}
+
+const PARTS_OF =
+  /(?<!\p{L})(?:equal (?:parts?|shares?|amounts?)|partes iguales|a partes iguales)(?: (?:of|de))? ?:? ?(.+?)(?= (?:for|in|into|to|para|en|por|con) |[.;?!]|$)/u;
+
+/** A scent or a fat may bear the name of a hue: "lavender oil". */
+const OF_SCENT =
+  /(?<!\p{L})(?:oils?|fragrances?|essential|eo|fo|butter|aceites?|fragancias?|esencias?|esencial|manteca)(?!\p{L})/u;
+
+/**
+ * Things that equal parts are asked of and that are no colour: "equal parts: peppermint oil, cinnamon and charcoal". Only beside a colourant;
+ * none where all are colours. `whole`: what the colour is for, as told. Pure.
+ */
+export function amongNoColours(
+  read: Words,
+):
+  | { readonly colourants: readonly string[]; readonly others: readonly string[]; readonly whole?: string }
+  | undefined {
+  const text = read.text.toLowerCase();
+  const list = PARTS_OF.exec(text)?.[1];
+  if (list === undefined || OF_LYE.test(text)) return undefined;
+  const names = list
+    .split(/ ?, ?| (?:and|y|e|&|n) /u)
+    .map(name => name.trim())
+    .filter(name => /^\p{L}[\p{L} ]*$/u.test(name));
+  const isColour = (name: string) =>
+    !OF_SCENT.test(name) && coloursNamed(wordsOf(name), thingsIn(wordsOf(name))).length > 0;
+  const [colourants, others] = [names.filter(isColour), names.filter(name => !isColour(name))];
+  if (colourants.length === 0 || others.length === 0) return undefined;
+  // Beside plain hues a word that is not known may be a hue as well: "blanco, verde y albero".
+  if (colourants.some(name => thingsIn(wordsOf(name)).every(one => one.colourants.length === 0)))
+    return undefined;
+  // Fats in equal parts are a recipe, and what stays out of soap is told as that.
+  if (others.some(name => knownOil(name) !== undefined || isPoison(name))) return undefined;
+  const things = thingsIn(read);
+  const { whole } = readPortions(read, things, amountsIn(read, things));
+  return { colourants, others, ...(whole !== undefined && { whole }) };
+}
+
+/** What of the powders that are told gives a hue: "70% blanco y 30% azul, uso titanio y ultramar". */
+const ownedFor = ({ hex }: PlanColour, owned: readonly NamedThing[]): string | undefined =>
+  hex === undefined
+    ? undefined
+    : owned.find(({ colourants: [one] }) => one && apart(hex, one.hex) <= SAME_HUE)?.text;
 
 /** The colourants and the plain hues of a question, in its order; a hue is given by what holds it. */
 function coloursNamed({ words }: Words, things: readonly NamedThing[]): readonly string[] {
@@ -76,7 +164,7 @@ const idsOf = (name: string): readonly string[] =>
 
 /** Lighter than a pot of soap is powder, grams. */
 const LEAST_G = 100;
-const gramsOf = ({ text }: ToldAmount): number | undefined => {
+const gramsOf = ({ text }: Pick<ToldAmount, 'text'>): number | undefined => {
   const amount = amountOf(text.replace(/ ?(?:of |de )?(?:oils?|aceites?|batter|masa)$/u, ''));
   return amount?.measure === 'mass' && amount.grams >= LEAST_G ? amount.grams : undefined;
 };

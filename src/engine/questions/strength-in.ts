@@ -61,6 +61,22 @@ const CLIPPED: readonly (readonly [RegExp, string])[] = [
     'tint',
   ],
   [/\b(?:clarin|claritito|palidin)\b/gu, 'pastel'],
+  // The most of it, and the word made big or dear: "fuertísimo", "bien cargadito", "oscurote".
+  [
+    /\b(?:re|requete|super)?(?:fuert|intens|oscur|cargad|satur|saturad|viv|profund|negr|blanqu|roj|azul)isim[oa]s?\b/gu,
+    'full',
+  ],
+  [/\b(?:(?:bien|muy|re) )?(?:cargadit|fuertecit|fuertot|oscurot|cargadot|intensit)[oa]s?\b/gu, 'full'],
+  // "Negro cerrado", "black not grey": nothing paler is meant.
+  [/\b(?:negr[oa]|azul|verde|roj[oa]|color) cerrad[oa]\b/gu, 'full'],
+  [
+    /\b(?:black|negr[oa]),? (?:and )?(?:(?:not|never|rather than|instead of) (?:a |just )?(?:dark )?gr[ea]y|(?:y )?(?:no|en vez de|en lugar de|que no) (?:un )?gris)\b/gu,
+    'full',
+  ],
+  [
+    /\b(?:a |un )?(?:breath of|susurr(?:o|it[oa])(?: de)?|suspiro de|sombra de|atisbo de|insinuacion de)/gu,
+    'tint ',
+  ],
 ];
 
 /** Strengths in the words of makers, looked for in this order; from memory. */

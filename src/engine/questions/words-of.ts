@@ -43,6 +43,7 @@ const SHORT: ReadonlyMap<string, string> = new Map([
   ['tumeric', 'turmeric'],
   ['td', 'titanium dioxide'],
   ['tio2', 'titanium dioxide'],
+  ['neones', 'pigmentos neon'],
   ['ti02', 'titanium dioxide'],
   ['um', 'ultramarine'],
   ['eoo', 'olive oil'],

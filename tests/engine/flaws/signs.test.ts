@@ -1,6 +1,12 @@
 import { expect, test } from 'vitest';
 import { signsIn } from '../../../src/engine/flaws/signs.ts';
 
+test('a bar that crumbles is told of in Spanish too', () => {
+  for (const text of ['las esquinas se desmigan', 'el borde se desmigaja'])
+    expect(signsIn(text)).toBeGreaterThan(0);
+  expect(signsIn('las esquinas')).toBe(0);
+});
+
 test.each([
   // Seen and felt on the bar; where it lies is no sign of its own group but seen too.
   ['white powder on top that wipes off', 3],

@@ -5,6 +5,15 @@ import { isAskedBefore } from '../../../src/engine/hazards/emergencies/asked-bef
 import { emergencyNamed } from '../../../src/engine/hazards/emergencies/named.ts';
 import { EMERGENCY_IDS, readEmergencies } from '../../../src/engine/hazards/index.ts';
 
+test('who chickened out has no chicken that met lye', () => {
+  expect(
+    readEmergencies(
+      'a darker circle in every bar, it was in the oven with the lye soap, then I chickened out',
+    ),
+  ).toEqual([]);
+  expect(readEmergencies('my chicken drank the lye water').length).toBeGreaterThan(0);
+});
+
 describe('handling asked about before it is done is no emergency', () => {
   test.each([
     'pour water onto the lye?',

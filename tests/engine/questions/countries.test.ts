@@ -15,16 +15,20 @@ describe('countries whose law no table holds', () => {
     ['is carmine allowed here in uae', 'AE'],
     ['se permite en bolivia', 'BO'],
     ['allowed in trinidad?', 'TT'],
+    ['are neons legal here in oz', 'AU'],
   ])('%s: %s', (text, country) => {
     expect(otherCountryIn(text)).toBe(country);
   });
 
-  test.each(['is it allowed in france', 'red oxide in the us', 'chile ancho en polvo aguanta', 'china clay'])(
-    '%s: none of them',
-    text => {
-      expect(otherCountryIn(text)).toBeUndefined();
-    },
-  );
+  test.each([
+    'is it allowed in france',
+    'all my scales weigh in oz',
+    'red oxide in the us',
+    'chile ancho en polvo aguanta',
+    'china clay',
+  ])('%s: none of them', text => {
+    expect(otherCountryIn(text)).toBeUndefined();
+  });
 
   test('who asks for one is told that its list is not held, and that the UK’s began as the EU’s', () => {
     expect(readQuestion('is alkanet allowed in Canada?').facts.country).toBe('CA');

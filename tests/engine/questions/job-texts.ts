@@ -78,6 +78,14 @@ const SETS = [
   'tram-and-panaderia',
   'prairie-and-needle',
   'infirmary-and-postbag',
+  'schoolbus-and-comadre',
+  'galley-and-botica',
+  'organ-and-volcano',
+  'carriage-and-cloister',
+  'schoolkitchen-and-nightdesk',
+  'beeyard-and-notary',
+  'tramshed-and-swimhall',
+  'physio-and-dispatch',
 ] as const;
 
 /** Some sets call it a challenge where an earlier answer is called into question. */

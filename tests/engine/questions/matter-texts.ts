@@ -50,6 +50,14 @@ const OF_FIELDS: ReadonlySet<string> = new Set([
   'tram-and-panaderia',
   'prairie-and-needle',
   'infirmary-and-postbag',
+  'schoolbus-and-comadre',
+  'galley-and-botica',
+  'organ-and-volcano',
+  'carriage-and-cloister',
+  'schoolkitchen-and-nightdesk',
+  'beeyard-and-notary',
+  'tramshed-and-swimhall',
+  'physio-and-dispatch',
 ]);
 
 const elsewhere = (): readonly MatterText[] =>

@@ -12,6 +12,12 @@ describe('a hue that stands apart from what it is the hue of', () => {
     ['what do I wet oxide with? the red one', ['red iron oxide']],
     ['la arcilla se moja con agua? la rosa', ['arcilla rosa']],
     ['¿óxido de cromo o el hidratado?', ['oxido de cromo', 'hydrated chromium oxide']],
+    ['3 layers, red black yellow, with oxides', ['red iron oxide', 'black iron oxide', 'yellow iron oxide']],
+    [
+      'capas con óxidos: negro, rojo y amarillo',
+      ['oxido de hierro negro', 'oxido de hierro rojo', 'oxido de hierro amarillo'],
+    ],
+    ['are neones allowed', ['pigmentos neon']],
     ['got red oxide yellow oxide chrome green', ['red oxide', 'yellow oxide', 'chrome green']],
   ])('%s', (text, names) => {
     expect(named(text)).toEqual(names);

@@ -15,6 +15,8 @@ test('a rate to so much batter is not one to so much oil', () => {
 test.each([
   ['how much rose clay at 1 tsp per 500 g of batter for 1 kg of batter', '1 kg batter', undefined],
   ['is 1 tsp per 500 g of batter right for ultramarine', '500 g batter', '1 tsp'],
+  ['show me indigo at 2 g per 500 g oils', '500 g oils', '2 g'],
+  ['q color da el oxido rojo a 3 gramos por kilo de masa', '1 kilo batter', '3 gramos'],
   ['2 cdtas de arcilla rosa por cada 500 g de masa, tengo 1 kg de masa', '1 kg batter', undefined],
 ])('“%s” is for %s', (question, portion, powder) => {
   const { facts } = readQuestion(question);

@@ -53,13 +53,73 @@ describe('a batch that is shared among colours', () => {
     ).toBe(4);
   });
 
+  test('by the shares that are told, the rest included', () => {
+    expect(sharesAsked('650 g oils half white rest blue how much each')).toEqual({
+      grams: 650,
+      of: 'oils',
+      parts: 2,
+      colours: ['titanium dioxide', 'ultramarine blue'],
+      shares: [0.5, 0.5],
+    });
+    const told = sharesAsked('800 de aceites: 50% blanco, 30 rojo y 20 negro, cuánto de cada uno');
+    expect(told).toMatchObject({ grams: 800, of: 'oils', parts: 3 });
+    expect(told?.shares).toEqual([0.5, 0.3, 0.2].map(share => expect.closeTo(share, 9)));
+  });
+
+  test('what is owned gives the hue that it is of', () => {
+    expect(
+      sharesAsked('70% white 30% black swirl, 600 g oils, using titanium and charcoal, how much of each')
+        ?.colours,
+    ).toEqual(['titanium', 'charcoal']);
+    expect(
+      sharesAsked('1 kg de masa: 60% blanco con titanio y 40% negro con carbón, cuánto de cada uno')?.colours,
+    ).toEqual(['titanio', 'carbon']);
+    // Red gives neither white nor black.
+    expect(
+      sharesAsked('70% white 30% black swirl, 600 g oils, using titanium and red oxide, how much of each'),
+    ).toBeUndefined();
+    expect(
+      sharesAsked('70% white 30% black swirl, 600 g oils, using red oxide, how much of each'),
+    ).toBeUndefined();
+  });
+
+  test('so many bars whose weight nobody tells are taken for usual ones', () => {
+    expect(sharesAsked('equal parts ultramarine blue and charcoal for 10 bars')).toEqual({
+      grams: 10 * BAR_G,
+      of: 'batter',
+      parts: 2,
+      colours: ['ultramarine blue', 'charcoal'],
+      bars: 10,
+    });
+  });
+
+  test('what is no colour among equal parts is told apart; fats are a recipe', () => {
+    expect(
+      asked.amongNoColours(wordsOf('equal parts: lavender oil, nutmeg and red oxide for 500 g oils')),
+    ).toEqual({
+      colourants: ['red oxide'],
+      others: ['lavender oil', 'nutmeg'],
+      whole: '500 g oils',
+    });
+    for (const none of [
+      'equal parts olive oil, coconut oil and charcoal',
+      'equal parts charcoal and red oxide for 500 g oils',
+      'equal parts asbestos and charcoal for 500 g oils',
+      'equal parts sugar and salt',
+      '1500 de aceites en partes iguales: blanco, verde y albero',
+    ])
+      expect(asked.amongNoColours(wordsOf(none))).toBeUndefined();
+  });
+
   test.each([
     'spirulina AND french green clay, how much of each for 16 oz oils, same pot',
     'charcoal n tio2 for wan swirl, 300 g batter each, how much ah each one',
     'carbón y blanco, 300 g de masa cada uno, cuánto de cada',
     'black loaf with one thin gold line, 40 oz oils, how much of each powder. i got charcoal and a gold mica',
     '1000 g olive oil, three colours even: white, blue and black',
-    '650 g oils half white rest blue how much each',
+    '500 g oils half olive rest coconut and blue, how much each',
+    '650 g oils half white a third blue how much each',
+    '650 g oils half white rest blue how much lye',
     '500 g olive 200 g coconut lye for each',
     '3 colours how much each',
     '20 g mica 3 colours each',

@@ -17,6 +17,14 @@ test.each([
   ['how much rose clay for 2 cups, a notch lighter than full', 'medium'],
   ['cuanto ultramar para 2 tazas un pelin mas claro', 'medium'],
   ['green oxide 2 cups, a notch darker', 'full'],
+  // The word made big or dear, and what is not to be.
+  ['cúrcuma para 450 g de aceites, que quede fuertísimo', 'full'],
+  ['óxido negro 300 g de masa bien cargadito', 'full'],
+  ['carbon activado 200 ml, negro cerrado', 'full'],
+  ['charcoal for 2 cups, black not grey', 'full'],
+  ['mica azul 2 tazas, un suspiro de azul', 'tint'],
+  // Of two rates that were read somewhere neither is wished.
+  ['one book says 1 tsp madder ppo, another 3 tsp ppo, how much for 900 g oils, bold', 'full'],
   // No strength: a part of the batter, a figure of a recipe, a colour of two halves.
   ['half the batter blue mica 2 cups', undefined],
   ['i want half color half white, blue mica for 2 cups', undefined],
@@ -25,5 +33,15 @@ test.each([
 
 test('a part of full colour reaches the command as a share', () =>
   expect(readQuestion('how much charcoal for 2 cups at 3/4 strength').readings[0]?.given).toMatchObject({
-    strength: '75%',
+    strength: '75% of full',
   }));
+
+// A bare percent is one of the oils, and 50 % of those is no dose.
+test.each([
+  ['half', '50% of full'],
+  ['double', '200% of full'],
+])('“%s strength” is written so that the command takes it', (said, strength) =>
+  expect(readQuestion(`how much charcoal for 2 cups at ${said} strength`).readings[0]?.given).toMatchObject({
+    strength,
+  }),
+);

@@ -25,6 +25,8 @@ test.each([
   ['espresso instead of water, does the brown stay?', 'coffee', 'browned-sugar'],
   ['blue spirulina ok in soap', 'blue spirulina', 'phycocyanin'],
   ['guava ok in soap', 'guava', 'tannins'],
+  ['el jugo de mora aguanta la sosa', 'blackberry', 'anthocyanins'],
+  ['la flor de chícharo mariposa en jugo aguanta la sosa?', 'butterfly pea', 'anthocyanins'],
 ])('“%s” asks of %s, coloured by %s', (question, plant, of) => {
   expect(survivalAsked(question)).toMatchObject({ plant, of });
 });

@@ -22,7 +22,7 @@ export const dyePlants: readonly Colourant[] = [
     id: 'annatto',
     names: { en: 'Annatto', es: 'Achiote' },
     synonyms: namesIn(
-      `annatto seed, annatto powder, annatto seed powder, anatto, bixa orellana, bixin, norbixin, roucou, onoto, urucum, urucú, achiote en polvo, bija, semillas de achiote, annato, e160b, e 160b, rocou`,
+      `annatto seed, annatto powder, annatto seed powder, anatto, bixa orellana, bixin, norbixin, roucou, onoto, urucum, urucú, achiote en polvo, achiote molido, onoto molido, ground annatto, bija, semillas de achiote, annato, e160b, e 160b, rocou`,
     ),
     ci: ['75120'],
     inci: 'Bixa Orellana Seed Powder',

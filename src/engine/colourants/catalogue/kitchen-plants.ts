@@ -76,7 +76,7 @@ export const kitchenPlants: readonly Colourant[] = [
     id: 'butterfly-pea',
     names: { en: 'Butterfly pea flower', es: 'Flor de guisante mariposa' },
     synonyms: namesIn(
-      `butterfly pea, butterfly pea powder, blue pea flower, clitoria ternatea, guisante mariposa, flor azul, pois bleu, anthocyanins, anthocyanin, antocianinas, e163, e 163, elderberry powder, blueberry powder`,
+      `butterfly pea, butterfly pea powder, blue pea flower, clitoria ternatea, guisante mariposa, flor de chicharo mariposa, chicharo mariposa, flor de guisante mariposa, flor azul, pois bleu, anthocyanins, anthocyanin, antocianinas, e163, e 163, elderberry powder, blueberry powder`,
     ),
     inci: 'Clitoria Ternatea Flower Powder',
     alkali: { behaviour: 'destroyed', towards: 'yellow-brown' },

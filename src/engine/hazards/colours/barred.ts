@@ -12,6 +12,7 @@ export type BarredReason =
   | 'nickel'
   | 'copper-poison'
   | 'radioactive'
+  | 'asbestos'
   | 'delisted-dye'
   | 'us-delisted'
   | 'burning-plant'
@@ -120,6 +121,12 @@ export const BARRED: readonly BarredColour[] = [
     names:
       'uranium; uranium oxide; uranio; oxido de uranio; radium; radium paint; radio luminiscente; thorium; torio',
     source: annex2('radioactive substances'),
+  },
+  {
+    reason: 'asbestos',
+    names:
+      'asbestos; asbestos powder; asbesto; amianto; chrysotile; crisotilo; crocidolite; crocidolita; amosite; amosita; tremolite; tremolita; blue asbestos; white asbestos; asbestos fibre; asbestos fiber; fibra de amianto',
+    source: annex2('asbestos'),
   },
   {
     reason: 'delisted-dye',

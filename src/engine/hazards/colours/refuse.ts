@@ -120,6 +120,7 @@ const POISONS: ReadonlySet<BarredReason> = new Set([
   'nickel',
   'cobalt',
   'radioactive',
+  'asbestos',
   'us-delisted',
   'burning-plant',
 ]);
@@ -144,6 +145,12 @@ export function refuseBarred(text: string): void {
 function slippedIn(text: string): Barred | undefined {
   const poison = foldedWords(text.slice(0, 200)).map(poisonSlipped).find(Boolean);
   return poison === undefined ? undefined : barredIn(`${poison} pigment`);
+}
+
+/** Whether a name is one of a poison, or of a hue that a poison once gave. Pure. */
+export function isPoison(name: string): boolean {
+  const found = barredIn(name);
+  return found !== undefined && POISONS.has(found.reason);
 }
 
 /** Throws `colour-barred` where an ingredient list holds a poison; a dye inside a resin is for the law to judge. */

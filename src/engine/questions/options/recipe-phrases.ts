@@ -168,12 +168,51 @@ function withoutAsides(text: string): string {
     .trim();
 }
 
+const OIL = String.raw`((?:\p{L}+ ){0,2}\p{L}+)`;
+/** "Lard n coconut, 3 to 1", "just lard and coconut, 75/25": the shares of two stand behind both. */
+const SHARES_BEHIND = new RegExp(
+  String.raw`^\s*(?:(?:just|only|solo|sólo|it['’]?s) )*${OIL} (?:and|n|&|y|e|con|with) ${OIL}[,:]? (?:at |al? )?(\d{1,2}) ?(?:\/|-|:|to|a) ?(\d{1,2})[\s.!]*$`,
+  'iu',
+);
+const HALVES_BEHIND = new RegExp(
+  String.raw`^\s*(?:(?:just|only|solo|sólo|it['’]?s) )*${OIL} (?:and|n|&|y|e|con|with) ${OIL}[,:]? (?:half (?:and |n )?half|half n half|mitad (?:y )?mitad|50[ /-]50|a medias)[\s.!]*$`,
+  'iu',
+);
+/** "All olive bar 5% castor": what is left out of all is the other's. */
+const ALL_BUT = new RegExp(
+  String.raw`^\s*(?:(?:it['’]?s|is|es) )*(?:all|todo|pura?o?) ${OIL},? (?:bar|but|except|excepto|salvo|menos) (?:for )?(?:an? |un |el )?(\d{1,2}) ?(?:%|percent|por ?ciento)(?: (?:of|de))? ${OIL}[\s.!]*$`,
+  'iu',
+);
+/** "60% girasol alto oleico no, girasol común": the second name is meant. */
+const NAME_PUT_RIGHT = new RegExp(
+  String.raw`(?<=\d ?%? ?(?:g |de )?)${OIL},? (?:no|perd[oó]n|digo|i mean|sorry|wait),? ${OIL}(?=\s*(?:[,;]|$))`,
+  'giu',
+);
+
+const figured = (one: string, share: number, other: string): string =>
+  `${Number((share * 100).toFixed(2))}% ${one}, ${Number((100 - share * 100).toFixed(2))}% ${other}`;
+const isFat = (name: string): boolean => knownOil(unaccented(name)) !== undefined;
+
+/** Two fats whose shares are told for both at once, each with its own. */
+function withSharesApart(text: string): string {
+  const [, one = '', other = '', first = '0', second = '0'] = SHARES_BEHIND.exec(text) ?? [];
+  const sum = Number(first) + Number(second);
+  if (sum > 0 && isFat(one) && isFat(other)) return figured(one, Number(first) / sum, other);
+  const [, left = '', right = ''] = HALVES_BEHIND.exec(text) ?? [];
+  if (left !== '' && isFat(left) && isFat(right)) return figured(left, 1 / 2, right);
+  const [, most = '', share = '0', rest = ''] = ALL_BUT.exec(text) ?? [];
+  if (most !== '' && isFat(most) && isFat(rest)) return figured(most, 1 - Number(share) / 100, rest);
+  return text.replace(NAME_PUT_RIGHT, (all, told: string, meant: string) =>
+    isFat(told) && isFat(meant) ? meant : all,
+  );
+}
+
 /** A list of oils as an option tells it, in words that the grammar of recipes takes. Pure. */
 export const listSaidPlainly = (text: string): string =>
   withoutAsides(
     withRestParted(
       withSameAgain(
-        withRestTo(spokenAmounts(text).replace(DONT_ASK, '').replace(PLUS, ', '))
+        withRestTo(withSharesApart(spokenAmounts(text)).replace(DONT_ASK, '').replace(PLUS, ', '))
           .replace(TWO_WORDS, '$1$2$3$4$5$6')
           .replace(HIGH_OLEIC, 'high oleic')
           .replace(ALMONDS, 'aceite de almendras dulces')

@@ -84,12 +84,13 @@ const ofSum = (grams: number): Settled => {
 
 /** "Per kilo of oils", "por cada libra de aceites", "ppo": what a rate is asked to. */
 const RATE =
-  /(?<!\p{L})(?:(?:per|por|a|to|for|x)(?: (?:each|every|the|cada|una?|a|el|la|1))?|each|every|cada) (kilo|kg|pound|lb|libra|litre|litro)s? (?:of |de )?(?:(?:my|the|los|mis|total) )?(?:oils?|fats?|aceites?|grasas?)(?!\p{L})|(?<!\p{L})(ppo)(?!\p{L})/u;
+  /(?<!\p{L})(?:(?:per|por|a|to|for|x)(?: (?:each|every|the|cada|una?|a|el|la|1))?|each|every|cada) (kilo|kg|pound|lb|libra|litre|litro)s? (?:of |de )?(?:(?:my|the|los|mis|total|la|mi) )?(?:oils?|fats?|aceites?|grasas?|(batter|masa|mezcla|pasta))(?!\p{L})|(?<!\p{L})(ppo)(?!\p{L})/u;
 
 function rateIn({ text }: Words): string | undefined {
-  const [, unit, perPound] = RATE.exec(text) ?? [];
+  const [, unit, batter, perPound] = RATE.exec(text) ?? [];
   if (perPound !== undefined) return '1 lb oils';
-  return unit === undefined || /^lit/u.test(unit) ? undefined : `1 ${unit} oils`;
+  if (unit === undefined || /^lit/u.test(unit)) return undefined;
+  return `1 ${unit} ${batter === undefined ? 'oils' : 'batter'}`;
 }
 
 /** What may be of powder: what was taken, or what is not the portion. */

@@ -128,7 +128,7 @@ function powderOf(text: string): WrittenPowder {
         ? halves(percent[1]!)
         : Number(percent[1]!.replace(',', '.')),
       perPound,
-      name: (percent[2] ?? '').replace(/^(?:of|de)\s+/iu, ''),
+      name: (percent[2] ?? '').replace(/^[\s,:;]+/u, '').replace(/^(?:of|de)\s+/iu, ''),
     };
   const shared = SHARE_LAST.exec(said);
   if (shared)

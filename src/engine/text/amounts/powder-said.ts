@@ -19,7 +19,7 @@ const ALL_TOLD = new RegExp(
 );
 /** "Media cucharada... ponle una cucharadita y media": what is said last is what is wished. */
 const RATHER =
-  /^[^\n]*?(?:\.{2,}|…|,|;)\s*(?:no,? |mejor |o )*(?:ponle|ponme|pon|pongamos|dej[eé]moslo en|mejor(?= \d| una?| media)|make it|make that|call it)\s+(?=(?:\d|una?|medi[oa]|half|an?|one|two|dos) )/iu;
+  /^[^\n]*?(?:\.{2,}|…|,|;)\s*(?:no,? (?=\p{L}{2,4} |mejor )|mejor |o )*?(?:ponle|ponme|pon|pongamos|dej[eé]moslo en|mejor(?= \d| una?| media)|make it|make that|call it|(?<=\.{2,}\s*|…\s*)no,?)\s+(?=(?:\d|una?|medi[oa]|half|an?|one|two|three|dos|tres) )/iu;
 
 /**
  * How much of a colourant was said, with what was added or said instead of it told as one amount; as it was where none of that is said.

@@ -83,13 +83,34 @@ const unitsSaid = (text: string): string => text.replace(SAME_UNIT, '$1$3$4 $2 '
 const NUMBERED =
   /^\s*(?:(?:layer|capa|stripe|franja) \d{1,2}|\d{1,2}(?:st|nd|rd|th|[.ªº)]))\s*[:=-]?\s*(\p{L}[^\d]*)$/iu;
 
+/** "Pink 20 percent and the other 80 is white", "rosa el 20 % y el otro 80 blanco". */
+const THE_OTHER =
+  /^\s*(\p{L}+(?: \p{L}+)?) (?:is |es |al? |el )?(\d{1,2}) ?(?:%|percent|per cent|por ?ciento),? (?:and |y |with |con )?(?:the other|the remaining|el otro|los otros|las otras) (\d{1,2})(?: ?(?:%|percent|per cent|por ?ciento))? (?:(?:is|are|goes|in|es|son|van?|de|en|of) )*(\p{L}+(?: \p{L}+)?)[\s.!]*$/iu;
+const EACH_ALIKE =
+  /^(.+?),? (?:(?:a|one|un) )?(half|third|quarter|fifth|mitad|tercio|cuarto|quinto) (?:each|apiece|cada (?:un[oa]|color))[\s.!]*$/iu;
+const ALIKE: ReadonlyMap<string, number> = new Map(
+  'half third quarter fifth mitad tercio cuarto quinto'
+    .split(' ')
+    .map((word, at) => [word, 2 + (at % 4)] as const),
+);
+
+/** "Pink purple and teal, a third each": as many colours as it takes, each with its share. */
+function allAlike(text: string): string {
+  const [, list = '', share = ''] = EACH_ALIKE.exec(text) ?? [];
+  const parts = ALIKE.get(share.toLowerCase());
+  const names = parts === undefined ? [] : namesIn(list, knowsColour);
+  return parts !== undefined && names.length === parts && names.every(name => knowsColour(name))
+    ? names.map(name => `1/${parts} ${name}`).join('; ')
+    : text;
+}
+
 /**
  * How a batter is divided, as people say it, in the portions' own grammar: `1/3 red; 1/3 white; rest blue`,
  * `half blue half white`, `60/40 pink and purple`, `4 layers: red, orange, yellow, green`, with commas for semicolons. What
  * already stands apart by `;` is only read share by share. A text that tells no shares comes back as it was.
  */
 export function sharesPhrase(typed: string): string {
-  const text = sharesSaid(layersSaid(typed));
+  const text = sharesSaid(layersSaid(allAlike(typed).replace(THE_OTHER, '$2% $1, $3% $4')));
   const said = saidPhrase(text);
   return isPlainDivision(said) ? said : (portionsAmongWords(text) ?? said);
 }

@@ -160,7 +160,7 @@ const ANOTHER_HALF =
 
 /** "Two 1/4 tsp scoops", "2 medidas de 1/4 cdta": so many spoons of a size, not two and a quarter. */
 const SCOOPS =
-  /(?<!\p{L})(two|three|four|five|six|dos|tres|cuatro|cinco|seis|[2-9]) (?:of the )?(1\/[248]|half|quarter|eighth) ?(?:of )?(?:an? )?(tsp|teaspoon|tbsp|tablespoon|cdta|cda|cucharadita|cucharada)s? (?:scoop|spoon|measure|dip)(?:s|fuls?)?(?!\p{L})/giu;
+  /(?<!\p{L})(two|three|four|five|six|dos|tres|cuatro|cinco|seis|[2-9]) (?:of the )?(1\/[248]|half|quarter|eighth)[ -]?(?:of )?(?:an? )?(tsp|teaspoon|tbsp|tablespoon|cdta|cda|cucharadita|cucharada)s? (?:scoop|spoon|measure|dip)(?:s|fuls?)?(?!\p{L})/giu;
 const COUNTS: ReadonlyMap<string, number> = new Map(
   'two three four five six dos tres cuatro cinco seis'
     .split(' ')
@@ -174,6 +174,13 @@ const SPOKEN_PARTS: ReadonlyMap<string, string> = new Map([
 const scoops = (_: string, count: string, part: string, unit: string): string =>
   `${product(String(COUNTS.get(count.toLowerCase()) ?? count), SPOKEN_PARTS.get(part.toLowerCase()) ?? part)}${unit}`;
 
+/** "Two to three hundred": both ends are hundreds. */
+const HUNDREDS =
+  /(?<!\p{L})(one|two|three|four|five|six|seven|eight) (to|or) (two|three|four|five|six|seven|eight|nine) hundred(?!\p{L})/giu;
+/** "A pound ten of oil": the ounces go without saying; sixteen would be a pound more. */
+const POUND_AND =
+  /(?<!\p{L})(an?|one|two|three|four|five|[1-9]) (?:pounds?|lbs?) (?:and )?(one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen)(?= (?:of )?(?:oils?|fats?|batter|tallow|lard|olive)(?!\p{L})|[\s.!]*$)/giu;
+
 /**
  * An amount as it is spoken, in figures: spellings of chats, spelt numbers, parts and articles before a unit, slips in units, dozens, and "un kilo
  * doscientos". Names beside it stay as they are.
@@ -182,7 +189,11 @@ const scoops = (_: string, count: string, part: string, unit: string): string =>
  */
 export function spokenAmounts(text: string): string {
   let said = figuresOf(
-    chatSpelt(text).replace(SCOOPS, scoops).replace(ANOTHER_HALF, '$1 $2$3, $1 $2 '),
+    chatSpelt(text)
+      .replace(SCOOPS, scoops)
+      .replace(HUNDREDS, '$1 hundred $2 $3 hundred')
+      .replace(POUND_AND, '$1 lb $2 oz')
+      .replace(ANOTHER_HALF, '$1 $2$3, $1 $2 '),
   ).replace(DECIMAL, (_, whole = '0', part: string) => `${digits(whole)}.${digits(part)}`);
   for (const [pattern, right] of SLIPS) said = said.replace(pattern, right);
   said = said.replace(LEVEL, '').replace(FILLED, '');

@@ -24,6 +24,8 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
     'para el',
   ],
   [word('pa|xa', '(?=\\s)'), 'para'],
+  // "Lite green" is a light one.
+  [/(?<!\p{L})lite(?= (?:blue|green|pink|purple|yellow|orange|brown|gr[ea]y|red|teal)(?!\p{L}))/giu, 'light'],
   [word('q'), 'que'],
   [word('x', AFTER_POR), 'por'],
   // "1 de polvo x 2 de aceite"

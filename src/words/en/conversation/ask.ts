@@ -169,6 +169,12 @@ export const ask = {
   /** The weight of a bar was not told. */
   forBars: (v: { bars: number; each: number; dose: string }) =>
     `${v.dose}. Taken as ${v.bars} bars of ${v.each} g.`,
+  /** What equal parts were asked of and gives no colour. */
+  noColours: (v: { names: readonly string[]; dose: string }) =>
+    `No part for ${list(v.names)}: no colourant of mine. ${v.dose}`,
+  /** The parts of a batch are of the sizes that were told. */
+  toldShares: (v: { grams: number; of: string; dose: string }) =>
+    `${plain(v.grams)} g ${v.of}, shared as you told. ${v.dose}`,
   eachShare: (v: { parts: number; grams: number; of: string; dose: string }) =>
     `Each of ${v.parts}: ${plain(v.grams)} g ${v.of}. ${v.dose}`,
   fullInACup: (v: { name: string; spoons: string }) => `${v.name}: ${v.spoons} for full colour in 1 cup`,

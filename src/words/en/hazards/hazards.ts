@@ -22,6 +22,8 @@ const barred: Readonly<Record<BarredReason, string>> = {
   'copper-poison':
     'This copper pigment is poisonous or corrosive, and in no list of cosmetic colours. For green take chromium oxide green, for blue ultramarine',
   radioactive: 'This is radioactive. It stays out of soap',
+  asbestos:
+    'Asbestos dust causes cancer and is banned. Leave it closed, and ask your local authority where it goes',
   'delisted-dye':
     'This dye was struck off the lists or is prohibited for skin. Take a listed lake or dye, such as Red 30 lake or Red 33',
   'us-delisted':

@@ -159,6 +159,8 @@ export const ask: typeof en.ask = {
       ? `Alcanza: lleva unos ${plain(needs)} g de tus ${plain(has)} g. ${dose}`
       : `No alcanza: lleva unos ${plain(needs)} g y tienes ${plain(has)} g. ${dose}`,
   forBars: ({ bars, each, dose }) => `${dose}. Contado como ${bars} pastillas de ${each} g.`,
+  noColours: ({ names, dose }) => `Sin parte para ${list(names)}: no es colorante mío. ${dose}`,
+  toldShares: ({ grams, of, dose }) => `${plain(grams)} g ${of}, repartidos como dijiste. ${dose}`,
   eachShare: ({ parts, grams, of, dose }) => `Cada una de ${parts}: ${plain(grams)} g ${of}. ${dose}`,
   fullInACup: ({ name, spoons }) => `${name}: ${spoons} para color pleno en 1 taza`,
   compareNote:

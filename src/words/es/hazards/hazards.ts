@@ -22,6 +22,8 @@ const barred: Readonly<Record<BarredReason, string>> = {
   'copper-poison':
     'Este pigmento de cobre es venenoso o corrosivo, y no está en ninguna lista de colores cosméticos. Para verde usa óxido de cromo verde, para azul ultramar',
   radioactive: 'Esto es radiactivo. No entra en el jabón',
+  asbestos:
+    'El polvo de amianto causa cáncer y está prohibido. Déjalo cerrado y pregunta a tu ayuntamiento dónde se entrega',
   'delisted-dye':
     'Este tinte se retiró de las listas o está prohibido en la piel. Usa una laca o un tinte listado, como laca Rojo 30 o Rojo 33',
   'us-delisted':

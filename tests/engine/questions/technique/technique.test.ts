@@ -59,6 +59,7 @@ describe.skipIf(!WHOLE && !isDue('techniques'))('a writer whose questions were n
     lifeguard: 75,
     barbershop: 68,
     auckland: 55,
+    brisbane: 50,
   } as const;
   const MOST_WRONG = 18;
   const MOST_TAKEN = 24;

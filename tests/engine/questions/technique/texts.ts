@@ -12,7 +12,7 @@ export type TechniqueText = LabelledLine;
 
 /** Who asked without having seen what answers them: one is left out at a time. Lists of every matter, then ordinary questions. */
 export const LISTS = ['home-help', 'market-garden', 'caretaker', 'porter', 'florist', 'mechanic'] as const;
-export const ORDINARY = ['midlands', 'dye-works', 'lifeguard', 'barbershop', 'auckland'] as const;
+export const ORDINARY = ['midlands', 'dye-works', 'lifeguard', 'barbershop', 'auckland', 'brisbane'] as const;
 
 /** What is said near lye, and the matter of ours that is asked in the same words. */
 const NEAR_LYE: Readonly<Record<string, string>> = {

@@ -1,0 +1,103 @@
+import { foldedColour, isColourWord } from '../text/colours/folded-colours.ts';
+import type { Job } from './jobs.ts';
+import type { Found } from './learned/features.ts';
+import { isOfCraft } from './learned/topics.ts';
+import { planParts } from './plan-parts.ts';
+import type { Words } from './words-of.ts';
+
+/** A job that a turn of phrase asks for, whatever the other words are taken for. */
+export type PhraseJob = Extract<Job, 'compare' | 'dose' | 'law' | 'mix' | 'plan'>;
+
+const VERSUS = /^(?:vs\.?|versus|against|contra|frente)$/u;
+/** Which of two is stronger, but for what lye and light do to both: that is told by what each bears. */
+const isCompared = ({ words, text }: Words, { things }: Found): boolean => {
+  if (FATE.test(text)) return false;
+  const named = things.filter(({ colourants }) => colourants.length > 0);
+  const [first, second] = named;
+  if (named.length !== 2) return false;
+  const between = words.slice(first!.to, second!.from).filter(word => !/^(?:a|the|el|la|al?)$/u.test(word));
+  return between.length === 1 && VERSUS.test(between[0]!);
+};
+
+const TOO_MUCH =
+  /(?<!\p{L})(?:too much|too many|overkill|over the top|overdo\p{L}*|demasiad[oa]s?|mucho no|es much[oa]|me pase|me estoy pasando|es una barbaridad|exagerad[oa])(?!\p{L})/u;
+/** What has come of it is told: why it did is asked. */
+const CAME_OF_IT =
+  /(?<!\p{L})(?:came out|turned|went|gone|ended up|looks?|leaves|stain\p{L}*|suds|lather|salio|quedo|se puso|se volvio|se ve|la espuma (?:sale|salio|es)|mancha)(?!\p{L})/u;
+const LYE = /(?<!\p{L})(?:lye|naoh|koh|sosa|soda|caustic\p{L}?|lejia|superfat|sobreengrasad\p{L})(?!\p{L})/u;
+
+/** So much of one colourant in so much soap, and whether that is too much. */
+const isDoseWeighed = ({ text }: Words, { things, amounts, facts }: Found): boolean =>
+  things.filter(({ colourants }) => colourants.length > 0).length === 1 &&
+  amounts.some(({ of }) => of === 'powder') &&
+  facts.portion !== undefined &&
+  TOO_MUCH.test(text) &&
+  !CAME_OF_IT.test(text) &&
+  !LYE.test(text);
+
+const OF_EACH =
+  /(?<!\p{L})(?:cuant[oa]s?(?: \p{L}+)? (?:de|a|en|para) cada|cuant[oa] (?:va|lleva) (?:en|a) cada|how much (?:\p{L}+ )?(?:of|in|for|to) each|how much \p{L}+ each|what goes in each)(?!\p{L})/u;
+/** Both colours in one portion are two doses. */
+const TOGETHER =
+  /(?<!\p{L})(?:same (?:pot|batter|batch|jug)|together|mism[oa] (?:olla|masa|jarra|lote)|junt[oa]s)(?!\p{L})/u;
+
+/** What each part of one batch takes, its shares told. */
+const isShared = (words: Words, { amounts }: Found): boolean =>
+  OF_EACH.test(words.text) &&
+  !TOGETHER.test(words.text) &&
+  !LYE.test(words.text) &&
+  amounts.some(({ measure }) => measure === 'mass') &&
+  planParts(words).shares !== undefined;
+
+const PERMISSION =
+  /(?<!\p{L})(?:(?:can|may|could) (?:i|we|you) (?:use|sell|put|ship|send|post)|allowed|permitted|legal|banned|ok to sell|puedo (?:usar|vender|poner|mandar|enviar)|se puede (?:usar|vender|poner)|permitid[oa]s?|autorizad[oa]s?|prohibid[oa]s?)(?!\p{L})/u;
+const FATE =
+  /(?<!\p{L})(?:surviv\p{L}*|hold|holds|fade|fades|stay|stays|last|lasts|lye|sosa|soda|aguant\p{L}*|resist\p{L}*|dura|duran|queda|quedan)(?!\p{L})/u;
+
+/** Whether a colourant may be used where a country is named, and nothing of its fate. */
+const isLaw = ({ text }: Words, { things, facts }: Found): boolean =>
+  things.length > 0 &&
+  (facts.region !== undefined || facts.country !== undefined) &&
+  PERMISSION.test(text) &&
+  !FATE.test(text);
+
+const HOW =
+  /(?<!\p{L})(?:how (?:do|can|would|could|might|to|d)(?: (?:i|we|you|one))? (?:get|make|mix|reach|do)|how(?:'?d)? you (?:get|make|mix)|(?:como|con que|de que forma) (?:(?:hago|hacemos|consigo|saco|logro|obtengo|llego a|mezclo)|se (?:hace|consigue|logra|saca|mezcla|obtiene)|puedo (?:hacer|conseguir|sacar|lograr))|(?:what|que) (?:ratio|proporcion|mezcla)|con que se (?:hace|consigue|logra))(?!\p{L})/u;
+const WISHED =
+  /^(?:el|la|un|una|ese|esa|este|esta|the|an?|that|this|some|color|colou?r|tono|shade|of|de|i|want|quiero|querria|quisiera|busco|for|after)$/u;
+/** What a hue is likened to stands behind it, or before it in English. */
+const LIKENED = /^(?:de|del|como|tipo|like|of|as|on|que|igual|a)$/u;
+/** "The green on my uniform, sort of bottle green": how a colour is put right, and no stain on a thing. */
+const OF_CRAFTS =
+  /(?<!\p{L})(?:paint|wall|hair|nails?|icing|frosting|cake|candles?|wax|resin|yarn|wool|cloth|fabric|shirt|stains?|pool|crust|fried|pintura|pared|pelo|unas|glaseado|betun|velas?|cera|resina|lana|tela|camisa|manchas?|piscina|alberca|croquetas?|pan|pollo|carne|cebolla|caramelo|horno)(?!\p{L})/u;
+
+/** How a hue is got that is likened to something: "el dorado de la piedra al atardecer", "un terracota como los cerros". */
+function isLikenedHue(read: Words, { things, amounts }: Found): boolean {
+  const { words, text } = read;
+  if (!HOW.test(text) || OF_CRAFTS.test(text) || LYE.test(text)) return false;
+  if (isOfCraft(words) || amounts.some(({ of }) => of === 'powder')) return false;
+  const isOfThing = (at: number) =>
+    things.some(
+      ({ from, to, colourants }) =>
+        at >= from && at < to && to - from > 1 && colourants.length > 0 && !LIKENED.test(words[from + 1]!),
+    );
+  return words.some(
+    (word, at) =>
+      !isOfThing(at) &&
+      isColourWord(foldedColour(word)) &&
+      WISHED.test(words[at - 1] ?? '') &&
+      LIKENED.test(words[at + 1] ?? ''),
+  );
+}
+
+/**
+ * A job that a turn of phrase tells: two colourants with "versus" between them, so much in so much and whether it is too much, what each
+ * told part takes, whether something may be used in a named country, how a hue is got that is likened to something. Pure.
+ */
+export function jobByPhrase(words: Words, found: Found): PhraseJob | undefined {
+  if (isCompared(words, found)) return 'compare';
+  if (isDoseWeighed(words, found)) return 'dose';
+  if (isShared(words, found)) return 'plan';
+  if (isLaw(words, found)) return 'law';
+  return isLikenedHue(words, found) ? 'mix' : undefined;
+}
