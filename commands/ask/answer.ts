@@ -25,6 +25,7 @@ import {
 } from './elsewhere.ts';
 import { givesWay } from './gives-way.ts';
 import { hueReply } from './hue-answer.ts';
+import { inContextReply } from './in-context.ts';
 import { keepLines } from './kept-lines.ts';
 import { backToBefore, isNothing } from './leaned-back.ts';
 import { leanedReply, stillHurtReply } from './leaning.ts';
@@ -37,6 +38,7 @@ import { planLacks, withColours, withPortions } from './plan-lacks.ts';
 import { answered, shownAsReply } from './run-reading.ts';
 import { scentReply } from './scents.ts';
 import { severalJarsReply } from './several-jars.ts';
+import { clarifiedReply } from './clarified.ts';
 import { colourSumReply } from './shares.ts';
 import { survivalReply } from './survival.ts';
 import { techniqueReply } from './technique.ts';
@@ -77,6 +79,12 @@ async function answerOf(asked: Asked, context: Context): Promise<Reply> {
   );
   const leaned = photo ? undefined : await leanedReply(question, own, context);
   if (leaned) return leaned;
+  const inContext = photo ? undefined : await inContextReply(question, context);
+  if (inContext) return inContext;
+  const clarified = photo
+    ? undefined
+    : await clarifiedReply(question, context, both => standingAlone({ question: both }, withOwnJars(both, []), context));
+  if (clarified) return clarified;
   const alone = await standingAlone(asked, own, context);
   return (
     (!photo && isNothing(alone, question, context)

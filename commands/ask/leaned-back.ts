@@ -1,5 +1,6 @@
 import type { Context } from '../../src/conversation/context.ts';
-import { LONGEST_LABEL, type Reply } from '../../src/conversation/reply.ts';
+import { type Choice, LONGEST_LABEL, type Reply } from '../../src/conversation/reply.ts';
+import { lineOf } from '../../src/conversation/typed/line-of.ts';
 import { knownOil } from '../../src/engine/batch/oils/find-oil.ts';
 import { type Before, isOfLye, type Talk } from '../../src/engine/questions/leaning/before.ts';
 import { pointsBack } from '../../src/engine/questions/leaning/points-back.ts';
@@ -11,11 +12,15 @@ import { cut } from '../../src/engine/text/cut.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { wordCount } from '../../src/engine/text/word-count.ts';
 import { contestReply } from './contest.ts';
+import { askFollowUps } from './follow-ups.ts';
+import { keepLines } from './kept-lines.ts';
 import { partReply } from './leaned-part.ts';
 import { aidAgain, askedFor, plainly } from './leaning.ts';
 
 /** Longer texts after first aid tell what they are about, words. */
 const MOST_AFTER_HELP = 10;
+/** So few words name no other matter. */
+const MOST_OF_A_WORD = 4;
 /** Fewer words hardly tell a subject of their own. */
 const MOST_OF_A_TURN = 6;
 
@@ -94,10 +99,14 @@ export async function backToBefore(
   const isOtherwise = DENIES.test(unaccented(question).toLowerCase()) && !pointsBack(question);
   const part = isOtherwise ? undefined : await partReply('points', before, { question, context });
   if (part) return part;
+  const isOfMatter = before.kind === 'technique' || before.kind === 'matter';
+  if (isOfMatter && !isOtherwise && count <= MOST_OF_A_WORD)
+    return await partReply('goes-on', before, { question, context });
   if (before.kind === 'command' && isOfLye(before)) return askedFor('whole-recipe', undefined, context);
   const headline = askedOf(talk, context);
   if (headline === undefined) return undefined;
-  const asked = plainly(headline, { command: 'ask', given: {}, askedBack: true });
+  const choices = await ofItsColour(talk, context);
+  const asked = { ...plainly(headline, { command: 'ask', given: {}, askedBack: true }), choices };
   // What always holds near lye stays behind the question.
   const isNearLye = (alone.data as { understood?: Understood }).understood?.lye === 'unsure';
   return isNearLye ? { ...asked, blocks: alone.blocks, cautions: alone.cautions } : asked;
@@ -120,6 +129,21 @@ function askedOf({ last, subject }: Talk, { say }: Context): string | undefined 
     subject?.hue ??
     colourantOf(subject);
   return name === undefined ? undefined : say.leaning.aboutThing({ name });
+}
+
+/** What may be asked of the colour that a talk is about, to be pressed instead of written. */
+async function ofItsColour({ last, subject }: Talk, context: Context): Promise<readonly Choice[]> {
+  const name = (last.kind === 'command' ? thingOf(last) : undefined) ?? colourantOf(subject);
+  if (name === undefined || (last.kind === 'command' && last.command === 'diagnose')) return [];
+  const { ask } = context.say;
+  const portion = subject?.portion ?? '500 g oils';
+  const lines = [lineOf('dose', { colourant: name, portion }), lineOf('colourant check', { item: name })];
+  await keepLines(lines, context);
+  return lines.map((line, at) => ({
+    kind: 'button' as const,
+    label: cut(ask.ratherThat({ job: line }), LONGEST_LABEL),
+    follow: askFollowUps.run.with({ line: context.idempotencyKey, at }),
+  }));
 }
 
 /** The words by which a flaw or a matter is named to somebody who asked of it. */

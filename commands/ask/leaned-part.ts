@@ -2,14 +2,10 @@ import { z } from 'zod';
 import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import { lineOf } from '../../src/conversation/typed/line-of.ts';
-import type { Aspect } from '../../src/engine/questions/leaning/asked-of-it.ts';
+import type { Aspect } from '../../src/engine/questions/leaning/aspects/aspect.ts';
 import { type Before, isOfLye, type Ran } from '../../src/engine/questions/leaning/before.ts';
-import {
-  type Told as MatterTold,
-  nearestPart,
-  partOf,
-  tellingOf,
-} from '../../src/engine/questions/leaning/part-of.ts';
+import { goOnPart, nearestPart } from '../../src/engine/questions/leaning/nearest-part.ts';
+import { type Told as MatterTold, partOf, tellingOf } from '../../src/engine/questions/leaning/part-of.ts';
 import type { LyeTopic } from '../../src/engine/questions/lye/topic.ts';
 import { answerTo } from '../../src/engine/questions/technique/answer-to.ts';
 import type { Technique } from '../../src/engine/questions/technique/topic.ts';
@@ -21,8 +17,8 @@ import { answeredTo, ownWords, techniqueAnswer } from './technique-answer.ts';
 import { IN_THE_POT } from './technique-likely.ts';
 
 type Asked = { readonly question: string; readonly context: Context };
-/** `points`: something that was not understood points back to it. */
-type Part = Aspect | 'again' | 'points';
+/** `points`: something that was not understood points back to it; `goes-on`: it is surely of the same matter. */
+type Part = Aspect | 'again' | 'points' | 'goes-on';
 
 /** What is asked on after a matter, a flaw or a command, told from the answer that it had; undefined where that tells nothing of it. */
 export async function partReply(of: Part, before: Before, asked: Asked): Promise<Reply | undefined> {
@@ -79,7 +75,13 @@ function matterPart(
 ): Reply | undefined {
   const { say } = asked.context;
   if (of === 'again') return reply;
-  const part = of === 'points' ? nearestPart(told, asked.question) : partOf(told, of);
+  const { question } = asked;
+  const part =
+    of === 'points'
+      ? nearestPart(told, question)
+      : of === 'goes-on'
+        ? goOnPart(told, question)
+        : partOf(told, of);
   if (!part) return undefined;
   const { first, whole } = part;
   return {
@@ -188,7 +190,9 @@ function firstOf(of: Part, { id, thisBatch, nextBatch }: Cause, { say }: Context
   if (of === 'why') return causes[id]?.why ?? '';
   const texts = (ids: readonly string[]) => ids.flatMap(one => remedies[one] ?? []);
   const telling =
-    of === 'points' || of === 'next-time' ? [] : tellingOf(texts([...nextBatch, ...thisBatch]), of);
+    of === 'points' || of === 'goes-on' || of === 'next-time'
+      ? []
+      : tellingOf(texts([...nextBatch, ...thisBatch]), of);
   const list = telling.length > 0 ? telling : texts(OF_NEXT.has(of) ? nextBatch : thisBatch);
   return list.slice(0, MOST_REMEDIES).join(' ');
 }

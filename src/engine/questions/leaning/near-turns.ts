@@ -9,10 +9,11 @@ import { thingOf } from './things.ts';
 
 /** "The gel ones?", "y el de bombas de baño": another of what was asked of, named by what tells it apart. */
 const ANOTHER_OF_THEM =
-  /^(?:(?:the|them|those) ([\p{L}]+(?: [\p{L}]+)?) ones?|(?:el|la|los|las) (de [\p{L}]+(?: de [\p{L}]+)?|en [\p{L}]+))$/u;
+  /^(?:(?:the|them|those) ([\p{L}]+(?: [\p{L}]+)?) ones?|(?!(?:better|other|good|best|same|which|new|natural|these|those) )([\p{L}]+(?: [\p{L}]+)?) ones|(?:el|la|los|las) (de [\p{L}]+(?: de [\p{L}]+)?|en [\p{L}]+))$/u;
 export function anotherLaid(text: string, last: Before): Lean | undefined {
   if (last.kind !== 'command' || last.command !== 'colourant check') return undefined;
-  const [, english, spanish] = ANOTHER_OF_THEM.exec(text) ?? [];
+  const [, named, bare, spanish] = ANOTHER_OF_THEM.exec(text) ?? [];
+  const english = named ?? bare;
   const { item } = last.given;
   if (item === undefined) return undefined;
   if (english !== undefined && FOR_SKIN.test(english)) return { kind: 'technique', id: 'cosmetic-grade' };

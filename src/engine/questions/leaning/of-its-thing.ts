@@ -1,4 +1,4 @@
-import type { Aspect } from './asked-of-it.ts';
+import type { Aspect } from './aspects/aspect.ts';
 import { askedIn, isOfLye, type Ran } from './before.ts';
 import { type Lean, run } from './lean-kinds.ts';
 import { thingOf } from './things.ts';

@@ -35,7 +35,7 @@ export const UNITS: readonly (readonly [unit: 'grams' | 'spoons' | 'ounces', wor
 /** A part or a multiple of what was told. */
 export const TIMES: readonly (readonly [RegExp, number])[] = [
   [
-    /\b(?:half(?: (?:of )?(?:that|it|as much|the amount|the batch|a batch|the recipe|the lot|everything))?|halve (?:it|that|this|the (?:lot|recipe|batch|whole thing)|everything|all of it)|split (?:it |that |this |them )?(?:in |into )?(?:half and half|half|halves|two parts|(?:two|2)(?: ways)?)|(?:divide|parte|reduce)\p{L}* (?:todo )?(?:entre|en|a|por) (?:dos|2|la mitad)|(?:a )?la mitad(?: de (?:eso|todo|lo mismo|la receta))?|media receta|medio lote)\b/u,
+    /\b(?:half(?! (?:an? |of an? )?(?:kilos?|kg|cups?|pounds?|lbs?|lit(?:re|er)s?|ounces?|oz|tsps?|teaspoons?|gallon)\b)(?: (?:of )?(?:that|it|as much|the amount|the batch|a batch|the recipe|the lot|everything))?|halve (?:it|that|this|the (?:lot|recipe|batch|whole thing)|everything|all of it)|split (?:it |that |this |them )?(?:in |into )?(?:half and half|half|halves|two parts|(?:two|2)(?: ways)?)|(?:divide|parte|reduce)\p{L}* (?:todo )?(?:entre|en|a|por) (?:dos|2|la mitad)|(?:a )?la mitad(?: de (?:eso|todo|lo mismo|la receta))?|media receta|medio lote)\b/u,
     0.5,
   ],
   [
@@ -49,6 +49,26 @@ export const TIMES: readonly (readonly [RegExp, number])[] = [
   [/\b(?:a quarter (?:of )?(?:that|it)|quarter (?:that|batch)|un cuarto de eso|la cuarta parte)\b/u, 0.25],
   [/\b(?:a third (?:of )?(?:that|it)|un tercio de eso|la tercera parte)\b/u, 1 / 3],
 ];
+
+/** "Split three ways", "entre 4 colores": so many equal parts of what was told. */
+export const IN_PARTS =
+  /(?<!\p{L})(?:(?:its |ill |im |if i |i |am |gonna |going to |lo |la |los |si |voy a )*(?:split|splitting|divid\p{L}*|shar\p{L}*|part\p{L}*|separ\p{L}*|repart\p{L}*)(?: (?:it|that|this|the batter|batter|equally|evenly|up|la masa|por igual))*(?: (?:in|into|between|among|over|across|en|entre|por|to))? )(2|3|4|5|6|two|three|four|five|six|dos|tres|cuatro|cinco|seis)(?: (?:ways?|parts?|colou?rs?|pots?|jugs?|cups?|portions?|lots?|layers?|bits?|partes?|colores|jarras?|vasos?|porciones|capas?|iguales|equal))*(?!\p{L})/u;
+export const NUMBERS: Readonly<Record<string, number>> = {
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+  dos: 2,
+  tres: 3,
+  cuatro: 4,
+  cinco: 5,
+  seis: 6,
+};
+
+/** A pale shade that is wished for at the end of a turn. */
+export const PALE_AT_END =
+  /(?<!\p{L})(?:(?:and|but|i want(?: it)?|lo quiero|pero|y|que sea) )*(?:pale|soft|palid[oa]|clarit[oa]|suavecit[oa]|suave)$/u;
 
 export const LIGHTER =
   /\b(?:(?:a (?:bit|little|touch|tad|shade) |much |way |more )?(?:lighter|paler|softer|fainter|weaker|less strong|less intense|less dark|less bright|not so (?:strong|dark)|not as (?:strong|dark)|too dark|too strong)|(?:un poco |un poquito |algo |mucho |un pelin )?(?:mas (?:clar|suav|palid|baj|tenue|flojit)\p{L}*|menos (?:fuerte|intens|oscur|carg)\p{L}*|clarit[oa]|suavecit[oa]))(?!\p{L})/u;

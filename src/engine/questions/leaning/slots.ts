@@ -11,11 +11,14 @@ import {
   DARKER,
   DENIES,
   FILLING,
+  IN_PARTS,
   LIGHTER,
   LIKENED,
   MARKS,
+  NUMBERS,
   OF_BATTER,
   OF_OILS,
+  PALE_AT_END,
   PER_WEIGHT,
   REASON,
   SCALE,
@@ -36,6 +39,8 @@ export type Slots = {
   readonly figure?: number;
   readonly percent?: number;
   readonly times?: number;
+  /** One of so many equal parts of what was told, 0 to 1. */
+  readonly share?: number;
   readonly unit?: (typeof UNITS)[number][0];
   readonly of?: 'oils' | 'batter';
   readonly depth?: 'lighter' | 'darker';
@@ -169,6 +174,13 @@ function phrasesIn({ text, leads }: Opened): { readonly told: Told; readonly res
   for (const [per, amount] of PER_WEIGHT) rest = rest.replace(per, amount);
   const times = TIMES.find(([pattern]) => drop(pattern))?.[1];
   if (times !== undefined) told.times = times;
+  const parts = IN_PARTS.exec(rest)?.[1];
+  if (parts !== undefined && times === undefined) {
+    told.share = 1 / (NUMBERS[parts] ?? Number(parts));
+    drop(IN_PARTS);
+  }
+  // "Half a kilo for me, pale": a shade of its own, and no part of a colour's name.
+  if (told.depth === undefined && drop(PALE_AT_END)) told.strength = 'pastel';
   if (isMarked) told.isMarked = true;
   return { told, rest: rest.replace(/\s+/gu, ' ').trim() };
 }
