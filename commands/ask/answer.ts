@@ -11,9 +11,11 @@ import { Refusal, refuse } from '../../src/engine/refusal.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { whiffCautions } from '../../src/presenting/whiff.ts';
 import { listShelf } from '../../src/records/shelf/index.ts';
+import { askedOfNamedReply } from './asked-of-named.ts';
 import { askedOfThing } from './asked-of-thing.ts';
 import { barredReading } from './barred.ts';
 import { beyondRangeReply } from './beyond-range.ts';
+import { clarifiedReply } from './clarified.ts';
 import { asksOfContest, contestReply } from './contest.ts';
 import { doubtReply } from './doubt.ts';
 import {
@@ -38,7 +40,6 @@ import { planLacks, withColours, withPortions } from './plan-lacks.ts';
 import { answered, shownAsReply } from './run-reading.ts';
 import { scentReply } from './scents.ts';
 import { severalJarsReply } from './several-jars.ts';
-import { clarifiedReply } from './clarified.ts';
 import { colourSumReply } from './shares.ts';
 import { survivalReply } from './survival.ts';
 import { techniqueReply } from './technique.ts';
@@ -83,7 +84,9 @@ async function answerOf(asked: Asked, context: Context): Promise<Reply> {
   if (inContext) return inContext;
   const clarified = photo
     ? undefined
-    : await clarifiedReply(question, context, both => standingAlone({ question: both }, withOwnJars(both, []), context));
+    : await clarifiedReply(question, context, both =>
+        standingAlone({ question: both }, withOwnJars(both, []), context),
+      );
   if (clarified) return clarified;
   const alone = await standingAlone(asked, own, context);
   return (
@@ -104,6 +107,8 @@ async function standingAlone({ question, photo }: Asked, own: Questioned, contex
   if (!photo && asksOfContest(question)) return await contestReply(context);
   const idea = photo ? undefined : await paletteIdeaReply(question, read, context);
   if (idea) return idea;
+  const ofNamed = photo || stays ? undefined : await askedOfNamedReply(question, read, context);
+  if (ofNamed) return ofNamed;
   const working = photo ? undefined : await techniqueReply(question, read, context);
   if (working) return working;
   const nearLye = photo

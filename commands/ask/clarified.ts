@@ -1,12 +1,15 @@
 import { z } from 'zod';
 import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
-import type { Talk } from '../../src/engine/questions/leaning/before.ts';
+import { colourantsMeant } from '../../src/engine/colourants/find.ts';
+import { isOfLye, type Talk } from '../../src/engine/questions/leaning/before.ts';
+import { thingOf } from '../../src/engine/questions/leaning/things.ts';
 import { lyeAskedIn } from '../../src/engine/questions/lye/question.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { wordCount } from '../../src/engine/text/word-count.ts';
 import { isNothing } from './leaned-back.ts';
 import { partReply } from './leaned-part.ts';
+import { leanedRun } from './leaned-run.ts';
 
 /** Longer turns tell what they are about, words. */
 const MOST_WORDS = 6;
@@ -25,6 +28,8 @@ export async function clarifiedReply(
   const talk = context.lately?.before(context);
   if (!talk?.words || question.startsWith('/') || wordCount(question) > MOST_WORDS) return undefined;
   if (ASKS.test(unaccented(question))) return undefined;
+  const became = await whatBecame(question, talk, context);
+  if (became) return became;
   const both = `${talk.words}. ${question}`;
   if (talk.last.kind === 'command' && talk.last.command === 'diagnose')
     return await diagnosedWith(question, talk, context);
@@ -32,10 +37,24 @@ export async function clarifiedReply(
   const { amount, weighed } = lyeAskedIn(both);
   if (amount || weighed) return undefined;
   const reply = await readAnew(both);
-  const { understood = {} } = reply.data as { readonly understood?: { readonly command?: string; readonly lye?: string } };
-  const isOfRecipe = understood.command === 'plan' || understood.lye === 'unsure' || understood.lye === 'stopped';
+  const { understood = {} } = reply.data as {
+    readonly understood?: { readonly command?: string; readonly lye?: string };
+  };
+  const isOfRecipe =
+    understood.command === 'plan' || understood.lye === 'unsure' || understood.lye === 'stopped';
   if (isOfRecipe || 'problem' in reply.data || isNothing(reply, both, context)) return undefined;
   return { ...reply, data: { ...reply.data, understood: { ...understood, leans: true } } };
+}
+
+const BECAME =
+  /^\W*(?:(?:it|its|mine|mi|me|se|has|ha|all|pero|but|y|and) )*(?:went|gone|turned|came out|looks?|salio|ha salido|quedo|se puso|puso|volvio) (?:\p{L}+ ?){1,4}$/iu;
+/** "Went blue grey", after how alkanet is wetted: what becomes of it in soap. */
+async function whatBecame(question: string, { last }: Talk, context: Context): Promise<Reply | undefined> {
+  if (last.kind !== 'command' || isOfLye(last) || !BECAME.test(unaccented(question))) return undefined;
+  const item = thingOf(last);
+  const isOfColour = item !== undefined && (last.command === 'dose' || last.command === 'colourant check');
+  if (!isOfColour || colourantsMeant(item).length !== 1) return undefined;
+  return await leanedRun([{ job: 'survives-lye', command: 'colourant check', given: { item } }], { context });
 }
 
 const told = z.object({ causes: z.tuple([z.object({ probability: z.number() })], z.unknown()) });

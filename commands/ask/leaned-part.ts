@@ -25,7 +25,7 @@ export async function partReply(of: Part, before: Before, asked: Asked): Promise
   const { context } = asked;
   switch (before.kind) {
     case 'technique':
-      return await techniquePart(of, before, asked);
+      return (await techniquePart(of, before, asked)) ?? besideMatter(of, before.id, context);
     case 'matter':
       return matterPart(of, topicReply(before.id, context), {
         told: context.say.lyeQuestions.topics[before.id],
@@ -92,6 +92,30 @@ function matterPart(
       { kind: 'text', text: say.leaning.onBefore },
     ],
   };
+}
+
+/** What the answer of a matter does not tell and is told of all colours alike. */
+const OF_ALL_COLOURS: { readonly [One in Part]?: Technique } = {
+  bleeds: 'coloured-suds',
+  holds: 'colours-that-stay',
+  'too-much': 'too-much-colour',
+  when: 'when-colour',
+};
+/** Batter that went wrong is good soap where its lye was weighed right: from when on it is used. */
+const OF_BATTER: ReadonlySet<Technique> = new Set([
+  'thick-now',
+  'riced-now',
+  'scent-speeds',
+  'thin-it',
+  'keep-fluid',
+]);
+const OF_USE: ReadonlySet<Part> = new Set(['safe', 'comes-back']);
+
+/** What is asked after a matter that its own answer does not tell. */
+function besideMatter(of: Part, id: Technique, context: Context): Reply | undefined {
+  if (OF_USE.has(of) && OF_BATTER.has(id)) return topicReply('when-safe', context);
+  const other = OF_ALL_COLOURS[of];
+  return other === undefined || other === id ? undefined : techniqueAnswer(other, '', context);
 }
 
 /** What comes next of a colour that was dosed, of a recipe that was reckoned. */

@@ -41,7 +41,8 @@ export function leanOf(typed: string, talk: Talk | undefined): Lean | undefined 
   }
   if (before?.kind === 'command') return overCommand(before, { slots, aspect: byAspect, text: turn.text });
   const isOfNothing = before?.kind === 'open' && talk?.subject === undefined;
-  if ((before?.kind === 'open' && !isOfNothing) || before?.kind === 'contest' || before?.kind === 'recipe') return undefined;
+  if ((before?.kind === 'open' && !isOfNothing) || before?.kind === 'contest' || before?.kind === 'recipe')
+    return undefined;
   if (before && !isOfNothing && byAspect) return { kind: 'part', of: byAspect };
   if (before && !isOfNothing && slots) return overMatter(before, talk?.ran, slots);
   if (before && !isOfNothing) return undefined;
@@ -145,6 +146,7 @@ function colourForRecipe(last: Ran, slots: Slots): Lean | undefined {
 }
 
 const OF_WETTING: ReadonlySet<Technique> = new Set(['no-lumps', 'dry-in', 'mica-floats', 'premix-keeps']);
+const OF_LIQUID: ReadonlySet<Technique> = new Set([...OF_WETTING, 'carrier-counts', 'mica-settles']);
 const OF_HOLDING: ReadonlySet<Technique> = new Set([
   'colours-that-stay',
   'colours-that-bleed',
@@ -163,7 +165,10 @@ function overMatter(before: Before, ran: Ran | undefined, slots: Slots): Lean | 
   const byTechnique = before.kind === 'technique' ? overTechnique(before.id, slots) : undefined;
   if (byTechnique) return byTechnique;
   const byCommand = ran && overCommand(ran, { slots, aspect: undefined, text: '' });
-  return byCommand ?? unnamed(slots);
+  // What is wetted in another liquid, asked after how colours are wetted.
+  if (slots.carrier !== undefined && before.kind === 'technique' && OF_LIQUID.has(before.id) && isBare(slots))
+    return { kind: 'technique', id: 'no-lumps' };
+  return byCommand ?? (slots.amount === undefined ? undefined : unnamed(slots));
 }
 
 /** "And clay?" after how colours are wetted, or which of them hold. */
