@@ -3,6 +3,7 @@ import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import { colourantsMeant } from '../../src/engine/colourants/find.ts';
 import { isOfLye, type Talk } from '../../src/engine/questions/leaning/before.ts';
+import { isStillHurt } from '../../src/engine/questions/leaning/points-back.ts';
 import { thingOf } from '../../src/engine/questions/leaning/things.ts';
 import { lyeAskedIn } from '../../src/engine/questions/lye/question.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
@@ -27,7 +28,8 @@ export async function clarifiedReply(
 ): Promise<Reply | undefined> {
   const talk = context.lately?.before(context);
   if (!talk?.words || question.startsWith('/') || wordCount(question) > MOST_WORDS) return undefined;
-  if (ASKS.test(unaccented(question))) return undefined;
+  // What stings is somebody's skin, and no sign of a bar.
+  if (ASKS.test(unaccented(question)) || isStillHurt(question)) return undefined;
   const became = await whatBecame(question, talk, context);
   if (became) return became;
   const both = `${talk.words}. ${question}`;

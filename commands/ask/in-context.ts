@@ -6,6 +6,7 @@ import {
   sameLyeMatter,
   techniqueInContext,
 } from '../../src/engine/questions/leaning/in-context.ts';
+import { isStillHurt } from '../../src/engine/questions/leaning/points-back.ts';
 import { tellsOfHurt } from '../../src/engine/questions/lye/nearest/hurt.ts';
 import { lyeAskedIn } from '../../src/engine/questions/lye/question.ts';
 import { careTopicIn, lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
@@ -19,7 +20,7 @@ export async function inContextReply(question: string, context: Context): Promis
   const talk = context.lately?.before(context);
   if (!talk?.words || !mayNeedContext(question) || !mayGoOn(talk)) return undefined;
   const { amount, weighed } = lyeAskedIn(question);
-  if (amount || weighed || tellsOfHurt(question)) return undefined;
+  if (amount || weighed || tellsOfHurt(question) || isStillHurt(question)) return undefined;
   const both = `${talk.words}. ${question}`;
   const technique = await techniqueOf(question, both, talk);
   if (technique !== undefined)

@@ -92,14 +92,18 @@ export async function backToBefore(
   if (ran && isOfLye(ran) && namesOilOf(ran, question)) return askedFor('whole-recipe', undefined, context);
   if (before.kind === 'emergency') return count <= MOST_AFTER_HELP ? aidAgain(before, context) : undefined;
   if (!pointsBack(question) && count > MOST_OF_A_TURN) return undefined;
-  if (!pointsBack(question) && namesItsOwn(question)) return undefined;
+  // "Cambio 200 por coco": near lye what is not understood is asked for, whole.
+  if (before.kind === 'command' && isOfLye(before) && (/\d/u.test(question) || namesOil(question)))
+    return askedFor('whole-recipe', undefined, context);
+  const isOfMatter = before.kind === 'technique' || before.kind === 'matter';
+  // An oil is a part of what is told of a pot: "the butter was cold".
+  if (!pointsBack(question) && (namesColour(question) || (!isOfMatter && namesOil(question)))) return undefined;
   if (before.kind === 'recipe') return askedFor('whole-recipe', undefined, context);
   if (before.kind === 'contest') return await contestReply(context);
   // Who says that it was otherwise is not told the same once more.
   const isOtherwise = DENIES.test(unaccented(question).toLowerCase()) && !pointsBack(question);
   const part = isOtherwise ? undefined : await partReply('points', before, { question, context });
   if (part) return part;
-  const isOfMatter = before.kind === 'technique' || before.kind === 'matter';
   if (isOfMatter && !isOtherwise && count <= MOST_OF_A_WORD)
     return await partReply('goes-on', before, { question, context });
   if (before.kind === 'command' && isOfLye(before)) return askedFor('whole-recipe', undefined, context);
@@ -113,10 +117,10 @@ export async function backToBefore(
 }
 
 /** A colour or an oil is a subject of its own. */
-const namesItsOwn = (question: string): boolean =>
-  (question.match(/\p{L}+/gu) ?? []).some(
-    word => isColourWord(foldedColour(word)) || knownOil(word) !== undefined,
-  );
+const namesColour = (question: string): boolean =>
+  (question.match(/\p{L}+/gu) ?? []).some(word => isColourWord(foldedColour(word)));
+const namesOil = (question: string): boolean =>
+  (question.match(/\p{L}+/gu) ?? []).some(word => knownOil(word) !== undefined);
 const DENIES = /(?<!\p{L})(?:didn'?t|did not|wasn'?t|isn'?t|not|never|no use|sin|nunca|no)(?!\p{L})/u;
 
 /** One question that names what a talk is about; undefined where nothing is known of it. */

@@ -10,6 +10,7 @@ import type { Lack, Lean } from '../../src/engine/questions/leaning/lean-kinds.t
 import { openedTurn } from '../../src/engine/questions/leaning/plain.ts';
 import {
   asksForAcid,
+  hasMetMetal,
   isOfNothingElse,
   isOnClothes,
   isOnSurface,
@@ -29,6 +30,9 @@ import { techniqueAnswer } from './technique-answer.ts';
 /** The first aid of before once more, where a turn still tells of it: nothing is looked up for that. */
 export function stillHurtReply(question: string, context: Context): Reply | undefined {
   const before = context.lately?.before(context)?.last;
+  // Who hears that lye eats the pan and says that it is in already stands beside it.
+  if (before?.kind === 'matter' && before.id === 'aluminium' && hasMetMetal(question))
+    return firstAidReply(['hydrogen-from-metal'], context);
   if (before?.kind !== 'emergency') return undefined;
   const spilt = afterSpill(question, before, context);
   if (spilt) return spilt;

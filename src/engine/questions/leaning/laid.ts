@@ -205,13 +205,21 @@ const shelf: Change = (laid, slots) => {
   });
 };
 
+/** "And the blue?", of what is on the shelf. */
+const shelfShown: Change = (laid, slots) => {
+  const [hue, ...others] = slots.hues;
+  const item = nameLaid(laid.given.item, slots) ?? (others.length === 0 ? hue : undefined);
+  return item === undefined ? undefined : { ...laid, given: { item } };
+};
+
 /** What each command has a place for: a turn that tells anything else is laid over none. */
 const PLACES: Readonly<Record<string, readonly (keyof Slots)[]>> = {
   dose: ['named', 'hues', 'amount', 'of', 'figure', 'times', 'share', 'depth', 'strength', 'carrier', 'unit'],
-  'colourant check': ['named', 'hues', 'amount', 'of', 'carrier', 'region'],
+  'colourant check': ['named', 'hues', 'amount', 'of', 'figure', 'carrier', 'region'],
   match: ['hues', 'amount', 'of', 'figure', 'times', 'share', 'depth', 'strength', 'towards', 'unit'],
   preview: ['named', 'hues', 'amount', 'of', 'figure', 'times', 'share', 'unit'],
   plan: ['amount', 'of', 'figure', 'percent', 'times', 'unit'],
+  'shelf show': ['named', 'hues'],
   'shelf add': ['named', 'hues', 'amount', 'figure'],
   'shelf use': ['named', 'hues', 'amount', 'figure'],
 };
@@ -227,6 +235,7 @@ const CHANGES: Readonly<Record<string, Change>> = {
   'colourant check': check,
   match,
   preview,
+  'shelf show': shelfShown,
   'shelf add': shelf,
   'shelf use': shelf,
 };

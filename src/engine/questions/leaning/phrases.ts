@@ -2,11 +2,11 @@
 
 /** These say by themselves that something goes on as before. */
 export const MARKS =
-  /(?<!\p{L})(?:(?:is (?:it|that) |would it be |do i use |does it need )?(?:the )?same(?: (?:again|amounts?|dose|thing|goes|as|too))*(?: (?:for|with|in))?|(?:what|how) (?:about|abt)|what if|(?:and |for )?(?:the |my )?other (?:half|halfs|halves|part|bit|one)(?:s)?(?: (?:is|are|will|s|gonna|going|to|be|gets))*|(?:y |para )?la otra (?:mitad|parte)(?: (?:va|sera|es|lleva|en|con|de))*|i (?:only|just) (?:have|had|got)|ive (?:only |just )?got|i meant?|i said|no wait|rather|(?:(?:es|seria|va|vale|sirve) )?(?:(?:lo|la|el) )?(?:mism[oa]|igual)(?: (?:cantidad|dosis|cosa))?(?: (?:para|con|de|en|que|al?))?|que tal|que hay de|que pasa(?:ria)? (?:con|si)|(?:solo|nomas|nada mas) tengo|tengo (?:solo|nomas)|(?:quise|queria|quiero) decir|digo|me (?:refiero|referia) a)(?!\p{L})/gu;
+  /(?<!\p{L})(?:(?:is (?:it|that) |would it be |do i use |does it need )?(?:the )?same(?: (?:again|amounts?|dose|thing|goes|as|too))*(?: (?:for|with|in))?|(?:what|how) (?:about|abt)|what if|(?:and |for )?(?:the |my )?other (?:half|halfs|halves|part|bit|one)(?:s)?(?: (?:is|are|will|s|gonna|going|to|be|gets))*|(?:y |para )?la otra (?:mitad|parte)(?: (?:va|sera|es|lleva|en|con|de))*|i (?:only|just) (?:have|had|got)|ive (?:only |just )?got|(?:i )?meant|i mean|i said|no wait|rather|(?:(?:es|seria|va|vale|sirve) )?(?:(?:lo|la|el) )?(?:mism[oa]|igual)(?: (?:cantidad|dosis|cosa))?(?: (?:para|con|de|en|que|al?))?|que tal|que hay de|que pasa(?:ria)? (?:con|si)|(?:solo|nomas|nada mas) tengo|tengo (?:solo|nomas)|(?:quise|queria|quiero) decir|digo|me (?:refiero|referia) a)(?!\p{L})/gu;
 
 /** These ask for the same once more, and mark nothing. */
 export const ASKED_AGAIN =
-  /\b(?:(?:can|could|would) (?:i|you) (?:have|get|say|give|tell|do|put|show)(?: me)?(?: it| that| them| this)?|(?:give|tell|show) me(?: it| that)?|make (?:it|that)|lets (?:say|do|make it|go)|how (?:much|many)(?: is (?:it|that)| would (?:it|that) be| do i (?:need|use|add|put))?|whats (?:it|that)|i want(?:ed)?|i need(?:ed)?|id like|it has to be|it should be|it needs to be|(?:me )?(?:lo|la|los|las) (?:das|dices|pones|pasas|quiero|quisiera)|(?:pasa|di|pon|da)me(?:lo|la)?|pasalo|ponlo|cuant[oa]s?(?: (?:es|seria|serian|son|le pongo|pongo|echo|le echo|lleva|uso|necesito))?(?: eso| en total)?|que sean?|quiero|quisiera|necesito|hazlo|haz)(?![\p{L}])/gu;
+  /\b(?:(?:can|could|would) (?:i|you|u|ye) (?:have|get|say|give|tell|do|put|show)(?: me)?(?: it| that| them| this)?|(?:give|tell|show) me(?: it| that)?|make (?:it|that)|lets (?:say|do|make it|go)|how (?:much|many)(?: is (?:it|that)| would (?:it|that) be| do i (?:need|use|add|put))?|whats (?:it|that)|i want(?:ed)?|i need(?:ed)?|id like|it has to be|it should be|it needs to be|(?:me )?(?:lo|la|los|las) (?:das|dices|pones|pasas|quiero|quisiera)|(?:pasa|di|pon|da)me(?:lo|la)?|pasalo|ponlo|cuant[oa]s?(?: (?:es|seria|serian|son|le pongo|pongo|echo|le echo|lleva|uso|necesito))?(?: eso| en total)?|que sean?|quiero|quisiera|necesito|hazlo|haz)(?![\p{L}])/gu;
 
 /** Words that tell nothing by themselves. */
 export const FILLING: ReadonlySet<string> = new Set(
@@ -66,6 +66,12 @@ export const NUMBERS: Readonly<Record<string, number>> = {
   seis: 6,
 };
 
+/** "Sunflower ok?", "girasol sirve": it is asked whether the thing does, which is what is told of it anyhow. */
+export const SERVES = / (?:sirve|vale|va bien|works?|will do|ok|okay|fine|all right|alright)$/u;
+
+/** A deep one. */
+export const DEEP_AT_END =
+  /(?<!\p{L})(?:(?:and|but|i want(?: it)?|lo quiero|pero|y|que sea) )*(?:dark|strong|bold|oscur[oa]|fuerte|intens[oa]|subid[oa])$/u;
 /** A pale shade that is wished for at the end of a turn. */
 export const PALE_AT_END =
   /(?<!\p{L})(?:(?:and|but|i want(?: it)?|lo quiero|pero|y|que sea) )*(?:pale|soft|palid[oa]|clarit[oa]|suavecit[oa]|suave)$/u;
@@ -108,7 +114,7 @@ export const PER_WEIGHT: readonly (readonly [RegExp, string])[] = [
 
 /** Why it is wanted so: it changes nothing unless it tells of an amount or of what was done. */
 export const REASON =
-  / (?:cos|cause|because|cuz|coz|bc|since|porque|pq|xq|ya que|por lo de)(?: (?!(?:add\p{L}*|more|less|instead|swap\p{L}*|without|extra|put|mas|menos|sin|agreg\p{L}*|anad\p{L}*|cambi\p{L}*|ech\p{L}*)(?!\p{L}))[\p{L}]+){1,9}$/u;
+  /(?: (?:here|aca|aqui)(?: (?:where|in|que|en|donde|es|its)(?: [\p{L}]+){1,5})| (?:cos|cause|because|cuz|coz|bc|since|porque|pq|xq|ya que|por lo de)(?: (?!(?:add\p{L}*|more|less|instead|swap\p{L}*|without|extra|put|mas|menos|sin|agreg\p{L}*|anad\p{L}*|cambi\p{L}*|ech\p{L}*)(?!\p{L}))[\p{L}]+){1,9})$/u;
 
 /** What a depth is likened to: "lighter, like a baby's room". */
 export const LIKENED = /^ *(?:like|como|for|para|as in) (?:[\p{L}]+ ?){1,5}$/u;

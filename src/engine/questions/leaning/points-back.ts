@@ -44,6 +44,14 @@ export function asksForAcid(typed: string): boolean {
   return text.split(' ').length <= MOST_OF_ACID && ACID.test(text);
 }
 
+const IN_METAL =
+  /(?<!\p{L})(?:already|(?:poured|put|mixed|did|done|used) (?:it|that|the lye)|bubbl\p{L}*|fizz\p{L}*|foam\p{L}*|smok\p{L}*|hiss\p{L}*|gone black|ya (?:la |lo )?(?:eche|puse|hice|mezcle|verti|esta)|burbuj\p{L}*|espum\p{L}*|humo|ennegreci\p{L}*)(?!\p{L})/u;
+/** After it was told that lye eats aluminium: whether it is in such a pan. Pure. */
+export function hasMetMetal(typed: string): boolean {
+  const text = plainTurn(typed);
+  return text.split(' ').length <= MOST_AFTER_HELP && IN_METAL.test(text);
+}
+
 const CLOTHES =
   /(?<!\p{L})(?:sleeves?|shirt|jumper|jeans|trousers|pants|socks?|shoes?|boots?|clothes|clothing|apron|cuffs?|t ?shirt|hoodie|lap|manga|mangas|camisa|camiseta|pantalon(?:es)?|ropa|zapatos?|zapatillas?|calcetin(?:es)?|medias|delantal|falda|vestido|jersey|sueter)(?!\p{L})/u;
 const MOST_OF_CLOTHES = 14;

@@ -9,6 +9,7 @@ import { type Words, wordsOf } from '../words-of.ts';
 import {
   ASKED_AGAIN,
   DARKER,
+  DEEP_AT_END,
   DENIES,
   FILLING,
   IN_PARTS,
@@ -22,6 +23,7 @@ import {
   PER_WEIGHT,
   REASON,
   SCALE,
+  SERVES,
   TIMES,
   TOWARDS,
   UNITS,
@@ -181,6 +183,7 @@ function phrasesIn({ text, leads }: Opened): { readonly told: Told; readonly res
   }
   // "Half a kilo for me, pale": a shade of its own, and no part of a colour's name.
   if (told.depth === undefined && drop(PALE_AT_END)) told.strength = 'pastel';
+  else if (told.depth === undefined && rest.includes(' ') && drop(DEEP_AT_END)) told.strength = 'full';
   if (isMarked) told.isMarked = true;
   return { told, rest: rest.replace(/\s+/gu, ' ').trim() };
 }
@@ -208,7 +211,7 @@ function strengthAlone(words: Words): string | undefined {
  * @example slotsOf(openedTurn('ok and for 3 cups')!)?.amount?.text // '3 cups'
  */
 export function slotsOf(opened: Opened): Slots | undefined {
-  const turn = { ...opened, text: opened.text.replace(REASON, '').replace(SCALE, '') };
+  const turn = { ...opened, text: opened.text.replace(REASON, '').replace(SCALE, '').replace(SERVES, '') };
   const towards = TOWARDS.exec(turn.text)?.[1];
   if (towards !== undefined && isHue(towards)) return { named: [], hues: [], towards, isMarked: true };
   const { told, rest } = phrasesIn(turn);

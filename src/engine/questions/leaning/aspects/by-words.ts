@@ -12,7 +12,7 @@ const JOINED: readonly (readonly [RegExp, string])[] = [
   [/(?<!\p{L})how much(?!\p{L})/gu, 'howmuch'],
   [/(?<!\p{L})(?:(?:what|which) colou?r|que color)(?!\p{L})/gu, 'whatcolour'],
   [
-    /(?<!\p{L})(?:(?:some|any)thing|owt|summat|what) else|(?:a )?better (?:one|choice|option)|(?:some|any)thing better|(?:algun[oa]|algo|otr[oa]) mejor|(?:alguna )?otra (?:cosa|opcion)(?!\p{L})/gu,
+    /(?<!\p{L})(?:(?:some|any)thing|owt|summat|what) else|(?:a )?better (?:one|choice|option)|(?:some|any)thing better|(?:algun[oa]|algo|otr[oa]) mejor|(?:alguna )?otra (?:cosa|opcion)|algo (?:seguro|estable|que (?:aguante|dure|no cambie))|something (?:safe|stable|that (?:holds|stays|works|lasts))(?!\p{L})/gu,
     'another',
   ],
   [
