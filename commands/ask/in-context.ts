@@ -10,6 +10,7 @@ import { isStillHurt } from '../../src/engine/questions/leaning/points-back.ts';
 import { tellsOfHurt } from '../../src/engine/questions/lye/nearest/hurt.ts';
 import { lyeAskedIn } from '../../src/engine/questions/lye/question.ts';
 import { careTopicIn, lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
+import { outrightIn } from '../../src/engine/questions/technique/outright.ts';
 import type { Technique } from '../../src/engine/questions/technique/topic.ts';
 import { partReply } from './leaned-part.ts';
 import { techniqueAnswer } from './technique-answer.ts';
@@ -18,7 +19,7 @@ import { NEAR_LYE } from './technique-likely.ts';
 /** What a short turn asks behind the question before it, where both together tell that plainly; undefined where it stands alone. */
 export async function inContextReply(question: string, context: Context): Promise<Reply | undefined> {
   const talk = context.lately?.before(context);
-  if (!talk?.words || !mayNeedContext(question) || !mayGoOn(talk)) return undefined;
+  if (!talk?.words || !mayNeedContext(question) || !mayGoOn(talk) || outrightIn(question)) return undefined;
   const { amount, weighed } = lyeAskedIn(question);
   if (amount || weighed || tellsOfHurt(question) || isStillHurt(question)) return undefined;
   const both = `${talk.words}. ${question}`;

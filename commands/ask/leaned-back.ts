@@ -97,7 +97,8 @@ export async function backToBefore(
     return askedFor('whole-recipe', undefined, context);
   const isOfMatter = before.kind === 'technique' || before.kind === 'matter';
   // An oil is a part of what is told of a pot: "the butter was cold".
-  if (!pointsBack(question) && (namesColour(question) || (!isOfMatter && namesOil(question)))) return undefined;
+  if (!pointsBack(question) && (namesColour(question) || (!isOfMatter && namesOil(question))))
+    return undefined;
   if (before.kind === 'recipe') return askedFor('whole-recipe', undefined, context);
   if (before.kind === 'contest') return await contestReply(context);
   // Who says that it was otherwise is not told the same once more.

@@ -142,12 +142,16 @@ const AFTER_LYE: { readonly [One in Part]?: LyeTopic } = {
 /** These ask for what folds behind an answer. */
 const UNFOLDS: ReadonlySet<Part> = new Set(['why', 'too-much', 'how-long', 'more', 'same']);
 
-async function commandPart(of: Part, before: Ran, { context }: Asked): Promise<Reply | undefined> {
+const OF_SUDS = /(?<!\p{L})(?:lather|suds|foam|towels?|flannels?|espuma|toallas?)(?!\p{L})/u;
+
+async function commandPart(of: Part, before: Ran, { question, context }: Asked): Promise<Reply | undefined> {
   const { command } = before;
   if (isOfLye(before)) {
     const topic = AFTER_LYE[of];
     return topic ? topicReply(topic, context) : undefined;
   }
+  if (command === 'match' && of === 'bleeds' && OF_SUDS.test(unaccented(question).toLowerCase()))
+    return techniqueAnswer('coloured-suds', '', context);
   const next = command === 'match' ? AFTER_MATCH[of] : command === 'dose' ? AFTER_DOSE[of] : undefined;
   if (next) return techniqueAnswer(next, '', context);
   if (command === 'colourant check' && (of === 'instead' || of === 'when'))

@@ -26,11 +26,7 @@ export function nearestFirst(technique: Technique, question: string, context: Co
     blocks: atOnceAndMore(part.whole).map(text => ({ kind: 'text', text })),
   };
 }
-const OF_MANY_THINGS: ReadonlySet<Technique> = new Set([
-  'clean-tools',
-  'make-it-gel',
-  'mould-care',
-]);
+const OF_MANY_THINGS: ReadonlySet<Technique> = new Set(['clean-tools', 'make-it-gel', 'mould-care']);
 
 /** One of the answers of a technique, or the part of it that is known already. */
 export function answeredTo(technique: Technique, to: AnswerTo, context: Context): Reply {

@@ -75,10 +75,16 @@ export function techniqueInContext(
   const [byItself] = alone.near;
   const chanceAlone = byItself?.chance ?? 0;
   const isAlike = byItself?.matter === first.matter;
-  if (!isAlike && chanceAlone >= (isShort ? SURELY : PLAINLY_ALONE)) return undefined;
+  if (!isAlike && chanceAlone >= plainFrom(turn, isShort)) return undefined;
   const inAlone = alone.near.find(({ matter }) => matter === first.matter)?.chance ?? 0;
   if (!isShort && inAlone < LEAST_ALONE) return undefined;
   return isSame || isAlike || chanceAlone < HARDLY_ALONE ? first.matter : undefined;
+}
+
+/** A figure tells something by itself: "5 colours". */
+function plainFrom(turn: string, isShort: boolean): number {
+  if (/\d/u.test(turn)) return JOINTLY;
+  return isShort ? SURELY : PLAINLY_ALONE;
 }
 
 /** What the judge of lye's matters is sure of. */

@@ -90,24 +90,24 @@ const OF_THE_BATTER = '(?: (?:of |de )?(?:batter|masa|mezcla|batido|jabon|soap))
 export const PER_WEIGHT: readonly (readonly [RegExp, string])[] = [
   [
     new RegExp(
-      `(?<!\\p{L})(?:per|x|por|a|each|every|cada|al) (?:kilo|kg|kilogramo)s?${OF_THE_BATTER}(?!\\p{L})`,
+      `(?<!\\p{L})(?<!(?:half|quarter|quarters|third|media|medio|cuarto) (?:of )?)(?:per|x|por|a|each|every|cada|al) (?:kilo|kg|kilogramo)s?${OF_THE_BATTER}(?!\\p{L})`,
       'u',
     ),
     ' 1 kg batter ',
   ],
   [
     new RegExp(
-      `(?<!\\p{L})(?:per|x|por|a|each|every|cada) (?:pound|lb|libra)s?${OF_THE_BATTER}(?!\\p{L})`,
+      `(?<!\\p{L})(?<!(?:half|quarter|quarters|third|media|medio|cuarto) (?:of )?)(?:per|x|por|a|each|every|cada) (?:pound|lb|libra)s?${OF_THE_BATTER}(?!\\p{L})`,
       'u',
     ),
     ' 1 lb batter ',
   ],
   [
-    /(?<!\p{L})(?:per|x|por|a|each|every|cada|al) (?:kilo|kg|kilogramo)s?(?: (?:of |de )?(?:oils?|aceites?))?(?!\p{L})/u,
+    /(?<!\p{L})(?<!(?:half|quarter|quarters|third|media|medio|cuarto) (?:of )?)(?:per|x|por|a|each|every|cada|al) (?:kilo|kg|kilogramo)s?(?: (?:of |de )?(?:oils?|aceites?))?(?!\p{L})/u,
     ' 1 kg oils ',
   ],
   [
-    /(?<!\p{L})(?:(?:per|x|por|a|each|every|cada) (?:pound|lb|libra)s?(?: (?:of |de )?(?:oils?|aceites?))?|ppo)(?!\p{L})/u,
+    /(?<!\p{L})(?<!(?:half|quarter|quarters|third|media|medio|cuarto) (?:of )?)(?:(?:per|x|por|a|each|every|cada) (?:pound|lb|libra)s?(?: (?:of |de )?(?:oils?|aceites?))?|ppo)(?!\p{L})/u,
     ' 1 lb oils ',
   ],
 ];

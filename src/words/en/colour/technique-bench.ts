@@ -27,7 +27,7 @@ export const techniqueBench = {
   },
   'make-it-gel': {
     answer:
-      'To gel: pour at 38 to 43 °C (100 to 110 °F), lid on, towel round it for a day; look after an hour.',
+      'To gel: pour at 38 to 43 °C (100 to 109 °F), lid on, towel round it for a day; look after an hour.',
     why: 'Or an oven warmed to 60 °C (140 °F) at most and switched off, the mould in it overnight, nothing plastic that softens. A small or flat mould loses heat and needs it most. The whole surface goes dark and see-through, then pale again: an hour or two of that is enough. Milk, honey, sugar, beer in it: no oven, no towel, it heats by itself. Crack or bulge on top: uncover it.',
   },
 };

@@ -28,7 +28,7 @@ export const techniqueBench: typeof english = {
   },
   'make-it-gel': {
     answer:
-      'Para que gelifique: vierte a 38 a 43 °C (100 a 110 °F), tapa, una toalla un día; mira a la hora.',
+      'Para que gelifique: vierte a 38 a 43 °C (100 a 109 °F), tapa, una toalla un día; mira a la hora.',
     why: 'O un horno templado a 60 °C (140 °F) como mucho y apagado, con el molde dentro toda la noche, nada de plástico que ablande. Un molde pequeño o plano pierde calor y es el que más lo necesita. Se oscurece y se pone translúcido entero, luego aclara: una hora o dos bastan. Con leche, miel, azúcar o cerveza: ni horno ni toalla, se calienta solo. Grieta o bulto arriba: destapa.',
   },
 };

@@ -9,7 +9,10 @@ const JOINED: readonly (readonly [RegExp, string])[] = [
   [/(?<!\p{L})how (?:long|many (?:mins?|minutes|hours|days|weeks|months))(?!\p{L})/gu, 'howlong'],
   [/(?<!\p{L})cuant[oa]s? (?:tiempo|rato|dura|tarda|minutos|horas|dias|semanas|meses)(?!\p{L})/gu, 'howlong'],
   [/(?<!\p{L})(?:too (?:much|many|strong)|a lot|a bit much)(?!\p{L})/gu, 'toomuch'],
-  [/(?<!\p{L})how much(?!\p{L})/gu, 'howmuch'],
+  [
+    /(?<!\p{L})(?:how much|(?:the )?dose (?:the )?same|same dose|misma dosis|dosis igual)(?!\p{L})/gu,
+    'howmuch',
+  ],
   [/(?<!\p{L})(?:(?:what|which) colou?r|que color)(?!\p{L})/gu, 'whatcolour'],
   [
     /(?<!\p{L})(?:(?:some|any)thing|owt|summat|what) else|(?:a )?better (?:one|choice|option)|(?:some|any)thing better|(?:algun[oa]|algo|otr[oa]) mejor|(?:alguna )?otra (?:cosa|opcion)|algo (?:seguro|estable|que (?:aguante|dure|no cambie))|something (?:safe|stable|that (?:holds|stays|works|lasts))(?!\p{L})/gu,
@@ -49,7 +52,7 @@ const ASKED: readonly Asked[] = [
       'howmuch dose doses dosage amount amounts quantity dosis cantidad cuanto cuanta cuantos cuantas',
     ),
     beside: set(
-      'use need put add go goes going want take same use uso pongo echo lleva necesito poner echar usar mismo misma igual whats usual normal hace falta',
+      'use need put add go goes going want take use uso pongo echo lleva necesito poner echar usar whats usual normal hace falta',
     ),
   },
   {
