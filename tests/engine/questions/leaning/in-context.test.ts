@@ -108,6 +108,12 @@ describe('more of an answer', () => {
   });
 });
 
+test('of two sentences that share as many words the one with a figure goes first where a figure is asked for', () => {
+  const told = { answer: 'Pour it.', why: 'Water cools it. Water is 200 g.' };
+  expect(goOnPart(told, 'how much water')?.first).toBe('Water is 200 g.');
+  expect(goOnPart(told, 'and the water')?.first).toBe('Water cools it.');
+});
+
 describe('after first aid, and after aluminium', () => {
   test('what names nothing of the trade is still of whoever is hurt', () => {
     expect(isOfNothingElse('been 10 min its still slippy')).toBe(true);
