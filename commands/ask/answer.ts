@@ -11,9 +11,11 @@ import { Refusal, refuse } from '../../src/engine/refusal.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { whiffCautions } from '../../src/presenting/whiff.ts';
 import { listShelf } from '../../src/records/shelf/index.ts';
+import { askedOfNamedReply } from './asked-of-named.ts';
 import { askedOfThing } from './asked-of-thing.ts';
 import { barredReading } from './barred.ts';
 import { beyondRangeReply } from './beyond-range.ts';
+import { clarifiedReply } from './clarified.ts';
 import { asksOfContest, contestReply } from './contest.ts';
 import { doubtReply } from './doubt.ts';
 import {
@@ -25,6 +27,7 @@ import {
 } from './elsewhere.ts';
 import { givesWay } from './gives-way.ts';
 import { hueReply } from './hue-answer.ts';
+import { inContextReply } from './in-context.ts';
 import { keepLines } from './kept-lines.ts';
 import { backToBefore, isNothing } from './leaned-back.ts';
 import { leanedReply, stillHurtReply } from './leaning.ts';
@@ -77,6 +80,14 @@ async function answerOf(asked: Asked, context: Context): Promise<Reply> {
   );
   const leaned = photo ? undefined : await leanedReply(question, own, context);
   if (leaned) return leaned;
+  const inContext = photo ? undefined : await inContextReply(question, context);
+  if (inContext) return inContext;
+  const clarified = photo
+    ? undefined
+    : await clarifiedReply(question, context, both =>
+        standingAlone({ question: both }, withOwnJars(both, []), context),
+      );
+  if (clarified) return clarified;
   const alone = await standingAlone(asked, own, context);
   return (
     (!photo && isNothing(alone, question, context)
@@ -96,6 +107,8 @@ async function standingAlone({ question, photo }: Asked, own: Questioned, contex
   if (!photo && asksOfContest(question)) return await contestReply(context);
   const idea = photo ? undefined : await paletteIdeaReply(question, read, context);
   if (idea) return idea;
+  const ofNamed = photo || stays ? undefined : await askedOfNamedReply(question, read, context);
+  if (ofNamed) return ofNamed;
   const working = photo ? undefined : await techniqueReply(question, read, context);
   if (working) return working;
   const nearLye = photo

@@ -1,5 +1,6 @@
 import type { Context } from '../../src/conversation/context.ts';
-import { LONGEST_LABEL, type Reply } from '../../src/conversation/reply.ts';
+import { type Choice, LONGEST_LABEL, type Reply } from '../../src/conversation/reply.ts';
+import { lineOf } from '../../src/conversation/typed/line-of.ts';
 import { knownOil } from '../../src/engine/batch/oils/find-oil.ts';
 import { type Before, isOfLye, type Talk } from '../../src/engine/questions/leaning/before.ts';
 import { pointsBack } from '../../src/engine/questions/leaning/points-back.ts';
@@ -11,11 +12,15 @@ import { cut } from '../../src/engine/text/cut.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { wordCount } from '../../src/engine/text/word-count.ts';
 import { contestReply } from './contest.ts';
+import { askFollowUps } from './follow-ups.ts';
+import { keepLines } from './kept-lines.ts';
 import { partReply } from './leaned-part.ts';
 import { aidAgain, askedFor, plainly } from './leaning.ts';
 
 /** Longer texts after first aid tell what they are about, words. */
 const MOST_AFTER_HELP = 10;
+/** So few words name no other matter. */
+const MOST_OF_A_WORD = 4;
 /** Fewer words hardly tell a subject of their own. */
 const MOST_OF_A_TURN = 6;
 
@@ -87,27 +92,36 @@ export async function backToBefore(
   if (ran && isOfLye(ran) && namesOilOf(ran, question)) return askedFor('whole-recipe', undefined, context);
   if (before.kind === 'emergency') return count <= MOST_AFTER_HELP ? aidAgain(before, context) : undefined;
   if (!pointsBack(question) && count > MOST_OF_A_TURN) return undefined;
-  if (!pointsBack(question) && namesItsOwn(question)) return undefined;
+  // "Cambio 200 por coco": near lye what is not understood is asked for, whole.
+  if (before.kind === 'command' && isOfLye(before) && (/\d/u.test(question) || namesOil(question)))
+    return askedFor('whole-recipe', undefined, context);
+  const isOfMatter = before.kind === 'technique' || before.kind === 'matter';
+  // An oil is a part of what is told of a pot: "the butter was cold".
+  if (!pointsBack(question) && (namesColour(question) || (!isOfMatter && namesOil(question))))
+    return undefined;
   if (before.kind === 'recipe') return askedFor('whole-recipe', undefined, context);
   if (before.kind === 'contest') return await contestReply(context);
   // Who says that it was otherwise is not told the same once more.
   const isOtherwise = DENIES.test(unaccented(question).toLowerCase()) && !pointsBack(question);
   const part = isOtherwise ? undefined : await partReply('points', before, { question, context });
   if (part) return part;
+  if (isOfMatter && !isOtherwise && count <= MOST_OF_A_WORD)
+    return await partReply('goes-on', before, { question, context });
   if (before.kind === 'command' && isOfLye(before)) return askedFor('whole-recipe', undefined, context);
   const headline = askedOf(talk, context);
   if (headline === undefined) return undefined;
-  const asked = plainly(headline, { command: 'ask', given: {}, askedBack: true });
+  const choices = await ofItsColour(talk, context);
+  const asked = { ...plainly(headline, { command: 'ask', given: {}, askedBack: true }), choices };
   // What always holds near lye stays behind the question.
   const isNearLye = (alone.data as { understood?: Understood }).understood?.lye === 'unsure';
   return isNearLye ? { ...asked, blocks: alone.blocks, cautions: alone.cautions } : asked;
 }
 
 /** A colour or an oil is a subject of its own. */
-const namesItsOwn = (question: string): boolean =>
-  (question.match(/\p{L}+/gu) ?? []).some(
-    word => isColourWord(foldedColour(word)) || knownOil(word) !== undefined,
-  );
+const namesColour = (question: string): boolean =>
+  (question.match(/\p{L}+/gu) ?? []).some(word => isColourWord(foldedColour(word)));
+const namesOil = (question: string): boolean =>
+  (question.match(/\p{L}+/gu) ?? []).some(word => knownOil(word) !== undefined);
 const DENIES = /(?<!\p{L})(?:didn'?t|did not|wasn'?t|isn'?t|not|never|no use|sin|nunca|no)(?!\p{L})/u;
 
 /** One question that names what a talk is about; undefined where nothing is known of it. */
@@ -120,6 +134,21 @@ function askedOf({ last, subject }: Talk, { say }: Context): string | undefined 
     subject?.hue ??
     colourantOf(subject);
   return name === undefined ? undefined : say.leaning.aboutThing({ name });
+}
+
+/** What may be asked of the colour that a talk is about, to be pressed instead of written. */
+async function ofItsColour({ last, subject }: Talk, context: Context): Promise<readonly Choice[]> {
+  const name = (last.kind === 'command' ? thingOf(last) : undefined) ?? colourantOf(subject);
+  if (name === undefined || (last.kind === 'command' && last.command === 'diagnose')) return [];
+  const { ask } = context.say;
+  const portion = subject?.portion ?? '500 g oils';
+  const lines = [lineOf('dose', { colourant: name, portion }), lineOf('colourant check', { item: name })];
+  await keepLines(lines, context);
+  return lines.map((line, at) => ({
+    kind: 'button' as const,
+    label: cut(ask.ratherThat({ job: line }), LONGEST_LABEL),
+    follow: askFollowUps.run.with({ line: context.idempotencyKey, at }),
+  }));
 }
 
 /** The words by which a flaw or a matter is named to somebody who asked of it. */

@@ -2,14 +2,10 @@ import { z } from 'zod';
 import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import { lineOf } from '../../src/conversation/typed/line-of.ts';
-import type { Aspect } from '../../src/engine/questions/leaning/asked-of-it.ts';
+import type { Aspect } from '../../src/engine/questions/leaning/aspects/aspect.ts';
 import { type Before, isOfLye, type Ran } from '../../src/engine/questions/leaning/before.ts';
-import {
-  type Told as MatterTold,
-  nearestPart,
-  partOf,
-  tellingOf,
-} from '../../src/engine/questions/leaning/part-of.ts';
+import { goOnPart, nearestPart } from '../../src/engine/questions/leaning/nearest-part.ts';
+import { type Told as MatterTold, partOf, tellingOf } from '../../src/engine/questions/leaning/part-of.ts';
 import type { LyeTopic } from '../../src/engine/questions/lye/topic.ts';
 import { answerTo } from '../../src/engine/questions/technique/answer-to.ts';
 import type { Technique } from '../../src/engine/questions/technique/topic.ts';
@@ -21,15 +17,15 @@ import { answeredTo, ownWords, techniqueAnswer } from './technique-answer.ts';
 import { IN_THE_POT } from './technique-likely.ts';
 
 type Asked = { readonly question: string; readonly context: Context };
-/** `points`: something that was not understood points back to it. */
-type Part = Aspect | 'again' | 'points';
+/** `points`: something that was not understood points back to it; `goes-on`: it is surely of the same matter. */
+type Part = Aspect | 'again' | 'points' | 'goes-on';
 
 /** What is asked on after a matter, a flaw or a command, told from the answer that it had; undefined where that tells nothing of it. */
 export async function partReply(of: Part, before: Before, asked: Asked): Promise<Reply | undefined> {
   const { context } = asked;
   switch (before.kind) {
     case 'technique':
-      return await techniquePart(of, before, asked);
+      return (await techniquePart(of, before, asked)) ?? besideMatter(of, before.id, context);
     case 'matter':
       return matterPart(of, topicReply(before.id, context), {
         told: context.say.lyeQuestions.topics[before.id],
@@ -79,7 +75,13 @@ function matterPart(
 ): Reply | undefined {
   const { say } = asked.context;
   if (of === 'again') return reply;
-  const part = of === 'points' ? nearestPart(told, asked.question) : partOf(told, of);
+  const { question } = asked;
+  const part =
+    of === 'points'
+      ? nearestPart(told, question)
+      : of === 'goes-on'
+        ? goOnPart(told, question)
+        : partOf(told, of);
   if (!part) return undefined;
   const { first, whole } = part;
   return {
@@ -90,6 +92,30 @@ function matterPart(
       { kind: 'text', text: say.leaning.onBefore },
     ],
   };
+}
+
+/** What the answer of a matter does not tell and is told of all colours alike. */
+const OF_ALL_COLOURS: { readonly [One in Part]?: Technique } = {
+  bleeds: 'coloured-suds',
+  holds: 'colours-that-stay',
+  'too-much': 'too-much-colour',
+  when: 'when-colour',
+};
+/** Batter that went wrong is good soap where its lye was weighed right: from when on it is used. */
+const OF_BATTER: ReadonlySet<Technique> = new Set([
+  'thick-now',
+  'riced-now',
+  'scent-speeds',
+  'thin-it',
+  'keep-fluid',
+]);
+const OF_USE: ReadonlySet<Part> = new Set(['safe', 'comes-back']);
+
+/** What is asked after a matter that its own answer does not tell. */
+function besideMatter(of: Part, id: Technique, context: Context): Reply | undefined {
+  if (OF_USE.has(of) && OF_BATTER.has(id)) return topicReply('when-safe', context);
+  const other = OF_ALL_COLOURS[of];
+  return other === undefined || other === id ? undefined : techniqueAnswer(other, '', context);
 }
 
 /** What comes next of a colour that was dosed, of a recipe that was reckoned. */
@@ -116,12 +142,16 @@ const AFTER_LYE: { readonly [One in Part]?: LyeTopic } = {
 /** These ask for what folds behind an answer. */
 const UNFOLDS: ReadonlySet<Part> = new Set(['why', 'too-much', 'how-long', 'more', 'same']);
 
-async function commandPart(of: Part, before: Ran, { context }: Asked): Promise<Reply | undefined> {
+const OF_SUDS = /(?<!\p{L})(?:lather|suds|foam|towels?|flannels?|espuma|toallas?)(?!\p{L})/u;
+
+async function commandPart(of: Part, before: Ran, { question, context }: Asked): Promise<Reply | undefined> {
   const { command } = before;
   if (isOfLye(before)) {
     const topic = AFTER_LYE[of];
     return topic ? topicReply(topic, context) : undefined;
   }
+  if (command === 'match' && of === 'bleeds' && OF_SUDS.test(unaccented(question).toLowerCase()))
+    return techniqueAnswer('coloured-suds', '', context);
   const next = command === 'match' ? AFTER_MATCH[of] : command === 'dose' ? AFTER_DOSE[of] : undefined;
   if (next) return techniqueAnswer(next, '', context);
   if (command === 'colourant check' && (of === 'instead' || of === 'when'))
@@ -188,7 +218,9 @@ function firstOf(of: Part, { id, thisBatch, nextBatch }: Cause, { say }: Context
   if (of === 'why') return causes[id]?.why ?? '';
   const texts = (ids: readonly string[]) => ids.flatMap(one => remedies[one] ?? []);
   const telling =
-    of === 'points' || of === 'next-time' ? [] : tellingOf(texts([...nextBatch, ...thisBatch]), of);
+    of === 'points' || of === 'goes-on' || of === 'next-time'
+      ? []
+      : tellingOf(texts([...nextBatch, ...thisBatch]), of);
   const list = telling.length > 0 ? telling : texts(OF_NEXT.has(of) ? nextBatch : thisBatch);
   return list.slice(0, MOST_REMEDIES).join(' ');
 }

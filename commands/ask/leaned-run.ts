@@ -92,6 +92,7 @@ const JOB_OF: Readonly<Record<string, Job>> = {
   match: 'mix',
   preview: 'preview',
   plan: 'plan',
+  'shelf show': 'shelf-show',
   'shelf add': 'shelf-add',
   'shelf use': 'shelf-use',
 };

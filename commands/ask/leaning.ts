@@ -3,16 +3,21 @@ import { firstAidReply } from '../../src/conversation/first-aid/first-aid.ts';
 import type { Block, Reply } from '../../src/conversation/reply.ts';
 import type { EmergencyId } from '../../src/engine/hazards/index.ts';
 import { type Before, isOfLye } from '../../src/engine/questions/leaning/before.ts';
+import { namesItsOwn } from '../../src/engine/questions/leaning/in-context.ts';
 import { FOR_ALL } from '../../src/engine/questions/leaning/lacks.ts';
 import { leanOf } from '../../src/engine/questions/leaning/lean.ts';
 import type { Lack, Lean } from '../../src/engine/questions/leaning/lean-kinds.ts';
+import { openedTurn } from '../../src/engine/questions/leaning/plain.ts';
 import {
   asksForAcid,
+  hasMetMetal,
+  isOfNothingElse,
   isOnClothes,
   isOnSurface,
   isStillHurt,
 } from '../../src/engine/questions/leaning/points-back.ts';
 import type { Slots } from '../../src/engine/questions/leaning/slots.ts';
+import { fineTurn, languageTurn } from '../../src/engine/questions/leaning/turns.ts';
 import type { Questioned } from '../../src/engine/questions/own-jars.ts';
 import { plainReply } from '../../src/presenting/plain-reply.ts';
 import { preferencesOf } from '../../src/records/preferences.ts';
@@ -25,14 +30,26 @@ import { techniqueAnswer } from './technique-answer.ts';
 /** The first aid of before once more, where a turn still tells of it: nothing is looked up for that. */
 export function stillHurtReply(question: string, context: Context): Reply | undefined {
   const before = context.lately?.before(context)?.last;
+  // Who hears that lye eats the pan and says that it is in already stands beside it.
+  if (before?.kind === 'matter' && before.id === 'aluminium' && hasMetMetal(question))
+    return firstAidReply(['hydrogen-from-metal'], context);
   if (before?.kind !== 'emergency') return undefined;
   const spilt = afterSpill(question, before, context);
   if (spilt) return spilt;
-  if (!isStillHurt(question)) return undefined;
+  if (!isStillHurt(question) && !isStillOfIt(question)) return undefined;
   const again = aidAgain(before, context);
   return ON_SKIN.has(before.ids[0]!) && asksForAcid(question)
     ? { ...again, headline: context.say.leaning.noVinegar }
     : again;
+}
+
+/** Names nothing of the trade, and is no “ok”. */
+function isStillOfIt(question: string): boolean {
+  const turn = openedTurn(question);
+  const isAlone = question.trim().startsWith('/') || languageTurn(question) !== undefined;
+  return (
+    turn !== undefined && !isAlone && !fineTurn(turn) && !namesItsOwn(question) && isOfNothingElse(question)
+  );
 }
 
 /** Lye that got out: on what somebody wears it is first aid for the skin beneath; on a surface alone it is wiped up. */
@@ -90,12 +107,12 @@ async function answered(lean: Lean, before: Before | undefined, asked: Asked): P
       if (lean.of === 'which-cup') return await cupsTold(context);
       return (
         (before && (await partReply(lean.of, before, asked))) ??
-        (FOR_ALL.has(lean.of) || isRecipe(before) ? undefined : askedFor('which-thing', undefined, context))
+        (FOR_ALL.has(lean.of) || before?.kind !== 'command' || isOfLye(before)
+          ? undefined
+          : askedFor('which-thing', undefined, context))
       );
   }
 }
-
-const isRecipe = (before: Before | undefined): boolean => before?.kind === 'command' && isOfLye(before);
 
 /** Share of the oils that a scent mostly is; common practice, its own sheet sets the limit. */
 const SCENT_SHARE = 0.03;

@@ -1,5 +1,6 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Caution, Reply } from '../../src/conversation/reply.ts';
+import { nearestPart } from '../../src/engine/questions/leaning/nearest-part.ts';
 import { type AnswerTo, answerTo } from '../../src/engine/questions/technique/answer-to.ts';
 import {
   type Technique,
@@ -11,6 +12,21 @@ import { topicReply } from './matter.ts';
 /** What is said to a technique, with the caution of what is at hand. `question`: tells which part of it is asked about; empty where none is known. */
 export const techniqueAnswer = (technique: Technique, question: string, context: Context): Reply =>
   answeredTo(technique, answerTo(technique, question), context);
+
+/** Of a matter that tells of many things its sentence of the one that is asked about goes first. */
+export function nearestFirst(technique: Technique, question: string, context: Context): Reply {
+  const reply = techniqueAnswer(technique, question, context);
+  const to = answerTo(technique, question);
+  if (!OF_MANY_THINGS.has(technique) || 'lye' in to) return reply;
+  const part = nearestPart(ownWords(to, context.say), question);
+  if (!part || part.first === reply.headline) return reply;
+  return {
+    ...reply,
+    headline: part.first,
+    blocks: atOnceAndMore(part.whole).map(text => ({ kind: 'text', text })),
+  };
+}
+const OF_MANY_THINGS: ReadonlySet<Technique> = new Set(['clean-tools', 'make-it-gel', 'mould-care']);
 
 /** One of the answers of a technique, or the part of it that is known already. */
 export function answeredTo(technique: Technique, to: AnswerTo, context: Context): Reply {

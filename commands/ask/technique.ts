@@ -20,7 +20,7 @@ import { askFollowUps } from './follow-ups.ts';
 import { keepLines } from './kept-lines.ts';
 import { filled } from './options-of.ts';
 import { isBarredScent } from './scents.ts';
-import { answeredTo, techniqueAnswer } from './technique-answer.ts';
+import { answeredTo, nearestFirst } from './technique-answer.ts';
 import { LIKELY, likeliestIn, standsOver } from './technique-likely.ts';
 import { troubleReply } from './trouble.ts';
 import { choicesOf } from './understood.ts';
@@ -69,7 +69,7 @@ export async function techniqueReply(
   const readings = reading && reading.score >= LIKELY && reading.command !== 'compare' ? [reading] : [];
   await keepLines([question, ...readings.map(one => lineOf(one.command, filled(one, context)))], context);
   const { ask, technique } = context.say;
-  const reply = techniqueAnswer(first.matter, question, context);
+  const reply = nearestFirst(first.matter, question, context);
   return {
     ...reply,
     blocks: [

@@ -1,6 +1,9 @@
 import { type Before, isOfLye, type Talk } from '../../engine/questions/leaning/before.ts';
 import { mayChangeRecipe } from '../../engine/questions/leaning/recipe.ts';
 import { subjectAfter } from '../../engine/questions/leaning/subject.ts';
+import { OUR_WORDS } from '../../engine/questions/soap-words.ts';
+import { unaccented } from '../../engine/text/unaccented.ts';
+import { wordCount } from '../../engine/text/word-count.ts';
 import type { Origin } from '../question.ts';
 
 /** Where somebody asks: what another member asks there, or the same one elsewhere, is another talk. */
@@ -54,6 +57,16 @@ function ranAfter(last: Before, earlier: Talk | undefined): Talk['ran'] {
   return last.kind === 'recipe' ? undefined : earlier?.ran;
 }
 
+/** So few words tell nothing without the question before, words. */
+const FEW_WORDS = 4;
+/** More of a talk is not kept, characters. */
+const LONGEST_CHAIN = 200;
+/** What was asked: a turn of few words behind the question that it went on from. */
+const chained = (earlier: string | undefined, words: string): string =>
+  earlier !== undefined && wordCount(words) <= FEW_WORDS && earlier.length + words.length <= LONGEST_CHAIN
+    ? `${earlier}. ${words}`
+    : words.slice(0, LONGEST_CHAIN);
+
 /** A memory of talks that holds nothing yet. */
 export function openLately(): Lately {
   const talks = new Map<string, Kept>();
@@ -90,11 +103,18 @@ export function openLately(): Lately {
         text: words,
         ran: before?.kind === 'command' ? before : undefined,
       });
-      // What names nothing and was not understood leaves the talk as it was.
-      if (before === undefined && (!subject?.isFresh || earlier?.last.kind === 'emergency')) return;
+      // What names nothing and was not understood leaves the talk as it was; a first question may be told in two halves.
+      const isFirst = earlier === undefined && OUR_WORDS.test(unaccented(words));
+      if (before === undefined && !isFirst && (!subject?.isFresh || earlier?.last.kind === 'emergency'))
+        return;
       talks.delete(key);
       const last = before ?? ({ kind: 'open' } as const);
-      const talk: Talk = { last, ran: ranAfter(last, earlier), subject };
+      const talk: Talk = {
+        last,
+        ran: ranAfter(last, earlier),
+        subject,
+        words: chained(earlier?.words, words),
+      };
       talks.set(key, { member: asker.id, group, channel, id, at, talk, earlier });
       dropOld(at);
     },

@@ -16,6 +16,7 @@ const LEANT_ON: ReadonlySet<string> = new Set([
   'plan',
   'diagnose',
   'compare',
+  'shelf show',
   'shelf add',
   'shelf use',
 ]);

@@ -53,6 +53,8 @@ export type Talk = {
   readonly last: Before;
   readonly ran: Ran | undefined;
   readonly subject?: Subject | undefined;
+  /** What was asked, behind the question that it leant on where it was short. */
+  readonly words?: string | undefined;
 };
 
 const OF_LIGHT =

@@ -1,4 +1,4 @@
-import type { Aspect } from './asked-of-it.ts';
+import type { Aspect } from './aspects/aspect.ts';
 import type { Lack, Lean } from './lean-kinds.ts';
 import type { Slots } from './slots.ts';
 
@@ -48,6 +48,7 @@ export function lackOf(slots: Slots): Lean | undefined {
   if (slots.region !== undefined) return undefined;
   const tells = [
     slots.times,
+    slots.share,
     slots.unit,
     slots.of,
     slots.depth,

@@ -89,6 +89,9 @@ const dose: Change = (laid, slots) => {
     PALER.some(([deep, pale]) => deep.test(colourant ?? '') && pale.test(slots.hues[0]!));
   if (isPale) return given(laid, { strength: 'pastel', portion: portionLaid(portion, slots) });
   if (slots.hues.length > 0 && name === undefined) return matched(slots.hues.join(' '), laid, slots);
+  // Of what lye destroys no amount is told: "same for carmine?" is answered with what becomes of it.
+  if (name !== undefined && isLost(name))
+    return { job: 'survives-lye', command: 'colourant check', given: { item: name } };
   return given(laid, {
     colourant: name,
     portion: portionLaid(portion, slots),
@@ -96,6 +99,12 @@ const dose: Change = (laid, slots) => {
     carrier: slots.carrier,
   });
 };
+
+const isLost = (name: string): boolean => {
+  const meant = colourantsMeant(name);
+  return meant.length > 0 && meant.every(({ alkali }) => LOST.has(alkali.behaviour));
+};
+const LOST: ReadonlySet<string> = new Set(['destroyed', 'never']);
 
 /** What little of a deep colour gives. */
 const PALER: readonly (readonly [deep: RegExp, pale: RegExp])[] = [
@@ -196,13 +205,21 @@ const shelf: Change = (laid, slots) => {
   });
 };
 
+/** "And the blue?", of what is on the shelf. */
+const shelfShown: Change = (laid, slots) => {
+  const [hue, ...others] = slots.hues;
+  const item = nameLaid(laid.given.item, slots) ?? (others.length === 0 ? hue : undefined);
+  return item === undefined ? undefined : { ...laid, given: { item } };
+};
+
 /** What each command has a place for: a turn that tells anything else is laid over none. */
 const PLACES: Readonly<Record<string, readonly (keyof Slots)[]>> = {
-  dose: ['named', 'hues', 'amount', 'of', 'figure', 'times', 'depth', 'strength', 'carrier', 'unit'],
-  'colourant check': ['named', 'hues', 'amount', 'of', 'carrier', 'region'],
-  match: ['hues', 'amount', 'of', 'figure', 'times', 'depth', 'strength', 'towards', 'unit'],
-  preview: ['named', 'hues', 'amount', 'of', 'figure', 'times', 'unit'],
+  dose: ['named', 'hues', 'amount', 'of', 'figure', 'times', 'share', 'depth', 'strength', 'carrier', 'unit'],
+  'colourant check': ['named', 'hues', 'amount', 'of', 'figure', 'carrier', 'region'],
+  match: ['hues', 'amount', 'of', 'figure', 'times', 'share', 'depth', 'strength', 'towards', 'unit'],
+  preview: ['named', 'hues', 'amount', 'of', 'figure', 'times', 'share', 'unit'],
   plan: ['amount', 'of', 'figure', 'percent', 'times', 'unit'],
+  'shelf show': ['named', 'hues'],
   'shelf add': ['named', 'hues', 'amount', 'figure'],
   'shelf use': ['named', 'hues', 'amount', 'figure'],
 };
@@ -218,6 +235,7 @@ const CHANGES: Readonly<Record<string, Change>> = {
   'colourant check': check,
   match,
   preview,
+  'shelf show': shelfShown,
   'shelf add': shelf,
   'shelf use': shelf,
 };

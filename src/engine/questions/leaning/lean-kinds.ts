@@ -1,6 +1,6 @@
 import type { LyeTopic } from '../lye/topic.ts';
 import type { Technique } from '../technique/topic.ts';
-import type { Aspect } from './asked-of-it.ts';
+import type { Aspect } from './aspects/aspect.ts';
 import type { Laid } from './before.ts';
 import type { Slots } from './slots.ts';
 

@@ -1,7 +1,8 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import { amountOf } from '../portion-line/amount-at.ts';
 import type { Technique } from '../technique/topic.ts';
-import { type Aspect, aspectIn } from './asked-of-it.ts';
+import { aspectIn } from './asked-of-it.ts';
+import type { Aspect } from './aspects/aspect.ts';
 import { type Before, isOfLye, type Ran, type Talk } from './before.ts';
 import { askedOfNothing, isComplete, lackOf, unnamed } from './lacks.ts';
 import { laidOver } from './laid.ts';
@@ -39,10 +40,12 @@ export function leanOf(typed: string, talk: Talk | undefined): Lean | undefined 
     if (apart) return apart;
   }
   if (before?.kind === 'command') return overCommand(before, { slots, aspect: byAspect, text: turn.text });
-  if (before?.kind === 'open' || before?.kind === 'contest' || before?.kind === 'recipe') return undefined;
-  if (before && byAspect) return { kind: 'part', of: byAspect };
-  if (before && slots) return overMatter(before, talk?.ran, slots);
-  if (before) return undefined;
+  const isOfNothing = before?.kind === 'open' && talk?.subject === undefined;
+  if ((before?.kind === 'open' && !isOfNothing) || before?.kind === 'contest' || before?.kind === 'recipe')
+    return undefined;
+  if (before && !isOfNothing && byAspect) return { kind: 'part', of: byAspect };
+  if (before && !isOfNothing && slots) return overMatter(before, talk?.ran, slots);
+  if (before && !isOfNothing) return undefined;
   return byAspect
     ? askedOfNothing(byAspect, turn.text)
     : SAID_BEFORE.test(turn.text)
@@ -143,6 +146,7 @@ function colourForRecipe(last: Ran, slots: Slots): Lean | undefined {
 }
 
 const OF_WETTING: ReadonlySet<Technique> = new Set(['no-lumps', 'dry-in', 'mica-floats', 'premix-keeps']);
+const OF_LIQUID: ReadonlySet<Technique> = new Set([...OF_WETTING, 'carrier-counts', 'mica-settles']);
 const OF_HOLDING: ReadonlySet<Technique> = new Set([
   'colours-that-stay',
   'colours-that-bleed',
@@ -161,7 +165,10 @@ function overMatter(before: Before, ran: Ran | undefined, slots: Slots): Lean | 
   const byTechnique = before.kind === 'technique' ? overTechnique(before.id, slots) : undefined;
   if (byTechnique) return byTechnique;
   const byCommand = ran && overCommand(ran, { slots, aspect: undefined, text: '' });
-  return byCommand ?? unnamed(slots);
+  // What is wetted in another liquid, asked after how colours are wetted.
+  if (slots.carrier !== undefined && before.kind === 'technique' && OF_LIQUID.has(before.id) && isBare(slots))
+    return { kind: 'technique', id: 'no-lumps' };
+  return byCommand ?? (slots.amount === undefined ? undefined : unnamed(slots));
 }
 
 /** "And clay?" after how colours are wetted, or which of them hold. */

@@ -9,10 +9,11 @@ import { thingOf } from './things.ts';
 
 /** "The gel ones?", "y el de bombas de baño": another of what was asked of, named by what tells it apart. */
 const ANOTHER_OF_THEM =
-  /^(?:(?:the|them|those) ([\p{L}]+(?: [\p{L}]+)?) ones?|(?:el|la|los|las) (de [\p{L}]+(?: de [\p{L}]+)?|en [\p{L}]+))$/u;
+  /^(?:(?:the|them|those) ([\p{L}]+(?: [\p{L}]+)?) ones?|(?!(?:better|other|good|best|same|which|new|natural|these|those) )([\p{L}]+(?: [\p{L}]+)?) ones|(?:el|la|los|las) (de [\p{L}]+(?: de [\p{L}]+)?|en [\p{L}]+))$/u;
 export function anotherLaid(text: string, last: Before): Lean | undefined {
   if (last.kind !== 'command' || last.command !== 'colourant check') return undefined;
-  const [, english, spanish] = ANOTHER_OF_THEM.exec(text) ?? [];
+  const [, named, bare, spanish] = ANOTHER_OF_THEM.exec(text) ?? [];
+  const english = named ?? bare;
   const { item } = last.given;
   if (item === undefined) return undefined;
   if (english !== undefined && FOR_SKIN.test(english)) return { kind: 'technique', id: 'cosmetic-grade' };
@@ -34,7 +35,7 @@ const STEEPS =
   /^(?:how much oil (?:to|do i|for) (?:steep|infuse)(?: (?:it|that|them|in|with))*|(?:how (?:do|long do) i )?(?:steep|infuse)(?: it)?|(?:como |cuanto aceite para )(?:lo |la )?(?:infusion\p{L}+|macer\p{L}+)(?:lo|la)?)$/u;
 /** "Less, I want it to set sooner", after how much water. */
 const LESS_WATER =
-  /^(?:(?:a (?:bit|little) |un poco )?(?:less|menos)|(?:can|could) i use (?:a bit )?less|puedo (?:usar|poner) menos)(?: (?:water|agua))?(?: (?:i |and |so |to |want|quiero|para|que|q|it )+(?: ?\p{L}+){0,6})?$/u;
+  /^(?:(?:a (?:bit|little) |un poco )?(?:less|menos)|(?:can|could) i (?:use|go|do with|get away with) (?:a bit )?less|puedo (?:usar|poner) menos)(?: (?:water|agua))?(?: (?:i |and |so |to |want|quiero|para|que|q|it |its |if |since |es |si )+(?: ?\p{L}+){0,6})?$/u;
 
 export function ofMatterNear(text: string, { last }: Talk): Lean | undefined {
   const isOfLyeWater =
@@ -43,6 +44,8 @@ export function ofMatterNear(text: string, { last }: Talk): Lean | undefined {
   if (isOfLyeWater && GRAINS.test(text)) return { kind: 'matter', id: 'undissolved-lye' };
   if (last.kind === 'technique' && OF_THICK.has(last.id) && FAST_SCENT.test(text))
     return { kind: 'technique', id: 'scent-speeds' };
+  if (last.kind === 'command' && last.job === 'wet' && NOT_SAID.test(text))
+    return { kind: 'technique', id: 'no-lumps', words: 'oil or water' };
   const isOfWater =
     (last.kind === 'matter' && last.id === 'water-amount') || (last.kind === 'command' && isOfLye(last));
   if (isOfWater && LESS_WATER.test(text))
@@ -58,6 +61,9 @@ export function ofMatterNear(text: string, { last }: Talk): Lean | undefined {
     ? { kind: 'technique', id: 'steep-in-oil' }
     : undefined;
 }
+/** Of a jar that does not say what it is wetted in: a pinch is tried in each. */
+const NOT_SAID =
+  /^(?:(?:it|the (?:tub|jar|label|bag|pot|packet)|el (?:bote|frasco)|la (?:etiqueta|bolsa)|me|lo|i|yo) )*(?:doesnt|does not|dont|didnt|isnt|not|no) (?:say|said|know|tell|marked|labelled|sure|idea|dice|pone|se|sabe|trae|viene)(?: (?:\p{L}+ ?){1,6})?$/u;
 /** What lies in lye water that went cloudy is lye, and no colour. */
 const GRAINS =
   /^(?:(?:it|its|there|tiene|hay|quedan?|veo|i see|has|have|is|are|got|some|with|con|unos|like|como) )*(?:grains?|lumps?|bits|crystals?|granitos?|granos?|grumos?|cristales|bolitas)(?: (?:\p{L}+ ?){1,6})?$/u;

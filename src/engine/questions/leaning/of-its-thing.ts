@@ -1,6 +1,7 @@
-import type { Aspect } from './asked-of-it.ts';
+import type { Aspect } from './aspects/aspect.ts';
 import { askedIn, isOfLye, type Ran } from './before.ts';
 import { type Lean, run } from './lean-kinds.ts';
+import { holderNamed } from './subject.ts';
 import { thingOf } from './things.ts';
 
 /** A command for what is asked of the thing before. */
@@ -37,10 +38,15 @@ export function ofItsThing(aspect: Aspect, before: Ran, text: string): Lean {
       return run({ job: 'wet', command: 'dose', given: { colourant: thing, ...portion } });
     case 'looks':
       return run({ job: 'preview', command: 'preview', given: { mix: thing, ...portion } });
-    case 'instead':
+    case 'instead': {
+      // "A better one", of a green that fades: the colourant of that hue that neither lye nor light moves.
+      const holder = before.wish?.split(' ').flatMap(word => holderNamed(word) ?? [])[0];
+      if (holder !== undefined && holder !== thing)
+        return run({ job: 'dose', command: 'dose', given: { colourant: holder, ...portion } });
       return before.wish === undefined
         ? part
         : run({ job: 'mix', command: 'match', given: { target: before.wish } });
+    }
     default:
       return part;
   }

@@ -1,6 +1,4 @@
-import { unaccented } from '../../text/unaccented.ts';
-import type { Aspect } from './asked-of-it.ts';
-import { pointsBack } from './points-back.ts';
+import type { Aspect } from './aspects/aspect.ts';
 
 /** What is told to a matter: first what to do, then why and what comes next. */
 export type Told = { readonly answer: string; readonly why: string };
@@ -26,7 +24,8 @@ const TELLS: { readonly [One in Aspect]?: RegExp } = {
 /** These ask for what stands behind the answer. */
 const BEHIND: ReadonlySet<Aspect> = new Set(['why', 'done', 'still', 'more', 'comes-back', 'next-time']);
 
-const sentencesOf = (text: string): readonly string[] => text.split(/(?<=[.!?]) (?=[\p{Lu}/¿«“])/u);
+/** The sentences of an answer. Pure. */
+export const sentencesOf = (text: string): readonly string[] => text.split(/(?<=[.!?]) (?=[\p{Lu}/¿«“])/u);
 const MOST_SENTENCES = 2;
 /** Words that are read at once. */
 const MOST_FIRST = 45;
@@ -50,28 +49,6 @@ export function partOf({ answer, why }: Told, aspect: Aspect): PartTold | undefi
     first: isShort ? `${first} ${second}` : first,
     whole: [answer, ...behind.slice(isShort ? 2 : 1)].join(' '),
   };
-}
-
-/** Shorter words are mostly none that tell what is spoken of. */
-const SHORTEST_WORD = 4;
-const tellingWords = (text: string): ReadonlySet<string> =>
-  new Set(
-    (unaccented(text).match(/\p{L}+|\d+/gu) ?? []).filter(
-      word => word.length >= SHORTEST_WORD || /^\d/u.test(word),
-    ),
-  );
-
-/** Of an answer first the sentence that shares most words with what is asked on, the answer itself where none does; then all of it. Undefined where no word is shared and nothing points back. Pure. */
-export function nearestPart({ answer, why }: Told, asked: string): PartTold | undefined {
-  const words = tellingWords(asked);
-  const shared = (text: string) => [...tellingWords(text)].filter(word => words.has(word)).length;
-  const most = shared(answer);
-  const best = sentencesOf(why).reduce(
-    (found, one) => (shared(one) > found.most ? { text: one, most: shared(one) } : found),
-    { text: answer, most },
-  );
-  if (best.most === 0 && !pointsBack(asked)) return undefined;
-  return { first: best.text, whole: best.text === answer ? why : `${answer} ${why}` };
 }
 
 /** Of several instructions those that tell what is asked; none where none does. Pure. */

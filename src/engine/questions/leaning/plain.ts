@@ -10,7 +10,7 @@ const LEAD =
   /^(?:and|ok|okay|okey|kk?|righto?|so|then|now|but|also|or|oh|ooh|ah|um+|uh|hmm+|sorry|wait|actually|well|great|cool|lovely|yes|yep|yeah|aye|no|nope|hey|ay|y|ya|e|o|u|vale|bueno|buena|entonces|pues|pero|tambien|oye|oiga|perdon|perdona|espera|a ver|ahora|si|sip|genial|perfecto|listo|dale) (?=.)/u;
 /** Ends one. */
 const TAIL =
-  / (?:then|too|instead|please|pls|plz|lol|haha+|tho|though|also|as well|now|ta|thanks|thx|sorry|again|still|even|right|innit|int it|aye|eh|or what|an all|man|mate|x+|o que|o q|verdad|cierto|entonces|tambien|mejor|porfa(?:vor)?|por favor|pues|gracias|jaja+|perdon|ahora|otra vez)$/u;
+  / (?:then|too|instead|please|pls|plz|lol|haha+|tho|though|also|as well|now|ta|thanks|thx|sorry|again|still|even|right|innit|int it|aye|eh|or what|an all|man|mate|x+|o que|o q|verdad|cierto|entonces|tambien|mejor|porfa(?:vor)?|por favor|pues|gracias|jaja+|perdon|ahora|otra vez|ojo|eso si|mind|mind you)$/u;
 
 /** The lead-ins that say that something is put right or goes on. */
 export type Opened = {

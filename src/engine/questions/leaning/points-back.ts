@@ -21,12 +21,35 @@ export function isStillHurt(typed: string): boolean {
   return text.split(' ').length <= MOST_OF_HURT && HURT.test(text);
 }
 
+/** A turn with one of these is of the trade again. */
+const OF_TRADE =
+  /(?<!\p{L})(?:soaps?|batter|mica|oxide|pigments?|powders?|colou?rs?|oils?|mou?lds?|swirls?|cure|curing|trace|scents?|fragrance|shelf|contest|recipe|superfat|layers?|bars?|loaf|jabon\p{L}*|masa|oxido|pigmentos?|polvos?|colorantes?|color(?:es)?|aceites?|moldes?|remolinos?|cura|curado|traza|esencias?|estante|concurso|receta|capas?|pastillas?|barras?)(?!\p{L})/u;
+const THANKS = /(?<!\p{L})(?:thanks?|thx|cheers|ta|gracias)(?!\p{L})/u;
+const MOST_AFTER_HELP = 10;
+
+/**
+ * After first aid was given: whether a turn speaks of nothing of the trade, so that it is still of whoever is hurt, however it is told
+ * ("been 10 min its still slippy"). Pure.
+ */
+export function isOfNothingElse(typed: string): boolean {
+  const text = plainTurn(typed);
+  return text.split(' ').length <= MOST_AFTER_HELP && !OF_TRADE.test(text) && !THANKS.test(text);
+}
+
 const ACID = /(?<!\p{L})(?:vinegar|vinagre|lemon|limon|citric|citrico)(?!\p{L})/u;
 const MOST_OF_ACID = 10;
 /** Whether somebody who was told to rinse reaches for vinegar or lemon. Pure. */
 export function asksForAcid(typed: string): boolean {
   const text = plainTurn(typed);
   return text.split(' ').length <= MOST_OF_ACID && ACID.test(text);
+}
+
+const IN_METAL =
+  /(?<!\p{L})(?:already|(?:poured|put|mixed|did|done|used) (?:it|that|the lye)|bubbl\p{L}*|fizz\p{L}*|foam\p{L}*|smok\p{L}*|hiss\p{L}*|gone black|ya (?:la |lo )?(?:eche|puse|hice|mezcle|verti|esta)|burbuj\p{L}*|espum\p{L}*|humo|ennegreci\p{L}*)(?!\p{L})/u;
+/** After it was told that lye eats aluminium: whether it is in such a pan. Pure. */
+export function hasMetMetal(typed: string): boolean {
+  const text = plainTurn(typed);
+  return text.split(' ').length <= MOST_AFTER_HELP && IN_METAL.test(text);
 }
 
 const CLOTHES =

@@ -19,8 +19,9 @@ const LEAST_GRAMS = 100;
 /** The new portion: a weight of which nothing is said is of what the one before was of. */
 export function portionLaid(
   before: string | undefined,
-  { amount, of, figure, times }: Slots,
+  { amount, of, figure, times: multiple, share }: Slots,
 ): string | undefined {
+  const times = multiple ?? share;
   const ofBefore = before !== undefined && isOfOils(before) ? 'oils' : undefined;
   if (amount) {
     if (amount.of === 'powder' || amount.of === 'oil' || amount.perPound) return undefined;

@@ -9,16 +9,21 @@ import { type Words, wordsOf } from '../words-of.ts';
 import {
   ASKED_AGAIN,
   DARKER,
+  DEEP_AT_END,
   DENIES,
   FILLING,
+  IN_PARTS,
   LIGHTER,
   LIKENED,
   MARKS,
+  NUMBERS,
   OF_BATTER,
   OF_OILS,
+  PALE_AT_END,
   PER_WEIGHT,
   REASON,
   SCALE,
+  SERVES,
   TIMES,
   TOWARDS,
   UNITS,
@@ -36,6 +41,8 @@ export type Slots = {
   readonly figure?: number;
   readonly percent?: number;
   readonly times?: number;
+  /** One of so many equal parts of what was told, 0 to 1. */
+  readonly share?: number;
   readonly unit?: (typeof UNITS)[number][0];
   readonly of?: 'oils' | 'batter';
   readonly depth?: 'lighter' | 'darker';
@@ -169,6 +176,14 @@ function phrasesIn({ text, leads }: Opened): { readonly told: Told; readonly res
   for (const [per, amount] of PER_WEIGHT) rest = rest.replace(per, amount);
   const times = TIMES.find(([pattern]) => drop(pattern))?.[1];
   if (times !== undefined) told.times = times;
+  const parts = IN_PARTS.exec(rest)?.[1];
+  if (parts !== undefined && times === undefined) {
+    told.share = 1 / (NUMBERS[parts] ?? Number(parts));
+    drop(IN_PARTS);
+  }
+  // "Half a kilo for me, pale": a shade of its own, and no part of a colour's name.
+  if (told.depth === undefined && drop(PALE_AT_END)) told.strength = 'pastel';
+  else if (told.depth === undefined && rest.includes(' ') && drop(DEEP_AT_END)) told.strength = 'full';
   if (isMarked) told.isMarked = true;
   return { told, rest: rest.replace(/\s+/gu, ' ').trim() };
 }
@@ -196,7 +211,7 @@ function strengthAlone(words: Words): string | undefined {
  * @example slotsOf(openedTurn('ok and for 3 cups')!)?.amount?.text // '3 cups'
  */
 export function slotsOf(opened: Opened): Slots | undefined {
-  const turn = { ...opened, text: opened.text.replace(REASON, '').replace(SCALE, '') };
+  const turn = { ...opened, text: opened.text.replace(REASON, '').replace(SCALE, '').replace(SERVES, '') };
   const towards = TOWARDS.exec(turn.text)?.[1];
   if (towards !== undefined && isHue(towards)) return { named: [], hues: [], towards, isMarked: true };
   const { told, rest } = phrasesIn(turn);

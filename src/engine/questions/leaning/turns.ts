@@ -13,9 +13,9 @@ export const fineTurn = ({ text, leads, tails }: Opened): boolean =>
   (FINE.test(text) && leads.every(one => FINE.test(one)) && tails.length === 0) || GLAD.test(text);
 
 const IN_SPANISH =
-  /^(?:(?:and|y|ok|now|ahora|can you|puedes|please|por favor|say (?:it|that)|dilo|dimelo|lo mismo|the same|pero|mejor|me lo dices|repite|repitelo|podrias) )*(?:in|en) (?:spanish|espanol|castellano)(?: (?:please|por favor|porfa|pls|too|tambien))*(?: (?:(?:its|es|is) )?(?:for|pa|para) (?:\p{L}+ ?){1,4})?$/u;
+  /^(?:(?:and|y|ok|now|ahora|can (?:you|u|ye)|could (?:you|u)|puedes|please|por favor|say (?:it|that)|dilo|dimelo|lo mismo|the same|pero|mejor|me lo dices|repite|repitelo|podrias) )*(?:in|en) (?:spanish|espanol|castellano)(?: (?:please|por favor|porfa|pls|too|tambien))*(?: (?:(?:its|es|is) )?(?:for|pa|para) (?:\p{L}+ ?){1,4})?$/u;
 const IN_ENGLISH =
-  /^(?:(?:and|y|ok|now|ahora|can you|puedes|please|por favor|say (?:it|that)|dilo|dimelo|lo mismo|the same|pero|mejor|me lo dices|repeat|repite) )*(?:in|en) (?:english|ingles)(?: (?:please|por favor|porfa|pls|too|tambien))*(?: (?:(?:its|es|is) )?(?:for|pa|para) (?:\p{L}+ ?){1,4})?$/u;
+  /^(?:(?:and|y|ok|now|ahora|can (?:you|u|ye)|could (?:you|u)|puedes|please|por favor|say (?:it|that)|dilo|dimelo|lo mismo|the same|pero|mejor|me lo dices|repeat|repite) )*(?:in|en) (?:english|ingles)(?: (?:please|por favor|porfa|pls|too|tambien))*(?: (?:(?:its|es|is) )?(?:for|pa|para) (?:\p{L}+ ?){1,4})?$/u;
 
 /** Words that may stand behind it. */
 const MOST_BEHIND = 6;

@@ -48,6 +48,12 @@ export const BESIDE_ORIGINS = {
   'scent-lasts': TRADE,
   'scent-mix': TRADE,
   'small-batch': MEMORY('100 g of oils take some 14 g of lye: half a gram is 3.5 % (arithmetic)'),
+  'starter-recipe': TRADE,
+  'clean-clothes': TRADE,
+  'stuck-in-mould': TRADE,
+  'clean-tools': TRADE,
+  'scale-drift': MEMORY('half a gram is 0.7 % of the lye of 500 g of oils (arithmetic, as of small batches)'),
+  'make-it-gel': TRADE,
 } as const satisfies Readonly<Record<string, Origin>>;
 
 /** What members ask in the same way, and is answered among what is said near lye: the answer it has unless a part of it is named. */

@@ -101,6 +101,8 @@ export const WITH_RAW_BATTER: ReadonlySet<Technique> = new Set([
   'changed-in-pot',
   'split-batter',
   'small-batch',
+  'clean-clothes',
+  'clean-tools',
 ]);
 
 /** Powder may rise while these are done. */

@@ -98,4 +98,10 @@ export const techniqueMatters = {
   'kitchen-tools': 'which pots, bowls and spoons?',
   'small-batch': 'how small can a batch be?',
   'water-amount': 'how much water altogether?',
+  'starter-recipe': 'a first recipe?',
+  'clean-clothes': 'soap or colour on clothes?',
+  'stuck-in-mould': 'soap stuck in the mould?',
+  'clean-tools': 'how do I clean the tools?',
+  'scale-drift': 'my scale drifts',
+  'make-it-gel': 'how do I make it gel?',
 };

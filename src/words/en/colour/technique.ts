@@ -1,3 +1,4 @@
+import { techniqueBench } from './technique-bench.ts';
 import { techniqueBeside } from './technique-beside.ts';
 import { techniqueMatters } from './technique-matters.ts';
 import { colourGiven, techniqueNamed } from './technique-named.ts';
@@ -217,6 +218,7 @@ export const technique = {
       why: 'No pigments for resin, nails, candles, crafts or building: heavy metals and dyes are not counted there. /palette buy says which colours bring most; the list on a label goes into /colourant check.',
     },
     ...techniqueBeside,
+    ...techniqueBench,
   },
   named: techniqueNamed,
   given: colourGiven,

@@ -100,4 +100,10 @@ export const techniqueMatters: typeof english = {
   'kitchen-tools': '¿qué ollas, boles y cucharas?',
   'small-batch': '¿cómo de pequeño puede ser un lote?',
   'water-amount': '¿cuánta agua en total?',
+  'starter-recipe': '¿una primera receta?',
+  'clean-clothes': '¿jabón o color en la ropa?',
+  'stuck-in-mould': '¿jabón pegado al molde?',
+  'clean-tools': '¿cómo limpio los útiles?',
+  'scale-drift': 'mi balanza baila',
+  'make-it-gel': '¿cómo hago que gelifique?',
 };

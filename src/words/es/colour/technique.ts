@@ -1,4 +1,5 @@
 import type { technique as english } from '../../en/colour/technique.ts';
+import { techniqueBench } from './technique-bench.ts';
 import { techniqueBeside } from './technique-beside.ts';
 import { techniqueMatters } from './technique-matters.ts';
 import { colourGiven, techniqueNamed } from './technique-named.ts';
@@ -223,6 +224,7 @@ export const technique: typeof english = {
       why: 'Nada de pigmentos de resina, uñas, velas, manualidades o construcción: allí nadie cuenta metales ni tintes. /palette buy dice qué colores traen más; la lista de la etiqueta va en /colourant check.',
     },
     ...techniqueBeside,
+    ...techniqueBench,
   },
   named: techniqueNamed,
   given: colourGiven,

@@ -226,7 +226,7 @@ describe('after a check, a colour, a jar', () => {
     [CHECK, 'and turmeric?', { 'colourant check': { item: 'turmeric' } }],
     [CHECK, 'y cuánto le pongo', { dose: { colourant: 'spirulina' } }],
     [CHECK, 'for 2 cups', { dose: { colourant: 'spirulina', portion: '2 cups' } }],
-    [CHECK, 'what does then', { match: { target: 'green' } }],
+    [CHECK, 'what does then', { dose: { colourant: 'chromium oxide green' } }],
     [TEAL, 'more green in it', { match: { target: 'teal but more green' } }],
     [TEAL, 'and purple?', { match: { target: 'purple' } }],
     [TEAL, 'lighter', { match: { target: 'light teal' } }],

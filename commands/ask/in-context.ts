@@ -1,0 +1,72 @@
+import type { Context } from '../../src/conversation/context.ts';
+import type { Reply } from '../../src/conversation/reply.ts';
+import type { Before, Talk } from '../../src/engine/questions/leaning/before.ts';
+import {
+  mayNeedContext,
+  sameLyeMatter,
+  techniqueInContext,
+} from '../../src/engine/questions/leaning/in-context.ts';
+import { isStillHurt } from '../../src/engine/questions/leaning/points-back.ts';
+import { tellsOfHurt } from '../../src/engine/questions/lye/nearest/hurt.ts';
+import { lyeAskedIn } from '../../src/engine/questions/lye/question.ts';
+import { careTopicIn, lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
+import { outrightIn } from '../../src/engine/questions/technique/outright.ts';
+import type { Technique } from '../../src/engine/questions/technique/topic.ts';
+import { partReply } from './leaned-part.ts';
+import { techniqueAnswer } from './technique-answer.ts';
+import { NEAR_LYE } from './technique-likely.ts';
+
+/** What a short turn asks behind the question before it, where both together tell that plainly; undefined where it stands alone. */
+export async function inContextReply(question: string, context: Context): Promise<Reply | undefined> {
+  const talk = context.lately?.before(context);
+  if (!talk?.words || !mayNeedContext(question) || !mayGoOn(talk) || outrightIn(question)) return undefined;
+  const { amount, weighed } = lyeAskedIn(question);
+  if (amount || weighed || tellsOfHurt(question) || isStillHurt(question)) return undefined;
+  const both = `${talk.words}. ${question}`;
+  const technique = await techniqueOf(question, both, talk);
+  if (technique !== undefined)
+    return await techniqueTold(technique, { question, both, last: talk.last, context });
+  const { nearestMatters } = await import('../../src/engine/questions/lye/nearest/read.ts');
+  const topic = sameLyeMatter(question, {
+    alone: nearestMatters(question).sure,
+    joint: nearestMatters(both).sure,
+    last: talk.last,
+  });
+  return topic && (await partReply('goes-on', talk.last, { question, context }));
+}
+
+/** What is done with a shelf, a contest or first aid has turns of its own. */
+const mayGoOn = ({ last }: Talk): boolean =>
+  last.kind === 'technique' ||
+  last.kind === 'matter' ||
+  last.kind === 'open' ||
+  (last.kind === 'command' && !last.command.startsWith('shelf') && last.command !== 'plan');
+
+async function techniqueOf(question: string, both: string, { last }: Talk): Promise<Technique | undefined> {
+  // The weights are large, and nobody needs them before a question in words is asked.
+  const { mattersOf } = await import('../../src/engine/questions/technique/read.ts');
+  const joint = mattersOf(both);
+  const technique = techniqueInContext(question, { alone: mattersOf(question), joint, last });
+  if (technique === undefined) return undefined;
+  // Near lye what the turn says by itself is found by patterns, and stands first.
+  const isNearLye = NEAR_LYE.has(technique) || (careTopicIn(question) ?? lyeTopicIn(question)) !== undefined;
+  return isNearLye && joint.near[0]!.chance < SURELY ? undefined : technique;
+}
+/** Near lye both together have to be so sure. */
+const SURELY = 0.9;
+
+type Asked = {
+  readonly question: string;
+  readonly both: string;
+  readonly last: Before;
+  readonly context: Context;
+};
+
+/** The answer of a matter; of the one that was told before, the part of it that is asked on. */
+async function techniqueTold(technique: Technique, { question, both, last, context }: Asked): Promise<Reply> {
+  const isSame = last.kind === 'technique' && last.id === technique;
+  const part = isSame ? await partReply('goes-on', last, { question, context }) : undefined;
+  const answer = part ?? techniqueAnswer(technique, both, context);
+  const { understood } = answer.data as { readonly understood: object };
+  return { ...answer, data: { ...answer.data, understood: { ...understood, leans: true } } };
+}
