@@ -43,12 +43,7 @@ test('what is said beside a recipe is told again on the face, in its language an
   expect(await face('128 g lye in 1 kg olive oil. My sister had a jar of it. ok?')).toContain(
     'You also say “My sister had a jar of it”',
   );
-  const { text } = await room.member.run(
-    '/ask',
-    { question: '600 g de oliva y 200 g de coco. Lo pesé dentro de la garrafa. ¿Cuánta sosa?' },
-    { locale: 'es-ES' },
-  );
-  expect(text).toContain(
+  expect(await face('600 g de oliva y 200 g de coco. Lo pesé dentro de la garrafa. ¿Cuánta sosa?')).toContain(
     'También dices «Lo pesé dentro de la garrafa». Si eso cambia lo que va en la olla, no uses esta cifra',
   );
   expect(await face('tallow 900 g, castor 60 g. My sister says hi. how much lye?')).not.toContain(

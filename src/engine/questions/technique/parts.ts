@@ -37,7 +37,10 @@ const LESS_WATER = of(String.raw`(?:a (?:bit|little) )?less (?:of the )?water|(?
 /** By technique, the first that fits. */
 export const PARTS: Readonly<Partial<Record<Technique, readonly Part[]>>> = {
   'hanger-swirl': [
-    { words: of('no hanger|without a hanger|no percha|sin percha|no tengo percha|instead of a hanger'), technique: 'swirl-tools' },
+    {
+      words: of('no hanger|without a hanger|no percha|sin percha|no tengo percha|instead of a hanger'),
+      technique: 'swirl-tools',
+    },
   ],
   'thick-now': [
     {
