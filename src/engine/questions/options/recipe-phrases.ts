@@ -163,7 +163,7 @@ function withoutAsides(text: string): string {
       return isAside && !namesOilIn(words) && isIdle(words) ? ' ' : clause;
     })
     .join('')
-    .replace(/\(\s*\)/gu, ' ')
+    .replace(/\([\s,;]*\)/gu, ' ')
     .replace(/\s+/gu, ' ')
     .trim();
 }
