@@ -234,13 +234,15 @@ export async function firstAidFor(
   { say, registry }: { readonly say: Words; readonly registry: CommandRegistry },
 ): Promise<Reply | undefined> {
   const told = readAll(texts);
-  const ids = told.map(({ id }) => id);
-  if (ids.length === 0) return undefined;
-  const inDoubt = told.every(one => one.inDoubt);
+  if (told.length === 0) return undefined;
+  const inMould = texts.some(isRisingInMould);
+  const isAllInDoubt = told.every(one => one.inDoubt);
+  // The words of a loaf that rises tell of nothing else where no sentence does.
+  const ids = inMould && isAllInDoubt ? (['lye-eruption'] as const) : told.map(({ id }) => id);
+  const inDoubt = isAllInDoubt && !inMould;
   const { channel, locale } = origin;
   if (channel !== undefined) await loadSharing(origin, registry);
   const airway = told.some(one => one.airway === true);
-  const inMould = texts.some(isRisingInMould);
   const reply = firstAidReply(ids, { say, locale, airway, inMould });
   const misread: Block = { kind: 'text', text: say.firstAid.misread };
   // What the smell usually is where soap is made, behind what to do where it is more.

@@ -51,5 +51,7 @@ export const NAMED_ANSWERS = [
   'powder-or-liquid',
   'plants-browned',
   'lye-and-plants',
+  'ombre-how',
+  'oils-for-mould',
 ] as const;
 export type NamedAnswer = (typeof NAMED_ANSWERS)[number];

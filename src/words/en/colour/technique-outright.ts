@@ -11,7 +11,7 @@ export const techniqueOutright = {
     why: 'Never raw batter or soap of the first days, no lick of the bar, no child. It stings: rinse your mouth with water, spit out, leave the bar two weeks and test again; it still stings: do not use it. Surer, with no tongue: pH paper in the lather (11 and over is suspect) and the weights reckoned again.',
   },
   'fast-now': {
-    answer: 'Into the mould now, no blender: spoon it in, press it down. A scent or heat mostly raced it.',
+    answer: 'Stop the stick blender: into the mould now, spooned and pressed. A scent or heat mostly raced it.',
     why: 'What speeds it: floral and spice scents, batter over about 40 °C (104 °F), much butter, palm or pomace olive, long blending, little water. Which scent was it, and how warm? Next time 30 to 35 °C (86 to 95 °F), bursts of two seconds, that scent last and by hand. It is good soap if the lye was weighed right.',
   },
   'titanium-oil-kind': {
@@ -45,5 +45,14 @@ export const techniqueOutright = {
   'lye-and-plants': {
     answer: 'Lye turns most of them: reds and purples go brown or grey, greens go khaki. Minerals hold.',
     why: 'These plants hold better: madder (pink), indigo (blue), annatto (orange), cocoa (brown), charcoal. Beetroot, hibiscus and berries never stay. Name one and I say what becomes of it.',
+  },
+  'ombre-how': {
+    answer:
+      'Ombre: pour a plain part, stir a little wetted colour into the rest, pour again; four or five steps.',
+    why: 'Light to medium trace, all from one pot, poured low over a spatula. Slow batter and no racing scent, since it takes time. The colour grows fast at the end as the pot empties: /pour gradient reckons even steps.',
+  },
+  'oils-for-mould': {
+    answer: 'About 690 g of oils for each litre (1,000 ml) of mould; the rest of it is lye and water.',
+    why: 'Measure the mould with water, or length by width by height in cm over 1,000. A little less leaves room for the top. /plan with that size shares it among your oils and weighs the lye.',
   },
 };

@@ -16,7 +16,7 @@ export const techniqueOutright: Readonly<
   },
   'fast-now': {
     answer:
-      'Al molde ya, sin batidora: a cucharadas y apretando. Casi siempre la apuró la esencia o el calor.',
+      'Para la batidora: al molde ya, a cucharadas y apretando. Casi siempre la apuró la esencia o el calor.',
     why: 'Lo que la apura: esencias florales o de especias, masa a más de unos 40 °C (104 °F), mucha manteca, palma u orujo, batir de más, poca agua. ¿Qué esencia fue, y a qué calor? La próxima, 30 a 35 °C (86 a 95 °F), golpes de dos segundos, esa esencia al final y a mano. El jabón es bueno si la sosa se pesó bien.',
   },
   'titanium-oil-kind': {
@@ -50,5 +50,14 @@ export const techniqueOutright: Readonly<
     answer:
       'La sosa cambia casi todos: rojos y morados a marrón o gris, verdes a caqui. Los minerales aguantan.',
     why: 'Estas plantas aguantan mejor: rubia (rosa), añil (azul), achiote (naranja), cacao (marrón), carbón. Remolacha, jamaica y frutos rojos nunca se quedan. Nombra una y digo qué pasa con ella.',
+  },
+  'ombre-how': {
+    answer:
+      'Degradado: vierte una parte sin color, añade un poco de color mojado al resto y vierte otra vez; cuatro o cinco pasos.',
+    why: 'Traza ligera a media, todo de una olla, vertido bajo sobre una espátula. Masa lenta y esencia tranquila, porque lleva tiempo. El color crece rápido al final, cuando queda poco: /pour gradient calcula pasos iguales.',
+  },
+  'oils-for-mould': {
+    answer: 'Unos 690 g de aceites por cada litro (1000 ml) de molde; lo demás es sosa y agua.',
+    why: 'Mide el molde con agua, o largo por ancho por alto en cm entre 1000. Un poco menos deja sitio arriba. /plan con ese tamaño lo reparte entre tus aceites y pesa la sosa.',
   },
 };

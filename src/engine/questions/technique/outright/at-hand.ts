@@ -12,10 +12,26 @@ const STIFF = String.raw`stiff|thick|set|setting|hard|solid|seized|ties[oa]s?|du
 const LAST_POT = String.raw`(?:(?:4th|fourth|3rd|third|5th|fifth|last|cuart[oa]|tercer[oa]?|quint[oa]|ultim[oa])(?: (?:one|jug|pot|cup|jar|colou?r|bowl|jarra|vaso|color|tarro))?)`;
 const SHARED = String.raw`split\w*|divid\w*|jugs?|pots?|cups|jars?|bowls?|colou?rs|jarras?|vasos?|tarros?|colores|reparto`;
 
+const SPILT_LYE = String.raw`lye|naoh|caustic(?: soda)?|sodium hydroxide|soda|sosa|lejia|hidroxido`;
+const SPILT = String.raw`spill\w*|spilt|dropped|tipped|knocked|(?:fell|went|ran|got) (?:all )?(?:over|on|onto)|se (?:me|nos|le) (?:ha |han )?(?:reg|bot|derram|ca|volc|chorre|vir|tir)\w+|regue|bote|derrame|volque|chorree|tire|vire|(?:regad|derramad|botad|volcad|chorread)[oa]`;
+const SURFACE = String.raw`work ?tops?|counter ?tops?|counters?|bench|tables?|floors?|tiles?|carpet|kitchen|encimera|mesa|mesada|meson|tope|mostrador|banco|suelo|piso|baldosas?|alfombra|cocina`;
+const CLEANS = String.raw`clean\w*|wipe\w*|mop\w*|limpi\w+|recoj\w+|recog\w+`;
+/** Water, bleach or metal beside it, or somebody there, is more than a spill. */
+const MORE_THAN_SPILT = within(
+  String.raw`aluminium|aluminum|aluminio|bleach|cloro|drain|desague|hands?|skin|feet|foot|eyes?|manos?|piel|pies?|ojos?|kids?|child\w*|nin[oa]s?|dogs?|cats?|perr[oa]s?|gat[oa]s?|ash|ceniza|baking|club`,
+);
+
 const WET_TOOLS = String.raw`jugs?|pots?|pans?|jars?|bowls?|tools?|spatulas?|blenders?|stick blenders?|whisks?|spoons?|bottles?|cups?|utensils?|jarras?|ollas?|batidoras?|espatulas?|utensilios?|cacharros?|recipientes?|vasos?|tazas?|cucharas?|herramientas?|implementos?|trastes?|bol(?:es)?|pocillos?`;
 
 /** Of what somebody stands before, and of what lye has a part in. */
 export const AT_HAND: readonly Outright[] = [
+  {
+    words: all(SPILT_LYE, SPILT, SURFACE, CLEANS),
+    unless: MORE_THAN_SPILT,
+    technique: 'lye-spilt-surface',
+    to: { lye: 'clean-up' },
+    atHand: true,
+  },
   {
     words: within(
       String.raw`zap ?tests? (?:on |with |by )?(?:the |my |your )?tongue|how (?:do|to|does|should)(?: (?:i|you|we|one|it))? (?:do |work )?(?:a |the )?zap ?test\w*|how (?:do|to) (?:i |you )?(?:zap|tongue) ?test|(?:como|q|que) (?:se hace|hago|hacer|es) (?:la |el )?(?:prueba|test) (?:de la lengua|del? (?:zap|calambre|corrientazo|toque))|(?:prueba|test) (?:de la lengua|del? (?:zap|calambre|toque)),? (?:como|q es)`,
@@ -23,7 +39,7 @@ export const AT_HAND: readonly Outright[] = [
     unless: within(
       String.raw`kids?|child\w*|nin[oa]s?|hij[oa]s?|raw|batter|masa|crud[oa]|fresh|recien|sell\w*|vend\w*`,
     ),
-    technique: 'what-is-trace',
+    technique: 'cure-time',
     to: { named: 'zap-how' },
     atHand: true,
   },
@@ -31,7 +47,7 @@ export const AT_HAND: readonly Outright[] = [
     words: whole(
       String.raw`(?:the )?zap ?tests?\W+tongue|(?:prueba|test) del? (?:zap|calambre|toque)\W+(?:la )?lengua`,
     ),
-    technique: 'what-is-trace',
+    technique: 'cure-time',
     to: { named: 'zap-how' },
     atHand: true,
   },
@@ -93,5 +109,14 @@ export const AT_HAND: readonly Outright[] = [
     technique: 'carrier-counts',
     to: { technique: 'carrier-counts' },
     atHand: true,
+  },
+  {
+    words: all(
+      'gloves?|guantes?',
+      String.raw`unmou?ld\w*|demou?ld\w*|cut(?:ting)?|desmold\w*|sacar(?:lo)? del molde|cort(?:o|ar|arlo)`,
+    ),
+    unless: within(String.raw`which|what|kind|cuales|sharp|knife|cuchillo|without|sin|forgot|olvid\w+`),
+    technique: 'goggles-gloves',
+    to: { named: 'gloves-raw' },
   },
 ];

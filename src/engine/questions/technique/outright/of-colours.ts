@@ -48,7 +48,7 @@ export const OF_COLOURS: readonly Outright[] = [
   },
   {
     words: all(String.raw`alkanet|alcaneta|orcaneta|ratanjot`, String.raw`blues?|azul\w*|gr[ae]y\w*|gris\w*`),
-    technique: 'natural-colours',
+    technique: 'colour-families',
     to: { named: 'natural-purple' },
   },
   {
@@ -127,5 +127,35 @@ export const OF_COLOURS: readonly Outright[] = [
     ),
     technique: 'premix-keeps',
     to: { technique: 'premix-keeps' },
+  },
+  {
+    words: within(
+      String.raw`(?:how (?:do|should|to)(?: (?:i|you|we))? use|como (?:se )?(?:usa|uso|usan|preparo|se prepara)) (?:the |el )?(?:ann?att?o|achiote|urucu|onoto|bija)|(?:ann?att?o|achiote|urucu|onoto|bija)(?: seeds?)? (?:como (?:se )?(?:usa|uso|prepara|preparo)|how (?:do|to)(?: (?:i|you))? use)`,
+    ),
+    technique: 'steep-in-oil',
+    to: { named: 'annatto-in-oil' },
+  },
+  {
+    words: within(
+      String.raw`(?:(?:coffee|used) grounds|ground coffee|cafe molido|posos de cafe|borra de cafe) (?:\p{L}+ ){0,2}?(?:for|to get|to make|para|da|dan|give) (?:\p{L}+ )?(?:brown|marron|cafe|colou?r)`,
+    ),
+    technique: 'colour-families',
+    to: { named: 'coffee-grounds' },
+  },
+  {
+    words: within(
+      String.raw`(?:ombres?|degradad[oa]s?|gradient)(?: (?:soap|jabon|effect|efecto|layers?|capas?|colou?r|de color))?(?: (?:for|para) (?:beginners?|principiantes?|a beginner))?`,
+    ),
+    unless: within(String.raw`\d|challenge|reto|contest|concurso`),
+    technique: 'layers-how',
+    to: { named: 'ombre-how' },
+  },
+  {
+    words: within(
+      String.raw`(?:how (?:much|many)|cuant[oa]s?) (?:g|grams?|gramos|kg|kilos?)? ?(?:of |de )?(?:oils?|aceites?|fats?|grasas?) (?:\p{L}+ ){0,4}?(?:mou?lds?|moldes?)|(?:how (?:much|many)|cuant[oa]s?) (?:g|grams?|gramos)? ?(?:of |de )?(?:oils?|aceites?) (?:for|para|in|en) (?:an? |un )?(?:\d+ ?(?:l|litres?|liters?|litros?|ml) )?(?:mou?ld|molde)(?: (?:de|of) \d+ ?(?:l|ml|litros?))?`,
+    ),
+    unless: within(String.raw`\d+ ?(?:x|cm|mm|by|por|in|inch\p{L}*)`),
+    technique: 'split-batter',
+    to: { named: 'oils-for-mould' },
   },
 ];
