@@ -187,3 +187,45 @@ test('a litre of mould holds some 690 g of oils, as /dose reckons it', async () 
   const { portion } = data as { portion: { millilitres: number; oilsGrams: number } };
   expect(Math.round((portion.oilsGrams / portion.millilitres) * 100) * 10).toBe(690);
 });
+
+test('a pound of oils is 454 g, so a teaspoon a pound is 2.2 tsp in a kilo (NIST Handbook 44, appendix C)', async () => {
+  const { headline, blocks } = await asked('what is ppo');
+  expect((1000 / POUND_G).toFixed(1)).toBe('2.2');
+  expect(headline + JSON.stringify(blocks)).toContain('1 tsp ppo in 1 kg of oils is 2.2 tsp');
+  const spanish = await asked('que es ppo');
+  expect(spanish.headline + JSON.stringify(spanish.blocks)).toContain('son 2,2 cdta');
+});
+
+test('first aid for a loaf that rises keeps the minutes of every other first aid (from memory: 20 on skin, 30 in an eye)', async () => {
+  const english = JSON.stringify((await asked('soap is climbing out of the mold')).blocks);
+  expect(english).toContain('On skin: running water for at least 20 minutes. In an eye: at least 30 minutes');
+  const spanish = JSON.stringify((await asked('el jabón está subiendo del molde')).blocks);
+  expect(spanish).toContain('En la piel: agua corriente al menos 20 minutos. En un ojo: al menos 30 minutos');
+});
+
+test('the violet that turns and the one that holds are named by the catalogue’s numbers', async () => {
+  const { blocks } = await asked('purple mica went grey why');
+  expect(findColourant('ultramarine violet').ci).toEqual(['77007']);
+  expect(JSON.stringify(blocks)).toContain('ultramarine violet (CI 77007)');
+  // EU Regulation 1223/2009, Annex IV: manganese violet is CI 77742.
+  expect(JSON.stringify(blocks)).toContain('CI 77742');
+});
+
+test('the zap test tells the pH of every other answer, and batter is too warm from 40 °C, which is 104 °F', async () => {
+  const tested = JSON.stringify((await asked('how do i do the zap test')).blocks);
+  expect(tested).toContain('11 and over is suspect');
+  expect(tested).toContain('leave the bar two weeks');
+  expect((40 * 9) / 5 + 32).toBe(104);
+  expect(JSON.stringify((await asked('mine traced in 30 secs')).blocks)).toContain(
+    'over about 40 °C (104 °F)',
+  );
+});
+
+test.each([
+  [
+    'welcome with fourteen words greets',
+    'hola a todas, muchas gracias por aceptarme en el grupo, soy nueva por aquí',
+  ],
+])('%s', async (_, question) => {
+  expect(await headlineOf(question)).toMatch(/^Hola\. Pregúntame/u);
+});

@@ -56,7 +56,7 @@ export const AT_HAND: readonly Outright[] = [
       String.raw`(?:trac(?:ed|es|ing|e)|thick(?:ened)?|went (?:thick|hard|solid)|set(?: up)?|seized|trazo|llego a traza|dio traza|traza|espeso|se (?:me )?(?:espeso|puso (?:dur[oa]|espes[oa])|endurecio)) (?:\p{L}+ ){0,3}?(?:in|within|after|en|a los)? ?${SECONDS}`,
     ),
     unless: within(
-      String.raw`how long|how many|blend\w* (?:in|for)|bursts?|should|cuanto|golpes?|false|falsa`,
+      String.raw`how long|how many|blend\w* (?:in|for)|bursts?|should|cuanto|golpes?|false|falsa|yesterday|last (?:week|night|time|batch)|every time|always|ayer|anoche|la (?:ultima|otra) vez|cada vez|siempre`,
     ),
     technique: 'thick-now',
     to: { named: 'fast-now' },

@@ -146,7 +146,7 @@ export const OF_COLOURS: readonly Outright[] = [
     words: within(
       String.raw`(?:ombres?|degradad[oa]s?|gradient)(?: (?:soap|jabon|effect|efecto|layers?|capas?|colou?r|de color))?(?: (?:for|para) (?:beginners?|principiantes?|a beginner))?`,
     ),
-    unless: within(String.raw`\d|challenge|reto|contest|concurso`),
+    unless: within(String.raw`\d|order|orden|first|primero|challenge|reto|contest|concurso`),
     technique: 'layers-how',
     to: { named: 'ombre-how' },
   },
