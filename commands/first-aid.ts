@@ -6,6 +6,7 @@ import {
   type EmergencyId,
   emergencyNamed,
   helpFor,
+  isRisingInMould,
   readEmergencies,
 } from '../src/engine/hazards/index.ts';
 import type { Words } from '../src/words/index.ts';
@@ -48,7 +49,8 @@ export default command(
     },
     answer({ what }, { say, locale }) {
       const ids = what === undefined ? [] : meantBy(what, say);
-      if (ids.length > 0) return firstAidReply(ids, { say, locale });
+      if (ids.length > 0)
+        return firstAidReply(ids, { say, locale, inMould: what !== undefined && isRisingInMould(what) });
       const help = helpFor(locale);
       const call = help
         ? say.firstAid.number({ number: help.emergency, country: help.country })

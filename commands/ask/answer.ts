@@ -142,6 +142,9 @@ async function standingAlone({ question, photo }: Asked, own: Questioned, contex
     ofLye ??
     barred ??
     (photo && !read.readings.some(({ job }) => job === 'mix') ? asDiagnosis(question) : read.readings[0]);
+  // A word of lye with no oil and no amount is no recipe: what always holds is said, and the nearest matters are offered.
+  if (!photo && !ofLye && first?.job === 'lye' && first.given.oils === undefined && !/\d/u.test(question))
+    return nearestOr(await unsureWithReadings(question, read, context));
   const reading = first && withItsAcid(first, question);
   if (!reading) return nearestOr(notUnderstood(read, context), false);
   if (reading.job === 'shelf-show' && !isOfShelf(reading, question, read))

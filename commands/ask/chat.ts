@@ -10,6 +10,12 @@ const KINDS = [
     'noHarm',
     whole(String.raw`sorry|wrong (?:group|chat|one)|ignore|oops|perdon\p{L}*|disculp\p{L}+|equivo\p{L}+`),
   ],
+  [
+    'pictures',
+    whole(
+      String.raw`(?:can|could|do|are) (?:you|u|ya) (?:able to )?(?:see|read|look at|view|open|understand|check) (?:\p{L}+ )?(?:pics?|photos?|pictures?|images?)|(?:puedes?|podes|sabes?) (?:ver|leer|mirar|abrir|revisar) (?:las? |una? |mis? )?(?:fotos?|imagen(?:es)?)|(?:ves|miras|lees|ve|mira) fotos?`,
+    ),
+  ],
   ['night', whole('(?:good)? ?night|nite|hasta manana')],
   ['welcome', whole(String.raw`thank\p{L}*|thx|ty|ta|cheers|gracias|agradezco|geni[ao]|bendito|salvaste`)],
   [

@@ -10,7 +10,7 @@ import { isStillHurt } from '../../src/engine/questions/leaning/points-back.ts';
 import { tellsOfHurt } from '../../src/engine/questions/lye/nearest/hurt.ts';
 import { lyeAskedIn } from '../../src/engine/questions/lye/question.ts';
 import { careTopicIn, lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
-import { outrightIn } from '../../src/engine/questions/technique/outright.ts';
+import { outrightIn } from '../../src/engine/questions/technique/outright/read.ts';
 import type { Technique } from '../../src/engine/questions/technique/topic.ts';
 import { partReply } from './leaned-part.ts';
 import { techniqueAnswer } from './technique-answer.ts';

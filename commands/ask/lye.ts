@@ -123,6 +123,7 @@ export async function lyeAnswer(
       beside: saidBeside(typed),
     };
     if (told.weighed) return weighedReply(told, question, context);
+    if (!asked.amount && told.given.oils === undefined && isOnlyOfLye(question)) return undefined;
     return readingOf(told, context);
   } catch (refusal) {
     if (!(refusal instanceof Refusal)) throw refusal;
@@ -135,6 +136,11 @@ export async function lyeAnswer(
     );
   }
 }
+
+/** What a recipe is asked for by: with none of it, and no figure, oils are not what is missing. */
+const OF_A_RECIPE =
+  /\d|(?<!\p{L})(?:recipes?|batch(?:es)?|calculat\p{L}*|calc|weigh\p{L}*|need|amount|how much|work out|percent|oils?|olive|coconut|castile|lard|tallow|recetas?|lotes?|calcul\p{L}*|pes[ao]\p{L}*|necesit\p{L}*|cantidad|cuant[oa]s?|aceites?|oliva|coco|castilla|manteca|sebo|plan\p{L}*|for|para)(?!\p{L})/iu;
+const isOnlyOfLye = (question: string): boolean => !OF_A_RECIPE.test(unaccented(question));
 
 /** The recipes that a question back leaves open, each of which is one press. */
 const waysOf = ({ values }: Refusal): readonly Way[] => ('ways' in values && values.ways) || [];

@@ -14,7 +14,8 @@ type Asked = { readonly command: string; readonly given: Given };
 export async function plainRequestReply(question: string, context: Context): Promise<Reply | undefined> {
   const request = plainRequest(question);
   if (!request) return undefined;
-  if (request.kind === 'thanks' || request.kind === 'night') return chatReply(question, context);
+  if (request.kind === 'thanks' || request.kind === 'night' || request.kind === 'pictures')
+    return chatReply(question, context);
   const asked = await commandOf(request, context);
   const line = lineOf(asked.command, asked.given);
   // A greeting asks for nothing yet; what can be asked is shown.
@@ -48,7 +49,7 @@ export async function plainRequestReply(question: string, context: Context): Pro
 }
 
 async function commandOf(
-  request: Exclude<PlainRequest, { kind: 'thanks' | 'night' }>,
+  request: Exclude<PlainRequest, { kind: 'thanks' | 'night' | 'pictures' }>,
   context: Context,
 ): Promise<Asked> {
   switch (request.kind) {

@@ -7,7 +7,7 @@ import { lyeAskedIn } from '../../src/engine/questions/lye/question.ts';
 import { careTopicIn, lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
 import type { QuestionRead } from '../../src/engine/questions/read.ts';
 import { LYE_WORDS } from '../../src/engine/questions/soap-words.ts';
-import { outrightIn } from '../../src/engine/questions/technique/outright.ts';
+import { outrightIn } from '../../src/engine/questions/technique/outright/read.ts';
 import type { NearMatter } from '../../src/engine/questions/technique/read.ts';
 import { isTechnique } from '../../src/engine/questions/technique/topic.ts';
 import { acidIn } from '../../src/engine/text/names/acid-words.ts';
@@ -21,7 +21,7 @@ import { keepLines } from './kept-lines.ts';
 import { filled } from './options-of.ts';
 import { isBarredScent } from './scents.ts';
 import { answeredTo, nearestFirst } from './technique-answer.ts';
-import { LIKELY, likeliestIn, standsOver } from './technique-likely.ts';
+import { IN_THE_POT, LIKELY, likeliestIn, standsOver } from './technique-likely.ts';
 import { troubleReply } from './trouble.ts';
 import { choicesOf } from './understood.ts';
 
@@ -48,8 +48,8 @@ export async function techniqueReply(
   const itsColour = asksItsColour(question, read) ? colourGivenReply(question, read, context) : undefined;
   if (itsColour) return itsColour;
   const outright = outrightIn(question);
-  if (outright && !isTold(question, read) && barredReading(question, read) === undefined)
-    return answeredTo(outright.technique, { named: outright.named }, context);
+  if (outright && (outright.atHand || !isTold(question, read)) && barredReading(question, read) === undefined)
+    return await outrightReply(question, { outright, read }, context);
   const [first, second] = await likeliestIn(question, read);
   // Last, since these look a question through from end to end, and most ask for no technique.
   if (!first || isAnotherMatter(question, first, read) || isBarredScent(question, read, context))
@@ -85,6 +85,22 @@ export async function techniqueReply(
       ...choicesOf(readings, context),
     ],
   };
+}
+
+/** What a question says outright; why batter raced is a press away, behind what to do with it now. */
+async function outrightReply(
+  question: string,
+  {
+    outright,
+    read,
+  }: { readonly outright: NonNullable<ReturnType<typeof outrightIn>>; readonly read: QuestionRead },
+  context: Context,
+): Promise<Reply> {
+  const reply = answeredTo(outright.technique, outright.to, context);
+  const [reading] = read.readings;
+  if (!IN_THE_POT.has(outright.technique) || reading?.job !== 'diagnose') return reply;
+  await keepLines([question, lineOf(reading.command, filled(reading, context))], context);
+  return { ...reply, choices: choicesOf([reading], context) };
 }
 
 /** What stays out of soap, acid beside a colour, and what the patterns of lye find have answers of their own. */

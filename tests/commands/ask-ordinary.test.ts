@@ -9,7 +9,7 @@ import { openConversation } from '../sets/open-conversation.ts';
 import { drawn } from '../walk.ts';
 
 /*
- * Six hands' ordinary questions, as they come all day, labelled by another hand with the matter or the job whose answer would be the best
+ * Seven hands' ordinary questions, as they come all day, labelled by another hand with the matter or the job whose answer would be the best
  * first one. How many reach it may not fall; what each set was judged as when it was asked for the first time stands in its file.
  */
 
@@ -21,6 +21,7 @@ const LEAST: Readonly<Record<string, number>> = {
   'dye-works': 172,
   lifeguard: 136,
   midlands: 177,
+  tasmania: 135,
 };
 
 /** The commands' jobs that answer what a label of a job asks. */
@@ -34,7 +35,7 @@ const OF_JOB: Readonly<Record<string, readonly string[]>> = {
 };
 const OF_SAFETY: ReadonlySet<string> = new Set(['first-aid', 'lye-care']);
 
-type Understood = Partial<Record<'technique' | 'lye' | 'job' | 'outside' | 'chat', string>> & {
+type Understood = Partial<Record<'technique' | 'named' | 'lye' | 'job' | 'outside' | 'chat', string>> & {
   readonly askedBack?: boolean;
 };
 
@@ -52,6 +53,12 @@ const NEAR: Readonly<Record<string, readonly string[]>> = {
   'lye-cloudy': ['undissolved-lye', 'cloudy-lye'],
   'kitchen-tools': ['aluminium', 'vessel', 'back-to-food', 'mould-stuff'],
 };
+/** Answers of their own that say first what these jobs are asked for. */
+const SAYS_SO: Readonly<Record<string, readonly string[]>> = {
+  wet: ['titanium-which', 'titanium-oil-kind', 'titanium-water-kind'],
+  'lye-care': ['zap-how'],
+  diagnose: ['purple-turned', 'plants-browned'],
+};
 const BESIDE_LYE: Readonly<Record<string, string>> = { 'vanilla-brown': 'vanillin', 'powder-dust': 'dust' };
 
 function reached(
@@ -59,9 +66,10 @@ function reached(
   { headline, data }: { readonly headline: string; readonly data: object },
 ): boolean {
   const { understood = {}, emergency } = data as { understood?: Understood; emergency?: object };
-  const { technique, lye, job = '', outside, askedBack } = understood;
+  const { technique, named = '', lye, job = '', outside, askedBack } = understood;
   const [, asked] = label.split('job:');
   if (asked !== undefined) {
+    if (SAYS_SO[asked]?.includes(named)) return true;
     if (OF_SAFETY.has(asked)) return emergency !== undefined || lye !== undefined;
     return asked === 'lye' ? lye !== undefined || job === 'lye' : (OF_JOB[asked] ?? [asked]).includes(job);
   }

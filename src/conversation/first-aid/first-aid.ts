@@ -6,6 +6,7 @@ import {
   type EmergencyId,
   helpFor,
   isBareEggSmell,
+  isRisingInMould,
   isUltramarineWhiff,
   readEmergencies,
 } from '../../engine/hazards/index.ts';
@@ -156,14 +157,20 @@ export function languageOfHelp(texts: readonly string[], language: Language): La
 }
 
 /** What to do, in steps, with the numbers of the member's country where it is known. Shown whole: nothing folds. Only the first of
- * the emergencies has its steps; the others are a line each, for two lists are none to somebody in a panic. */
+ * the emergencies has its steps (`inMould`: those of soap that rises in its mould); the others are a line each, for two lists are none to somebody in a panic. */
 export function firstAidReply(
   ids: readonly EmergencyId[],
   {
     say,
     locale,
     airway = false,
-  }: { readonly say: Words; readonly locale?: string | undefined; readonly airway?: boolean },
+    inMould = false,
+  }: {
+    readonly say: Words;
+    readonly locale?: string | undefined;
+    readonly airway?: boolean;
+    readonly inMould?: boolean;
+  },
 ): Reply {
   const { firstAid } = say;
   const help = helpFor(locale);
@@ -174,12 +181,21 @@ export function firstAidReply(
     ? firstAid.poison({ number: help.poison, country: help.country })
     : firstAid.anyPoison;
   const [first = 'lye-skin', ...more] = shownOf(ids);
-  const steps: Block = { kind: 'rows', numbered: true, rows: firstAid.steps[first]({ call, poison }) };
+  const isLoaf = inMould && first === 'lye-eruption';
+  const rows = (isLoaf ? firstAid.inMould.steps : firstAid.steps[first])({ call, poison });
+  const steps: Block = { kind: 'rows', numbered: true, rows };
+  const usual = isLoaf ? firstAid.inMould.headline : firstAid.headlines[first];
   return {
     kind: 'reply',
-    headline: airway && first === 'skin-reaction' ? firstAid.airway({ call }) : firstAid.headlines[first],
+    headline: airway && first === 'skin-reaction' ? firstAid.airway({ call }) : usual,
     data: {
-      emergency: { id: first, also: more, ...(airway && { airway }), ...(help && { country: help.country }) },
+      emergency: {
+        id: first,
+        also: more,
+        ...(airway && { airway }),
+        ...(isLoaf && { inMould }),
+        ...(help && { country: help.country }),
+      },
     },
     blocks: [
       steps,
@@ -189,17 +205,22 @@ export function firstAidReply(
   };
 }
 
-/** Emergencies as they travel in a signed id: their places in the list, parted by `-`. */
-const sealedIds = (ids: readonly EmergencyId[]) => ids.map(id => EMERGENCY_IDS.indexOf(id)).join('-');
+/** Emergencies as they travel in a signed id: their places in the list, parted by `-`; an `m` behind them for soap that rises in its mould. */
+const sealedIds = (ids: readonly EmergencyId[], inMould: boolean) =>
+  `${ids.map(id => EMERGENCY_IDS.indexOf(id)).join('-')}${inMould ? IN_MOULD : ''}`;
+const IN_MOULD = 'm';
 
 /** Shows a first aid that one member was given to everyone there. */
 export const shareFirstAid = followUp({
   seenBy: 'group',
-  args: { ids: z.string().regex(/^\d{1,2}(-\d{1,2}){0,10}$/), spoken: z.enum(LANGUAGES) },
+  args: { ids: z.string().regex(/^\d{1,2}(-\d{1,2}){0,10}m?$/), spoken: z.enum(LANGUAGES) },
   answer: ({ ids, spoken }, { locale }) =>
     firstAidReply(
-      ids.split('-').flatMap(at => EMERGENCY_IDS[Number(at)] ?? []),
-      { say: wordsIn(spoken), locale },
+      ids
+        .replace(IN_MOULD, '')
+        .split('-')
+        .flatMap(at => EMERGENCY_IDS[Number(at)] ?? []),
+      { say: wordsIn(spoken), locale, inMould: ids.endsWith(IN_MOULD) },
     ),
 });
 
@@ -213,13 +234,16 @@ export async function firstAidFor(
   { say, registry }: { readonly say: Words; readonly registry: CommandRegistry },
 ): Promise<Reply | undefined> {
   const told = readAll(texts);
-  const ids = told.map(({ id }) => id);
-  if (ids.length === 0) return undefined;
-  const inDoubt = told.every(one => one.inDoubt);
+  if (told.length === 0) return undefined;
+  const inMould = texts.some(isRisingInMould);
+  const isAllInDoubt = told.every(one => one.inDoubt);
+  // The words of a loaf that rises tell of nothing else where no sentence does.
+  const ids = inMould && isAllInDoubt ? (['lye-eruption'] as const) : told.map(({ id }) => id);
+  const inDoubt = isAllInDoubt && !inMould;
   const { channel, locale } = origin;
   if (channel !== undefined) await loadSharing(origin, registry);
   const airway = told.some(one => one.airway === true);
-  const reply = firstAidReply(ids, { say, locale, airway });
+  const reply = firstAidReply(ids, { say, locale, airway, inMould });
   const misread: Block = { kind: 'text', text: say.firstAid.misread };
   // What the smell usually is where soap is made, behind what to do where it is more.
   const usual: readonly Block[] =
@@ -236,7 +260,7 @@ export async function firstAidFor(
         {
           kind: 'button',
           label: say.firstAid.share,
-          follow: shareFirstAid.with({ ids: sealedIds(shownOf(ids)), spoken: say.language }),
+          follow: shareFirstAid.with({ ids: sealedIds(shownOf(ids), inMould), spoken: say.language }),
         },
       ],
     }),

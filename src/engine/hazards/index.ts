@@ -17,6 +17,7 @@ export { clearLanguageOf } from './emergencies/language.ts';
 export { emergencyNamed } from './emergencies/named.ts';
 export { type HelpPlace, helpFor } from './emergencies/numbers.ts';
 export { readEmergencies } from './emergencies/read.ts';
+export { isRisingInMould } from './emergencies/rising-in-mould.ts';
 export { isBareEggSmell, isUltramarineWhiff } from './emergencies/ultramarine-whiff.ts';
 export { type RiskyScent, refusePerfume, riskyScents } from './scents/read.ts';
 export type { BarredScentReason, ScentRisk } from './scents/scents.ts';

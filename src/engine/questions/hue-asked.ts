@@ -22,6 +22,14 @@ const OF_HUE: readonly RegExp[] = [
   ),
   // "Red that stays red".
   new RegExp(`^(?:a |an |un |una |el )?${HUE} (?:that|which|que|q) ${HOLDS}$`, 'u'),
+  // "Que amarillo me recomienda q no se vaya", "which yellow do you recommend that stays".
+  new RegExp(
+    `^(?:what|which|que|q|cual) ${HUE} (?:(?:do|would|can) (?:you|u|ya) (?:recommend|suggest|advise)|(?:me |nos )?(?:recomiend\\w+|recomendas|aconsej\\w+|sugier\\w+))(?: (?:that|which|q|que) ${HOLDS})?$`,
+    'u',
+  ),
+  // "Como hago pa q el azul no quede gris", "how do i stop blue going grey".
+  /^(?:como (?:hago|se hace|hacer)|que (?:hago|hacer|pongo)) (?:para|pa) (?:que|q) (?:el |la |mi )?(\p{L}+) no (?:se |me )*(?:qued\w+|salg\w+|pong\w+|vuelv\w+|vay\w+|cambi\w+|vir\w+|agris\w+)(?: [\p{L} ]{0,30})?$/u,
+  /^how (?:do|can|to)(?: (?:i|you|we))? (?:stop|keep|prevent) (?:the |my |a )?(\p{L}+) (?:from )?(?:going|turning|becoming|fading|looking|coming out)(?: [\p{L} ]{0,30})?$/u,
   // "What are you using for orange", "con que hago amarillo fuerte", "q oxido me da un rojo teja".
   new RegExp(
     `^(?:what (?:are|do|would|should|can) (?:ye|you|u|i|we|people)(?: all)? (?:using|use|uses)|con que (?:hago|consigo|saco|logro)|que (?:usan|usais|uso|pongo|oxido|pigmento|polvo)(?: (?:me|le))?(?: (?:da|dan|hace))?|q oxido (?:me )?da)(?: (?:for|to get|para|a|an|un|una|el))* ${HUE}$`,

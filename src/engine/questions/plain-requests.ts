@@ -16,6 +16,8 @@ export type PlainRequest =
   /** Hello, with nothing asked yet. */
   | { readonly kind: 'greeting' }
   | { readonly kind: 'thanks' }
+  /** Whether pictures can be looked at. */
+  | { readonly kind: 'pictures' }
   /** Good night, said on leaving; in Spanish it is said on coming too. */
   | { readonly kind: 'night' }
   /** What stands on the shelf. */
@@ -45,6 +47,10 @@ const BESIDE =
   /\d|\b(?:how|what|why|when|where|which|who|can|could|should|would|does|do i|is it|are|will|help|but|still|not|problem|que|como|cuant[oa]s?|cual|cuando|donde|puedo|se puede|sirve|ayuda|pero|todavia|aun|sigue|no)\b/u;
 /** Longer texts tell more than a courtesy. */
 const MOST_OF_A_COURTESY = 8;
+/** Thanks of who has just come in: a greeting, and nothing was answered yet. */
+const NEW_HERE =
+  /(?:^| )(?:(?:thanks?|thank you|gracias) (?:so much |a lot |mucho )?(?:for|por) (?:adding|accepting|having|letting|aceptar\p{L}*|agregar\p{L}*|recibir\p{L}*|admitir\p{L}*|anadir\p{L}*|dejarme)|soy nuev[oa]|im new|i am new|new here)(?: |$)/u;
+const MOST_OF_A_WELCOME = 14;
 
 /** A greeting or thanks that stands alone, whoever it is said to. */
 function courtesyOf(question: string): PlainRequest | undefined {
@@ -53,10 +59,15 @@ function courtesyOf(question: string): PlainRequest | undefined {
     .replace(/[^\p{L}\p{N}]+/gu, ' ')
     .replace(/\b(?:for (?:the|your|all the) help|por (?:la|tu|su|toda la) ayuda)\b/u, ' ')
     .trim();
-  if (text.split(' ').length > MOST_OF_A_COURTESY || OUR_WORDS.test(text) || tellsOfHurt(question))
+  if (
+    text.split(' ').length > (NEW_HERE.test(text) ? MOST_OF_A_WELCOME : MOST_OF_A_COURTESY) ||
+    OUR_WORDS.test(text) ||
+    tellsOfHurt(question)
+  )
     return undefined;
   const isAnyone = /^(?:\w+ )?(?:is )?any(?:one|body) (?:there|here|about)$/u.test(text);
   if (isAnyone) return { kind: 'greeting' };
+  if (NEW_HERE.test(text) && !BESIDE.test(text)) return { kind: 'greeting' };
   if (BESIDE.test(text) || question.includes('?')) return undefined;
   if (THANKS.test(text)) return { kind: 'thanks' };
   if (NIGHT.test(text)) return { kind: 'night' };
@@ -68,6 +79,9 @@ const SHELF =
 
 const HELP =
   /^(?:(?:so|and|new here|soy nuev[oa]|y) )*(?:(?:what|wht) (?:(?:all|else|exactly|things) )?(?:can|could|do) (?:you|u|ya) (?:do|help(?: me)? with|answer|know)(?: for (?:me|us))?|(?:what|wot) (?:are|r) (?:you|u|ya) (?:good |here )?for|(?:what|wha|wot)cha (?:good )?for|how can (?:you|u) help(?: me| us)?|what can i ask(?: you| here)?|(?:(?:tu|vos|usted|ustedes) )?(?:en|con) que (?:(?:cosas|temas|asuntos|clase de (?:cosas|asuntos|temas)) )?(?:(?:me|nos) )?(?:puedes|podes|puede|pueden|podrias|podria) (?:(?:tu|vos|usted|ustedes) )?(?:ayudar|asistir|echar una mano)(?:me|nos)?|(?:(?:tu|vos|usted|ustedes) )?que (?:(?:mas|cosas|todo) )?(?:sabes|sabe|saben|puedes|podes|puede|pueden) hacer(?: (?:tu|vos|usted))?(?: (?:ademas de|aparte de|fuera de) [\p{L} ]{1,40})?|(?:(?:tu|vos|usted) )?para que (?:sirves|servis|sirve usted|estas)|(?:de )?que (?:te |le )?puedo (?:preguntar|consultar)(?:te|le)?)(?: (?:then|exactly|here|mate|entonces|aqui|aca))?$/u;
+
+const PICTURES =
+  /^(?:(?:hey|hi|hello|ok|so|bot|hola|oye) )*(?:(?:can|could|do|are) (?:you|u|ya) (?:able to )?(?:see|read|look at|view|open|understand|check) (?:\p{L}+ )?(?:pics?|photos?|pictures?|images?)|(?:(?:tu|vos|usted|aqui) )?(?:puedes?|podes|sabes?) (?:ver|leer|mirar|abrir|revisar) (?:las? |una? |mis? )?(?:fotos?|imagen(?:es)?)|(?:ves|miras|lees) fotos)(?: (?:here|too|bot|aqui|aca|tambien))*$/u;
 
 const RESCALE: readonly (readonly [RegExp, number])[] = [
   [/^(?:double|dobla|doblar|duplica|duplicar)\b/u, 2],
@@ -91,6 +105,7 @@ export function plainRequest(question: string): PlainRequest | undefined {
     .replace(COURTESY, '');
   const courtesy = courtesyOf(question);
   if (courtesy) return courtesy;
+  if (PICTURES.test(text)) return { kind: 'pictures' };
   if (HELP.test(text.replace(/^(?:buen[oa]s (?:dias|tardes|noches)) /u, ''))) return { kind: 'help' };
   if (SHELF.test(text)) return { kind: 'shelf' };
   if (TODAY.test(text)) return { kind: 'today' };

@@ -44,12 +44,18 @@ export function targetIn(question: string, words: Words, things: readonly NamedT
     )
   )
     return undefined;
+  // "Para que el azul no quede gris": what is not to happen is no colour that is wished.
+  if (NOT_TO_BECOME.test(text)) return fallback;
   const named = colourNamed(phrase);
   // "A recipe of maize cakes" wishes no colour: a thing is one only where colour is spoken of.
   if (!named || (isOnlyThing(named.name) && !/\b(?:colou?r|tono|tone|shade|like|como)\b/u.test(text)))
     return fallback;
   return { text: phrase, hex: named.hex, name: named.name };
 }
+
+/** "Pa q el azul no quede gris", "so that it does not go grey": what a colour is kept from. */
+const NOT_TO_BECOME =
+  /(?<!\p{L})(?:(?:para|pa) (?:que|q) (?:\p{L}+ ){0,4}?no (?:se |me |le |te )*(?:qued|salg|pong|vuelv|v[ae]y|hag|vir|cambi|agris|oscure)\p{L}*|(?:stop|keep|prevent) (?:\p{L}+ ){1,4}?(?:from )?(?:going|turning|becoming|looking)|so (?:that )?(?:\p{L}+ ){1,4}?(?:doesn?'?t|does not|wont|won't|will not) (?:go|turn|become|look))(?!\p{L})/u;
 
 /** "Azul + rosa da lila?": what a mix is to come to. */
 const GIVES = /\b(?:da|dan|dara|gives?|yields?)\s+(?:me |a |an |un |una )?(\p{L}+)(?! (?:or|o) )/u;

@@ -27,6 +27,7 @@ const CALLED = {
     'acceleration, accelerating, accelerate, accelerated trace, seizing, seize, seized soap, aceleracion, acelerar, traza acelerada',
   bleed: 'bleed, bleeding, colour bleed, colour bleeding, migrate, migration, sangrado, sangrar, migracion',
   dispersion: 'dispersion, dispersing, colour dispersion, dispersed colour, dispersar, dispersion de color',
+  ppo: 'ppo, p p o, tsp ppo, oz ppo, per pound of oils',
   waterDiscount: 'water discount, discounted water, water discounting, descuento de agua',
 } as const;
 
@@ -75,6 +76,9 @@ const FRAMES = [
     ),
 );
 
+const ASKED_BEHIND =
+  /(?<!\p{L})(\p{L}+)(?!\p{L})(?: [\p{L}\p{N}']+){0,3}? (?:wh?[aou]ts?(?: is|'s)?|que (?:es|significa)|q es) (?:el |la |a |an |the )?\1(?: mean)?$/u;
+
 /**
  * The word of the trade that a question asks the meaning of and nothing else: "what is trace?", "¿qué es la traza?", "trace?".
  * Undefined for any other question.
@@ -84,6 +88,10 @@ export function termAsked(question: string): TradeTerm | undefined {
   const text = unaccented(question)
     .replace(/[^\p{L}\p{N}']+/gu, ' ')
     .trim();
+  // "Recipe says 1 tsp ppo what is ppo": the word stands before its question already.
+  const told = ASKED_BEHIND.exec(text)?.[1];
+  const behind = told === undefined ? undefined : BY_NAME.get(fold(told));
+  if (behind) return behind;
   const bare = BARE.has(fold(text)) ? BY_NAME.get(fold(text)) : undefined;
   if (bare) return bare;
   for (const frame of FRAMES) {

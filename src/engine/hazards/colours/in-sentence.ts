@@ -49,7 +49,21 @@ export function poisonSlipped(word: string): string | undefined {
  * @example barredInSentence('could I put hair dye in my soap?') // 'hair dye'
  */
 export function barredInSentence(sentence: string): string | undefined {
-  const words = telling(sentence.slice(0, 600));
+  const clauses = sentence.slice(0, 600).split(APART).map(telling);
+  for (const words of clauses) {
+    const named = barredAmong(words);
+    if (named !== undefined) return named;
+  }
+  const words = clauses.flat();
+  return words.some(word => BESIDE.test(word))
+    ? undefined
+    : words.find(word => poisonSlipped(word) !== undefined);
+}
+
+/** "Green chrome, yellow oxide" are two things of a list, and no chrome yellow; a comma within a figure parts nothing. */
+const APART = /[,;](?!\d)|[()\n]/u;
+
+function barredAmong(words: readonly string[]): string | undefined {
   for (let at = 0; at < words.length; at += 1) {
     const row = (BY_FIRST.get(words[at] ?? '') ?? []).find(({ words: name }) =>
       name.every((word, index) => words[at + index] === word),
@@ -59,7 +73,5 @@ export function barredInSentence(sentence: string): string | undefined {
     const around = words.slice(Math.max(0, at - 1), at + row.words.length + 2).join(' ');
     if (!BESIDE.test(after) && !ALLOWED.test(around)) return row.words.join(' ');
   }
-  return words.some(word => BESIDE.test(word))
-    ? undefined
-    : words.find(word => poisonSlipped(word) !== undefined);
+  return undefined;
 }

@@ -39,11 +39,12 @@ const ONLY_WITH: { readonly [Topic in LyeTopic]?: RegExp } = {
   children: /\b(?:mientras (?:mezclo|hago)|while i (?:mix|make|stir))\b/iu,
   // Asked how to clean it, and of the place alone.
   'clean-up':
-    /\b(?:(?:lo|la) barro|c[oó]mo (?:(?:lo|la) )?(?:limpio|recojo)|puedo (?:barrer|recoger)\p{L}*|vinegar|vinagre)(?!\p{L})/iu,
+    /\b(?:(?:lo|la) barro|c[oó]mo (?:(?:lo|la) )?(?:limpio|recojo)|puedo (?:barrer|recoger)\p{L}*|c[oó]mo (?:(?:lo|la|se|puedo) )*limpi\p{L}+|how (?:do|should|can|to)(?: (?:i|we|you))? (?:clean|wipe|mop)|vinegar|vinagre)(?!\p{L})/iu,
 };
 /** Words that a matter itself brings, and that tell of no harm there. */
 const OWN_WORDS: { readonly [Topic in LyeTopic]?: RegExp } = {
-  'clean-up': /\b(?:spill\w*|spilt|derram\w*|se me (?:reg[oó]|cay[oó]|volc[oó]))(?!\p{L})/giu,
+  'clean-up':
+    /\b(?:spill\w*|spilt|derram\p{L}*|se me (?:reg[oó]|cay[oó]|volc[oó]|bot[oó]|chorre[oó])|c[oó]mo (?:(?:lo|la|se|puedo) )*limpi\p{L}+|how (?:do|should|can|to)(?: (?:i|we|you))? (?:clean|wipe|mop))(?!\p{L})/giu,
   'oil-spilled': /\b(?:spill\w*|spilt|lost|derram\w*|se (?:me )?cay[oó])\b/giu,
   'flame-near':
     /\b(?:candles?|velas?)(?: is)? (?:burning|encendidas?)|\b(?:burning|lit) candles?|\bsmoking\b|\bgas (?:boiler|heater)|\bfum(?:o|ar|ando)\b|\bfuego\b/giu,

@@ -6,14 +6,23 @@ const WEIGHT = '\\d+ ?(?:g|gr|grams?|gramos?|oz|ounces?|onzas?)';
 const STORED =
   'tubs?|bags?|bolsas?|bote|packets?|paquete|container|envase|shed|damp|humed\\w+|open|abiert[oa]|old|viej[oa]|bars?|barras?|jabon|soap|batter|masa|milk|leche|floor|suelo|piso';
 const SURFACE =
-  '(?:work ?tops?|counter ?tops?|counters?|bench|tables?|floor|tiles?|encimera|mesa|mesada|meson|banco|suelo|piso)';
+  '(?:work ?tops?|counter ?tops?|counters?|bench|tables?|floors?|tiles?|carpet|kitchen|encimera|mesa|mesada|meson|tope|mostrador|banco|suelo|piso|baldosas?|alfombra|cocina)';
+/** Bare "soda" is lye where it has run over a bench and is to be cleaned up. */
+const SPILT_LYE = `(?:${CAUSTIC}|soda|lejia)`;
+const SPILT =
+  '(?:spill\\w*|spilt|dropped|tipped|knocked|(?:fell|went|ran|got) (?:all )?(?:over|on|onto)|se (?:me|nos|le) (?:ha |han )?(?:reg|bot|derram|ca|volc|chorre|vir|tir)\\w+|(?:regue|bote|derrame|volque|chorree|tire|vire)|(?:regad|derramad|botad|volcad|chorread)[oa])';
+const CLEANS =
+  '(?:clean\\w*|wipe\\w*|mop\\w*|get (?:it|that) (?:up|off)|limpi\\w+|recoj\\w+|recog\\w+|quit\\w+|sac\\w+|que hago|what do i do)';
 const ASKS_LEAVE =
   '(?:can|could|may|should|shall|do|must) (?:i|we)(?: \\w+)? (?:put|add|use|give)|puedo|podemos|debo|hay que|conviene';
 
 /** Weights that went in wrong and lye that is not ready, told in few words; plain text. These stand before all other matters of care. */
 export const TOLD_SHORT_PATTERNS: TopicPatterns = [
   // On a bench, and on nobody: acid heats it there, too.
-  ['clean-up', [said([CAUSTIC, SURFACE, 'vinegar|vinagre'], HURT)]],
+  [
+    'clean-up',
+    [said([CAUSTIC, SURFACE, 'vinegar|vinagre'], HURT), said([SPILT_LYE, SPILT, SURFACE, CLEANS], HURT)],
+  ],
   // Spoonfuls over: how much that was nobody knows.
   [
     'too-much-in',

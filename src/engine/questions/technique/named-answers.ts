@@ -41,5 +41,17 @@ export const NAMED_ANSWERS = [
   'natural-purple',
   'natural-brown',
   'natural-black',
+  'rising-in-mould',
+  'zap-how',
+  'fast-now',
+  'titanium-oil-kind',
+  'titanium-water-kind',
+  'titanium-which',
+  'purple-turned',
+  'powder-or-liquid',
+  'plants-browned',
+  'lye-and-plants',
+  'ombre-how',
+  'oils-for-mould',
 ] as const;
 export type NamedAnswer = (typeof NAMED_ANSWERS)[number];

@@ -1,7 +1,7 @@
 import type { LyeTopic } from '../lye/topic.ts';
 import type { NamedAnswer } from './named-answers.ts';
-import { WHOLE_GRAMS_WORDS } from './outright.ts';
 import type { Technique } from './topic.ts';
+import { WHOLE_GRAMS_WORDS } from './whole-grams.ts';
 
 /** Where a question that holds these words is led: to a part of the technique, to what is said near lye, or to another technique. */
 export type Part = { readonly words: RegExp } & (

@@ -103,6 +103,7 @@ export const WITH_RAW_BATTER: ReadonlySet<Technique> = new Set([
   'small-batch',
   'clean-clothes',
   'clean-tools',
+  'rising-now',
 ]);
 
 /** Powder may rise while these are done. */

@@ -137,7 +137,7 @@ export const techniqueBeside = {
   },
   'clays-colour': {
     answer:
-      'Yes, soft earth colours that stay: 1 tsp per 500 g oils, 2 for more, wetted in three times its volume of water.',
+      'Yes, soft earth colours that stay: 1 tsp per 500 g oils, up to 3 for full colour, in three times its volume of water.',
     why: 'Rose clay: dusty pink to brick. Red: terracotta. Yellow: ochre. French green: grey-green, khaki in yellow oil. Purple: greyish mauve. Kaolin: off-white; bentonite: grey-beige, and it thickens most. No clay from a river bank: nobody knows what is in it.',
   },
   'steep-in-oil': {

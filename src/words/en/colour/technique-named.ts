@@ -154,7 +154,7 @@ export const techniqueNamed = {
     why: 'Four parts white to one of colour is a pastel. Oxides stay earthy; for a clear pink take ultramarine pink or a pink mica. Charcoal is finer in grey than black oxide. /preview mix:“1/2 tsp titanium dioxide + 1/8 tsp red oxide” shows it.',
   },
   'natural-pink': {
-    answer: 'Natural pink: rose clay, 1 to 2 tsp per 500 g oils, or madder, which is truer pink. Both stay.',
+    answer: 'Natural pink: rose clay, 1 to 3 tsp per 500 g oils, or madder, which is truer pink. Both stay.',
     why: 'Clay is wetted in three times its volume of water, madder in oil. Beetroot, hibiscus and berries go brown. Without mica and as mineral: ultramarine pink.',
   },
   'natural-blue': {
@@ -164,7 +164,7 @@ export const techniqueNamed = {
   'natural-green': {
     answer:
       'Natural green that stays: green clay, a soft grey-green. Spirulina, nettle and leaves fade to khaki.',
-    why: 'In the dark they last some weeks longer. Chromium oxide green is a mineral and holds. Clay 1 to 2 tsp per 500 g oils, wetted in water.',
+    why: 'In the dark they last some weeks longer. Chromium oxide green is a mineral and holds. Clay 1 to 3 tsp per 500 g oils, wetted in water.',
   },
   'natural-red': {
     answer:

@@ -2,6 +2,7 @@ import { techniqueBench } from './technique-bench.ts';
 import { techniqueBeside } from './technique-beside.ts';
 import { techniqueMatters } from './technique-matters.ts';
 import { colourGiven, techniqueNamed } from './technique-named.ts';
+import { techniqueOutright } from './technique-outright.ts';
 
 /** What is said to how coloured batter is worked with: first what to do, then why, and what comes next. */
 export const technique = {
@@ -220,7 +221,7 @@ export const technique = {
     ...techniqueBeside,
     ...techniqueBench,
   },
-  named: techniqueNamed,
+  named: { ...techniqueNamed, ...techniqueOutright },
   given: colourGiven,
   matters: techniqueMatters,
 };

@@ -119,6 +119,8 @@ export const ask = {
     noHarm: 'No harm done.',
     night: 'Good night, and may it still be soap in the morning.',
     wellDone: 'Well done. Leave it covered, and cut it only when it is firm, in a day or two.',
+    pictures:
+      'Yes: attach the photo to /diagnose and say in a few words what you see. I look for flaws of the bar, not for taste.',
     here: 'Yes, ask away: which colour, how much oil, and which powders you have.',
     any: 'Here when you need me: ask about colour in your soap in your own words.',
   },

@@ -55,7 +55,7 @@ export const terms = {
   },
   zap: {
     name: 'zap',
-    text: 'A sting of free lye. Never put soap on your tongue to find out: use pH paper or wait.',
+    text: 'A sting of free lye, as of a battery. Never put soap on your tongue to find out: pH paper, or a wet fingertip off a cured bar.',
   },
   cure: {
     name: 'cure',
@@ -76,6 +76,10 @@ export const terms = {
   dispersion: {
     name: 'dispersion',
     text: 'Powder spread evenly in water, oil or glycerin before it meets the batter, or bought like that. What a bought one holds is unknown unless its label says: start with a quarter.',
+  },
+  ppo: {
+    name: 'ppo',
+    text: 'Per pound of oils: a pound (454 g) of the oils alone, without water and lye. 1 tsp ppo in 1 kg of oils is 2.2 tsp.',
   },
   waterDiscount: {
     name: 'water discount',

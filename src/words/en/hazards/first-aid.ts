@@ -111,6 +111,17 @@ export const firstAid = {
   } satisfies Record<EmergencyId, string>,
   /** In place of the headline where throat, tongue or face swell or the breath fails: an allergic shock kills in minutes. */
   airway: (v: { call: string }) => `Swollen throat or face, or hard breathing: call ${v.call} now.`,
+  /** In place of headline and steps where it is soap that rises in its mould: heat of its own, and no jug of lye. */
+  inMould: {
+    headline: 'The soap has overheated. Goggles and gloves, children out, a tray under the mould, cover off.',
+    steps: ({ call, poison }: { call: string; poison: string }) => [
+      'Goggles, gloves, long sleeves; children and animals out of the room. Face away: it is hot and caustic.',
+      'A tray under the mould. Towel and lid off, out of the oven, onto a cold floor, a fan on it.',
+      'It climbs to the rim: stir it down with a long spoon, or spoon some into a bigger pot. Add nothing.',
+      'It spits, smokes or runs off the tray: step back, leave it, keep everybody away.',
+      `On skin: running water for at least 20 minutes. In an eye: at least 30 minutes, then hospital. Call ${call} if anybody is hurt${poison}.`,
+    ],
+  },
   yourNumber: 'your emergency number',
   number: (v: { number: string; country: string }) =>
     `${v.number} (${v.country}; elsewhere your emergency number)`,

@@ -142,7 +142,7 @@ export const techniqueBeside: typeof english = {
   },
   'clays-colour': {
     answer:
-      'Sí, tonos tierra suaves que se quedan: 1 cdta por 500 g de aceites, 2 para más, en tres veces su volumen de agua.',
+      'Sí, tonos tierra suaves que se quedan: 1 cdta por 500 g de aceites, hasta 3 a pleno color, en tres veces su volumen de agua.',
     why: 'Rosa: de rosa viejo a ladrillo. Roja: terracota. Amarilla: ocre. Verde: gris verdoso, caqui con aceite amarillo. Morada: malva grisáceo. Caolín: blanco roto; bentonita: beige gris, y es la que más espesa. Barro del río no: nadie sabe qué lleva.',
   },
   'steep-in-oil': {

@@ -157,7 +157,7 @@ export const techniqueNamed: typeof english = {
   },
   'natural-pink': {
     answer:
-      'Rosa natural: arcilla rosa, 1 a 2 cdta por 500 g de aceites, o rubia, que es más rosa. Las dos se quedan.',
+      'Rosa natural: arcilla rosa, 1 a 3 cdta por 500 g de aceites, o rubia, que es más rosa. Las dos se quedan.',
     why: 'La arcilla se humedece en tres veces su volumen de agua, la rubia en aceite. Remolacha, jamaica y frutos rojos se vuelven marrones. Sin mica y mineral: ultramar rosa.',
   },
   'natural-blue': {
@@ -168,7 +168,7 @@ export const techniqueNamed: typeof english = {
   'natural-green': {
     answer:
       'Verde natural que se queda: arcilla verde, gris verdoso. Espirulina, ortiga y hojas se van a caqui.',
-    why: 'A oscuras duran unas semanas más. El verde óxido de cromo es mineral y aguanta. Arcilla 1 a 2 cdta por 500 g de aceites, humedecida en agua.',
+    why: 'A oscuras duran unas semanas más. El verde óxido de cromo es mineral y aguanta. Arcilla 1 a 3 cdta por 500 g de aceites, humedecida en agua.',
   },
   'natural-red': {
     answer:

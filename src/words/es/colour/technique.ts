@@ -3,6 +3,7 @@ import { techniqueBench } from './technique-bench.ts';
 import { techniqueBeside } from './technique-beside.ts';
 import { techniqueMatters } from './technique-matters.ts';
 import { colourGiven, techniqueNamed } from './technique-named.ts';
+import { techniqueOutright } from './technique-outright.ts';
 
 /** Lo que se dice a cómo se trabaja la masa con color: primero qué hacer, luego por qué y qué sigue. */
 export const technique: typeof english = {
@@ -226,7 +227,7 @@ export const technique: typeof english = {
     ...techniqueBeside,
     ...techniqueBench,
   },
-  named: techniqueNamed,
+  named: { ...techniqueNamed, ...techniqueOutright },
   given: colourGiven,
   matters: techniqueMatters,
 };

@@ -110,6 +110,8 @@ export const ask: typeof en.ask = {
     noHarm: 'No pasa nada.',
     night: 'Buenas noches, y que mañana siga siendo jabón.',
     wellDone: 'Bien hecho. Déjalo tapado y córtalo solo cuando esté firme, en uno o dos días.',
+    pictures:
+      'Sí: adjunta la foto a /diagnose y cuenta en pocas palabras qué ves. Busco fallos de la pastilla, no opino del gusto.',
     here: 'Sí, dime: qué color, cuánto aceite y qué polvos tienes.',
     any: 'Aquí estoy: pregúntame con tus palabras por el color de tu jabón.',
   },

@@ -51,7 +51,7 @@ export const terms: typeof en.terms = {
   },
   zap: {
     name: 'calambre',
-    text: 'Un pinchazo de sosa libre. Nunca pongas jabón en la lengua: usa papel de pH o espera.',
+    text: 'Un pinchazo de sosa libre, como de pila. Nunca pongas jabón en la lengua: papel de pH, o la yema mojada de una pastilla curada.',
   },
   cure: {
     name: 'curado',
@@ -72,6 +72,10 @@ export const terms: typeof en.terms = {
   dispersion: {
     name: 'dispersión',
     text: 'Polvo repartido por igual en agua, aceite o glicerina antes de la masa, o comprado así. Lo que lleva una comprada no se sabe si no lo dice la etiqueta: empieza con un cuarto.',
+  },
+  ppo: {
+    name: 'ppo (por libra de aceites)',
+    text: 'Por libra de aceites: una libra (454 g) de los aceites solos, sin agua ni sosa. 1 cdta ppo en 1 kg de aceites son 2,2 cdta.',
   },
   waterDiscount: {
     name: 'descuento de agua',

@@ -104,6 +104,16 @@ export const firstAid: typeof english = {
     'skin-reaction': 'reacción de la piel: dejar de usar el jabón, enjuagar',
   },
   airway: v => `Garganta o cara hinchadas, o le cuesta respirar: llama ya a ${v.call}.`,
+  inMould: {
+    headline: 'El jabón se recalentó. Gafas y guantes, niños fuera, una bandeja bajo el molde, destapado.',
+    steps: ({ call, poison }) => [
+      'Gafas, guantes, manga larga; niños y animales fuera. La cara lejos: está caliente y es cáustico.',
+      'Una bandeja bajo el molde. Sin toalla ni tapa, fuera del horno, al suelo frío, con ventilador.',
+      'Si llega al borde: bájalo removiendo con una cuchara larga, o pasa un poco a una olla mayor. No le añadas nada.',
+      'Si escupe, humea o se sale de la bandeja: apártate, déjalo y que nadie se acerque.',
+      `En la piel: agua corriente al menos 20 minutos. En un ojo: al menos 30 minutos, y al hospital. Llama a ${call} si alguien está herido${poison}.`,
+    ],
+  },
   yourNumber: 'tu número de emergencias',
   number: v => `${v.number} (${v.country}; en otro país, tu número de emergencias)`,
   poison: v => `; toxicología ${v.number} (${v.country})`,

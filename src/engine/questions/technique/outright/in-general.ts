@@ -1,73 +1,48 @@
-import { unaccented } from '../../text/unaccented.ts';
-import type { NamedAnswer } from './named-answers.ts';
-import type { Technique } from './topic.ts';
-
-/** A scale that shows no tenths, in words. */
-export const WHOLE_GRAMS_WORDS = `(?:whole|full|even) (?:g|grams?)|(?:g|gramos) enteros?|no decimals?|sin decimales`;
-
-const within = (words: string) => new RegExp(String.raw`(?<!\p{L})(?:${words})(?!\p{L})`, 'u');
-const whole = (words: string) => new RegExp(String.raw`^\W*(?:${words})\W*$`, 'u');
+import { WHOLE_GRAMS_WORDS } from '../whole-grams.ts';
+import { type Outright, whole, within } from './words.ts';
 
 const SCALE = `(?:mine|my scales?|the scales?|scales?|la mia|(?:mi|la) (?:balanza|bascula|peso|pesa))`;
 const ALL = `(?:(?:all )?(?:the |my |our )?colou?rs|(?:todos )?(?:los|mis) colores|everything|todo)`;
 const DULL = String.raw`(?:dull\w*|washed out|muted|lifeless|faded looking|apagad[oa]s?|opac[oa]s?|deslavad[oa]s?|sin vida)`;
 
-/** What short questions say so plainly that no likelihood is asked. */
-const OUTRIGHT: readonly {
-  readonly words: RegExp;
-  readonly technique: Technique;
-  readonly named: NamedAnswer;
-}[] = [
+/** Batter that splits, scales, dull colours, white and its lumps. */
+export const IN_GENERAL: readonly Outright[] = [
   {
     words: whole(
       String.raw`(?:help |ay |ayuda |uy |omg )?(?:(?:it|its|my batter|the batter|batter|mine|la masa|la mezcla) )?(?:has |just |all )?(?:split|separated|curdled|se (?:me )?(?:ha )?(?:cort(?:o|ado)|separ(?:o|ado)))(?: (?:la masa|la mezcla|on me|help|ayuda|que hago))?`,
     ),
     technique: 'riced-now',
-    named: 'split-where',
+    to: { named: 'split-where' },
   },
   {
     words: new RegExp(String.raw`(?<!\p{L})${SCALE} (?:\w+ ){0,3}?(?:${WHOLE_GRAMS_WORDS})(?!\p{L})`, 'u'),
     technique: 'small-batch',
-    named: 'whole-grams',
+    to: { named: 'whole-grams' },
   },
   {
     words: within(String.raw`${ALL} (?:\w+ ){0,7}?${DULL}(?: now| todos| ahora)?`),
     technique: 'bright-colours',
-    named: 'dull-at-large',
+    to: { named: 'dull-at-large' },
   },
   {
     words: within(
       String.raw`(?:titanium(?: dioxide)?|td) (?:for|to get|to make) white(?: soap)? or (?:is there )?(?:some|any)thing else`,
     ),
     technique: 'whiter-soap',
-    named: 'white-without-titanium',
+    to: { named: 'white-without-titanium' },
   },
   {
     words: within(
       String.raw`(?:grumos?|bolitas?) blanc[oa]s? (?:(?:a|por )?dentro|en (?:el|mi) jabon)|white (?:lumps?|clumps?) (?:inside|in (?:my|the) (?:cut |made )?(?:soap|bars?|loaf))`,
     ),
     technique: 'no-lumps',
-    named: 'lumps-in-bar',
+    to: { named: 'lumps-in-bar' },
   },
   {
     words: whole(
       String.raw`(?:y )?(?:(?:si|if) )?(?:(?:le |i )?(?:pongo|echo|uso|put|use) )?(?:with |con )?(?:less water|menos agua)(?: in)? (?:\w+ ){0,3}?(?:espes\w+|endurece|cuaja|thick\w*|sets?|hardens?)(?: (?:it|mas|up|faster|quicker|sooner|rapido|antes|up quicker|up faster|mas rapido))*`,
     ),
     technique: 'keep-fluid',
-    named: 'less-water',
+    to: { named: 'less-water' },
   },
 ];
-/** Longer texts are told by more than one phrase, characters. */
-const LONGEST = 120;
-
-/**
- * The matter and the answer of a short question that says it outright; undefined for every other. Pure.
- * @example outrightIn('se cortó')?.named // 'split-where'
- */
-export function outrightIn(
-  question: string,
-): { readonly technique: Technique; readonly named: NamedAnswer } | undefined {
-  if (question.length > LONGEST) return undefined;
-  const plain = unaccented(question).toLowerCase();
-  return OUTRIGHT.find(({ words }) => words.test(plain));
-}
