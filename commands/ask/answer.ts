@@ -3,6 +3,8 @@ import { callsForFirstAid } from '../../src/conversation/first-aid/call-for-help
 import { type Attachment, textsOf } from '../../src/conversation/question.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import { lineOf } from '../../src/conversation/typed/line-of.ts';
+import { withSpokenOf } from '../../src/engine/hazards/index.ts';
+import { spokenOfIn } from '../../src/engine/questions/leaning/things.ts';
 import { inOrder } from '../../src/engine/questions/lye/amounts-first.ts';
 import { type Questioned, withOwnJars } from '../../src/engine/questions/own-jars.ts';
 import { type QuestionRead, type Reading, readQuestion } from '../../src/engine/questions/read.ts';
@@ -62,7 +64,10 @@ export type Asked = {
 export async function answerQuestion(asked: Asked, context: Context): Promise<Reply> {
   const answer = await answerOf(asked, context);
   const isTold = (id: string) => answer.cautions.some(one => one.id === id);
-  const cautions = whiffCautions(asked.question, context.say).filter(({ id }) => !isTold(id));
+  const spokenOf = spokenOfIn(context.lately?.before(context));
+  const cautions = whiffCautions(withSpokenOf(asked.question, spokenOf), context.say).filter(
+    ({ id }) => !isTold(id),
+  );
   return { ...answer, cautions: [...cautions, ...answer.cautions] };
 }
 

@@ -17,7 +17,7 @@ export { clearLanguageOf } from './emergencies/language.ts';
 export { emergencyNamed } from './emergencies/named.ts';
 export { type HelpPlace, helpFor } from './emergencies/numbers.ts';
 export { readEmergencies } from './emergencies/read.ts';
-export { isBareEggSmell, isUltramarineWhiff } from './emergencies/ultramarine-whiff.ts';
+export { isBareEggSmell, isUltramarineWhiff, withSpokenOf } from './emergencies/ultramarine-whiff.ts';
 export { type RiskyScent, refusePerfume, riskyScents } from './scents/read.ts';
 export type { BarredScentReason, ScentRisk } from './scents/scents.ts';
 export { type EntryKind, HAZARDS, type Hazard } from './table.ts';

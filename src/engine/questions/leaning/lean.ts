@@ -11,7 +11,7 @@ import { anotherLaid, ofMatterNear } from './near-turns.ts';
 import { ofItsThing } from './of-its-thing.ts';
 import { openedTurn } from './plain.ts';
 import { gramsOf } from './recipe.ts';
-import { recipeTurn } from './recipe-turns.ts';
+import { isSoMuchOver, recipeTurn } from './recipe-turns.ts';
 import { type Slots, slotsOf } from './slots.ts';
 import { colourantOf, holderNamed } from './subject.ts';
 import { fineTurn, languageTurn } from './turns.ts';
@@ -78,6 +78,9 @@ function besideLean(text: string, talk: Talk, slots: Slots | undefined): Lean | 
     return IS_LIQUID.test(last.given.item ?? '')
       ? { kind: 'matter', id: 'liquid-instead' }
       : { kind: 'technique', id: 'colour-in-lye-water' };
+  // So much over, of a recipe that nobody told: it stays unused until it is reckoned.
+  if (last.kind === 'matter' && last.id === 'too-much-in' && isSoMuchOver(text))
+    return { kind: 'asks', lacks: 'lye-over' };
   // A weight after what was said of lye is of its oils, and no colour's.
   if (
     last.kind === 'matter' &&
