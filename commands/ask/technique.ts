@@ -7,6 +7,7 @@ import { lyeAskedIn } from '../../src/engine/questions/lye/question.ts';
 import { careTopicIn, lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
 import type { QuestionRead } from '../../src/engine/questions/read.ts';
 import { LYE_WORDS } from '../../src/engine/questions/soap-words.ts';
+import { answerTo } from '../../src/engine/questions/technique/answer-to.ts';
 import { outrightIn } from '../../src/engine/questions/technique/outright.ts';
 import type { NearMatter } from '../../src/engine/questions/technique/read.ts';
 import { isTechnique } from '../../src/engine/questions/technique/topic.ts';
@@ -49,7 +50,11 @@ export async function techniqueReply(
   if (itsColour) return itsColour;
   const outright = outrightIn(question);
   if (outright && !isTold(question, read) && barredReading(question, read) === undefined)
-    return answeredTo(outright.technique, { named: outright.named }, context);
+    return answeredTo(
+      outright.technique,
+      outright.named === undefined ? answerTo(outright.technique, '') : { named: outright.named },
+      context,
+    );
   const [first, second] = await likeliestIn(question, read);
   // Last, since these look a question through from end to end, and most ask for no technique.
   if (!first || isAnotherMatter(question, first, read) || isBarredScent(question, read, context))

@@ -230,3 +230,35 @@ describe('lye on a bench as well as on somebody', () => {
     expect(answer.data).toHaveProperty('emergency.id', 'lye-skin');
   });
 });
+
+describe('a bar that is not to be used', () => {
+  test.each([
+    [['soap is sweating oil on top', 'its been 4 days'], 'en', /^Don’t use it/u],
+    [['el jabón suda aceite arriba', 'hace 4 días'], 'es', /^No lo uses/u],
+  ] as const)('%j stays so, however long it has been', async (turns, language, says) => {
+    const answer = await lastOf(turns, language);
+    expect(answer.headline).toMatch(says);
+    expect(answer.data).toMatchObject({ doNotUse: true, causes: [{ id: 'separation' }, ...rest(answer)] });
+  });
+
+  test.each([
+    [['soap is sweating oil on top', 'its been 4 days', 'zap test whats that'], 'en'],
+    [['el jabón suda aceite arriba', 'prueba de la lengua qué es?'], 'es'],
+  ] as const)('%j: the test is answered, and no tongue is sent to it', async (turns, language) => {
+    const answer = await lastOf(turns, language);
+    expect(understoodOf(answer).lye).toBe('zap-test');
+    expect(answer.headline).toMatch(/^No/u);
+  });
+
+  test.each([
+    ['my soap is sweating little drops', 'en'],
+    ['el jabón suda gotitas de agua', 'es'],
+  ] as const)('“%s” is dew still: no oil was told', async (turn, language) => {
+    const answer = await lastOf([turn], language);
+    expect((answer.data as { causes: readonly { id: string }[] }).causes[0]?.id).toBe('humidity-dew');
+  });
+});
+
+/** All causes but the first. */
+const rest = ({ data }: Reply): readonly unknown[] =>
+  (data as { readonly causes: readonly unknown[] }).causes.slice(1);
