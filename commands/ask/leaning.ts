@@ -14,6 +14,7 @@ import {
   isOfNothingElse,
   isOnClothes,
   isOnSurface,
+  isOnSurfaceToo,
   isStillHurt,
 } from '../../src/engine/questions/leaning/points-back.ts';
 import type { Slots } from '../../src/engine/questions/leaning/slots.ts';
@@ -60,10 +61,21 @@ function afterSpill(
 ): Reply | undefined {
   if (!ids.every(id => SPILT.has(id))) return undefined;
   if (isOnClothes(question)) return firstAidReply(['lye-skin'], context);
+  if (isOnSurfaceToo(question) && ids.includes('lye-skin')) return onBoth(question, context);
   if (!isOnSurface(question)) return undefined;
   const told = techniqueAnswer('lye-spilt-surface', question, context);
   const { stillHere } = context.say.firstAid;
   return { ...told, blocks: [...told.blocks, { kind: 'text', text: stillHere, firm: true }] };
+}
+/** Lye on somebody and on the bench: the skin first, then how the bench is cleaned; the talk stays about whoever was splashed. */
+function onBoth(question: string, context: Context): Reply {
+  const told = techniqueAnswer('lye-spilt-surface', question, context);
+  const aid = firstAidReply(['lye-skin'], context);
+  return {
+    ...aid,
+    headline: context.say.leaning.skinThenSurface({ told: told.headline }),
+    blocks: [...told.blocks, { kind: 'text', text: aid.headline, firm: true }, ...aid.blocks],
+  };
 }
 const SPILT: ReadonlySet<EmergencyId> = new Set(['lye-eruption', 'lye-skin']);
 
@@ -158,7 +170,7 @@ export function askedFor(lacks: Lack, slots: Slots | undefined, context: Context
   const hurt: readonly Block[] =
     lacks === 'what-happened' ? [{ kind: 'text', text: say.firstAid.stillHere, firm: true }] : [];
   const reply = plainly(say.leaning.lacks[lacks]({ told: capital(told) }), understood, hurt);
-  return lacks === 'whole-recipe' ? { ...reply, cautions: cautions(context) } : reply;
+  return lacks === 'whole-recipe' || lacks === 'lye-over' ? { ...reply, cautions: cautions(context) } : reply;
 }
 
 const capital = (name: string) => name.replace(/^\p{Ll}/u, first => first.toUpperCase());

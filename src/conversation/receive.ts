@@ -1,3 +1,5 @@
+import { withSpokenOf } from '../engine/hazards/index.ts';
+import { spokenOfIn } from '../engine/questions/leaning/things.ts';
 import { Refusal, refuse } from '../engine/refusal.ts';
 import { refusalOf, StoreFailure } from '../records/failure.ts';
 import { dropNotices, type Notice, noticesFor } from '../records/notices.ts';
@@ -121,7 +123,7 @@ async function answerTo(question: Question, conversation: Conversation): Promise
   try {
     // Before anything is loaded, looked up, checked or reckoned: whoever is hurt is told what to do.
     const { registry } = conversation;
-    const firstAid = await firstAidFor(freeTexts(question), question, { say, registry });
+    const firstAid = await firstAidFor(textsInTalk(question, conversation), question, { say, registry });
     if (firstAid) return sealed(firstAid, question, conversation);
     checkLegible(question);
     await registry.prepare?.(question);
@@ -141,6 +143,13 @@ async function answerTo(question: Question, conversation: Conversation): Promise
     const ours = error instanceof StoreFailure ? refusalOf(error) : new Refusal('our-fault', { reference });
     return { kind: 'problem', id: ours.id, text: say.refusal(ours) };
   }
+}
+
+/** What a question says in free words; a smell of egg alone with the ultramarine that was spoken of just before. */
+function textsInTalk(question: Question, { services: { lately } }: Conversation): readonly string[] {
+  const texts = freeTexts(question);
+  const spokenOf = spokenOfIn(lately?.before(question));
+  return spokenOf === undefined ? texts : texts.map(text => withSpokenOf(text, spokenOf));
 }
 
 /** A "no" with what may be meant, each a signed button. */

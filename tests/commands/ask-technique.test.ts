@@ -99,8 +99,8 @@ test.each([
 });
 
 test('another technique that may be meant is a press away', async () => {
-  const { choices } = await asked('does it need to be thin');
-  expect(choices?.map(one => one.kind === 'button' && one.label)).toContain('I meant: can I thin batter?');
+  const { choices } = await asked('how thin should it be to swirl');
+  expect(choices?.map(one => one.kind === 'button' && one.label)).toContain('I meant: which trace for what?');
 });
 
 test('the spoon of a powder in grams is that of the catalogue: mica 0.32 g/ml, a US teaspoon 4.93 ml (NIST)', async () => {

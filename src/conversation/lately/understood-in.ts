@@ -82,7 +82,7 @@ function ofRead({
   facts,
 }: z.infer<typeof understood>['understood']): Before | undefined {
   if (lye === 'stopped') return { kind: 'recipe', hadOne: true };
-  if (lacks === 'whole-recipe' || (job === 'lye' && Object.keys(given).length === 0))
+  if (lacks === 'whole-recipe' || lacks === 'lye-over' || (job === 'lye' && Object.keys(given).length === 0))
     return { kind: 'recipe' };
   // How much water goes with so much lye: more is asked of the water.
   if (lye === 'sums') return { kind: 'matter', id: 'water-amount' };

@@ -18,7 +18,7 @@ export { emergencyNamed } from './emergencies/named.ts';
 export { type HelpPlace, helpFor } from './emergencies/numbers.ts';
 export { readEmergencies } from './emergencies/read.ts';
 export { isRisingInMould } from './emergencies/rising-in-mould.ts';
-export { isBareEggSmell, isUltramarineWhiff } from './emergencies/ultramarine-whiff.ts';
+export { isBareEggSmell, isUltramarineWhiff, withSpokenOf } from './emergencies/ultramarine-whiff.ts';
 export { type RiskyScent, refusePerfume, riskyScents } from './scents/read.ts';
 export type { BarredScentReason, ScentRisk } from './scents/scents.ts';
 export { type EntryKind, HAZARDS, type Hazard } from './table.ts';

@@ -52,3 +52,14 @@ export function isBareEggSmell(text: string): boolean {
   const plain = unaccented(text).toLowerCase();
   return EGGS.test(plain) && ![ACID, STRONG, FELT].some(pattern => pattern.test(plain));
 }
+
+/**
+ * A text that tells of a smell of egg alone, with the colour that was spoken of just before where that is ultramarine: “smells of eggs, is that it?”
+ * then asks of the pigment, as it would had it named it. Rotten eggs, acid, much of it and whoever feels it stay as they were told. Pure.
+ * @param spokenOf what the question before was about, such as “ultramarine violet”; undefined where it was about no colour
+ * @example withSpokenOf('huele a huevo, es eso?', 'ultramar violeta') // 'ultramar violeta: huele a huevo, es eso?'
+ */
+export function withSpokenOf(text: string, spokenOf: string | undefined): string {
+  if (spokenOf === undefined || !ULTRAMARINE.test(unaccented(spokenOf).toLowerCase())) return text;
+  return isBareEggSmell(text) && !ROTTEN.test(unaccented(text).toLowerCase()) ? `${spokenOf}: ${text}` : text;
+}

@@ -4,8 +4,8 @@ import { STRENGTH_SHARES, type StrengthName } from '../../quantities/strength.ts
 import { unaccented } from '../../text/unaccented.ts';
 import type { Laid } from './before.ts';
 import { isOfLye } from './before.ts';
+import { recipeLaid } from './laid-recipe.ts';
 import { portionLaid, withFigure } from './portion.ts';
-import { atSuperfat, onlyOilAt, recipeFor, timesRecipe } from './recipe.ts';
 import type { Slots } from './slots.ts';
 
 /* What a turn changes, laid over the command that the question before ran: each command by its own options. */
@@ -182,19 +182,6 @@ const preview: Change = (laid, slots) => {
 };
 const AMOUNT_AHEAD = /^[\d.,/ ]+(?:tsps?|tbsps?|g|cdtas?|cdas?) /iu;
 
-/** A recipe's lye: all oils at once, or the superfat. Nothing else is laid over it, and a volume is asked for. */
-const lye: Change = (laid, slots) => {
-  const { amount, times, percent, figure, of, named, hues, depth } = slots;
-  if (named.length > 0 || hues.length > 0 || depth !== undefined || of === 'batter') return undefined;
-  if (percent !== undefined) return atSuperfat(laid, percent);
-  if (times !== undefined) return timesRecipe(laid, times);
-  if (amount) return amount.of === 'batter' || amount.of === 'oil' ? undefined : recipeFor(laid, amount.text);
-  const [oilAnew, isTold] = [figure === undefined ? undefined : onlyOilAt(laid, figure), slots.isMarked];
-  if (oilAnew && isTold) return oilAnew;
-  // "15 then" is a superfat only where one was told.
-  return figure !== undefined && laid.given.superfat !== undefined ? atSuperfat(laid, figure) : undefined;
-};
-
 const shelf: Change = (laid, slots) => {
   const { amount, figure, named, hues } = slots;
   const item = nameLaid(laid.given.item, slots);
@@ -252,7 +239,7 @@ const isStrengthName = (name: string): name is StrengthName => Object.hasOwn(STR
  * dose is half the batter or half the colour. Pure.
  */
 export function laidOver(before: Laid, slots: Slots): readonly Laid[] | undefined {
-  const change = isOfLye(before) ? lye : CHANGES[before.command];
+  const change = isOfLye(before) ? recipeLaid : CHANGES[before.command];
   const laid = hasPlace(before.command, slots) ? change?.(before, slots) : undefined;
   if (!laid) return undefined;
   const isEither = before.command === 'dose' && slots.times !== undefined && slots.amount === undefined;

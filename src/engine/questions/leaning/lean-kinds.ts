@@ -5,7 +5,14 @@ import type { Laid } from './before.ts';
 import type { Slots } from './slots.ts';
 
 /** What a turn that leans on nothing that is kept lacks: what is asked back for. */
-export type Lack = 'amount-of' | 'name-for' | 'of-what' | 'what-happened' | 'whole-recipe' | 'which-thing';
+export type Lack =
+  | 'amount-of'
+  | 'lye-over'
+  | 'name-for'
+  | 'of-what'
+  | 'what-happened'
+  | 'whole-recipe'
+  | 'which-thing';
 
 /** How a turn is read that leans on the one before. */
 export type Lean =

@@ -4,6 +4,7 @@ import type { Technique } from '../technique/topic.ts';
 import { aspectIn } from './asked-of-it.ts';
 import type { Aspect } from './aspects/aspect.ts';
 import { type Before, isOfLye, type Ran, type Talk } from './before.ts';
+import { cameOut } from './came-out.ts';
 import { askedOfNothing, isComplete, lackOf, unnamed } from './lacks.ts';
 import { laidOver } from './laid.ts';
 import { type Lean, run } from './lean-kinds.ts';
@@ -11,7 +12,7 @@ import { anotherLaid, ofMatterNear } from './near-turns.ts';
 import { ofItsThing } from './of-its-thing.ts';
 import { openedTurn } from './plain.ts';
 import { gramsOf } from './recipe.ts';
-import { recipeTurn } from './recipe-turns.ts';
+import { isSoMuchOver, recipeTurn } from './recipe-turns.ts';
 import { type Slots, slotsOf } from './slots.ts';
 import { colourantOf, holderNamed } from './subject.ts';
 import { fineTurn, languageTurn } from './turns.ts';
@@ -32,6 +33,8 @@ export function leanOf(typed: string, talk: Talk | undefined): Lean | undefined 
   const ofRecipe = recipeTurn(typed, turn, before);
   if (ofRecipe) return ofRecipe;
   if (before && ONLY_LYE.test(turn.text) && !isHarm(before)) return { kind: 'matter', id: 'spooned-lye' };
+  const came = before && cameOut(turn.text, before);
+  if (came) return came;
   const slots = slotsOf(turn);
   const byAspect = aspectIn(turn.text);
   if (talk && before) {
@@ -39,6 +42,9 @@ export function leanOf(typed: string, talk: Talk | undefined): Lean | undefined 
       besideLean(turn.text, talk, slots) ?? ofSubject({ text: turn.text, aspect: byAspect, slots }, talk);
     if (apart) return apart;
   }
+  // How long it has been, of a bar that something is wrong with, adds to what is known of it.
+  if (before?.kind === 'command' && before.command === 'diagnose' && TIME_TOLD.test(turn.text))
+    return { kind: 'part', of: 'still' };
   if (before?.kind === 'command') return overCommand(before, { slots, aspect: byAspect, text: turn.text });
   const isOfNothing = before?.kind === 'open' && talk?.subject === undefined;
   if ((before?.kind === 'open' && !isOfNothing) || before?.kind === 'contest' || before?.kind === 'recipe')
@@ -57,6 +63,8 @@ export function leanOf(typed: string, talk: Talk | undefined): Lean | undefined 
 const TELLS_OF_MINE =
   /^(?:my|our|mi|mis) (?:\p{L}+ ){1,3}?(?:is|are|was|were|went|has gone|gone|turned|came out|looks?|es|esta|estan|salio|salieron|me salio|quedo|me quedo|se puso|se hizo)(?= \p{L})/u;
 
+const TIME_TOLD =
+  /^(?:(?:its|it|it is|is|has|have|ive|i|been|had|for|made|only|just|about|around|like|its been|this|was|poured|cut|hace|hacen|ya|van|va|lleva|llevan|llevo|tiene|tienen|paso|pasaron|son|hara|casi|unos|unas|solo|apenas|como) )*(?:\d{1,3}|an?|one|two|three|four|five|six|couple of|few|un|una|dos|tres|cuatro|cinco|seis) (?:hours?|hrs?|days?|weeks?|months?|horas?|dias?|semanas?|mes(?:es)?)(?: (?:ago|now|old|since|already|in|so far|ya|asi|de hecho|de curado|y sigue igual|and no change))*$/u;
 /** "The purple that you spoke of": nobody remembers it. */
 const SAID_BEFORE =
   /^(?:the|that|el|la|los|las)(?: \p{L}+){1,2}(?: es[ae])?(?: one)?(?: (?:that|which|que|q))? (?:(?:you|u) (?:said|told|mentioned)|(?:me )?dijiste|mencionaste)(?!\p{L})/u;
@@ -78,6 +86,9 @@ function besideLean(text: string, talk: Talk, slots: Slots | undefined): Lean | 
     return IS_LIQUID.test(last.given.item ?? '')
       ? { kind: 'matter', id: 'liquid-instead' }
       : { kind: 'technique', id: 'colour-in-lye-water' };
+  // So much over, of a recipe that nobody told: it stays unused until it is reckoned.
+  if (last.kind === 'matter' && last.id === 'too-much-in' && isSoMuchOver(text))
+    return { kind: 'asks', lacks: 'lye-over' };
   // A weight after what was said of lye is of its oils, and no colour's.
   if (
     last.kind === 'matter' &&

@@ -38,6 +38,16 @@ const LESS_WATER =
   /^(?:(?:a (?:bit|little) |un poco )?(?:less|menos)|(?:can|could) i (?:use|go|do with|get away with) (?:a bit )?less|puedo (?:usar|poner) menos)(?: (?:water|agua))?(?: (?:i |and |so |to |want|quiero|para|que|q|it |its |if |since |es |si )+(?: ?\p{L}+){0,6})?$/u;
 
 export function ofMatterNear(text: string, { last }: Talk): Lean | undefined {
+  const isOfAsh =
+    (last.kind === 'technique' && last.id === 'ash-avoid') || (last.kind === 'matter' && OF_ASH.has(last.id));
+  if (isOfAsh && SPRAYED.test(text)) return { kind: 'technique', id: 'ash-avoid', words: 'alcohol' };
+  const [, verb] = (last.kind === 'technique' && last.id === 'layers-how' && CAME_APART.exec(text)) || [];
+  if (verb !== undefined)
+    return run({
+      job: 'diagnose',
+      command: 'diagnose',
+      given: { words: `${/^(?:despeg|separ|part|abr)/u.test(verb) ? 'mis capas se' : 'my layers'} ${verb}` },
+    });
   const isOfLyeWater =
     (last.kind === 'matter' && last.id === 'cloudy-lye') ||
     (last.kind === 'technique' && last.id === 'lye-cloudy');
@@ -67,6 +77,12 @@ const NOT_SAID =
 /** What lies in lye water that went cloudy is lye, and no colour. */
 const GRAINS =
   /^(?:(?:it|its|there|tiene|hay|quedan?|veo|i see|has|have|is|are|got|some|with|con|unos|like|como) )*(?:grains?|lumps?|bits|crystals?|granitos?|granos?|grumos?|cristales|bolitas)(?: (?:\p{L}+ ?){1,6})?$/u;
+const OF_ASH: ReadonlySet<string> = new Set(['soda-ash-avoided', 'soda-ash']);
+const SPRAYED =
+  /^(?:(?:would|will|does|do|can|could|should|is|i|what|about|with|con|and|use|puedo|usar|sirve|si|le|y|un|el|the|some|spray\p{L}*|of|de|en|echo|pongo|roci\p{L}*|rubbing|isopropilic[oa]) )*(?:alcohol|isoprop\p{L}*|ipa)(?: (?:spray\p{L}*|do|work|help|stop|prevent|it|en|roci\p{L}*|isopropilic[oa]|sirve|ayuda|funciona|on|top|the|first|after|straight|instead|que|vale))*$/u;
+/** After layers: what came apart is the layers. */
+const CAME_APART =
+  /^(?:(?:they|the layers|my layers|layers|mine|luego|despues|pero|las capas|me|se|all) )+((?:split|come|came|fall|fell|separat\p{L}+|broke|break|despeg\p{L}+|separ\p{L}+|part\p{L}+|abr\p{L}+)(?: (?:apart|off|away|when|while|after|i|cut\p{L}*|it|them|on|the|unmou?ld\p{L}*|al|cortar\p{L}*|desmoldar\p{L}*|cuando|corto|las|los))*)$/u;
 const OF_POWDER: ReadonlySet<Technique> = new Set(['clays-colour', 'no-lumps', 'dry-in', 'premix-keeps']);
 const OF_THICK: ReadonlySet<Technique> = new Set(['thick-now', 'riced-now', 'keep-fluid', 'pot-time']);
 /** Scents that race, named alone: what was in it. */

@@ -2,7 +2,7 @@
 
 /** These say by themselves that something goes on as before. */
 export const MARKS =
-  /(?<!\p{L})(?:(?:is (?:it|that) |would it be |do i use |does it need )?(?:the )?same(?: (?:again|amounts?|dose|thing|goes|as|too))*(?: (?:for|with|in))?|(?:what|how) (?:about|abt)|what if|(?:and |for )?(?:the |my )?other (?:half|halfs|halves|part|bit|one)(?:s)?(?: (?:is|are|will|s|gonna|going|to|be|gets))*|(?:y |para )?la otra (?:mitad|parte)(?: (?:va|sera|es|lleva|en|con|de))*|i (?:only|just) (?:have|had|got)|ive (?:only |just )?got|(?:i )?meant|i mean|i said|no wait|rather|(?:(?:es|seria|va|vale|sirve) )?(?:(?:lo|la|el) )?(?:mism[oa]|igual)(?: (?:cantidad|dosis|cosa))?(?: (?:para|con|de|en|que|al?))?|que tal|que hay de|que pasa(?:ria)? (?:con|si)|(?:solo|nomas|nada mas) tengo|tengo (?:solo|nomas)|(?:quise|queria|quiero) decir|digo|me (?:refiero|referia) a)(?!\p{L})/gu;
+  /(?<!\p{L})(?:(?:is (?:it|that) |would it be |do i use |does it need )?(?:the )?same(?: (?:again|amounts?|dose|thing|goes|as|too|but))*(?: (?:for|with|in))?|(?:what|how) (?:about|abt)|what if|(?:and |for )?(?:the |my )?other (?:half|halfs|halves|part|bit|one)(?:s)?(?: (?:is|are|will|s|gonna|going|to|be|gets))*|(?:y |para )?la otra (?:mitad|parte)(?: (?:va|sera|es|lleva|en|con|de))*|i (?:only|just) (?:have|had|got)|ive (?:only |just )?got|(?:i )?meant|i mean|i said|no wait|rather|(?:(?:es|seria|va|vale|sirve) )?(?:(?:lo|la|el) )?(?:mism[oa]|igual)(?: (?:cantidad|dosis|cosa|pero))?(?: (?:para|con|de|en|que|al?))?|que tal|que hay de|que pasa(?:ria)? (?:con|si)|(?:solo|nomas|nada mas) tengo|tengo (?:solo|nomas)|(?:quise|queria|quiero) decir|digo|me (?:refiero|referia) a)(?!\p{L})/gu;
 
 /** These ask for the same once more, and mark nothing. */
 export const ASKED_AGAIN =

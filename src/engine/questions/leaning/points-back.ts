@@ -18,7 +18,7 @@ const MOST_OF_HURT = 16;
 /** After first aid was given: whether a turn still tells of it, so that it is given once more before anything is read. Pure. */
 export function isStillHurt(typed: string): boolean {
   const text = plainTurn(typed);
-  return text.split(' ').length <= MOST_OF_HURT && HURT.test(text);
+  return text.split(' ').length <= MOST_OF_HURT && HURT.test(text.replace(/ice cream/gu, ''));
 }
 
 /** A turn with one of these is of the trade again. */
@@ -33,8 +33,19 @@ const MOST_AFTER_HELP = 10;
  */
 export function isOfNothingElse(typed: string): boolean {
   const text = plainTurn(typed);
-  return text.split(' ').length <= MOST_AFTER_HELP && !OF_TRADE.test(text) && !THANKS.test(text);
+  return (
+    text.split(' ').length <= MOST_AFTER_HELP &&
+    !OF_TRADE.test(text) &&
+    !THANKS.test(text) &&
+    !HOLDS_LYE.every(one => one.test(text))
+  );
 }
+/** Whether a bucket stands up to lye is asked of the bucket. */
+const HOLDS_LYE: readonly RegExp[] = [
+  /(?<!\p{L})(?:holds?|take|stand|survives?|safe|ok|good|use|mix|aguanta|resiste|soporta|sirve|vale|uso|usar|mezclar)(?!\p{L})/u,
+  /(?<!\p{L})(?:lye|naoh|caustic|sosa|soda|lejia)(?!\p{L})/u,
+  /(?<!\p{L})(?:buckets?|pails?|tubs?|jugs?|bowls?|containers?|tupperware|baldes?|cubos?|cubetas?|tarros?|jarras?|recipientes?|envases?|potes?)(?!\p{L})/u,
+];
 
 const ACID = /(?<!\p{L})(?:vinegar|vinagre|lemon|limon|citric|citrico)(?!\p{L})/u;
 const MOST_OF_ACID = 10;
@@ -65,6 +76,13 @@ const SURFACE =
   /(?<!\p{L})(?:worktops?|counter(?:top)?s?|bench|table|floor|tiles?|lino|hob|side|carpet|rug|encimera|mesada|meson|mesa|piso|suelo|baldosas?|alfombra)(?!\p{L})/u;
 const UNHURT =
   /(?<!\p{L})(?:(?:im|i am|arms?|hands?|skin|everyone|nobody|no ?one|we)(?: (?:is|are|s|re|all|got|was))* (?:fine|ok|okay|good|hurt|clean)|not on (?:me|skin|anyone)|nothing on me|only (?:on )?the|just (?:on )?the|estoy bien|(?:el brazo|la mano|la piel|todos) (?:esta|estan) bien|nadie (?:se )?(?:quemo|toco)|solo (?:en )?(?:la|el))(?!\p{L})/u;
+const AS_WELL =
+  /(?<!\p{L})(?:too|also|as well|aswell|all over|everywhere|and (?:on )?the|tambien|ademas|por todos? lados?|y (?:en|sobre) (?:la|el))(?!\p{L})/u;
+/** After lye got on somebody: whether some lies on a surface as well, which is wiped up once they are rinsed. Pure. */
+export function isOnSurfaceToo(typed: string): boolean {
+  const text = plainTurn(typed);
+  return text.split(' ').length <= MOST_OF_HURT && SURFACE.test(text) && AS_WELL.test(text);
+}
 /** After lye got out: whether it is told to be on a surface alone, and that nobody is hurt. Pure. */
 export function isOnSurface(typed: string): boolean {
   const text = plainTurn(typed);

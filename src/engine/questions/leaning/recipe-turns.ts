@@ -3,9 +3,10 @@ import { aspectIn } from './asked-of-it.ts';
 import { type Before, isOfLye, type Ran } from './before.ts';
 import type { Lean } from './lean-kinds.ts';
 import type { Opened } from './plain.ts';
-import { addedOil, inUnitOf, oilsAlone, swappedOil } from './recipe.ts';
+import { addedOil, inUnitOf, oilsAlone } from './recipe.ts';
+import { otherLyeLaid, swapLaid, takesOilAway, waterLaid } from './recipe-swaps.ts';
 import { slotsOf } from './slots.ts';
-import { oilTurn, swapTurn } from './turns.ts';
+import { oilTurn } from './turns.ts';
 
 /* Turns that go on from a recipe, or from the question which recipe it is. Near lye what is unclear is asked for, whole. */
 
@@ -18,13 +19,29 @@ const LIQUID_INSTEAD =
 /** "And how much lye", after a colour: never without the oils. */
 const OF_LYE = /^(?:of |de )(?:the |la |el )?(?:lye|naoh|caustic soda|sosa|soda(?: caustica)?|lejia)$/u;
 
+const WEIGHT = String.raw`\d+(?:[.,]\d+)? ?(?:g|gr|grams?|gramos?|kg|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?)`;
+const SO_MUCH_OVER = new RegExp(
+  `^(?:(?:by|por|of|de|only|just|solo|unos|about|like|como|its|son|fueron|it|was) )*${WEIGHT}(?: (?:more|over|extra|too much|de mas|mas|de sobra))?(?: (?:in|en|for|para|per|on|of|de|out of) (?:a |un )?${WEIGHT}(?: (?:of |de )?(?:oils?|aceites?|batch|lote))?)?$`,
+  'u',
+);
+/** "By 10 g in 1 kg": how far over lye is, of oils that nobody named. Pure. */
+export const isSoMuchOver = (text: string): boolean => SO_MUCH_OVER.test(text);
+
 /** How a turn goes on from a recipe; undefined where it says nothing of one. Pure. */
 export function recipeTurn(typed: string, turn: Opened, before: Before | undefined): Lean | undefined {
   const isRecipe = before?.kind === 'command' && isOfLye(before);
   if ((isRecipe || before?.kind === 'recipe') && LIQUID_INSTEAD.test(turn.text))
     return { kind: 'matter', id: 'liquid-instead' };
   if (before && OF_LYE.test(turn.text)) return isRecipe ? { kind: 'runs', readings: [before] } : ASKS_RECIPE;
-  if (isRecipe) return swapLaid(turn.text, before) ?? oilLaid(turn, before);
+  if (isRecipe)
+    return (
+      swapLaid(turn.text, before) ??
+      oilLaid(turn, before) ??
+      otherLyeLaid(turn.text, before) ??
+      waterLaid(turn.text, before) ??
+      // What takes an oil out and is not understood changes the lye.
+      (takesOilAway(turn.text) ? ASKS_RECIPE : undefined)
+    );
   return before?.kind === 'recipe'
     ? withoutRecipe(typed, turn, before.hadOne !== true)
     : addedToNothing(turn);
@@ -52,14 +69,6 @@ function addedToNothing({ text, leads, tails }: Opened): Lean | undefined {
   return oil && isMore && knownOil(oil.name) !== undefined ? ASKS_RECIPE : undefined;
 }
 const ALSO = /^(?:too|also|as well|tambien)$/u;
-
-/** "Swap the coconut for lard": one oil in another's place, of a recipe that is known. */
-function swapLaid(text: string, before: Ran): Lean | undefined {
-  const swap = swapTurn(text);
-  if (!swap) return undefined;
-  const laid = swappedOil(before, swap.out, swap.into);
-  return laid ? { kind: 'runs', readings: [laid] } : ASKS_RECIPE;
-}
 
 /** "And 50 g castor" after a recipe: in addition, or instead? It is asked unless the words say it. */
 function oilLaid({ text, leads, tails }: Opened, before: Ran): Lean | undefined {

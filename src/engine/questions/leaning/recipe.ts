@@ -77,6 +77,30 @@ export function swappedOil(laid: Laid, out: string, into: string): Laid | undefi
   return gramsOf(oils) === undefined ? undefined : { ...laid, given: { ...laid.given, oils } };
 }
 
+/**
+ * The same recipe with so much of one oil as another: of the oil that is named, or of the only one. Undefined unless both are known, the
+ * other is not in it, the amount is in the unit of the recipe and something of the first is left.
+ */
+export function partSwapped(
+  laid: Laid,
+  { amount, out, into }: { readonly amount: string; readonly out: string | undefined; readonly into: string },
+): Laid | undefined {
+  const pieces = piecesOf(laid.given.oils ?? '');
+  const moved = WEIGHED.exec(`${amount} ${into}`);
+  const comes = knownOil(into);
+  if (!pieces || !moved || !comes || !isOfAnySize(laid)) return undefined;
+  const [at, ...others] = pieces.flatMap(({ name }, place) =>
+    out === undefined || knownOil(name)?.id === knownOil(out)?.id ? [place] : [],
+  );
+  if (at === undefined || others.length > 0 || pieces.some(({ name }) => knownOil(name)?.id === comes.id))
+    return undefined;
+  const figure = pieces[at]!.figure - Number(moved[1]!.replace(',', '.'));
+  if (pieces[at]!.unit.toLowerCase() !== moved[2]!.toLowerCase() || figure <= 0) return undefined;
+  const left = pieces.map((piece, place) => (place === at ? { ...piece, figure } : piece));
+  const oils = `${listed(left)}, ${amount} ${into}`;
+  return gramsOf(oils) === undefined ? undefined : { ...laid, given: { ...laid.given, oils } };
+}
+
 /** The same recipe with one oil more; undefined unless it is known and not in it. */
 export function addedOil(laid: Laid, amount: string, name: string): Laid | undefined {
   const { oils = '' } = laid.given;

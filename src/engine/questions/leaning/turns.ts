@@ -31,6 +31,8 @@ export function languageTurn(typed: string): Language | undefined {
 }
 
 const NAME = String.raw`(\p{L}+(?: \p{L}+){0,3})`;
+/** Where something may stand behind it. */
+const SHORT = String.raw`(\p{L}+(?: \p{L}+){0,3}?)`;
 const SWAPS: readonly (readonly [RegExp, out: 1 | 2])[] = [
   [
     new RegExp(
@@ -57,7 +59,45 @@ const SWAPS: readonly (readonly [RegExp, out: 1 | 2])[] = [
     ),
     2,
   ],
+  // "Si le saco el coco y pongo girasol", "take the coconut out and put sunflower in".
+  [
+    new RegExp(
+      `^(?:what if i |if i |can i |i )?(?:take|took|leave|left|drop|dropped|remove)(?: out)? (?:the |my |all the )?${SHORT}(?: out)? and (?:i )?(?:put|use|used|add|go with|have)(?: in)? (?:the )?${SHORT}(?: in)?$`,
+      'u',
+    ),
+    1,
+  ],
+  [
+    new RegExp(
+      `^(?:y |si )*(?:le |les )?(?:sac|saqu|quit)\\p{L}+ (?:todo )?(?:el |la |los )?(?:aceite de )?${SHORT} y (?:le |les )?(?:pong|pus|ech|us|agreg|anad|met|va)\\p{L}* (?:el |la |aceite de )*${SHORT}(?: en su lugar)?$`,
+      'u',
+    ),
+    1,
+  ],
 ];
+
+const PART = String.raw`(\d+(?:[.,]\d+)?(?: ?(?:g|kg|oz|lbs?|grams?|gramos?|onzas?))?)`;
+const PART_SWAPS: readonly RegExp[] = [
+  new RegExp(
+    `^(?:(?:can|could|may) i |what if i |if i |i )?(?:swap|swapped|change|changed|replace|replaced|switch) ${PART}(?: of)?(?: (?:it|that|them|the total))?(?: ?(?:the )?(?!for |with |to |by )${SHORT})? (?:for|with|to|by) (?:the )?${SHORT}$`,
+    'u',
+  ),
+  new RegExp(
+    `^(?:puedo |si |y )*(?:cambi|sustitu|reempla)[a-z]+ ${PART}(?: de)?(?: (?:eso|ese|esos))?(?: ?(?:del |el |la |aceite de )*(?!por |con |a )${SHORT})? (?:por|con|a) (?:el |la |aceite de )*${SHORT}$`,
+    'u',
+  ),
+];
+
+/** How much of an oil goes, of which one where that is told, and which comes in its place. */
+export function partSwapTurn(
+  text: string,
+): { readonly amount: string; readonly out: string | undefined; readonly into: string } | undefined {
+  for (const pattern of PART_SWAPS) {
+    const [, amount, out, into] = pattern.exec(text) ?? [];
+    if (amount !== undefined && into !== undefined) return { amount, out, into };
+  }
+  return undefined;
+}
 
 /** Which oil goes and which comes in its place. */
 export function swapTurn(text: string): { readonly out: string; readonly into: string } | undefined {

@@ -75,6 +75,12 @@ export const BENCH_PATTERNS: TopicPatterns = [
   ],
   [
     'zap-test',
+    [
+      /^(?:(?:ok|so|and|y|pero|hey|the|a|la) )*(?:(?:what ?s|what is|how (?:do i|to)(?: do)?|que es(?: eso de)?|como (?:se hace|hago)|en que consiste) (?:an? |the |la |el )?(?:(?:zap|tongue) ?test|(?:prueba|test) (?:de|en|con) la lengua)|(?:zap|tongue) ?test(?: what ?s| what is| how)(?: (?:that|it|is|do i do it))*|(?:prueba|test) (?:de|con) la lengua (?:que es|como se hace)(?: eso)?)[ ?!.]*$/u,
+    ],
+  ],
+  [
+    'zap-test',
     [near('lick|taste|tongue|lamer|lengua|saborear', 'spoon|batter|raw|trace|cuchara|masa|crudo|traza', 30)],
   ],
   ['other-alkali', [near(OTHER_ALKALI, `${LYE}|${SOAP}`, 40), near(`${LYE}|${SOAP}`, OTHER_ALKALI, 30)]],

@@ -8,6 +8,8 @@ const CLEAN =
   '(?:cleans?|cleaner|cleaning|wash\\w*|laundry|grease|degreas\\w*|stains?|limpi\\w+|lavar|ropa|manchas?|desengras\\w+)';
 const MADE_SAFE =
   'vinegar|vinagre|acid|acido|lemon|limon|cur(?:e|es|ing|ado)|rebatch\\w*|rebati\\w+|rehac\\w+|sav(?:e|ed)|rescue|salv\\w+|rescat\\w+|zaps?|wait|months?|meses|harder|dur[oa]';
+/** What lye is called where “soda” alone means it; behind words that weigh it only. */
+const SODA = 'soda(?! ash| crystals| water| pop| bread)(?: caustica)?';
 const BOOK =
   '(?:book|books|calc\\w*|chart|table|site|website|web|app|page|friend|teacher|film|libro|libros|calculador\\w*|tabla|pagina|amiga|profesora?|film)';
 const LATER =
@@ -189,9 +191,15 @@ export const DOUBT_PATTERNS: TopicPatterns = [
     [
       said(
         [
-          `(?:me pas(?:e|o|amos)|se (?:me|nos) fue la mano|nos pas(?:o|amos)|heavy handed with)(?: \\w+){0,4} ${CAUSTIC}`,
+          `(?:me pas(?:e|o|amos)|se (?:me|nos) fue la mano|nos pas(?:o|amos)|heavy handed with|(?:go|went|going) over (?:on|with))(?: \\w+){0,4} (?:${CAUSTIC}|${SODA})`,
         ],
         MADE_SAFE,
+      ),
+      said(
+        [
+          `que pas\\w+(?: \\w+){0,4} (?:demasiada|mucha|mas) (?:${CAUSTIC}|${SODA})(?: de la (?:cuenta|receta))?`,
+        ],
+        `${MADE_SAFE}|limpi\\w+|agua`,
       ),
       said(
         [

@@ -193,6 +193,14 @@ export const JUG_PATTERNS: TopicPatterns = [
         `^(?:(?:an?|the|my|una?|la|el) )*(?:(?:${WITHSTANDS}) (?:${POT})|(?:${POT})(?: de)? (?:${WITHSTANDS})|pressure cookers?|ollas? (?:a presion|express?|rapidas?)|vacuum flask|hot[ -]drink flask|termo)(?: \\w+){0,3}$`,
         'u',
       ),
+      // “Soda” alone is lye where a bucket is to stand it.
+      said(
+        [
+          '(?:baldes?|cubos?|cubetas?|potes?|tarros?|tachos?|envases?|botes?|tarrinas?)(?: (?:de|los|el))+ helados?',
+          `${CAUSTIC}|soda`,
+        ],
+        HURT,
+      ),
       said(['stainless|inoxidable', 'magnet\\w*|iman\\w*', POT]),
       said(
         [

@@ -8,6 +8,7 @@ import { withoutFormerSoap } from './recipe-line/former-soap.ts';
 import { withoutTalk } from './recipe-line/idle-talk.ts';
 import { withoutStock } from './recipe-line/oil-stock.ts';
 import { withoutScents } from './recipe-line/scents.ts';
+import { withWhole } from './recipe-line/whole-of-one.ts';
 import { saidPlainly } from './said-plainly.ts';
 import { FAT, LYE, POTASSIUM, plainWords, UNIT } from './words.ts';
 
@@ -53,7 +54,7 @@ export const scentsOf = (question: string): readonly string[] =>
 /** A line as {@link recipeLine} takes it: courtesies away, shares beside lye told as the superfat that they are. */
 export function prepared(question: string): string {
   const isPotash = POTASSIUM.test(plainWords(question));
-  const said = ofBatchAsked(plainWords(asTyped(question), { clauses: true }));
+  const said = withWhole(ofBatchAsked(plainWords(asTyped(question), { clauses: true })));
   const plain = saidPlainly(
     withoutTalk(
       benchSaid(

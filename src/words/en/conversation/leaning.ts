@@ -33,6 +33,9 @@ export const leaning = {
   /** Behind it what `/challenge list` says. */
   contest: (v: { told: string }) =>
     `How many bars, by when, who won: a challenge says its own rules, else ask a steward. ${v.told}`,
+  /** Lye on skin and on a bench; `told` is how the bench is cleaned. */
+  skinThenSurface: (v: { told: string }) =>
+    `Skin first: running water, 15 minutes or more. Then the surface: ${v.told}`,
   noVinegar: 'No vinegar, no lemon: only running water, and go on with it. Not better: medical help now.',
   fine: 'Good. Ask the next one when it comes up.',
   /** What is asked of the subject of a talk, where a short turn tells nothing that is understood. */
@@ -49,6 +52,8 @@ export const leaning = {
       'Of what? Nothing came before this that I still have: name the colourant and how much batter or oils.',
     'what-happened': () =>
       'What is it about: batter that went thick, colour with lumps, a bar that looks wrong? A few words are enough.',
+    'lye-over': () =>
+      'Do not use it: lye that is over stays in the bar and burns. How far over it is I reckon from what went in: “I put 150 g lye in 800 g olive and 200 g coconut”.',
     'whole-recipe': () =>
       'For lye I need the whole recipe anew: every oil with its weight, and the superfat.',
     'which-thing': () => 'Which colour or powder do you mean? Name it, such as “rose clay”.',

@@ -27,6 +27,8 @@ export const leaning: typeof en.leaning = {
     `Unos ${grams} g de fragancia para ${oils} g de aceites (3 %), y nunca más que el límite de su ficha.`,
   contest: ({ told }) =>
     `Cuántas pastillas, hasta cuándo, quién ganó: cada reto dice sus reglas; si no, pregunta a un responsable. ${told}`,
+  skinThenSurface: (v: { told: string }) =>
+    `Primero la piel: agua corriente, 15 minutos o más. Luego la superficie: ${v.told}`,
   noVinegar: 'Vinagre no, limón tampoco: solo agua corriente, y sigue. Si no mejora: ayuda médica ya.',
   fine: 'Bien. Pregunta lo siguiente cuando haga falta.',
   aboutThing: ({ name }) => `Sobre ${name}: ¿cuánto va, en qué se moja o si aguanta?`,
@@ -39,6 +41,8 @@ export const leaning: typeof en.leaning = {
     'of-what': () => '¿De qué? No conservo nada de antes: dime el colorante y cuánta masa o cuántos aceites.',
     'what-happened': () =>
       '¿De qué se trata: masa que espesó, color con grumos, una pastilla que salió mal? Bastan unas palabras.',
+    'lye-over': () =>
+      'No lo uses: la sosa de más se queda en el jabón y quema. Cuánto se pasa lo calculo con todo lo que echaste: «puse 150 g de sosa en 800 g de oliva y 200 g de coco».',
     'whole-recipe': () =>
       'Para la sosa necesito la receta entera otra vez: cada aceite con su peso, y el sobreengrasado.',
     'which-thing': () => '¿Qué color o polvo dices? Nómbralo, como «arcilla rosa».',

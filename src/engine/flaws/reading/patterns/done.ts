@@ -83,7 +83,7 @@ export const DONE_PATTERNS: FindingPatterns = {
   'named-stearic': 'n_stearic',
   'named-dos': 'n_dos',
   'named-air': 'n_air',
-  'named-dew': 'n_dew',
+  'named-dew': 'n_dew !oilthing',
   'named-fade': 'n_fade',
   'named-discolouration': 'n_discolour',
   'named-metal': 'n_metal',

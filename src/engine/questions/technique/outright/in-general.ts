@@ -7,6 +7,14 @@ const DULL = String.raw`(?:dull\w*|washed out|muted|lifeless|faded looking|apaga
 
 /** Batter that splits, scales, dull colours, white and its lumps. */
 export const IN_GENERAL: readonly Outright[] = [
+  // What sets while it is still to be poured: minutes count.
+  {
+    words: whole(
+      String.raw`(?:(?:help|ay|ayuda|uy|omg|so|and|y) )*(?:(?:my|the|se|me|la|mi) )*(?:batter|masa|mezcla|soap batter)? ?(?:(?:has|is|was|just|all|gone|se|me|ya) )*(?:went|go(?:ne|t|ing)|turned|setting|set|endurecio|espeso|cuajo|trabo|puso) (?:(?:too|so|really|all|very|muy|re|la|dur[ao]|espes[ao]|thick|hard|solid|stiff|up|masa|mezcla|on|me) ?)*(?:before (?:i|we) (?:even |ever )?(?:got to|could|had (?:time|a chance) to|managed to) (?:even )?(?:pour\w*|get it in\w*)(?: it)?(?: in(?:to)?(?: the)? mou?ld)?|in (?:the|my) (?:bowl|pot|jug)|antes de (?:poder )?(?:verter|echar|volcar)(?:la|lo)?(?: (?:en|al) (?:el )?molde)?|en (?:el|la|mi) (?:bowl|bol|olla|jarra|tazon|balde))`,
+    ),
+    technique: 'thick-now',
+    to: { technique: 'thick-now' },
+  },
   {
     words: whole(
       String.raw`(?:help |ay |ayuda |uy |omg )?(?:(?:it|its|my batter|the batter|batter|mine|la masa|la mezcla) )?(?:has |just |all )?(?:split|separated|curdled|se (?:me )?(?:ha )?(?:cort(?:o|ado)|separ(?:o|ado)))(?: (?:la masa|la mezcla|on me|help|ayuda|que hago))?`,
