@@ -25,6 +25,8 @@ declare module '../../refusal.ts' {
     'oil-told-twice': { name: string; one: string; other: string };
     /** What was to go in, beside what did. */
     'recipe-planned': { text: string };
+    /** Another's pot, told beside the asker's own. */
+    'recipe-of-another': { text: string };
     /** Oils beside words that may keep them, or some of them, out of the pot, and the recipes that it may be. */
     'oil-in-pot': { names: readonly string[]; text: string; ways?: readonly Way[] };
     /** Oils of which some was lost before the lye. */
@@ -62,7 +64,8 @@ const OF_WORDS: ReadonlySet<string> = new Set([
 /**
  * {@link readLyeQuestion}, also where courtesies, dialect and what else is chatted stand beside the recipe: those words are passed
  * by and told. `unordered` as `inOrder` found it. Pure. Throws the Refusals of `readLyeQuestion`, and `recipe-corrected`,
- * `recipe-scaled`, `oil-told-twice`, `oil-lost`, `superfat-twice`, `oil-in-pot`, `recipe-planned` and `recipe-words`.
+ * `recipe-scaled`, `oil-told-twice`, `oil-lost`, `superfat-twice`, `oil-in-pot`, `recipe-planned`, `recipe-of-another`
+ * and `recipe-words`.
  */
 export function readLyeInChat(
   question: string,
@@ -71,7 +74,7 @@ export function readLyeInChat(
   const beyond = beyondIn(ofBatchAsked(plainWords(question, { clauses: true })));
   if (beyond !== undefined && /\d/u.test(question)) refuse('recipe-words', { text: beyond.slice(0, 60) });
   const line = prepared(question);
-  const read = recipeLine(line);
+  const read = recipeLine(line, plainWords(question, { clauses: true }));
   const clear = 'line' in read ? strictly(read.line) : undefined;
   if (clear && 'line' in read)
     return dissolved(
@@ -98,6 +101,7 @@ export function readLyeInChat(
       text: read.doubt.text.slice(0, 60),
       ways,
     });
+  if ('unclear' in read && read.isOfAnother) refuse('recipe-of-another', { text: read.unclear });
   if ('unclear' in read && read.isPlanned) refuse('recipe-planned', { text: read.unclear });
   const passed = 'unclear' in read && read.isPassedBy && ways.length > 0 ? { ways } : {};
   // What is changed as it is told is for no reader that takes every word as it stands.

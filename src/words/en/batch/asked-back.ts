@@ -28,6 +28,7 @@ export const askedBackRefusals: Pick<
   | 'oil-lost'
   | 'superfat-twice'
   | 'recipe-planned'
+  | 'recipe-of-another'
   | 'oil-in-pot'
   | 'lye-ready-strength'
 > = {
@@ -67,6 +68,8 @@ export const askedBackRefusals: Pick<
     `Two superfats stand there: “${one}” and “${other}”. A discount of lye is a superfat by another name: write the one that counts, or their sum, as “superfat …%”.`,
   'recipe-planned': ({ text }) =>
     `What was to go in stands beside what did (“${text}…”). Write only what is or goes in the pot: “500 g olive, 200 g coconut, superfat 5%”.`,
+  'recipe-of-another': ({ text }) =>
+    `Another pot is told beside yours (“${text}…”), and each needs a lye of its own. Write only what is or goes in the one that you ask for: “500 g olive, 200 g coconut, superfat 5%”.`,
   'oil-in-pot': ({ names, text }) =>
     `${names.length === 1 ? `Is “${names[0]}” in the pot, all of it?` : `Are ${names.map(name => `“${name}”`).join(', ')} in the pot, all of them?`} I cannot tell from “${text}”. Write only what is or goes in: “500 g olive, 200 g coconut, superfat 5%”.`,
   'lye-ready-strength': ({ text }) =>
