@@ -12,6 +12,7 @@ import { beyondIn } from './recipe-line/beyond.ts';
 import type { Way } from './recipe-line/item.ts';
 import { oilLostIn } from './recipe-line/oil-lost.ts';
 import { type RecipeLine, recipeLine } from './recipe-line/recipe-line.ts';
+import { isShareOfOneOil } from './recipe-line/share-of-oil.ts';
 import { BOTH } from './recipe-line/written.ts';
 import { POTASSIUM, plainWords, UNIT } from './words.ts';
 
@@ -21,6 +22,8 @@ declare module '../../refusal.ts' {
     'recipe-corrected': { text: string; ways?: readonly Way[] };
     /** A recipe that is to be multiplied. */
     'recipe-scaled': { text: string };
+    /** An oil of which only a share is or goes in. */
+    'oil-shared': { text: string };
     /** An oil with two amounts, of which one is in the pot. */
     'oil-told-twice': { name: string; one: string; other: string };
     /** What was to go in, beside what did. */
@@ -64,7 +67,7 @@ const OF_WORDS: ReadonlySet<string> = new Set([
 /**
  * {@link readLyeQuestion}, also where courtesies, dialect and what else is chatted stand beside the recipe: those words are passed
  * by and told. `unordered` as `inOrder` found it. Pure. Throws the Refusals of `readLyeQuestion`, and `recipe-corrected`,
- * `recipe-scaled`, `oil-told-twice`, `oil-lost`, `superfat-twice`, `oil-in-pot`, `recipe-planned`, `recipe-of-another`
+ * `recipe-scaled`, `oil-shared`, `oil-told-twice`, `oil-lost`, `superfat-twice`, `oil-in-pot`, `recipe-planned`, `recipe-of-another`
  * and `recipe-words`.
  */
 export function readLyeInChat(
@@ -144,11 +147,18 @@ const withBeside = (told: LyeQuestion, { left, respelt }: RecipeLine, line: stri
 /** The recipe without the words that are not understood, where it reads whole without them. */
 type Passed = { readonly ways?: readonly Way[] };
 
-/** Throws `recipe-scaled` or `recipe-corrected`, as what is unclear in a recipe that was changed. */
+/** Throws `oil-shared` where a share is of one oil, else `recipe-scaled`. */
+function refuseShare(line: string, text: string): never {
+  const [share = text] = SHARE.exec(text) ?? [];
+  if (isShareOfOneOil(line, share)) refuse('oil-shared', { text: share });
+  return refuse('recipe-scaled', { text });
+}
+
+/** Throws `recipe-scaled`, `oil-shared` or `recipe-corrected`, as what is unclear in a recipe that was changed. */
 function refuseTurned(line: string, read: ReturnType<typeof recipeLine>, passed: Passed): never {
   const [scaled] = SCALES.exec(line) ?? [];
-  if (scaled !== undefined) refuse('recipe-scaled', { text: scaled });
-  if ('unclear' in read && SHARE.test(read.unclear)) refuse('recipe-scaled', { text: read.unclear });
+  if (scaled !== undefined) refuseShare(line, scaled);
+  if ('unclear' in read && SHARE.test(read.unclear)) refuseShare(line, read.unclear);
   const [corrected] = CORRECTS.exec(line) ?? [];
   return refuse('recipe-corrected', {
     text: corrected ?? ('unclear' in read ? read.unclear.slice(0, 60) : line.slice(0, 60)),
@@ -164,9 +174,8 @@ function refuseUnclear(
   const [corrected] = CORRECTS.exec(line) ?? [];
   if (corrected !== undefined && /\d/u.test(line)) refuse('recipe-corrected', { text: corrected, ...passed });
   const [scaled] = SCALES.exec(line) ?? [];
-  if (scaled !== undefined && /\d/u.test(line)) refuse('recipe-scaled', { text: scaled });
-  if (refusal.id === 'oil-unknown' && SHARE.test(unclear))
-    refuse('recipe-scaled', { text: unclear.slice(0, 60) });
+  if (scaled !== undefined && /\d/u.test(line)) refuseShare(line, scaled);
+  if (refusal.id === 'oil-unknown' && SHARE.test(unclear)) refuseShare(line, unclear.slice(0, 60));
   const text = 'text' in refusal.values && typeof refusal.values.text === 'string' ? refusal.values.text : '';
   if (refusal.id === 'oil-unknown' && !namesFat(text) && !text.split(' ').some(isStrangeOil)) {
     const words = unclear.split(' ');

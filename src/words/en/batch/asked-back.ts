@@ -23,6 +23,7 @@ export const askedBackRefusals: Pick<
   | 'amounts-whose'
   | 'recipe-corrected'
   | 'recipe-scaled'
+  | 'oil-shared'
   | 'recipe-words'
   | 'oil-told-twice'
   | 'oil-lost'
@@ -58,6 +59,8 @@ export const askedBackRefusals: Pick<
     `You put something right on the way (“${text}”). Write the recipe once more as it is to be: “500 g olive, 200 g coconut, superfat 5%”.`,
   'recipe-scaled': ({ text }) =>
     `“${text}”: multiply every oil, the lye and the water by one and the same number, and ask with those weights: “500 g olive, 200 g coconut, 90 g lye, 200 g water”.`,
+  'oil-shared': ({ text }) =>
+    `“${text}”: of one oil alone. Write each oil with the weight that is or goes in the pot, and the superfat: “500 g olive, 200 g coconut, superfat 5%”.`,
   'recipe-words': ({ text }) =>
     `I cannot tell what “${text}” does to the recipe. Write only the oils with their weights, and the superfat: “500 g olive, 200 g coconut, superfat 5%”.`,
   'oil-told-twice': ({ name, one, other }) =>

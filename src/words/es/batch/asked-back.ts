@@ -29,6 +29,8 @@ export const askedBackRefusals: typeof en = {
     `Has corregido algo por el camino («${text}»). Escribe la receta otra vez, como ha de ser: «500 g oliva, 200 g coco, sobreengrasado 5%».`,
   'recipe-scaled': ({ text }) =>
     `«${text}»: multiplica cada aceite, la sosa y el agua por un mismo número y pregunta con esos pesos: «500 g oliva, 200 g coco, 90 g sosa, 200 g agua».`,
+  'oil-shared': ({ text }) =>
+    `«${text}»: de un solo aceite. Escribe cada aceite con el peso que hay o va en la olla, y el sobreengrasado: «500 g oliva, 200 g coco, sobreengrasado 5%».`,
   'recipe-words': ({ text }) =>
     `No sé qué cambia «${text}» en la receta. Escribe solo los aceites con su peso y el sobreengrasado: «500 g oliva, 200 g coco, sobreengrasado 5%».`,
   'oil-told-twice': ({ name, one, other }) =>
