@@ -8,7 +8,7 @@ import { PERSON } from './beside-oils.ts';
 
 /** Greetings from somewhere: of whoever writes. */
 const GREETINGS = [
-  "(?:and |y )?(?:cheers|greetings|regards|love|hugs|thanks|saludos|abrazos|gracias|besos) (?:from|desde) (?:(?:the|a|my|our|la|el|mi|un|una) )?\\p{L}+(?: \\p{L}+)?(?= *(?:;|$))",
+  '(?:and |y )?(?:cheers|greetings|regards|love|hugs|thanks|saludos|abrazos|gracias|besos) (?:from|desde) (?:(?:the|a|my|our|la|el|mi|un|una) )?\\p{L}+(?: \\p{L}+)?(?= *(?:;|$))',
   '^(?:(?:muchos? )?saludos?|saluditos|greetings|hello|hi|hiya|hey|hola|good (?:morning|evening|afternoon|day)|morning|evening|buen dia|buenos dias|buenas(?: tardes| noches)?|regards|un abrazo|abrazos)(?: (?:all|everyone|folks|a todos|a todas|para todos|grupo|amig[oa]s|gente))?,? (?:desde|from|de) [^;,.\\d]{2,30}(?=[;,.])',
 ];
 /** The clock: no weight is told in hours. */

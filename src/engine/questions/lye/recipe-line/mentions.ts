@@ -16,9 +16,9 @@ export function withoutOthers(items: readonly Item[]): readonly Item[] {
 /** What is said of an oil without touching how much of it there is. */
 const OPINION =
   /(?<!\p{L})(?:too much|a lot|mucho|demasiad[oa]|all|only|just|plain|puro|todo|(?:es|son|viene|vienen) de (?:mis?|l[ao]s?|nuestr[oa]s?)|(?:is|are|comes?|came) from (?:my|our|the)|nothing else|stays|por vencer\p{L}*|about to (?:turn|go off|expire)|needs? using(?: up)?|rancid|enranci\p{L}+|go(?:es)? off|smells?|huele|hard|soft|chang(?:e|es) the lye|cambia la sosa|lo sac\p{L}+|lye (?:for|of|with)|sosa (?:con|de|del|para)|whats?|que (?:es|tal))(?!\p{L})/u;
-/** Whence an oil came, what it cost, how it looks and smells, and how its weighing went: of whatever is weighed there. */
+/** Whence an oil came, how it looks, and how its weighing went: of whatever is weighed there. */
 const TOLD_OF_IT =
-  /(?<!\p{L})(?:(?:me|nos) l[oa]s? (?:ha )?(?:regal|traj|mand|dio|dieron|dado|vendi)\p{L}*|(?:me|nos) (?:regal|traj)\p{L}+|l[oa]s? (?:traj|pag|derreti|abri|revis)\p{L}*|(?:was|is) an? (?:\p{L}+ )?(?:present|gift|bargain)|(?:came|comes|is) (?:from|out of)|(?:took|takes) (?:ages|forever|for ever|\p{L}+ (?:weeks?|days?|months?|hours?)) (?:off|to (?:come|pour|melt|arrive|get here))|costs? an? (?:fortune|bomb|arm)|estaba en oferta|(?:apesta|stinks|reeks)|(?:es|son) (?:bien |muy )?(?:espes[oa]|oloros[oa]|pur[oa]|car[oa])s?|(?:like|as thick as|thick as) (?:treacle|molasses|honey|tar|a rock)|se derritio|estaba(?:n)? (?:fundid|derretid)[oa]s?|was (?:a )?(?:frozen|hard)(?: brick)?|(?:weighed|pes[eao]\p{L}*) (?:again|otra vez|de nuevo))(?!\p{L})/u;
+  /(?<!\p{L})(?:(?:was|is) an? (?:\p{L}+ )?(?:present|gift|bargain)|(?:came|comes|is) (?:from|out of)|estaba en oferta|(?:es|son) (?:bien |muy )?(?:espes[oa]|oloros[oa]|pur[oa]|car[oa])s?|se derritio|estaban? (?:fundid|derretid)[oa]s?|(?:weighed|pes[eao]\p{L}*) (?:again|otra vez|de nuevo))(?!\p{L})/u;
 /** "Ignore the castor", "I'm keeping the lard for pastry": an oil whose amount was told is spoken of once more. */
 export function isToldAgain({ pairs, swaps }: State, name: Name, line: string): boolean {
   if (swaps.some(({ by }) => same(by, name))) return false;
@@ -37,7 +37,8 @@ export function isToldAgain({ pairs, swaps }: State, name: Name, line: string): 
 }
 
 /** "It", "lo": of the oil that was just named. */
-const IT = /(?<!\p{L})(?:it|it['’]s|its|them|they|that|this|ell[oa]s?|l[oa]s?(?= (?!\p{L}+[oa]s? ?(?:$|,))\p{L}+(?:e|o|i|amos|aron|ado|ido)(?!\p{L})))(?!\p{L})/u;
+const IT =
+  /(?<!\p{L})(?:it|it['’]s|its|them|they|that|this|ell[oa]s?|l[oa]s?(?= (?!\p{L}+[oa]s? ?(?:$|,))\p{L}+(?:e|o|i|amos|aron|ado|ido)(?!\p{L})))(?!\p{L})/u;
 /** A sentence and the next: "its jar is 2 years old, and it's in the bin" is parted at its figure. */
 const sentenceAt = (line: string, at: number): string =>
   line
