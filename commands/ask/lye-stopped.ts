@@ -3,6 +3,7 @@ import { LONGEST_LABEL, type Reply } from '../../src/conversation/reply.ts';
 import { readLyeQuestion } from '../../src/engine/questions/lye/question.ts';
 import { readyLyeNamed } from '../../src/engine/questions/lye/ready-solution.ts';
 import type { Way } from '../../src/engine/questions/lye/recipe-line/item.ts';
+import { lyeBeyondAllOils } from '../../src/engine/questions/lye/too-much-at-once.ts';
 import { plainWords } from '../../src/engine/questions/lye/words.ts';
 import { unlessRefused } from '../../src/engine/refusal.ts';
 import { cut } from '../../src/engine/text/cut.ts';
@@ -49,12 +50,16 @@ export async function stopped(
   const { say, idempotencyKey } = context;
   // One recipe, and words beside it: it is shown, since a press takes it as it stands.
   const sole = problem === 'oil-in-pot' || ways.length !== 1 ? undefined : ways[0];
+  const beyond = lyeBeyondAllOils(question);
   await keepLines([question, ...ways.map(({ line }) => asked(line, say))], context);
   return {
     kind: 'reply',
     headline,
     data: { understood: { lye: 'stopped' }, problem },
     blocks: [
+      ...(beyond === undefined
+        ? []
+        : [{ kind: 'text' as const, text: say.lyeQuestions.beyondAllOils({ lye: beyond }), firm: true }]),
       { kind: 'text', text: say.lyeQuestions.noNumber },
       ...(sole ? [{ kind: 'text' as const, text: say.lyeQuestions.readWithout(sole), firm: true }] : []),
       ...(weighed && MADE.test(question)

@@ -122,7 +122,7 @@ export async function standingAlone(
     reading.command === 'compare' ? question : lineOf(reading.command, given),
     ...others.map(other => lineOf(other.command, filled(other, context))),
   ];
-  // Where words beside a recipe were passed by, or an oil was put right, whoever weighs sees what is counted.
+  // Words beside a recipe were passed by, or an oil was put right.
   const isDoubtful = reading.job === 'lye' && (ofLye?.notes.length ?? 0) > 0;
   const understood = {
     // What was put right there has a line of its own.
@@ -131,7 +131,8 @@ export async function standingAlone(
       read: isDoubtful ? { ...read, corrections: [] } : read,
       context,
     }),
-    ...(isDoubtful && { firm: true }),
+    // Of what a lye is for stays in sight with it.
+    ...((isDoubtful || reading.job === 'lye') && { firm: true }),
   };
   const choices = choicesOf(others, context);
   const asked = askedOfThing(reading, question, textsOf(given), context);

@@ -2,6 +2,7 @@ import type { Context } from '../../src/conversation/context.ts';
 import { type Given, textsOf } from '../../src/conversation/question.ts';
 import type { Block, Choice } from '../../src/conversation/reply.ts';
 import { lineOf } from '../../src/conversation/typed/line-of.ts';
+import { USUAL_SUPERFAT } from '../../src/engine/questions/lye/check.ts';
 import { OF_PORTION, type QuestionRead, type Reading } from '../../src/engine/questions/read.ts';
 import { plantNamed } from '../../src/engine/stability/plant-classes.ts';
 import type { Words } from '../../src/words/index.ts';
@@ -24,7 +25,14 @@ export function understoodBlock(reading: Reading, { given, read, context }: Told
     reading.command === 'compare'
       ? say.ask.comparing({ names: read.facts.named })
       : lineOf(reading.command, given);
-  return { kind: 'text', text: [say.ask.understood({ line }), ...shade, ...corrections].join(' ') };
+  // Lye is weighed by it, and nobody told it.
+  const superfat =
+    reading.job === 'lye' && given.oils !== undefined && given.superfat === undefined
+      ? [say.lyeQuestions.usualSuperfat({ percent: USUAL_SUPERFAT })]
+      : [];
+  const told = say.ask.understood({ line });
+  const text = superfat.length > 0 ? [`${told}.`, ...superfat] : [told];
+  return { kind: 'text', text: [...text, ...shade, ...corrections].join(' ') };
 }
 
 /** What a question says that its command has no option for. */

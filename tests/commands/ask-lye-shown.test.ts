@@ -50,3 +50,45 @@ test('what is said beside a recipe is told again on the face, in its language an
     'You also say',
   );
 });
+
+test.each([
+  [
+    '500 g olive oil, 200 g coconut oil and 230 g coconut milk instead of the water. How much NaOH?',
+    '500 g olive oil, 200 g coconut oil',
+  ],
+  [
+    'Halve this for me: 680 g lard, 340 g olive oil. How much lye for the half batch?',
+    '680 g lard, 340 g olive oil',
+  ],
+  [
+    'Mi receta: 300 g de oliva, 150 g de coco y 50 g de ricino. La quiero hacer triple. ¿Cuánta soda?',
+    '300 g oliva, 150 g coco, 50 g ricino',
+  ],
+])('what a lye is for stands with it, and the superfat that nobody told: %s', async (question, oils) => {
+  const text = await face(question);
+  expect(text).toContain(oils);
+  expect(text).toMatch(
+    /Superfat 5 %, the usual: you told none\.|Sobreengrasado 5 %, el usual: no dijiste ninguno\./u,
+  );
+});
+
+test('a superfat that was told is not called the usual one', async () => {
+  expect(await face('500 g olive oil, 200 g coconut oil, 6% superfat, how much lye?')).not.toContain(
+    'you told none',
+  );
+});
+
+test('lye that is too much for all oils that are named is told to be so where something is asked back', async () => {
+  // 165.5 g at 0 % superfat at the most: 500 g olive, 400 g coconut, 200 g castor.
+  const lost =
+    '500 g olive oil, 300 g coconut oil and 200 g castor oil, but my mate took 100 g of the coconut. Is it right?';
+  expect(await face(`I weighed 190 g of lye. ${lost}`)).toContain(
+    '190 g lye is more than even all of these oils take: do not use it.',
+  );
+  expect(await face(`I weighed 140 g of lye. ${lost}`)).not.toContain('more than even all');
+  expect(
+    await face(
+      'Ya pesé 190 g de sosa. 500 g de oliva, 300 g de coco y 200 g de ricino, pero mi vecina se llevó 100 g del coco. ¿Está bien?',
+    ),
+  ).toContain('190 g de sosa es más de lo que gastan todos estos aceites juntos: no la uses.');
+});

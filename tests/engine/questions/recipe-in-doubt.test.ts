@@ -171,6 +171,19 @@ describe('the sentence that comes back', () => {
       '«double»: multiplica cada aceite, la sosa y el agua',
     ],
     [
+      // "Multiply every oil" would have been told of it, and only the coconut was less.
+      '500 g olive oil, 300 g coconut oil, 100 g castor oil. A third of the coconut went on the booth floor. Lye at 5%?',
+      'oil-shared',
+      '“third”: of one oil alone. Write each oil with the weight that is or goes in the pot',
+      '«third»: de un solo aceite. Escribe cada aceite con el peso que hay o va en la olla',
+    ],
+    [
+      '400 g de sebo de res, lo mismo de aceite de oliva y la mitad de eso de aceite de coco. ¿Sosa al 5%?',
+      'oil-shared',
+      '“mitad”: of one oil alone.',
+      '«mitad»: de un solo aceite.',
+    ],
+    [
       'parce 500 g olive, 200 g coconut, the fractionated one, lye?',
       'recipe-words',
       'I cannot tell what “fractionated one” does to the recipe.',

@@ -26,6 +26,11 @@ const SAME_AS_LIQUID = new RegExp(
 );
 /** "Lard's 60%", "the coconut's only 14 oz". */
 const IS = /(?<!\p{L})(\p{L}{3,})'s (?=(?:only |just |about )?\d)/gu;
+/** "Canola's from the chip shop": told of an oil as with the verb written out. */
+const IS_SAID =
+  /(?<!\p{L})(\p{L}{3,})['’]s (?=(?:from|been|fresh|in|out|gone|the|an?|there|my|our|still|all|now|not|for|right|dead|lovely|old|new|off|on|to|come|left|only|just)(?!\p{L}))/gu;
+/** "De palma, de palma": said once more, so that nobody mistakes it. */
+const SAID_TWICE = /(?<=(?:de|of|g) )(\p{L}+), (?:de |of )?\1(?= ?,)/gu;
 /** "80% oliva 20% coco, ¿cuánta sosa por cada kilo de aceites?" */
 const PER_KILO =
   /(?<!\p{L})(?:por (?:cada )?|per |for (?:each|every) )(?:1 )?(kilo|kg|libra|pound|lb) (?:de |of )?(?:aceites?|grasas?|oils?|fats?)(?!\p{L})/gu;
@@ -95,6 +100,8 @@ export const saidPlainly = (plain: string): string =>
     .replace(TO_PASTE, '')
     .replace(LYE_FORM, '$1')
     .replace(SIMILE, ' ')
+    .replace(SAID_TWICE, '$1')
+    .replace(IS_SAID, (whole, name: string) => (knownOil(name) === undefined ? whole : `${name} is `))
     .replace(IS, (whole, name: string) => (knownOil(name) === undefined ? whole : `${name} `))
     .replace(FOR_LIQUID, (whole, name: string, mass: string) =>
       knownAdditive(name) === undefined ? whole : `${mass} of ${name}`,

@@ -12,6 +12,7 @@ import { beyondIn } from './recipe-line/beyond.ts';
 import type { Way } from './recipe-line/item.ts';
 import { oilLostIn } from './recipe-line/oil-lost.ts';
 import { type RecipeLine, recipeLine } from './recipe-line/recipe-line.ts';
+import { isShareOfOneOil } from './recipe-line/share-of-oil.ts';
 import { BOTH } from './recipe-line/written.ts';
 import { POTASSIUM, plainWords, UNIT } from './words.ts';
 
@@ -21,10 +22,14 @@ declare module '../../refusal.ts' {
     'recipe-corrected': { text: string; ways?: readonly Way[] };
     /** A recipe that is to be multiplied. */
     'recipe-scaled': { text: string };
+    /** An oil of which only a share is or goes in. */
+    'oil-shared': { text: string };
     /** An oil with two amounts, of which one is in the pot. */
     'oil-told-twice': { name: string; one: string; other: string };
     /** What was to go in, beside what did. */
     'recipe-planned': { text: string };
+    /** Another's pot, told beside the asker's own. */
+    'recipe-of-another': { text: string };
     /** Oils beside words that may keep them, or some of them, out of the pot, and the recipes that it may be. */
     'oil-in-pot': { names: readonly string[]; text: string; ways?: readonly Way[] };
     /** Oils of which some was lost before the lye. */
@@ -62,7 +67,8 @@ const OF_WORDS: ReadonlySet<string> = new Set([
 /**
  * {@link readLyeQuestion}, also where courtesies, dialect and what else is chatted stand beside the recipe: those words are passed
  * by and told. `unordered` as `inOrder` found it. Pure. Throws the Refusals of `readLyeQuestion`, and `recipe-corrected`,
- * `recipe-scaled`, `oil-told-twice`, `oil-lost`, `superfat-twice`, `oil-in-pot`, `recipe-planned` and `recipe-words`.
+ * `recipe-scaled`, `oil-shared`, `oil-told-twice`, `oil-lost`, `superfat-twice`, `oil-in-pot`, `recipe-planned`, `recipe-of-another`
+ * and `recipe-words`.
  */
 export function readLyeInChat(
   question: string,
@@ -71,7 +77,7 @@ export function readLyeInChat(
   const beyond = beyondIn(ofBatchAsked(plainWords(question, { clauses: true })));
   if (beyond !== undefined && /\d/u.test(question)) refuse('recipe-words', { text: beyond.slice(0, 60) });
   const line = prepared(question);
-  const read = recipeLine(line);
+  const read = recipeLine(line, plainWords(question, { clauses: true }));
   const clear = 'line' in read ? strictly(read.line) : undefined;
   if (clear && 'line' in read)
     return dissolved(
@@ -98,6 +104,7 @@ export function readLyeInChat(
       text: read.doubt.text.slice(0, 60),
       ways,
     });
+  if ('unclear' in read && read.isOfAnother) refuse('recipe-of-another', { text: read.unclear });
   if ('unclear' in read && read.isPlanned) refuse('recipe-planned', { text: read.unclear });
   const passed = 'unclear' in read && read.isPassedBy && ways.length > 0 ? { ways } : {};
   // What is changed as it is told is for no reader that takes every word as it stands.
@@ -140,11 +147,18 @@ const withBeside = (told: LyeQuestion, { left, respelt }: RecipeLine, line: stri
 /** The recipe without the words that are not understood, where it reads whole without them. */
 type Passed = { readonly ways?: readonly Way[] };
 
-/** Throws `recipe-scaled` or `recipe-corrected`, as what is unclear in a recipe that was changed. */
+/** Throws `oil-shared` where a share is of one oil, else `recipe-scaled`. */
+function refuseShare(line: string, text: string): never {
+  const [share = text] = SHARE.exec(text) ?? [];
+  if (isShareOfOneOil(line, share)) refuse('oil-shared', { text: share });
+  return refuse('recipe-scaled', { text });
+}
+
+/** Throws `recipe-scaled`, `oil-shared` or `recipe-corrected`, as what is unclear in a recipe that was changed. */
 function refuseTurned(line: string, read: ReturnType<typeof recipeLine>, passed: Passed): never {
   const [scaled] = SCALES.exec(line) ?? [];
-  if (scaled !== undefined) refuse('recipe-scaled', { text: scaled });
-  if ('unclear' in read && SHARE.test(read.unclear)) refuse('recipe-scaled', { text: read.unclear });
+  if (scaled !== undefined) refuseShare(line, scaled);
+  if ('unclear' in read && SHARE.test(read.unclear)) refuseShare(line, read.unclear);
   const [corrected] = CORRECTS.exec(line) ?? [];
   return refuse('recipe-corrected', {
     text: corrected ?? ('unclear' in read ? read.unclear.slice(0, 60) : line.slice(0, 60)),
@@ -160,9 +174,8 @@ function refuseUnclear(
   const [corrected] = CORRECTS.exec(line) ?? [];
   if (corrected !== undefined && /\d/u.test(line)) refuse('recipe-corrected', { text: corrected, ...passed });
   const [scaled] = SCALES.exec(line) ?? [];
-  if (scaled !== undefined && /\d/u.test(line)) refuse('recipe-scaled', { text: scaled });
-  if (refusal.id === 'oil-unknown' && SHARE.test(unclear))
-    refuse('recipe-scaled', { text: unclear.slice(0, 60) });
+  if (scaled !== undefined && /\d/u.test(line)) refuseShare(line, scaled);
+  if (refusal.id === 'oil-unknown' && SHARE.test(unclear)) refuseShare(line, unclear.slice(0, 60));
   const text = 'text' in refusal.values && typeof refusal.values.text === 'string' ? refusal.values.text : '';
   if (refusal.id === 'oil-unknown' && !namesFat(text) && !text.split(' ').some(isStrangeOil)) {
     const words = unclear.split(' ');

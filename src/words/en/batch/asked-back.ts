@@ -23,11 +23,13 @@ export const askedBackRefusals: Pick<
   | 'amounts-whose'
   | 'recipe-corrected'
   | 'recipe-scaled'
+  | 'oil-shared'
   | 'recipe-words'
   | 'oil-told-twice'
   | 'oil-lost'
   | 'superfat-twice'
   | 'recipe-planned'
+  | 'recipe-of-another'
   | 'oil-in-pot'
   | 'lye-ready-strength'
 > = {
@@ -57,6 +59,8 @@ export const askedBackRefusals: Pick<
     `You put something right on the way (“${text}”). Write the recipe once more as it is to be: “500 g olive, 200 g coconut, superfat 5%”.`,
   'recipe-scaled': ({ text }) =>
     `“${text}”: multiply every oil, the lye and the water by one and the same number, and ask with those weights: “500 g olive, 200 g coconut, 90 g lye, 200 g water”.`,
+  'oil-shared': ({ text }) =>
+    `“${text}”: of one oil alone. Write each oil with the weight that is or goes in the pot, and the superfat: “500 g olive, 200 g coconut, superfat 5%”.`,
   'recipe-words': ({ text }) =>
     `I cannot tell what “${text}” does to the recipe. Write only the oils with their weights, and the superfat: “500 g olive, 200 g coconut, superfat 5%”.`,
   'oil-told-twice': ({ name, one, other }) =>
@@ -67,6 +71,8 @@ export const askedBackRefusals: Pick<
     `Two superfats stand there: “${one}” and “${other}”. A discount of lye is a superfat by another name: write the one that counts, or their sum, as “superfat …%”.`,
   'recipe-planned': ({ text }) =>
     `What was to go in stands beside what did (“${text}…”). Write only what is or goes in the pot: “500 g olive, 200 g coconut, superfat 5%”.`,
+  'recipe-of-another': ({ text }) =>
+    `Another pot is told beside yours (“${text}…”), and each needs a lye of its own. Write only what is or goes in the one that you ask for: “500 g olive, 200 g coconut, superfat 5%”.`,
   'oil-in-pot': ({ names, text }) =>
     `${names.length === 1 ? `Is “${names[0]}” in the pot, all of it?` : `Are ${names.map(name => `“${name}”`).join(', ')} in the pot, all of them?`} I cannot tell from “${text}”. Write only what is or goes in: “500 g olive, 200 g coconut, superfat 5%”.`,
   'lye-ready-strength': ({ text }) =>

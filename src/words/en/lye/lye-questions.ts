@@ -168,6 +168,10 @@ export const lyeQuestions = {
       .join(
         ', ',
       )}. Press Change and add it, such as portions:“1 cup gold mica”, fragrance:“3%” or additives:“salt 20 g”.`,
+  beyondAllOils: ({ lye }: { readonly lye: number }) =>
+    `${figure(lye, 1)} g lye is more than even all of these oils take: do not use it.`,
+  usualSuperfat: ({ percent }: { readonly percent: number }) =>
+    `Superfat ${one(percent)} %, the usual: you told none.`,
   usualKoh:
     'You named no purity, so KOH is counted at 90 %. Look at the label: at another purity the amount is another.',
 };

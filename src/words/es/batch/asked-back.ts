@@ -29,6 +29,8 @@ export const askedBackRefusals: typeof en = {
     `Has corregido algo por el camino («${text}»). Escribe la receta otra vez, como ha de ser: «500 g oliva, 200 g coco, sobreengrasado 5%».`,
   'recipe-scaled': ({ text }) =>
     `«${text}»: multiplica cada aceite, la sosa y el agua por un mismo número y pregunta con esos pesos: «500 g oliva, 200 g coco, 90 g sosa, 200 g agua».`,
+  'oil-shared': ({ text }) =>
+    `«${text}»: de un solo aceite. Escribe cada aceite con el peso que hay o va en la olla, y el sobreengrasado: «500 g oliva, 200 g coco, sobreengrasado 5%».`,
   'recipe-words': ({ text }) =>
     `No sé qué cambia «${text}» en la receta. Escribe solo los aceites con su peso y el sobreengrasado: «500 g oliva, 200 g coco, sobreengrasado 5%».`,
   'oil-told-twice': ({ name, one, other }) =>
@@ -39,6 +41,8 @@ export const askedBackRefusals: typeof en = {
     `Hay dos sobreengrasados: «${one}» y «${other}». Un descuento de sosa es lo mismo con otro nombre: escribe el que vale, o la suma, como «sobreengrasado …%».`,
   'recipe-planned': ({ text }) =>
     `Lo que iba a llevar está junto a lo que lleva («${text}…»). Escribe solo lo que hay o va en la olla: «500 g oliva, 200 g coco, sobreengrasado 5%».`,
+  'recipe-of-another': ({ text }) =>
+    `Junto a tu olla cuentas otra («${text}…»), y cada una lleva su propia sosa. Escribe solo lo que hay o va en la que preguntas: «500 g oliva, 200 g coco, sobreengrasado 5%».`,
   'oil-in-pot': ({ names, text }) =>
     `${names.length === 1 ? `¿Está «${names[0]}» en la olla, todo?` : `¿Están ${names.map(name => `«${name}»`).join(', ')} en la olla, todo?`} No lo sé por «${text}». Escribe solo lo que hay o va dentro: «500 g oliva, 200 g coco, sobreengrasado 5%».`,
   'lye-ready-strength': ({ text }) =>

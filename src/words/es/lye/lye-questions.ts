@@ -154,6 +154,9 @@ export const lyeQuestions: typeof english = {
       .join(
         ', ',
       )}. Pulsa Cambiar y añádelo, como portions:«1 taza mica dorada», fragrance:«3%» o additives:«sal 20 g».`,
+  beyondAllOils: ({ lye }) =>
+    `${figure(lye, 1)} g de sosa es más de lo que gastan todos estos aceites juntos: no la uses.`,
+  usualSuperfat: ({ percent }) => `Sobreengrasado ${one(percent)} %, el usual: no dijiste ninguno.`,
   usualKoh:
     'No dijiste pureza, así que el KOH se cuenta al 90 %. Mira la etiqueta: con otra pureza la cantidad es otra.',
 };

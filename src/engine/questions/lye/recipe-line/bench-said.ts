@@ -76,6 +76,35 @@ const SAID: readonly (readonly [RegExp, string])[] = [
     /(?<!\p{L})(?:si|if) (?:lo |la )?(?:quiero|queremos|i want|we want)(?: (?:it|un|una|a))?(?: (?:al|at))? (?=\d{1,2} ?(?:%|percent|por ?ciento)(?: ?(?:[;,]|$)))/gu,
     'al ',
   ],
+  // "5% superfat is what I was after": the one that is wanted.
+  [
+    new RegExp(
+      `(?<=(?<!\\p{L})${FAT}) (?:is|was|es|era) (?:what|the one|lo que) (?:(?:i|we|yo) )?(?:(?:was|were|am|are|'m) )?(?:after|aiming for|looking for|going for|want(?:ed)?|quiero|queria|busco|buscaba)(?= ?[,;])`,
+      'gu',
+    ),
+    ' ; ',
+  ],
+  // "Karité, que también cuenta para la soda": it is in.
+  [
+    new RegExp(
+      `,? (?:que|which|that) (?:also |tambien )?(?:counts?|cuentan?|entran?)(?: (?:too|as well|tambien))? (?:for|in|towards|para|en) (?:the |la )?(?:${LYE}|soda)(?: (?:too|as well|tambien))?(?= ?[,;])`,
+      'gu',
+    ),
+    '',
+  ],
+  // "900 g olive, 300 g of it infused with calendula": a part of what was told, all of which is in.
+  [
+    new RegExp(
+      `, ${MASS} (?:of (?:it|that|which|those)|de (?:el|ella|ese|esos|eso)) (?:is |are |was |esta |estan |va )?(?:infused|steeped|infusionad[oa]s?|macerad[oa]s?)(?: (?:with|in|con|de|en) \\p{L}+)?(?= ?[,;])`,
+      'gu',
+    ),
+    '',
+  ],
+  // "Uno de coco por cada tres de oliva": so many parts of each.
+  [
+    /(?<!\p{L})(?:1|un|una|uno|one)(?: partes?)? (?:de|of) (\p{L}+(?: \p{L}+)?) (?:por|for|to)(?: (?:cada|every|each))? (\d)(?: (?:partes?|parts?))? (?:de|of) (\p{L}+)(?= ?[,;])/gu,
+    '1 part $1, $2 parts $3',
+  ],
   // "The whole lot of oils is 1000 g", "1 kilo entre oliva 700 y coco 300".
   [
     new RegExp(

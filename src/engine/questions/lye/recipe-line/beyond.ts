@@ -37,6 +37,8 @@ const BEYOND: readonly RegExp[] = [
   /(?<!\p{L})(?:optional|opcional(?:es)?|if i (?:have|find|can get|get) (?:any|some|it)|si (?:me alcanza|consigo|encuentro))(?!\p{L})/u,
   // "800 g olive including 200 g coconut".
   /(?<!\p{L})(?:including|included in|of which|incluyendo|incluid[oa]s?|de l[oa]s cuales|de ell[oa]s)(?= [^;]{0,20}\d)/u,
+  // "150 g de karité que no cuenta para la soda": whether it is in the pot that lye is for.
+  /(?<=\d.*)(?<!\p{L})(?:no|not|never|nunca|tampoco|does ?n['’]?t|do ?n['’]?t|sin)(?: (?:se|la|lo))? (?:count\p{L}*|cuent[aeo]n?|contar\p{L}*|entran?) (?:for|in|towards|para|en) (?:the |la |mi |my )?(?:lye|soda|sosa|naoh|koh|caustica?)(?!\p{L})/u,
   // "El coco no lo puse", "the coconut is not in it".
   /(?<!\p{L})no (?:l[oea]s?|se l[oea]s?) (?:puse|pusimos|eche|echamos|use|usamos|agregue|anadi|meti|llev\p{L}+|he (?:puesto|echado|usado|metido))(?!\p{L})|(?<!\p{L})(?:is|are|was|were|went) ?n[o']t (?:in|used|going in|added)(?!\p{L})/u,
   // Which is which, turned round: the other way about, swapped, muddled, crossed.

@@ -8,6 +8,7 @@ import { PERSON } from './beside-oils.ts';
 
 /** Greetings from somewhere: of whoever writes. */
 const GREETINGS = [
+  '(?:and |y )?(?:cheers|greetings|regards|love|hugs|thanks|saludos|abrazos|gracias|besos) (?:from|desde) (?:(?:the|a|my|our|la|el|mi|un|una) )?\\p{L}+(?: \\p{L}+)?(?= *(?:;|$))',
   '^(?:(?:muchos? )?saludos?|saluditos|greetings|hello|hi|hiya|hey|hola|good (?:morning|evening|afternoon|day)|morning|evening|buen dia|buenos dias|buenas(?: tardes| noches)?|regards|un abrazo|abrazos)(?: (?:all|everyone|folks|a todos|a todas|para todos|grupo|amig[oa]s|gente))?,? (?:desde|from|de) [^;,.\\d]{2,30}(?=[;,.])',
 ];
 /** The clock: no weight is told in hours. */
@@ -56,7 +57,19 @@ const POUND = [
   'the 16 (?:oz|ounce) pound',
 ];
 
+/** What a share is of where it is of none of the recipe: no oil, no weight, nothing that an oil stands in, no word for one told before. */
+const OF_RECIPE =
+  '(?:it|its|them|that|this|those|these|which|what|each|both|all|as|of|the|my|our|again|more|less|much|many|oils?|fats?|butters?|lye|water|recipes?|batch(?:es)?|amounts?|weights?|quantit\\p{L}+|figures?|numbers?|mix|mixture|blend|batter|lot|stuff|rest|pots?|pans?|bowls?|jars?|jugs?|tins?|cans?|tubs?|bottles?|bags?|packets?|packs?|boxes|box|buckets?|blocks?|slabs?|bricks?|lumps?|kilos?|kg|g|grams?|pounds?|lbs?|ounces?|oz|litres?|liters?|cups?|spoons?|solids?|liquids?|ingredients?|everything|thing|one|ones|size|way|full|empty|gone|left|melted|used|es[oae]s?|est[oae]s?|ell[oa]s?|lo|tod[oa]s?|cada|que|aceites?|grasas?|mantecas?|sosa|soda|agua|recetas?|tandas?|lotes?|cantidad(?:es)?|pesos?|mezcla|masa|resto|ollas?|botes?|frascos?|tarros?|latas?|botellas?|garrafas?|bolsas?|paquetes?|bloques?|barras?|pastillas?|gramos|libras?|litros?|tazas?|mas|menos|mism[oa]s?|ingredientes?|total)';
+/** "Half the cake", "la mitad de las tablas", "half asleep": of something else than the recipe, which it names. */
+const SHARE_OF_ELSE = [
+  `half (?:of )?(?:the|my|our|his|her|their|a) (?!${OF_RECIPE}(?!\\p{L}))\\p{L}+(?:'s)?`,
+  'half(?: |-)(?:asleep|awake|dead|blind|deaf|daft|past|term|time|price)',
+  `(?:la mitad|un tercio|una tercera parte) de (?:la|las|los|mis?|el|su|sus|nuestr[oa]s?) (?!${OF_RECIPE}(?!\\p{L}))\\p{L}+`,
+  '(?:a|por la) mitad de precio',
+];
+
 const TALK = [
+  SHARE_OF_ELSE,
   GREETINGS,
   CLOCK,
   COMING,

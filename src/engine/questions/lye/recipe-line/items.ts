@@ -5,6 +5,7 @@ import { knownAs } from '../recipe-tokens.ts';
 import { COUNT, LYE, UNIT } from '../words.ts';
 import { GRAMMAR } from './grammar-words.ts';
 import type { Item, Name, Unit } from './item.ts';
+import { nutOil } from './nut-oil.ts';
 
 const UNITS: readonly (readonly [RegExp, Unit])[] = [
   [/^(?:kgs?|kilos?|kilograms?|kilogramos?)$/u, 'kg'],
@@ -209,6 +210,12 @@ function nameAt(
         length,
       };
     const isEllipsis = FOOD.test(text) && tokens[at - 1]?.text === 'de' && /aceite de /u.test(plain);
+    const nut = nutOil(text, plain, first);
+    if (nut !== undefined)
+      return {
+        name: { is: 'name', known: 'oil', from: first.from, to: last.to, text: nut, typed: text },
+        length,
+      };
     if (known === 'oil' || isEllipsis) {
       const said = isEllipsis ? `aceite de ${text}` : text;
       return { name: { is: 'name', known: 'oil', from: first.from, to: last.to, text: said }, length };

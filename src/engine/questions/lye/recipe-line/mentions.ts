@@ -16,6 +16,9 @@ export function withoutOthers(items: readonly Item[]): readonly Item[] {
 /** What is said of an oil without touching how much of it there is. */
 const OPINION =
   /(?<!\p{L})(?:too much|a lot|mucho|demasiad[oa]|all|only|just|plain|puro|todo|(?:es|son|viene|vienen) de (?:mis?|l[ao]s?|nuestr[oa]s?)|(?:is|are|comes?|came) from (?:my|our|the)|nothing else|stays|por vencer\p{L}*|about to (?:turn|go off|expire)|needs? using(?: up)?|rancid|enranci\p{L}+|go(?:es)? off|smells?|huele|hard|soft|chang(?:e|es) the lye|cambia la sosa|lo sac\p{L}+|lye (?:for|of|with)|sosa (?:con|de|del|para)|whats?|que (?:es|tal))(?!\p{L})/u;
+/** Whence an oil came, how it looks, and how its weighing went: of whatever is weighed there. */
+const TOLD_OF_IT =
+  /(?<!\p{L})(?:(?:was|is) an? (?:\p{L}+ )?(?:present|gift|bargain)|(?:came|comes|is) (?:from|out of)|estaba en oferta|(?:es|son) (?:bien |muy )?(?:espes[oa]|oloros[oa]|pur[oa]|car[oa])s?|se derritio|estaban? (?:fundid|derretid)[oa]s?|(?:weighed|pes[eao]\p{L}*) (?:again|otra vez|de nuevo))(?!\p{L})/u;
 /** "Ignore the castor", "I'm keeping the lard for pastry": an oil whose amount was told is spoken of once more. */
 export function isToldAgain({ pairs, swaps }: State, name: Name, line: string): boolean {
   if (swaps.some(({ by }) => same(by, name))) return false;
@@ -30,7 +33,23 @@ export function isToldAgain({ pairs, swaps }: State, name: Name, line: string): 
   );
   const from = Math.max(line.lastIndexOf(';', name.from), line.lastIndexOf(',', name.from)) + 1;
   const [clause = ''] = line.slice(from).split(/[;,]/u);
-  return isAgain && !OPINION.test(clause);
+  return isAgain && !OPINION.test(clause) && !isOnlyToldOf(clause, sentenceAt(line, name.from));
+}
+
+/** "It", "lo": of the oil that was just named. */
+const IT =
+  /(?<!\p{L})(?:it|it['’]s|its|them|they|that|this|ell[oa]s?|l[oa]s?(?= (?!\p{L}+[oa]s? ?(?:$|,))\p{L}+(?:e|o|i|amos|aron|ado|ido)(?!\p{L})))(?!\p{L})/u;
+/** A sentence and the next: "its jar is 2 years old, and it's in the bin" is parted at its figure. */
+const sentenceAt = (line: string, at: number): string =>
+  line
+    .slice(line.lastIndexOf(';', at) + 1)
+    .split(';')
+    .slice(0, 2)
+    .join(';');
+/** Whether whence it came, or how it was, is all that a sentence says of an oil: "the goose is from auntie, and it's in the bin" says more. */
+function isOnlyToldOf(clause: string, sentence: string): boolean {
+  const [told] = TOLD_OF_IT.exec(clause) ?? [];
+  return told !== undefined && !IT.test(sentence.replace(told, ' '));
 }
 
 /** A bare figure from which it is a weight in grams and neither a superfat nor a count (common practice, no source). */

@@ -1,4 +1,5 @@
 import { oilsOf } from './amounts.ts';
+import { anothersPotIn } from './anothers-pot.ts';
 import { type Fixed, fixedIn, secondFat } from './fixed.ts';
 import { type Doubt, doubtOfOil } from './in-the-pot.ts';
 import type { Name } from './item.ts';
@@ -25,16 +26,19 @@ export type RecipeLine = {
 /**
  * The recipe that a line tells, whatever stands around it: whose each amount is, what was put right or left away on the way, what is
  * the rest, the half, the whole. Every amount has to have its place and every oil its amount, and no word beside them may be a fat or
- * change one; else what is unclear. Takes what `plainWords` gives with its clauses. Pure.
+ * change one; else what is unclear. Takes what `plainWords` gives with its clauses, and that of the whole message
+ * where words of it went before. Pure.
  * @example recipeLine('half tallow half lard, 2 lb altogether') // { line: '50% tallow, 50% lard ; 2 lb oils', … }
  */
-export function recipeLine(plain: string): RecipeLine | Unclear {
+export function recipeLine(plain: string, said = plain): RecipeLine | Unclear {
   const fixed = fixedIn(plain);
   const second = secondFat(fixed.rest, fixed.superfat);
   if (second !== undefined) return { unclear: second, fats: { one: `${fixed.superfat}%`, other: second } };
   const told = toldIn(fixed.rest);
   if ('unclear' in told) return told;
   const { isTurned } = told;
+  const theirs = anothersPotIn(fixed.rest, { begins: told.begins, said });
+  if (theirs !== undefined) return { unclear: theirs, isTurned: true, isOfAnother: true };
   const oils = oilsOf(told);
   if ('unclear' in oils) return { ...oils, isTurned };
   if (told.count !== undefined && told.count.figure !== oils.list.length)

@@ -57,6 +57,8 @@ export type Unclear = {
   readonly ways?: readonly Way[];
   /** What was to be stands beside what is. */
   readonly isPlanned?: boolean;
+  /** Another's pot is told beside the asker's own. */
+  readonly isOfAnother?: boolean;
 };
 
 /** Reads who is how much in a line of `plainWords`. Pure. */
