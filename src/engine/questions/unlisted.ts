@@ -61,8 +61,9 @@ const JOINS = /^(?:and|n|y|e|o|u|or|vs|versus|contra|,|\+|&|juntas?)$/u;
  */
 export function plantsBeside({ words }: Pick<Words, 'words'>, things: readonly Span[]): readonly string[] {
   const found: string[] = [];
+  const spans: Span[] = [...things];
   const isJoined = (from: number, to: number) =>
-    things.some(
+    spans.some(
       thing =>
         (thing.to <= from &&
           words.slice(thing.to, from).length <= MOST_BETWEEN &&
@@ -74,9 +75,12 @@ export function plantsBeside({ words }: Pick<Words, 'words'>, things: readonly S
   for (let length = LONGEST; length > 0; length -= 1)
     for (let from = 0; from + length <= words.length; from += 1) {
       const to = from + length;
-      if (things.some(one => from < one.to && one.from < to) || OF_OIL.test(words[to] ?? '')) continue;
+      if (spans.some(one => from < one.to && one.from < to) || OF_OIL.test(words[to] ?? '')) continue;
       const plant = plantNamed(words.slice(from, to).join(' '))?.plant;
-      if (plant !== undefined && isJoined(from, to) && !found.includes(plant)) found.push(plant);
+      if (plant === undefined || !isJoined(from, to)) continue;
+      // What is joined to it in turn is of the same list.
+      spans.push({ from, to });
+      if (!found.includes(plant)) found.push(plant);
     }
   return found;
 }
