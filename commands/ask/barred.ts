@@ -96,7 +96,8 @@ const EATEN =
 
 /** Whether a few words ask no more than whether a thing that stays out of soap may go in, though it is named after another craft. */
 function isAskedOf(barred: string | undefined, question: string): boolean {
-  if (barred !== undefined && FATE.test(question) && !EATEN.test(question) && !HOW_MUCH.test(question)) return true;
+  if (barred !== undefined && FATE.test(question) && !EATEN.test(question) && !HOW_MUCH.test(question))
+    return true;
   if (barred === undefined || !(MAY.test(question) || ALLOWED.test(question))) return false;
   // Colour for nail varnish or resin is asked of, and how much a glaze takes: neither goes into soap.
   if (

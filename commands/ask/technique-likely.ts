@@ -88,7 +88,8 @@ const isPlainMix = (question: string, { readings: [reading], facts }: QuestionRe
     .endsWith(facts.target.text);
 
 /** "I want eucalyptus green, greyish, I have green clay and charcoal": a colour that is wished, and what is at hand for it. */
-const WISHED = /(?<!\p{L})(?:quiero|quisiera|busco|necesito|me gustaria|want|need|fancy|after|looking for)(?!\p{L})/u;
+const WISHED =
+  /(?<!\p{L})(?:quiero|quisiera|busco|necesito|me gustaria|want|need|fancy|after|looking for)(?!\p{L})/u;
 const AT_HAND = /(?<!\p{L})(?:tengo|tenemos|i have|have|got|i['’]ve)(?!\p{L})/u;
 const isWishedWith = (question: string, { readings: [reading], facts }: QuestionRead): boolean => {
   const text = unaccented(question).toLowerCase();
@@ -112,7 +113,12 @@ const OF_TWO = /[+&/]|\S\s+\S+\s+\S/u;
 
 function besideRead(matter: Matter, read: QuestionRead, question: string): number {
   const [reading] = read.readings;
-  if (read.outside === 'medical' || read.outside === 'lye-elsewhere' || isPlainMix(question, read) || isWishedWith(question, read))
+  if (
+    read.outside === 'medical' ||
+    read.outside === 'lye-elsewhere' ||
+    isPlainMix(question, read) ||
+    isWishedWith(question, read)
+  )
     return Number.POSITIVE_INFINITY;
   // Custard and wax go thick and split too.
   if (IN_THE_POT.has(matter) && (isNamedElsewhere(read) || !isOurPot(read))) return Number.POSITIVE_INFINITY;

@@ -94,7 +94,8 @@ const WHY =
   /(?<!\p{L})(?:why|how come|what happened|what went wrong|what did i do|por que|porque sera|que (?:le |les |me )?(?:ha )?pas(?:o|ado)|que hice|a que se debe)(?!\p{L})/u;
 const HAS_COME =
   /(?<!\p{L})(?:se (?:me |te |nos |le )?(?:han? (?:quedado|puesto|vuelto)|quedo|quedaron|puso|pusieron|volvio|volvieron)|me (?:han? (?:quedado|salido)|quedo|quedaron|salio|salieron)|(?:has|have|it's|is|are|they're) (?:all )?(?:gone|turned|now)|went|came out|ended up|(?:is|are) (?:now )?(?:tan|beige|brown|grey|gray|mud|muddy))(?!\p{L})/u;
-const MAY_COME = /(?<!\p{L})(?:will|would|does|do|can|could|might|if|going to|si|va a|van a|puede|podria|suele)(?!\p{L})/u;
+const MAY_COME =
+  /(?<!\p{L})(?:will|would|does|do|can|could|might|if|going to|si|va a|van a|puede|podria|suele)(?!\p{L})/u;
 
 /** What became of a colour is told, and why is asked: "puse pétalos y se me han quedado marrones, por qué". */
 const isReported = ({ text }: Words, { things, amounts }: Found): boolean =>
@@ -119,9 +120,7 @@ const SCENT_NAMED =
   /(?:\p{L}+ ){1,2}(?:scent(?:ed)?|fragrance|fo|perfume)(?!\p{L})|(?<!\p{L})(?:aroma|fragancia|olor|esencia) (?:de|a|al) \p{L}+(?: de \p{L}+)?/gu;
 const isOfTwoTimes = ({ text }: Words): boolean => {
   const rest = text.replace(SCENT_NAMED, ' ');
-  return (
-    TWO_TIMES.test(text) && !LYE.test(text) && !OF_CRAFTS.test(rest) && !isOfCraft(rest.split(' '))
-  );
+  return TWO_TIMES.test(text) && !LYE.test(text) && !OF_CRAFTS.test(rest) && !isOfCraft(rest.split(' '));
 };
 
 /**

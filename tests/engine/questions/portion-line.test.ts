@@ -43,6 +43,8 @@ describe('so many of so much', () => {
     ['2 bars maybe 8 oz soap altogether, red oxide', 8 * OUNCE],
     ['12 bars from 1.2 kg of batter, 4 of them get red oxide', 400],
     ['4 layers of indigo, 250 ml each', 250],
+    ['is 1 tsp of chromium oxide green too much for a 250 ml cup of soap', 250],
+    ['mica azul para un vaso de 300 ml de jabón', 300],
     ['tres tazas de masa, a una de ellas le pongo mica dorada', CUP],
   ])('%s', (question, size) => expectPortion(question, size));
 

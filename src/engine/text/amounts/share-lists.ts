@@ -84,7 +84,8 @@ function unitOfFirst(typed: string): string | undefined {
 /** "Green 2 parts, gold 1, black 1": the word stands at the first and goes for all. */
 const COUNTS_BEHIND =
   /^\p{L}[\p{L} ]*? \d{1,2} (?:parts?|partes?)(?:(?:\s*,\s*(?:and |y )?|\s+(?:and|y|n|&)\s+)\p{L}[\p{L} ]*? \d{1,2}(?: (?:parts?|partes?))?)+$/iu;
-const COUNT_BEHIND = /(?:^|\s*,\s*(?:and |y )?|\s+(?:and|y|n|&)\s+)(\p{L}[\p{L} ]*?) (\d{1,2})(?: (?:parts?|partes?))?(?=$|\s*,|\s+(?:and|y|n|&)\s)/giu;
+const COUNT_BEHIND =
+  /(?:^|\s*,\s*(?:and |y )?|\s+(?:and|y|n|&)\s+)(\p{L}[\p{L} ]*?) (\d{1,2})(?: (?:parts?|partes?))?(?=$|\s*,|\s+(?:and|y|n|&)\s)/giu;
 
 function countsBehind(text: string): string | undefined {
   if (!COUNTS_BEHIND.test(text)) return undefined;

@@ -44,7 +44,8 @@ export const LOOKS_PATTERNS: FindingPatterns = {
     'only whitepart|titanium; whitepart crack|crackle|vein|translucent|brittle|chalky|crackle; ~5 in whitepart; ~6 crackle|vein|brittle white|titanium',
   'only-in-one-colour':
     'only onecolour; onecolour soft|greasy|sticky|brittle|liquid; ~6 only colour|purple|blue|pink|red|green|black|teal !spot; onecolour; ~8 rest|other fine|hard|firm onecolour|soft',
-  'only-on-surface': '~4 only top; ~6 inside|centre fine|clean|normal|clear|smooth; ~5 wipe !s_lid; outsidein film',
+  'only-on-surface':
+    '~4 only top; ~6 inside|centre fine|clean|normal|clear|smooth; ~5 wipe !s_lid; outsidein film',
   'all-through': 'everywhere',
   'same-place-every-slice': 'same; ~4 line parallel',
   'powdery-film':

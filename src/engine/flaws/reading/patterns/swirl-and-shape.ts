@@ -21,7 +21,7 @@ export const SWIRL_AND_SHAPE_PATTERNS: FindingPatterns = {
   'deeper-from-heat':
     '~9 s_deeper s_heated !edge !ring !centre !inside !middle !fragrance !vanilla !spot !vein !oils !yellowoils; ~9 s_deeper s_heated s_evenly !fragrance !vein !translucent; ~9 s_deeper s_twins !fragrance !vein; ~12 pale s_deeper s_heated !vein; ~10 pale turn s_heated bright|dark|deep; ~14 s_heated s_coldtwin colour|pink|red|orange|blue|green|purple|yellow|s_deeper|pale; ~10 turn s_heated s_coldtwin; ~9 s_heated s_deeper yellow|pink|red|orange|blue|green|purple s_coldtwin',
   'colour-not-for-soap':
-    's_notsoap !apenas !smell !fragrance; ~5 s_crayon s_putin !smell !smells !stale !rancidsmell',
+    's_notsoap !apenas !smell !fragrance; ~5 s_crayon s_putin !apenas !smell !smells !stale !rancidsmell',
   'unmoulded-soon': '~7 s_unmould s_early; ~8 s_tore s_early s_liner|mouldform; ~5 n_early',
   'tore-at-unmoulding': '~8 s_tore s_unmould; ~6 s_tore mouldform|s_mouldwall|liner|silicone|molde',
   'liner-marks': '~7 s_crease s_sides !top !pinhole; ~7 s_crease s_liner|s_mouldwall',
