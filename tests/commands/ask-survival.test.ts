@@ -27,7 +27,9 @@ test('a plant that the catalogue does not hold is answered by what colours it, w
 test('a report of what came of a plant is a flaw; a tub for icing whose fate is asked is barred by its name', async () => {
   const jobOf = async (question: string, language: 'en' | 'es' = 'en') =>
     ((await asked(question, language)).data as { understood?: { job?: string } }).understood?.job;
-  expect(await jobOf('puse pétalos de rosa molidos y se me han quedado marrones, por qué', 'es')).toBe('diagnose');
+  expect(await jobOf('puse pétalos de rosa molidos y se me han quedado marrones, por qué', 'es')).toBe(
+    'diagnose',
+  );
   expect(await jobOf('food colouring gel the blue sort for icing, will it keep')).toBe('survives-lye');
   expect(await jobOf('food colouring gel for icing, will it keep in the fridge')).toBeUndefined();
 });

@@ -7,7 +7,9 @@ import { EMERGENCY_IDS, readEmergencies } from '../../../src/engine/hazards/inde
 
 test('who was out having a smoke has no fire', () => {
   expect(
-    readEmergencies('was out having a smoke at 3 and the whole sky was going, bright with a glow. what do i mix'),
+    readEmergencies(
+      'was out having a smoke at 3 and the whole sky was going, bright with a glow. what do i mix',
+    ),
   ).toEqual([]);
   expect(readEmergencies('smoke is coming out of the lye jug').length).toBeGreaterThan(0);
 });

@@ -60,6 +60,13 @@ describe('so many of so much', () => {
   });
 });
 
+test.each([
+  ["if oils are 100 and that's 900 g, what percent spirulina", '900 g oils'],
+  ['si los aceites son el 100 y eso son 700 g, qué porcentaje de espirulina', '700 g oils'],
+])('%s: what the hundred weighs is oils', (question, portion) =>
+  expect(readQuestion(question).facts.portion).toBe(portion),
+);
+
 describe('a part of the batch', () => {
   test.each([
     ['batch is 900 oils, taking a 3rd of it for the gold mica', 300, 'oils'],

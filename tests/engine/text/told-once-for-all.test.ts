@@ -28,14 +28,16 @@ test.each([
   ['un kilo cincuenta', 1050],
   ['1 kilo 500 de aceites', 1500],
 ])('%s: the grams go without saying', (text, grams) =>
-  expect(parsePortionRange(text).low).toMatchObject({ measure: 'mass', grams }));
+  expect(parsePortionRange(text).low).toMatchObject({ measure: 'mass', grams }),
+);
 
 test.each([
   ['medio litro escaso, pon 480 ml', 480],
   ['a scant half litre, put 480 ml', 480],
   ['un litro generoso, apunta 1050 ml', 1050],
 ])('%s: the round one was only near it', (text, millilitres) =>
-  expect(parsePortionRange(text).low).toMatchObject({ measure: 'volume', millilitres }));
+  expect(parsePortionRange(text).low).toMatchObject({ measure: 'volume', millilitres }),
+);
 
 describe('an amount of powder', () => {
   const tsp = (text: string) => {
