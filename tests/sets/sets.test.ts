@@ -302,7 +302,7 @@ const sets = [
     file: 'padlock-and-altiplano.json',
     // As many; run once, before anything was tuned on it; of its 60 flaws 55 came first and 59 in the first three. One word, a trade mark, is another since.
     first: { questions: 91, amounts: 78, colours: 0, scope: 78 },
-    held: { questions: 91, amounts: 80, colours: 0, scope: 78 },
+    held: { questions: 96, amounts: 80, colours: 0, scope: 78 },
   },
   {
     file: 'nightbake-and-florist.json',

@@ -60,6 +60,10 @@ describe('so many of so much', () => {
   });
 });
 
+test('a cup whose weight is told is no second portion', () => {
+  expect(portionsIn('rose clay for a 250 g cup of soap')).toMatchObject({ unclear: [] });
+});
+
 test.each([
   ["if oils are 100 and that's 900 g, what percent spirulina", '900 g oils'],
   ['si los aceites son el 100 y eso son 700 g, qué porcentaje de espirulina', '700 g oils'],
