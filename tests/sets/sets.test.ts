@@ -308,7 +308,7 @@ const sets = [
     file: 'nightbake-and-florist.json',
     // As many; run once, before anything was tuned on it; of its 60 flaws 59 came first and all in the first three. One word, a trade mark, is another since.
     first: { questions: 82, amounts: 72, colours: 0, scope: 77 },
-    held: { questions: 82, amounts: 79, colours: 0, scope: 77 },
+    held: { questions: 92, amounts: 79, colours: 0, scope: 79 },
   },
   {
     file: 'schoolkitchen-and-nightdesk.json',
