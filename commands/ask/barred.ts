@@ -88,8 +88,16 @@ const SHORT = 8;
 const ALLOWED =
   /\b(?:ok(?:ay)?|safe|work|same|good|use|put|crush|sirven?|valen?|poner(?:le)?|usar|puedo|igual)\b/iu;
 
+/** "Food colouring gel, the sort for icing, will it keep": what becomes of it is asked, and which kind it is is told. */
+const FATE =
+  /(?<!\p{L})(?:(?:will|does|would|do) (?:it|they|this|that) (?:keep|hold|stay|last|survive|fade|stand|work)|(?:se )?(?:aguantar?[aá]?n?|mantendr?[aá]?n?|mantienen?|sobreviv\p{L}+|dura(?:r[aá])?n?|destiñen?|sirven?))(?!\p{L})/iu;
+const EATEN =
+  /(?<!\p{L})(?:fridge|freezer|bak(?:e|ed|ing)|cook(?:ed|ing)?|expir\p{L}+|out of date|nevera|heladera|congelador|hornear|horno|caduc\p{L}+|venc(?:e|io|ido))(?!\p{L})/iu;
+
 /** Whether a few words ask no more than whether a thing that stays out of soap may go in, though it is named after another craft. */
 function isAskedOf(barred: string | undefined, question: string): boolean {
+  if (barred !== undefined && FATE.test(question) && !EATEN.test(question) && !HOW_MUCH.test(question))
+    return true;
   if (barred === undefined || !(MAY.test(question) || ALLOWED.test(question))) return false;
   // Colour for nail varnish or resin is asked of, and how much a glaze takes: neither goes into soap.
   if (

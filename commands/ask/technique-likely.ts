@@ -87,6 +87,22 @@ const isPlainMix = (question: string, { readings: [reading], facts }: QuestionRe
     .replace(/\P{L}+$/u, '')
     .endsWith(facts.target.text);
 
+/** "I want eucalyptus green, greyish, I have green clay and charcoal": a colour that is wished, and what is at hand for it. */
+const WISHED =
+  /(?<!\p{L})(?:quiero|quisiera|busco|necesito|me gustaria|want|need|fancy|after|looking for)(?!\p{L})/u;
+const AT_HAND = /(?<!\p{L})(?:tengo|tenemos|i have|have|got|i['’]ve)(?!\p{L})/u;
+const isWishedWith = (question: string, { readings: [reading], facts }: QuestionRead): boolean => {
+  const text = unaccented(question).toLowerCase();
+  return (
+    reading?.job === 'mix' &&
+    reading.score >= SURELY_MIXED &&
+    facts.target !== undefined &&
+    facts.named.length > 1 &&
+    WISHED.test(text) &&
+    AT_HAND.test(text)
+  );
+};
+
 /** How likely a matter has to be beside what else was read of a question. */
 function leastBeside(matter: Matter, read: QuestionRead, question: string): number {
   return Math.max(NEAR_LYE.has(matter) ? BESIDE_LYE : 0, besideRead(matter, read, question));
@@ -97,7 +113,12 @@ const OF_TWO = /[+&/]|\S\s+\S+\s+\S/u;
 
 function besideRead(matter: Matter, read: QuestionRead, question: string): number {
   const [reading] = read.readings;
-  if (read.outside === 'medical' || read.outside === 'lye-elsewhere' || isPlainMix(question, read))
+  if (
+    read.outside === 'medical' ||
+    read.outside === 'lye-elsewhere' ||
+    isPlainMix(question, read) ||
+    isWishedWith(question, read)
+  )
     return Number.POSITIVE_INFINITY;
   // Custard and wax go thick and split too.
   if (IN_THE_POT.has(matter) && (isNamedElsewhere(read) || !isOurPot(read))) return Number.POSITIVE_INFINITY;

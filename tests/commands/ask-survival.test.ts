@@ -24,6 +24,21 @@ test('a plant that the catalogue does not hold is answered by what colours it, w
   );
 });
 
+test('a report of what came of a plant is a flaw; a tub for icing whose fate is asked is barred by its name', async () => {
+  const jobOf = async (question: string, language: 'en' | 'es' = 'en') =>
+    ((await asked(question, language)).data as { understood?: { job?: string } }).understood?.job;
+  expect(await jobOf('puse pétalos de rosa molidos y se me han quedado marrones, por qué', 'es')).toBe(
+    'diagnose',
+  );
+  expect(await jobOf('food colouring gel the blue sort for icing, will it keep')).toBe('survives-lye');
+  expect(await jobOf('food colouring gel for icing, will it keep in the fridge')).toBeUndefined();
+});
+
+test('a wished hue with what is at hand for it is mixed, and no clay is told about', async () => {
+  const { data } = await asked('quiero verde eucalipto, grisáceo, tengo arcilla verde y carbón', 'es');
+  expect(data).toMatchObject({ understood: { job: 'mix' } });
+});
+
 test('a source that nobody has checked is told as one from memory', async () => {
   expect(JSON.stringify((await asked('does logwood survive lye')).blocks)).toContain('(from memory)');
   expect(JSON.stringify((await asked('does red cabbage survive lye')).blocks)).not.toContain('from memory');

@@ -299,6 +299,18 @@ const sets = [
     held: { questions: 97, amounts: 79, colours: 0, scope: 80 },
   },
   {
+    file: 'padlock-and-altiplano.json',
+    // As many; run once, before anything was tuned on it; of its 60 flaws 55 came first and 59 in the first three. One word, a trade mark, is another since.
+    first: { questions: 91, amounts: 78, colours: 0, scope: 78 },
+    held: { questions: 96, amounts: 80, colours: 0, scope: 78 },
+  },
+  {
+    file: 'nightbake-and-florist.json',
+    // As many; run once, before anything was tuned on it; of its 60 flaws 59 came first and all in the first three. One word, a trade mark, is another since.
+    first: { questions: 82, amounts: 72, colours: 0, scope: 77 },
+    held: { questions: 92, amounts: 79, colours: 0, scope: 79 },
+  },
+  {
     file: 'schoolkitchen-and-nightdesk.json',
     // Of 140 questions and 60 amounts: run once, before anything was tuned on it.
     first: { questions: 110, amounts: 58, colours: 0, scope: 0 },

@@ -14,6 +14,8 @@ export type Answered = {
     readonly command?: string;
     /** The matter of handling lye that it asks about. */
     readonly lye?: string;
+    /** The matter of working with colour that it asks about. */
+    readonly technique?: string;
     readonly outside?: string;
     readonly given?: Readonly<Record<string, string>>;
     readonly facts?: {
@@ -42,6 +44,12 @@ export function wrongQuestion({ understood }: Answered, job: string, expect: Exp
   // What of lye is no recipe is answered by its matter.
   const isAnswered = understood?.lye !== undefined && !UNANSWERED.has(understood.lye);
   const asked = understood?.lye === 'stopped' || (job === 'lye' && isAnswered) ? 'lye' : understood?.job;
+  // Whether powder goes in dry, and what it is wetted in, is answered in general, which names these kinds.
+  const isWetted = understood?.technique !== undefined && OF_WETTING.has(understood.technique);
+  const isOfKind = Object.entries(expect).every(
+    ([key, value]) => key === 'colourant' && KINDS_WETTED.test(String(value)),
+  );
+  if (job === 'wet' && isWetted && isOfKind) return undefined;
   const said = asked === 'doubt' ? 'challenge' : asked;
   const got = said?.startsWith('shelf') ? 'shelf' : said;
   if (got !== job) return `${got ?? understood?.outside ?? 'nothing'} for ${job}`;
@@ -52,6 +60,11 @@ export function wrongQuestion({ understood }: Answered, job: string, expect: Exp
   }
   return undefined;
 }
+
+/** Answers of technique that say what powder is wetted in. */
+const OF_WETTING: ReadonlySet<string> = new Set(['dry-in']);
+/** The kinds that they name. */
+const KINDS_WETTED = /^(?:mica|clay|oxides?|titanium dioxide|(?:activated )?charcoal)$/u;
 
 /** Answers near lye that say only that there is none. */
 const UNANSWERED: ReadonlySet<string> = new Set(['unsure', 'soap-at-large']);

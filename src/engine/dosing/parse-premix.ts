@@ -69,7 +69,7 @@ function liquidBefore(text: string, from: string): string {
 }
 
 function premixOf(text: string, measures: Measures): Premix {
-  const plain = spokenAmounts(plainText(text).replace(OF_DIALECT, 'of '))
+  const plain = partsAlone(spokenAmounts(plainText(text).replace(OF_DIALECT, 'of ')))
     .replace(EQUALLY, '1 part $1 to 1 part $2')
     .replace(MEASURES_EACH, '$1 parts $2 to $3 parts $4')
     .replace(NAMES_BEFORE, '$3 parts $1 to $4 parts $2')
@@ -92,6 +92,19 @@ function premixOf(text: string, measures: Measures): Premix {
   if (powderText === undefined || liquidText === undefined)
     return refuse('premix-unreadable', { text: excerpt(text) });
   return ownPaste(parseAmount(powderText, measures), parseAmount(liquidText, measures), carrier, text);
+}
+
+/** "Lo mezclé con glicerina, una parte de mica y cuatro de glicerina": what it went into is told again with the parts. */
+const MIXED_FIRST =
+  /^[^\d,;:]*?(?<!\p{L})(?:mix(?:ed)?|wett?(?:ed)?|stirred|blended|made|mezcl\p{L}+|moj\p{L}+|disolv\p{L}+|disuelv\p{L}+|hidrat\p{L}+|bat[ií]\p{L}*|hice)(?!\p{L})([^\d,;:]*)[,;:]\s*(?=(?:\d+|an?|one|una?) (?:parts?|partes?|medidas?|measures?) )/iu;
+function partsAlone(plain: string): string {
+  const [head, before] = MIXED_FIRST.exec(plain) ?? [];
+  if (head === undefined || before === undefined) return plain;
+  const rest = plain.slice(head.length);
+  const [told, again] = [carrierNamed(before), carrierNamed(rest)];
+  // Another liquid in each is not settled here.
+  if (told !== undefined && again !== undefined && told !== again) return plain;
+  return again === undefined && told !== undefined ? `${rest} in ${told}` : rest;
 }
 
 /** Who mixes says so first; "for each spoon of powder I put four of oil" is one to four. */

@@ -76,7 +76,7 @@ export function unitSize(unit: Unit, measures: Measures): UnitSize {
 /** Words for units in English (US and UK) and Spanish: lower case, no accents, no full stops, singular and plural. */
 const WORDS: Readonly<Record<Unit, string>> = {
   teaspoon:
-    'tsp tsps teaspoon teaspoons teaspoonful teaspoonfuls cdta cdtas cdita cditas cucharadita cucharaditas',
+    'tsp tsps teaspoon teaspoons teaspoonful teaspoonfuls cdta cdtas cdita cditas cucharadita cucharaditas cucharadica cucharadicas cucharilla cucharillas',
   tablespoon:
     'tbsp tbsps tbs tbl tblsp tablespoon tablespoons tablespoonful tablespoonfuls cda cdas cucharada cucharadas',
   cup: 'c cup cups cupful cupfuls taza tazas tacita tacitas tz tza',
@@ -92,7 +92,7 @@ const WORDS: Readonly<Record<Unit, string>> = {
   decilitre: 'dl decilitre decilitres deciliter deciliters decilitro decilitros',
   litre: 'litrito litritos l lt lts ltr litre litres liter liters litro litros',
   milligram: 'mg milligram milligrams milligramme milligrammes miligramo miligramos',
-  gram: 'gramito gramitos g gs gr grs gm gms gram grams gramme grammes gramo gramos',
+  gram: 'gramito gramitos gramico gramicos gramillo gramillos g gs gr grs gm gms gram grams gramme grammes gramo gramos',
   kilogram: 'kilito kilitos kg kgs kilo kilos kilogram kilograms kilogramme kilogrammes kilogramo kilogramos',
   ounce: 'oz ozs ounce ounces onza onzas',
   pound: 'lb lbs pound pounds libra libras librita libritas #',

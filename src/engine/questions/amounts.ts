@@ -134,8 +134,13 @@ const isRate = (amount: Amount, words: readonly string[], to: number): boolean =
 const isPinch = (amount: Amount): boolean =>
   amount.measure === 'mass' ? amount.grams <= MOST_POWDER_G : amount.millilitres <= MOST_SPOONS_ML;
 
+/** "Oils are 100 and that's 900 g": percents of the oils, and what the hundred weighs. */
+const ARE_THE_HUNDRED =
+  /(?:^| )(?:oils|fats|aceites|grasas) (?:(?:are|is|as|at|being|son|como|al|el|the) )*100 ?(?:%|percent|por ciento)? ?,? ?(?:(?:and|y|so|=|,) )*(?:(?:that|that's|thats|which|it|it's|its|is|are|comes|to|weighs?|eso|esos?|que|es|son|pesan?) )+$/u;
+
 /** "My oils are 640 g", "los aceites pesan 640 g". */
 const isOfOils = (words: readonly string[], from: number): boolean =>
+  ARE_THE_HUNDRED.test(`${words.slice(Math.max(0, from - 12), from).join(' ')} `) ||
   /(?:^| )(?:(?:oils|fats|aceites|grasas)|(?:oils?|fats?|aceites?|grasas?) (?:(?:are|is|r|weigh|weighs|weight|come to|total|totals|all|in|en|sum|suman|son|pesan?|total(?:es)?|de|of|about|:|=|at) ?)+) ?$/u.test(
     `${words.slice(Math.max(0, from - 4), from).join(' ')} `,
   );

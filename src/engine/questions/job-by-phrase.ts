@@ -6,7 +6,7 @@ import { planParts } from './plan-parts.ts';
 import type { Words } from './words-of.ts';
 
 /** A job that a turn of phrase asks for, whatever the other words are taken for. */
-export type PhraseJob = Extract<Job, 'compare' | 'dose' | 'law' | 'mix' | 'plan'>;
+export type PhraseJob = Extract<Job, 'compare' | 'diagnose' | 'dose' | 'law' | 'mix' | 'plan'>;
 
 const VERSUS = /^(?:vs\.?|versus|against|contra|frente)$/u;
 /** Which of two is stronger, but for what lye and light do to both: that is told by what each bears. */
@@ -90,14 +90,48 @@ function isLikenedHue(read: Words, { things, amounts }: Found): boolean {
   );
 }
 
+const WHY =
+  /(?<!\p{L})(?:why|how come|what happened|what went wrong|what did i do|por que|porque sera|que (?:le |les |me )?(?:ha )?pas(?:o|ado)|que hice|a que se debe)(?!\p{L})/u;
+const HAS_COME =
+  /(?<!\p{L})(?:se (?:me |te |nos |le )?(?:han? (?:quedado|puesto|vuelto)|quedo|quedaron|puso|pusieron|volvio|volvieron)|me (?:han? (?:quedado|salido)|quedo|quedaron|salio|salieron)|(?:has|have|it's|is|are|they're) (?:all )?(?:gone|turned|now)|went|came out|ended up|(?:is|are) (?:now )?(?:tan|beige|brown|grey|gray|mud|muddy))(?!\p{L})/u;
+const MAY_COME =
+  /(?<!\p{L})(?:will|would|does|do|can|could|might|if|going to|si|va a|van a|puede|podria|suele)(?!\p{L})/u;
+
+/** What became of a colour is told, and why is asked: "puse pétalos y se me han quedado marrones, por qué". */
+const isReported = ({ text }: Words, { things, amounts }: Found): boolean =>
+  things.length > 0 &&
+  amounts.length === 0 &&
+  WHY.test(text) &&
+  HAS_COME.test(text) &&
+  !MAY_COME.test(text) &&
+  !LYE.test(text);
+
+const SEEN =
+  '(?:white|cream|ivory|beige|tan|brown|black|gr[ae]y|blue|green|pink|red|purple|violet|lilac|yellow|orange|blanc[oa]|crema|beis|marron|cafe|pard[oa]|negr[oa]|gris|azul|verde|ros[oa]|roj[oa]|morad[oa]|violeta|lila|amarill[oa]|naranja)';
+const DAY =
+  '(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday|lunes|martes|miercoles|jueves|viernes|sabado|domingo|yesterday|today|ayer|hoy|(?:the |this |next )?(?:morning|night|evening|day)|breakfast|(?:the )?pour|(?:i )?(?:cut|unmou?lded|poured)(?: it)?|(?:cortarl[oa]|desmoldarl[oa]|verterl[oa])|(?:\\p{L}+|\\d+) (?:days?|weeks?|hours?|dias?|semanas?|horas?))';
+/** "Cream on Monday, brown as tea by Friday": one colour then, another later. */
+const TWO_TIMES = new RegExp(
+  String.raw`(?<!\p{L})${SEEN}(?!\p{L})[^.?!;]{0,20}?(?<!\p{L})(?:on|at|when|el|al|ayer)(?!\p{L}) ?(?:the |la |el )?${DAY}?[^.?!]{0,25}?(?<!\p{L})${SEEN}(?!\p{L})[^.?!;]{0,24}?(?<!\p{L})(?:by|on|after|now|today|hoy|ahora|el|al|a los|a la|a las|para el)(?!\p{L})(?: ?${DAY})?`,
+  'u',
+);
+/** What a scent is called after is no craft: "vanilla cupcake scent". */
+const SCENT_NAMED =
+  /(?:\p{L}+ ){1,2}(?:scent(?:ed)?|fragrance|fo|perfume)(?!\p{L})|(?<!\p{L})(?:aroma|fragancia|olor|esencia) (?:de|a|al) \p{L}+(?: de \p{L}+)?/gu;
+const isOfTwoTimes = ({ text }: Words): boolean => {
+  const rest = text.replace(SCENT_NAMED, ' ');
+  return TWO_TIMES.test(text) && !LYE.test(text) && !OF_CRAFTS.test(rest) && !isOfCraft(rest.split(' '));
+};
+
 /**
  * A job that a turn of phrase tells: two colourants with "versus" between them, so much in so much and whether it is too much, what each
- * told part takes, whether something may be used in a named country, how a hue is got that is likened to something. Pure.
+ * told part takes, what became of a colour, whether something may be used in a named country, how a hue is got that is likened to something. Pure.
  */
 export function jobByPhrase(words: Words, found: Found): PhraseJob | undefined {
   if (isCompared(words, found)) return 'compare';
   if (isDoseWeighed(words, found)) return 'dose';
   if (isShared(words, found)) return 'plan';
   if (isLaw(words, found)) return 'law';
+  if (isReported(words, found) || isOfTwoTimes(words)) return 'diagnose';
   return isLikenedHue(words, found) ? 'mix' : undefined;
 }

@@ -183,7 +183,7 @@ export function readQuestion(question: string): QuestionRead {
   const elsewhere = chanceOfField(words, judge);
   const told = plainly ? undefined : jobByPhrase(words, found);
   // What is surely of another field likens no colour of ours.
-  const phrase = told === 'mix' && elsewhere >= SURELY_ELSEWHERE ? undefined : told;
+  const phrase = (told === 'mix' || told === 'diagnose') && elsewhere >= SURELY_ELSEWHERE ? undefined : told;
   const among = jobsAmong(chances, words);
   const jobs = plainly
     ? [{ of: plainly.job, chance: 1 }]
@@ -192,7 +192,7 @@ export function readQuestion(question: string): QuestionRead {
       : among;
   const best = jobs[0]?.chance ?? 0;
   const isNothing = best < LEAST && !isOurs(words, found);
-  const isToldOurs = plainly !== undefined || phrase === 'mix';
+  const isToldOurs = plainly !== undefined || phrase === 'mix' || phrase === 'diagnose';
   const field = words.text === '' || isToldOurs ? undefined : fieldOf(words, elsewhere, isNothing);
   const outside = field === 'other' && isLawAsked(words, found) ? undefined : field;
   const facts = withPlain(factsFor(jobs[0]?.of, read, { words, things }), plainly);

@@ -34,6 +34,10 @@ const LIGHTER =
   '(?:lighter|paler|softer|gentler|weaker|mas (?:clar[oa]|suave|palid[oa]|flojo|tenue|bajit[oa]))';
 const DARKER =
   '(?:darker|deeper|stronger|bolder|brighter|mas (?:oscur[oa]|fuerte|intens[oa]|cargad[oa]|subid[oa]|viv[oa]))';
+const PALE =
+  'pale|light|faint|soft|pastel|washed out|clar[oa]|palid[oa]|suave|pastel|flojo|floja|apagad[oa]|tenue|deslavad[oa]|pobre';
+const LOUD =
+  'loud|bright|dark|deep|strong|bold|vivid|garish|gaudy|intense|chillon|chillona|oscur[oa]|fuerte|intens[oa]|viv[oa]|encendid[oa]|cargad[oa]|llamativ[oa]|estridente|saturad[oa]';
 /** Words that others hide in: "a notch lighter" is no touch, "lightish" no light. */
 const CLIPPED: readonly (readonly [RegExp, string])[] = [
   [new RegExp(String.raw`\b${LITTLE} ${LIGHTER}`, 'gu'), 'medium'],
@@ -52,6 +56,24 @@ const CLIPPED: readonly (readonly [RegExp, string])[] = [
   [
     /\b(?:middle of the road|in[- ]between|middle strength|normal strength|usual strength|half ?way|half (?:throttle|speed|steam)|a media maquina|a medio gas|ni mucho ni poco|termino medio|intensidad normal|fuerza normal)\b/gu,
     'medium',
+  ],
+  // "Ni pálido ni chillón", "neither pale nor loud", "not too pale, not too bright": between a pale and a deep one.
+  [
+    new RegExp(
+      String.raw`\b(?:ni (?:muy |tan |demasiado )?(?:${PALE}),? ni (?:muy |tan |demasiado )?(?:${LOUD})|ni (?:muy |tan |demasiado )?(?:${LOUD}),? ni (?:muy |tan |demasiado )?(?:${PALE})|(?:neither|not) (?:too |so |very )?(?:${PALE}),? (?:and |but )?(?:n?or|not|neither) (?:too |so |very )?(?:${LOUD})|(?:neither|not) (?:too |so |very )?(?:${LOUD}),? (?:and |but )?(?:n?or|not|neither) (?:too |so |very )?(?:${PALE}))\b`,
+      'gu',
+    ),
+    'medium',
+  ],
+  // How far it is to be seen, and no share of a batch: "que se note a medias".
+  [
+    /\b(?:(?:que )?(?:se (?:note|vea|marque)|quede|de color|color) a medias|(?:show(?:s|ing)?|seen|visible|coloured|colored) (?:only )?half ?way)\b/gu,
+    'medium',
+  ],
+  // A white that is only to lift what is there: "solo para aclarar", "just to take the yellow off".
+  [
+    /\b(?:(?:solo|solamente|nomas|nada mas) (?:para|pa) (?:aclarar(?:l[oa])?|suavizar(?:l[oa])?|blanquear(?:l[oa])? (?:un poco|algo|apenas)|bajar(?:le)? (?:un poco )?(?:el|lo) amarill[oa]|quitar(?:le)? (?:un poco )?(?:el|lo) amarill[oa]|que (?:aclare|suavice|se note))|(?:just|only) to (?:lighten|soften|lift|brighten|knock back|take)(?: (?:it|things|the (?:batter|colou?r|base|yellow)))?(?: (?:up|off|down|a (?:bit|touch|little|tad)))*)\b/gu,
+    'tint',
   ],
   [/\b(?:a |just a |only a )blush of(?= it\b| colou?r\b|\s*(?:[.,;?!]|$))/gu, 'tint'],
   [/\b(?:apenitas|casi nadita|a whiff|a breath)\b/gu, 'tint'],
@@ -96,7 +118,7 @@ const STRENGTHS: readonly (readonly [name: string, RegExp])[] = [
   ],
   [
     'medium',
-    /\b(?:medium|med|mid|middling|moderate|intermedi[oa]|medi[oa]n[oa]|(?:tono|color|intensidad|azul|rojo|verde|rosa|amarillo|fuerza|marron|cafe|gris|morado|naranja) medi[oa]|half strength|not too \w+|ni (?:muy )?clar[oa] ni (?:muy )?oscur[oa]|ni (?:muy )?fuerte ni (?:muy )?\w+)\b/u,
+    /\b(?:medium|med|mid|middling|moderate|intermedi[oa]|medi[oa]n[oa]|(?:tono|color|intensidad|fuerza|azul|celeste|turquesa|rojo|granate|verde|rosa|rosado|fucsia|amarillo|ocre|dorado|beige|marron|cafe|gris|negro|blanco|morado|violeta|lila|malva|lavanda|naranja|coral|teja) medi[oa](?! (?:litro|kilo|vaso|lote|molde))|half strength|not too \w+|ni (?:muy )?clar[oa] ni (?:muy )?oscur[oa]|ni (?:muy )?fuerte ni (?:muy )?\w+)\b/u,
   ],
   [
     'full',

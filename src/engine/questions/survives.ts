@@ -31,7 +31,7 @@ const COLOUR =
   /\b(?:colou?rs?|red|pink|purple|blue|green|yellow|orange|brown|rojo|rosa|morado|azul|verde|amarill[oa]|naranja|marron|cafe)\b/u;
 /** A bar that is made, an amount, or another matter than the colour. */
 const NOT_ASKED =
-  /\b(?:how (?:much|many|long|do|to)|cuant[oa]s?(?! (?:dura|aguanta|se mantiene|tarda))|went|turned|gone|came out|se puso|se volvio|quedo|salio|lost|recipe|receta|oz|lbs?|grams?|gramos|kg|kilos?|tsp|cucharad\w*)\b/u;
+  /\b(?:how (?:much|many|long|do|to)|cuant[oa]s?(?! (?:dura|aguanta|se mantiene|tarda))|went|turned|gone|came out|se puso|se volvio|quedo|salio|(?:ha|han) (?:quedado|puesto|vuelto|salido)|quedaron|salieron|se pusieron|what happened|que (?:le )?(?:ha )?pas(?:o|ado)|lost|recipe|receta|oz|lbs?|grams?|gramos|kg|kilos?|tsp|cucharad\w*)\b/u;
 const EATEN = /\b(?:drink\w*|eat\w*|tomar|comer)\b/u;
 const LIQUID =
   /\b(?:juices?|tea|infusion|brew|puree|pulp|smoothie|jugo|zumo|te|pure|pulpa|licuad[oa]|hervid[oa]|agua de|instead of water|wine|vino|beer|cerveza|stout|espresso|in place of|instead of|en vez de|en lugar de)\b/u;

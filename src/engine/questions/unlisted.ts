@@ -56,13 +56,14 @@ function listedIn(words: readonly string[]): Span | undefined {
 const JOINS = /^(?:and|n|y|e|o|u|or|vs|versus|contra|,|\+|&|juntas?)$/u;
 
 /**
- * Plants and foods by what colours them that are named right beside a colourant and a joining word, as they stand in the list. Pure.
+ * Plants and foods by what colours them that are named right beside a colourant and a joining word, as they are typed. Pure.
  * @example plantsBeside(wordsOf('spirulina and chlorella'), things) // ['chlorella']
  */
 export function plantsBeside({ words }: Pick<Words, 'words'>, things: readonly Span[]): readonly string[] {
   const found: string[] = [];
+  const spans: Span[] = [...things];
   const isJoined = (from: number, to: number) =>
-    things.some(
+    spans.some(
       thing =>
         (thing.to <= from &&
           words.slice(thing.to, from).length <= MOST_BETWEEN &&
@@ -74,9 +75,12 @@ export function plantsBeside({ words }: Pick<Words, 'words'>, things: readonly S
   for (let length = LONGEST; length > 0; length -= 1)
     for (let from = 0; from + length <= words.length; from += 1) {
       const to = from + length;
-      if (things.some(one => from < one.to && one.from < to) || OF_OIL.test(words[to] ?? '')) continue;
-      const plant = plantNamed(words.slice(from, to).join(' '))?.plant;
-      if (plant !== undefined && isJoined(from, to) && !found.includes(plant)) found.push(plant);
+      if (spans.some(one => from < one.to && one.from < to) || OF_OIL.test(words[to] ?? '')) continue;
+      const plant = words.slice(from, to).join(' ');
+      if (plantNamed(plant) === undefined || !isJoined(from, to)) continue;
+      // What is joined to it in turn is of the same list.
+      spans.push({ from, to });
+      if (!found.includes(plant)) found.push(plant);
     }
   return found;
 }

@@ -197,8 +197,37 @@ describe('metal in the words', () => {
     expect(diagnose(words).findings.length).toBeGreaterThan(0);
   });
 
+  test.each([
+    'gold dust comes off on your fingers every time you pick it up',
+    'silver dust rubs off on everything',
+    'el polvo de oro se sale en los dedos',
+  ])('the dust of a mica that comes off is no metal: %s', words => {
+    expect(first(words)).toBe('loose-mica');
+  });
+
+  test.each(['I put gold dust in and it comes off on my fingers', 'copper powder comes off on my hands'])(
+    'what went in, and a powder, are refused all the same: %s',
+    words => {
+      expect(() => diagnose(words)).toThrow(expect.objectContaining({ id: 'metal-never-in-lye' }));
+    },
+  );
+
   test('a metal pan with a stain is told as metal', () => {
     expect(first('grey marks where it touched the aluminium pan')).toBe('reactive-metal');
+  });
+});
+
+describe('a flaw by its look', () => {
+  test.each([
+    ['the top half came off clean in my hand like a lid', 'layers-apart'],
+    ['las dos capas se separaron al cortar, como tapa', 'layers-apart'],
+    ['casi ni se nota el color, apenas un tinte', 'underdosed-colour'],
+    ['the middle is dark and glossy and both ends are dull', 'partial-gel'],
+    ['half the loaf deep and shiny, the ends dull', 'partial-gel'],
+  ])('%s: %s', (words, cause) => expect(first(words)).toBe(cause));
+
+  test('“quedado” is no burn', () => {
+    expect(diagnose('se me han quedado marrones').findings.map(({ id }) => id)).not.toContain('zaps');
   });
 });
 

@@ -5,6 +5,15 @@ import { isAskedBefore } from '../../../src/engine/hazards/emergencies/asked-bef
 import { emergencyNamed } from '../../../src/engine/hazards/emergencies/named.ts';
 import { EMERGENCY_IDS, readEmergencies } from '../../../src/engine/hazards/index.ts';
 
+test('who was out having a smoke has no fire', () => {
+  expect(
+    readEmergencies(
+      'was out having a smoke at 3 and the whole sky was going, bright with a glow. what do i mix',
+    ),
+  ).toEqual([]);
+  expect(readEmergencies('smoke is coming out of the lye jug').length).toBeGreaterThan(0);
+});
+
 test('who chickened out has no chicken that met lye', () => {
   expect(
     readEmergencies(

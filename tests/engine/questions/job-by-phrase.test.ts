@@ -18,6 +18,12 @@ const jobOf = (question: string) => readQuestion(question).readings[0]?.job;
 
 describe('a turn of phrase tells the job', () => {
   test.each([
+    ['my beet pink is tan. what happened', 'diagnose'],
+    ['puse cúrcuma y se me ha quedado marrón, por qué', 'diagnose'],
+    ['vanilla cupcake scent. cream on monday, brown as tea by friday. is it off', 'diagnose'],
+    ['aroma de vainilla. blanco el lunes y marrón el viernes, está malo?', 'diagnose'],
+    ['will turmeric go brown, what happened to yours', 'survives-lye'],
+    ['my icing was white on monday, yellow by friday', undefined],
     ['brown oxide vs cocoa powder', 'compare'],
     ['óxido negro contra carbón', 'compare'],
     ['are 4 g of red oxide too much for 700 g of oils?', 'dose'],

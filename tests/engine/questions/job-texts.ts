@@ -82,6 +82,8 @@ const SETS = [
   'galley-and-botica',
   'organ-and-volcano',
   'carriage-and-cloister',
+  'padlock-and-altiplano',
+  'nightbake-and-florist',
   'schoolkitchen-and-nightdesk',
   'beeyard-and-notary',
   'tramshed-and-swimhall',

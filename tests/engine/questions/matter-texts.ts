@@ -54,6 +54,8 @@ const OF_FIELDS: ReadonlySet<string> = new Set([
   'galley-and-botica',
   'organ-and-volcano',
   'carriage-and-cloister',
+  'padlock-and-altiplano',
+  'nightbake-and-florist',
   'schoolkitchen-and-nightdesk',
   'beeyard-and-notary',
   'tramshed-and-swimhall',

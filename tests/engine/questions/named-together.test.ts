@@ -55,6 +55,11 @@ describe('two things that one word names', () => {
 
 describe('a plant beside a colourant', () => {
   test('is named with it, and checked by what colours it', () => {
+    // What is joined to a plant is of the same list, each as it was typed.
+    expect(readQuestion('remolacha, granada o arándano, alguna sobrevive a la sosa').facts.plants).toEqual([
+      'granada',
+      'arandano',
+    ]);
     const { facts, readings } = readQuestion('do spirulina and chlorella survive lye');
     expect(facts).toMatchObject({ named: ['spirulina', 'chlorella'], plants: ['chlorella'] });
     expect(readings[0]).toMatchObject({ command: 'colourant check', given: { item: 'spirulina' } });

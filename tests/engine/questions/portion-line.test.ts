@@ -43,6 +43,8 @@ describe('so many of so much', () => {
     ['2 bars maybe 8 oz soap altogether, red oxide', 8 * OUNCE],
     ['12 bars from 1.2 kg of batter, 4 of them get red oxide', 400],
     ['4 layers of indigo, 250 ml each', 250],
+    ['is 1 tsp of chromium oxide green too much for a 250 ml cup of soap', 250],
+    ['mica azul para un vaso de 300 ml de jabón', 300],
     ['tres tazas de masa, a una de ellas le pongo mica dorada', CUP],
   ])('%s', (question, size) => expectPortion(question, size));
 
@@ -57,6 +59,17 @@ describe('so many of so much', () => {
     );
   });
 });
+
+test('a cup whose weight is told is no second portion', () => {
+  expect(portionsIn('rose clay for a 250 g cup of soap')).toMatchObject({ unclear: [] });
+});
+
+test.each([
+  ["if oils are 100 and that's 900 g, what percent spirulina", '900 g oils'],
+  ['si los aceites son el 100 y eso son 700 g, qué porcentaje de espirulina', '700 g oils'],
+])('%s: what the hundred weighs is oils', (question, portion) =>
+  expect(readQuestion(question).facts.portion).toBe(portion),
+);
 
 describe('a part of the batch', () => {
   test.each([

@@ -25,6 +25,15 @@ test.each([
   ['mica azul 2 tazas, un suspiro de azul', 'tint'],
   // Of two rates that were read somewhere neither is wished.
   ['one book says 1 tsp madder ppo, another 3 tsp ppo, how much for 900 g oils, bold', 'full'],
+  // A hue that is medium, what is neither, and what is only to lift.
+  ['para un violeta medio con mica violeta en 300 ml', 'medium'],
+  ['caléndula para 400 g de aceites, que se note a medias, ni pálido ni chillón', 'medium'],
+  ['blue mica for 1 lb oils, neither pale nor loud', 'medium'],
+  ['mica azul para 2 tazas, ni chillona ni apagada', 'medium'],
+  ['green oxide for 500 g oils, not too dark and not too pale', 'medium'],
+  ['dióxido de titanio en 200 ml, solo para aclarar', 'tint'],
+  ['titanium dioxide in 2 cups just to take the yellow off', 'tint'],
+  ['mica azul medio litro', undefined],
   // No strength: a part of the batter, a figure of a recipe, a colour of two halves.
   ['half the batter blue mica 2 cups', undefined],
   ['i want half color half white, blue mica for 2 cups', undefined],

@@ -99,10 +99,11 @@ function piecesAt(words: readonly string[], from: number): (Read & { readonly ba
     : { text, from, to: each.to, unit: each.unit, bars: BARS.test(nameAt(at)) };
 }
 
-/** "kilo of oils" is one; "per kilo" and "the pound" are none. */
+/** "kilo of oils" is one; "per kilo" and "the pound" are none, nor the cup in "a 250 ml cup of soap", whose size is told. */
 const loneUnit = (words: readonly string[], at: number): string | undefined =>
   words[at]!.length > 2 &&
   !PER.test(words[at - 1] ?? '') &&
+  !isUnitAfter(words[at - 2], words[at - 1] ?? '') &&
   /^(?:of|de)$/u.test(words[at + 1] ?? '') &&
   (OILS.test(words[at + 2] ?? '') || BATTER.test(words[at + 2] ?? ''))
     ? `1 ${words[at]}`

@@ -34,6 +34,13 @@ const PART_AFTER =
 const ELEVEN =
   /\bonce(?=\s+(?:g|gr|gramos?|ml|mililitros?|onzas?|tazas?|barras?|jabones|pastillas?|kilos?|libras?|cucharad\w+|moldes?|huecos?)\b)/giu;
 
+/**
+ * "Six fifty g", "seis cincuenta gramos": the hundred goes without saying. Of pieces and jars it would be so many of so much: "two fifty
+ * g bars".
+ */
+const HUNDRED_UNSAID =
+  /(?<![\p{L}\d.,/-])(one|two|three|four|five|six|seven|eight|nine|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|dos|tres|cuatro|cinco|seis|siete|ocho|nueve)[ -](?=(?:twenty|thirty|fou?rty|fifty|sixty|seventy|eighty|ninety|veinte|treinta|cuarenta|cincuenta|sesenta|setenta|ochenta|noventa)(?:[ -](?:one|two|three|four|five|six|seven|eight|nine)| y (?:uno?|dos|tres|cuatro|cinco|seis|siete|ocho|nueve))? ?(?:g|gr|gms?|grams?|grammes?|gramos?|mls?|millilit(?:er|re)s?|mililitros?)(?!\p{L})(?! (?:bars?|cakes?|soaps?|loa(?:f|ves)|mou?lds?|cups?|jars?|tubs?|pots?|jugs?|bottles?|bags?|packs?|packets?|each|apiece|barras?|pastillas?|jabones|moldes?|tazas?|botes?|frascos?|tarros?|botellas?|bolsas?|cada)(?!\p{L})))/giu;
+
 const plain = (word: string): string => word.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
 
 type Piece = { readonly word: string; readonly from: number; readonly to: number };
@@ -89,7 +96,7 @@ function numberAt(words: readonly string[], from: number): Run | undefined {
  * gramos". "One", "un" and parts ("two thirds") stay as they are, since they are articles or fractions to other readers.
  */
 export function figuresOf(text: string): string {
-  const said = text.replace(ELEVEN, '11');
+  const said = text.replace(ELEVEN, '11').replace(HUNDRED_UNSAID, '$1 hundred ');
   const pieces: Piece[] = [...said.matchAll(/[\p{L}\p{M}]+/gu)].map(({ 0: word, index }) => ({
     word: plain(word),
     from: index,

@@ -21,6 +21,10 @@ const ALL_TOLD = new RegExp(
 const RATHER =
   /^[^\n]*?(?:\.{2,}|…|,|;)\s*(?:no,? (?=\p{L}{2,4} |mejor )|mejor |o )*?(?:ponle|ponme|pon|pongamos|dej[eé]moslo en|mejor(?= \d| una?| media)|make it|make that|call it|(?<=\.{2,}\s*|…\s*)no,?)\s+(?=(?:\d|una?|medi[oa]|half|an?|one|two|three|dos|tres) )/iu;
 
+/** "2 heaping... no, I levelled them. 2 tsp": how full they were was taken back, and all of it is told anew. */
+const LEVELLED =
+  /^(?:\d+|an?|one|two|three|four|una?|dos|tres|cuatro)(?: \p{L}+)?(?: (?:heap(?:ed|ing)|rounded|scant|full|colmad[oa]s?|copetead[oa]s?|escas[oa]s?|llen[oa]s?))?(?: (?:of|de) \p{L}+)?\s*(?:\.{2,}|…|[,;–-])\s*(?:no|nope|wait|espera|perd[oó]n|sorry)[\s,]+(?:(?:no|wait|espera)[\s,]+)?(?:(?:i|they|it|that|those|yo|las?|los?|est[aá]n?|eran?|son) )?[^\d,.;]*?(?<!\p{L})(?:level(?:led|ed)?|flat(?:ten(?:ed)?)?|scraped|rounded|ras(?:as?|os?|[eé]|adas?|ados?)|alis[eé]|al ras)(?!\p{L})[^\d,.;]*[,.;:]\s*(?=(?:\d|an? |one |half |una? |medi[oa] )[^\d]*$)/iu;
+
 /**
  * How much of a colourant was said, with what was added or said instead of it told as one amount; as it was where none of that is said.
  * Pure.
@@ -31,6 +35,7 @@ export const powderSaid = (text: string): string =>
     .replace(MEASURED, '')
     .replace(ONE_PERCENT, '1 ')
     .replace(PER_HUNDRED, '100')
+    .replace(LEVELLED, '')
     .replace(RATHER, '')
     .replace(ALL_TOLD, '$2 $1 $3 $4')
     .replace(

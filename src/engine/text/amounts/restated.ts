@@ -8,6 +8,10 @@ const RESTATES =
 const COUNTED_AS =
   /^[\s\S]{1,150}?(?<!\p{L})(?:call (?:it|that)|let['’]?s (?:say|call it)|we['’]?ll (?:say|call it)|pong[aá]mosle|pongamos|digamos|ponle|dej[aá]lo en|d[eé]jalo en)\s+(?=(?:about |around |unos |unas |como )?(?:\d[\d.,/ ]*|(?:an?|one|half|un|una|medi[oa])\s)\p{L}[^,;]*$)/iu;
 
+/** "Medio litro escaso, pon 480 ml", "a scant half litre, put 480 ml": the round one was only near it. */
+const ROUND =
+  /^[^\d,;()]{1,60}[,;]\s*(?:pon(?:ga|le)?|ap[uú]nta(?:lo|me)?|c[uú]enta|put(?: down)?|write|go with|use)\s+(?:(?:about|unos|unas|como) )?(?=\d{2,}[\d.,]* ?\p{L}+[\s.]*$)/iu;
+
 /** An amount as it is told at last: "half a kilo, say 520 g" is 520 g. Pure. */
 export const restated = (text: string): string =>
-  unitPutRight(text).replace(RESTATES, '').replace(COUNTED_AS, '');
+  unitPutRight(text).replace(RESTATES, '').replace(COUNTED_AS, '').replace(ROUND, '');

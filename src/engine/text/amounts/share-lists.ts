@@ -81,10 +81,51 @@ function unitOfFirst(typed: string): string | undefined {
   return names.map((name, at) => `${heads[at]![1]} ${unit} ${name}`).join('; ');
 }
 
+/** "Green 2 parts, gold 1, black 1": the word stands at the first and goes for all. */
+const COUNTS_BEHIND =
+  /^\p{L}[\p{L} ]*? \d{1,2} (?:parts?|partes?)(?:(?:\s*,\s*(?:and |y )?|\s+(?:and|y|n|&)\s+)\p{L}[\p{L} ]*? \d{1,2}(?: (?:parts?|partes?))?)+$/iu;
+const COUNT_BEHIND =
+  /(?:^|\s*,\s*(?:and |y )?|\s+(?:and|y|n|&)\s+)(\p{L}[\p{L} ]*?) (\d{1,2})(?: (?:parts?|partes?))?(?=$|\s*,|\s+(?:and|y|n|&)\s)/giu;
+
+function countsBehind(text: string): string | undefined {
+  if (!COUNTS_BEHIND.test(text)) return undefined;
+  const pieces = [...text.matchAll(COUNT_BEHIND)].map(([, name = '', count = '']) => ({
+    name: bare(name),
+    count: Number(count),
+  }));
+  return pieces.every(({ name, count }) => count > 0 && knowsColour(name))
+    ? pieces.map(({ name, count }) => `${count} parts ${name}`).join('; ')
+    : undefined;
+}
+
+/** "Rosa 40, verde 40 y lo que queda (20) blanco": what the rest comes to is told beside it, and has to be what is left. */
+const REST_TOLD =
+  /^(.+?)[\s,]+(?:and |y )?(?:the |el |lo )?(?:rest|remainder|resto|dem[aá]s|(?:whatever|what)(?:['’]?s| is) left|que (?:queda|sobra|quede))[\s,]*\(?\s*(?:the |el )?(?:other )?(\d{1,2}) ?%?\s*\)?[\s,]*(?:(?:is|goes|in|for|of|de|en|es|para|va) )*(\p{L}[\p{L} ]*)$/iu;
+const NAME_AND_FIGURE = /^(?:(\p{L}[\p{L} ]*?) (\d{1,2}) ?%?|(\d{1,2}) ?%? (?:of |de )?(\p{L}[\p{L} ]*))$/iu;
+
+function restTold(text: string): string | undefined {
+  const [, list, rest, last] = REST_TOLD.exec(text) ?? [];
+  if (list === undefined || rest === undefined || last === undefined) return undefined;
+  const pieces = list.split(/\s*,\s*(?:and |y )?|\s+(?:and|y|n|&)\s+/iu).map(piece => {
+    const [, name, figure, first, behind] = NAME_AND_FIGURE.exec(piece.trim()) ?? [];
+    return { name: bare(name ?? behind ?? ''), figure: Number(figure ?? first) };
+  });
+  const all = [...pieces, { name: bare(last), figure: Number(rest) }];
+  const isWhole = all.reduce((sum, { figure }) => sum + figure, 0) === WHOLE;
+  return isWhole && all.every(({ name }) => knowsColour(name))
+    ? all.map(({ name, figure }) => `${figure}% ${name}`).join('; ')
+    : undefined;
+}
+
 /**
  * A division that is told as a list of counts with a word that goes for all of them, in the portions' own grammar; undefined where it is
  * none of these.
  * @example listedShares('60 40 pink to white') // '60% pink; 40% white'
  */
 export const listedShares = (text: string): string | undefined =>
-  ofHundred(text) ?? partsList(text) ?? eachAlike(text) ?? unitOfFirst(text);
+  ofHundred(text) ??
+  partsList(text) ??
+  countsBehind(text) ??
+  restTold(text) ??
+  eachAlike(text) ??
+  unitOfFirst(text);

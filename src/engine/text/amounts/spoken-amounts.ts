@@ -68,12 +68,13 @@ const SLIPS: readonly (readonly [RegExp, string])[] = [
     /\b(?:cuchar(?:ita|illa)s?|cucharas? (?:chicas?|peque[ñn]as?)) (?:de (?:t[eé]|caf[eé])(?!\p{L}))?|\bcucharas? de (?:t[eé]|caf[eé])(?!\p{L})/giu,
     'cucharaditas ',
   ],
-  [/\b(?:cucharitas?|cuharaditas?|cucharadtias?|cucharaditaz|cucharditas?)\b/giu, 'cucharaditas'],
+  [/\b(?:cuchar(?:ita|illa)s?|cuharaditas?|cucharadtias?|cucharaditaz|cucharditas?)\b/giu, 'cucharaditas'],
   [/\b(?:onsas?)\b/giu, 'onzas'],
   // A quarter of a kilo and half of that, as it is bought in Spain (from memory).
   [/(?<![\p{L}\d] ?)cuarto y mitad(?: de (?:kilo|kg))?(?!\p{L})/giu, '375 g'],
   [/\b(?:betwen|beetween|bewteen|betweem|btwn)\b/giu, 'between'],
-  [/\b(?:gramoz|grmos|gramso)\b/giu, 'gramos'],
+  [/\b(?:gramoz|grmos|gramso|gram(?:it|ic|ill)os?)\b/giu, 'gramos'],
+  [/\bcucharad(?:ic|ill)as?\b/giu, 'cucharaditas'],
   [/\b(?:ounzes|onces|ouces|ounces?s)\b/giu, 'ounces'],
   [/\b(?:ponds|puonds|pouns)\b/giu, 'pounds'],
   [
@@ -144,8 +145,9 @@ const product = (count: string, size: string): string => {
   const [over = 0, under = 1] = size.replace(',', '.').split('/').map(Number);
   return `${Number(((Number(count) * over) / under).toFixed(4))} `;
 };
-/** "un kilo doscientos": the grams go without saying, as in "2 kilos 300". */
-const KILOS = /(?<![\d.,/]\s?)\b(?:(\d{1,3}) )?(?:kilos?|kgs?) (?:y |and |con )?(\d{3})(?!\s*(?:g|ml|\d))/giu;
+/** "un kilo doscientos": the grams go without saying, as in "2 kilos 300" and "1 kilo 50"; no figure that counts something else. */
+const KILOS =
+  /(?<![\d.,/]\s?)\b(?:(\d{1,3}) )?(?:kilos?|kgs?) (?:y |and |con )?(\d{3}(?!\s*(?:g|ml|\d))|\d0(?=\s*(?:$|[).,;!?](?!\d)|(?:of|de) )))/giu;
 
 /** "1 litro 800", "one litre eight hundred": the millilitres go without saying. */
 const LITRES =

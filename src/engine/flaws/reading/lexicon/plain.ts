@@ -8,6 +8,8 @@ export const PLAIN_WORDS: readonly string[] = [
   ...common.words.flatMap(row => row.split(' ')),
   ...[
     'antes bien como cuando cuanto desde despues donde entre esta estas este estos eso esos hace hasta hecho luego menos mismo mucho mucha muy nada nunca para pero poco poca porque puede quiero sobre siempre tambien tengo todo todos vez veces',
+    // "Se me han quedado marrones" burns nobody: no "quemado".
+    'quedado quedada quedados quedadas',
     // Spanish words that lie near to one of the trade: "pongo" is no "hongo", "jarra" no "barra".
     'cantidad cantidades calidad medida medidas manera maneras precio precios mercado navidad hijo hijos tercio tercios cuarto nuevo nueva nuevos nuevas chica chico alguna algunas alguno algunos varios varias cerca segun pongo quise quiso dicen salgo salir pesar medir creen hielo tarro tarros jarra jarras delantal abrazo abrazos raices poder',
     'soap soaps batter batters batch batches jabones loaf loaves lather bars gram grams',

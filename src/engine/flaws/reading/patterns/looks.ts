@@ -44,12 +44,13 @@ export const LOOKS_PATTERNS: FindingPatterns = {
     'only whitepart|titanium; whitepart crack|crackle|vein|translucent|brittle|chalky|crackle; ~5 in whitepart; ~6 crackle|vein|brittle white|titanium',
   'only-in-one-colour':
     'only onecolour; onecolour soft|greasy|sticky|brittle|liquid; ~6 only colour|purple|blue|pink|red|green|black|teal !spot; onecolour; ~8 rest|other fine|hard|firm onecolour|soft',
-  'only-on-surface': '~4 only top; ~6 inside|centre fine|clean|normal|clear|smooth; ~5 wipe; outsidein film',
+  'only-on-surface':
+    '~4 only top; ~6 inside|centre fine|clean|normal|clear|smooth; ~5 wipe !s_lid; outsidein film',
   'all-through': 'everywhere',
   'same-place-every-slice': 'same; ~4 line parallel',
   'powdery-film':
     '~5 white powder|film|chalky !spot !pocket !titanium; ~4 pale|grey powder; powder film|top|edge !colourant|carbon !dry !spot; film top|white|cream|edge|powder !oilthing !greasy !s_apart; ~4 chalky top|film|edge|corner; ~4 top white|grey !pigment !titanium !spot !drizzle !layer !soft !hard !oilthing; ~5 chalky wipe; ~5 powder wipe',
-  'wipes-off': 'wipe',
+  'wipes-off': 'wipe !s_lid',
   'crack-on-top':
     '~6 burst; crack top|hot|length|rose|along|insulate|loaf|middle|centre !whitepart !face !cut; ~5 crack loaf|mould|mouldform; ~4 crack down; ~4 open up top; crack like|open|long|big|huge|deep|giant; crack !everywhere !white !whitepart !titanium !face !cut !slice !brittle !crumble !vein !crackle !paint !glass !plate !web !net !hairline !spot !corner !edge',
   'rose-out-of-mould':
@@ -65,5 +66,5 @@ export const LOOKS_PATTERNS: FindingPatterns = {
   'two-layers':
     'separate; ~6 two soaps|layers|halves different|stack; ~8 top soft|liquid bottom hard|brittle|chalky; ~6 layer liquid soft|hard bottom|top; ~6 bottom hard|brittle|solid top oilthing|soft|liquid',
   'dark-centre-ring':
-    '~7 outside|edge light|pale|lighter inside|middle; ~10 centre edge pale|dark|bright|light|translucent|dull|chalky; ring dark|centre|light|translucent|colour|middle !bleed; centre dark|light|translucent|different|bright edge; centre dark|translucent; ~5 ring !cloth !lather !swirl !bleed !dye !top !pinhole !pocket !spot !bead; ~7 dark centre edge; ~7 gel centre|ring|edge !crackle; ~5 centre darker|richer|brighter|deeper; ~6 edge light|pale|chalky|dull centre|inside|middle; two tone|shades; ~4 ring slice|every|loaf|cut; ~12 inside dark edge light|pale; ~5 centre bright|deep|saturated|intense; ~6 inside dark edge|outside; ~4 brown centre !fragrance !vanilla !milk !spot',
+    '~8 half deep|dark|bright|intense|glossy|shiny|translucent ends; ~8 ends dull|pale|light|matt|matte|chalky deep|dark|bright|intense|glossy|shiny|translucent; ~7 outside|edge light|pale|lighter inside|middle; ~10 centre edge pale|dark|bright|light|translucent|dull|chalky; ring dark|centre|light|translucent|colour|middle !bleed; centre dark|light|translucent|different|bright edge; centre dark|translucent; ~5 ring !cloth !lather !swirl !bleed !dye !top !pinhole !pocket !spot !bead; ~7 dark centre edge; ~7 gel centre|ring|edge !crackle; ~5 centre darker|richer|brighter|deeper; ~6 edge light|pale|chalky|dull centre|inside|middle; two tone|shades; ~4 ring slice|every|loaf|cut; ~12 inside dark edge light|pale; ~5 centre bright|deep|saturated|intense; ~6 inside dark edge|outside; ~4 brown centre !fragrance !vanilla !milk !spot',
 };
