@@ -11,7 +11,8 @@ export const techniqueOutright = {
     why: 'Never raw batter or soap of the first days, no lick of the bar, no child. It stings: rinse your mouth with water, spit out, leave the bar two weeks and test again; it still stings: do not use it. Surer, with no tongue: pH paper in the lather (11 and over is suspect) and the weights reckoned again.',
   },
   'fast-now': {
-    answer: 'Stop the stick blender: into the mould now, spooned and pressed. A scent or heat mostly raced it.',
+    answer:
+      'Stop the stick blender: into the mould now, spooned and pressed. A scent or heat mostly raced it.',
     why: 'What speeds it: floral and spice scents, batter over about 40 °C (104 °F), much butter, palm or pomace olive, long blending, little water. Which scent was it, and how warm? Next time 30 to 35 °C (86 to 95 °F), bursts of two seconds, that scent last and by hand. It is good soap if the lye was weighed right.',
   },
   'titanium-oil-kind': {
