@@ -164,6 +164,7 @@ const NO_JOB: ReadonlySet<string> = new Set([
   'job:first-aid',
   'job:lye-care',
   'job:palette',
+  'job:term',
   'none',
   'vague-trouble',
 ]);
@@ -242,6 +243,8 @@ export function lessonsOf(texts: readonly JobText[]): {
     const known = new Set(stems.filter(stem => isKnown(stem, voices[at]!)));
     const weight = WEIGHTS[text.part];
     const label = text.label === 'inside' ? ANY_BUT_OUTSIDE : CLASSES.indexOf(text.label);
+    // One label that is no class would turn every weight into nothing.
+    if (label === -1) throw new Error(`no job: ${text.label}, of “${text.text}”`);
     const features = featuresOf(words, found, known);
     const field = FIELDS.indexOf(text.label === 'outside' ? 'elsewhere' : 'ours');
     const ofField = { features: fieldFeaturesOf(words, found, known, features), label: field, weight };
