@@ -21,9 +21,9 @@ export function isStillHurt(typed: string): boolean {
   return text.split(' ').length <= MOST_OF_HURT && HURT.test(text.replace(/ice cream/gu, ''));
 }
 
-/** A turn with one of these is of the trade again. */
+/** A turn with one of these is of the trade again: of lye in its jug or on the bench, too, and not of whoever is hurt. */
 const OF_TRADE =
-  /(?<!\p{L})(?:soaps?|batter|mica|oxide|pigments?|powders?|colou?rs?|oils?|mou?lds?|swirls?|cure|curing|trace|scents?|fragrance|shelf|contest|recipe|superfat|layers?|bars?|loaf|jabon\p{L}*|masa|oxido|pigmentos?|polvos?|colorantes?|color(?:es)?|aceites?|moldes?|remolinos?|cura|curado|traza|esencias?|estante|concurso|receta|capas?|pastillas?|barras?)(?!\p{L})/u;
+  /(?<!\p{L})(?:lye|naoh|caustic\p{L}*|sosa|soda|lejia|buckets?|pails?|tubs?|jugs?|containers?|baldes?|cubos?|cubetas?|tarros?|jarras?|recipientes?|envases?|soaps?|batter|mica|oxide|pigments?|powders?|colou?rs?|oils?|mou?lds?|swirls?|cure|curing|trace|scents?|fragrance|shelf|contest|recipe|superfat|layers?|bars?|loaf|jabon\p{L}*|masa|oxido|pigmentos?|polvos?|colorantes?|color(?:es)?|aceites?|moldes?|remolinos?|cura|curado|traza|esencias?|estante|concurso|receta|capas?|pastillas?|barras?)(?!\p{L})/u;
 const THANKS = /(?<!\p{L})(?:thanks?|thx|cheers|ta|gracias)(?!\p{L})/u;
 const MOST_AFTER_HELP = 10;
 
@@ -33,20 +33,8 @@ const MOST_AFTER_HELP = 10;
  */
 export function isOfNothingElse(typed: string): boolean {
   const text = plainTurn(typed);
-  return (
-    text.split(' ').length <= MOST_AFTER_HELP &&
-    !OF_TRADE.test(text) &&
-    !THANKS.test(text) &&
-    !HOLDS_LYE.every(one => one.test(text))
-  );
+  return text.split(' ').length <= MOST_AFTER_HELP && !OF_TRADE.test(text) && !THANKS.test(text);
 }
-/** Whether a bucket stands up to lye is asked of the bucket. */
-const HOLDS_LYE: readonly RegExp[] = [
-  /(?<!\p{L})(?:holds?|take|stand|survives?|safe|ok|good|use|mix|aguanta|resiste|soporta|sirve|vale|uso|usar|mezclar)(?!\p{L})/u,
-  /(?<!\p{L})(?:lye|naoh|caustic|sosa|soda|lejia)(?!\p{L})/u,
-  /(?<!\p{L})(?:buckets?|pails?|tubs?|jugs?|bowls?|containers?|tupperware|baldes?|cubos?|cubetas?|tarros?|jarras?|recipientes?|envases?|potes?)(?!\p{L})/u,
-];
-
 const ACID = /(?<!\p{L})(?:vinegar|vinagre|lemon|limon|citric|citrico)(?!\p{L})/u;
 const MOST_OF_ACID = 10;
 /** Whether somebody who was told to rinse reaches for vinegar or lemon. Pure. */

@@ -4,21 +4,8 @@ import { unaccented } from '../../text/unaccented.ts';
 import { amountsIn } from '../amounts.ts';
 import { thingsIn } from '../entities.ts';
 import { wordsOf } from '../words-of.ts';
+import type { Subject } from './talk-subject.ts';
 import { thingOf } from './things.ts';
-
-/** What a talk is about, whatever became of the question: later turns that name nothing are about it. */
-export type Subject = {
-  /** A colourant, as it was named. */
-  readonly named?: string;
-  /** A colour that no colourant was named for. */
-  readonly hue?: string;
-  /** How much is to be coloured. */
-  readonly portion?: string;
-  /** Of a scent, which is no colour. */
-  readonly isScent?: true;
-  /** Named by the turn before, and not by an earlier one. */
-  readonly isFresh: boolean;
-};
 
 const SCENT =
   /(?<!\p{L})(?:fragranc\p{L}*|scents?|scented|perfum\p{L}*|esencias?|aromas?|fragancias?|essential oils?|aceites? esencial\p{L}*|fo|fos|eo|eos)(?!\p{L})/u;

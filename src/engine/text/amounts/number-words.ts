@@ -39,7 +39,7 @@ const ELEVEN =
  * g bars".
  */
 const HUNDRED_UNSAID =
-  /(?<![\p{L}\d.,/-])(one|two|three|four|five|six|seven|eight|nine|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|dos|tres|cuatro|cinco|seis|siete|ocho|nueve)[ -](?=(?:twenty|thirty|fou?rty|fifty|sixty|seventy|eighty|ninety|veinte|treinta|cuarenta|cincuenta|sesenta|setenta|ochenta|noventa)(?:[ -](?:one|two|three|four|five|six|seven|eight|nine)| y (?:uno?|dos|tres|cuatro|cinco|seis|siete|ocho|nueve))? ?(?:g|gr|gms?|grams?|grammes?|gramos?|mls?|millilit(?:er|re)s?|mililitros?)(?!\p{L})(?! (?:bars?|cakes?|soaps?|loa(?:f|ves)|mou?lds?|cups?|jars?|tubs?|pots?|jugs?|bottles?|bags?|packs?|packets?|each|apiece|barras?|pastillas?|jabones|moldes?|tazas?|botes?|frascos?|tarros?|botellas?|bolsas?|cada)(?!\p{L})))/giu;
+  /(?<![\p{L}\d.,/-])(one|three|four|five|six|seven|eight|nine|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|tres|cuatro|cinco|seis|siete|ocho|nueve)[ -](?=(?:twenty|thirty|fou?rty|fifty|sixty|seventy|eighty|ninety|veinte|treinta|cuarenta|cincuenta|sesenta|setenta|ochenta|noventa)(?:[ -](?:one|two|three|four|five|six|seven|eight|nine)| y (?:uno?|dos|tres|cuatro|cinco|seis|siete|ocho|nueve))? ?(?:g|gr|gms?|grams?|grammes?|gramos?|mls?|millilit(?:er|re)s?|mililitros?)(?!\p{L})(?! (?:bars?|cakes?|soaps?|loa(?:f|ves)|mou?lds?|cups?|jars?|tubs?|pots?|jugs?|bottles?|bags?|packs?|packets?|each|apiece|barras?|pastillas?|jabones|moldes?|tazas?|botes?|frascos?|tarros?|botellas?|bolsas?|cada)(?!\p{L})))/giu;
 
 const plain = (word: string): string => word.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
 
