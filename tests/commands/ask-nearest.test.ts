@@ -30,16 +30,18 @@ const matters = ({ choices = [] }: Extract<Answer, { kind: 'reply' }>) =>
   choices.flatMap(one => (one.kind === 'button' && QUESTIONS.has(one.label) ? [one] : []));
 
 describe('where no pattern fits', () => {
-  test.each([
-    ['se evapora la sosa', 'lye-gone'],
-    ['how do i clean my stick blender after soaping', 'washing-up'],
-  ])('%s is answered by %s, and what was understood is told', async (line, topic) => {
-    expect(lyeTopicIn(line)).toBeUndefined();
-    const { data, blocks, cautions } = await asked(line);
-    expect(data).toMatchObject({ understood: { lye: topic, chance: expect.any(Number) } });
-    expect(blocks[0]).toMatchObject({ text: expect.stringMatching(/^(?:Understood as|Entendido como): /u) });
-    expect(cautions.map(({ id }) => id)).toContain('lye-first-aid');
-  });
+  test.each([['se evapora la sosa', 'lye-gone']])(
+    '%s is answered by %s, and what was understood is told',
+    async (line, topic) => {
+      expect(lyeTopicIn(line)).toBeUndefined();
+      const { data, blocks, cautions } = await asked(line);
+      expect(data).toMatchObject({ understood: { lye: topic, chance: expect.any(Number) } });
+      expect(blocks[0]).toMatchObject({
+        text: expect.stringMatching(/^(?:Understood as|Entendido como): /u),
+      });
+      expect(cautions.map(({ id }) => id)).toContain('lye-first-aid');
+    },
+  );
 
   test.each([
     ['can i make soap on a boat with lye', 'en'],

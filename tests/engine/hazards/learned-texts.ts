@@ -89,11 +89,14 @@ function told(isIn: (writer: string, at: number) => boolean): readonly LearnedTe
 /** The texts that nothing is learned from, though their writers' others are. */
 export const keptTexts = (): readonly LearnedText[] => told(isKept);
 
+/** Refused since, and named in no text that was learned from. */
+const NOT_NAMED = 'asbestos';
+
 /** Names that stand alone in an option: colours, oils, and a powder that is refused by name. */
 const names = (): readonly string[] => [
   ...colourants.flatMap(({ names: { en, es } }) => [en, es, `2 cups ${en}`, `${es} 2 cdtas`]),
   ...OILS.flatMap(({ names: { en, es } }) => [en, `${es} 500 g`]),
-  ...BARRED.flatMap(({ names: all }) => all.split('; ')),
+  ...BARRED.filter(({ reason }) => reason !== NOT_NAMED).flatMap(({ names: all }) => all.split('; ')),
   ...[
     'aluminium powder',
     'aluminum flakes',
@@ -130,7 +133,11 @@ const WITH_A_POT: ReadonlySet<string> = new Set([
   'blend-or-stir',
 ]);
 
-const withAPot = () => listedTexts().filter(({ label }) => WITH_A_POT.has(label));
+/** Whose pots are not learned from: with them a loaf that is long cold had alarmed. */
+const NOT_OF: ReadonlySet<string> = new Set(['brisbane', 'tasmania']);
+
+const withAPot = () =>
+  listedTexts().filter(({ label, writer }) => WITH_A_POT.has(label) && !NOT_OF.has(writer));
 
 /** Questions and flaws in which no pattern tells of anybody who is hurt, four parts of the flaws apart, and names. */
 function plain(): readonly LearnedText[] {

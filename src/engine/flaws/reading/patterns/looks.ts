@@ -30,7 +30,7 @@ export const LOOKS_PATTERNS: FindingPatterns = {
   pinholes:
     'pinhole; pocket !liquid !colour !crystal !zap !burn !glycerin !clump !wet !sticky; ~4 pocket air; ~3 pocket little|tiny|round|everywhere !liquid !colour; ~5 pocket face|cut !liquid !crystal !zap',
   'water-beads':
-    '~4 bead top|face|everywhere|water|clear|sticky|cure|damp|sticky !oilthing; bead !colour !hard !lye !crystal !oilthing; ~4 sticky top|face|everywhere|drop !oilthing; ~5 water top|face bead|drop|liquid; ~5 sticky damp; ~4 wipe wet|sticky|bead comeback',
+    '~4 bead top|face|everywhere|water|clear|sticky|cure|damp|sticky !oilthing; bead !colour !hard !lye !crystal !oilthing !swirl; ~4 sticky top|face|everywhere|drop !oilthing; ~5 water top|face bead|drop|liquid; ~5 sticky damp; ~4 wipe wet|sticky|bead comeback',
   'fuzzy-growth':
     'n_mould; fuzz; ~4 fuzz green|black|white|blue|grey|spot; ~5 spot green|black|grey grow; ~4 hongo',
   'translucent-veins':
