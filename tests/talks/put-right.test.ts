@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { lyeFor } from './lye-by-hand.ts';
-import { openTalk, type Talk, textOf, understoodOf } from './talking.ts';
+import { ASKS_WHOLE, lyeIn, openTalk, type Talk, textOf, understoodOf } from './talking.ts';
 
 /* What a maker puts right or adds in a few words; common practice of chat (no source), lye by the fats' own figures (`lye-by-hand.ts`). */
 
@@ -10,21 +10,7 @@ beforeAll(async () => {
 });
 afterAll(() => talk[Symbol.asyncDispose]());
 
-let rooms = 0;
-/** The last answer of a talk of its own. */
-async function lastOf(turns: readonly string[], language: 'en' | 'es' = 'en') {
-  rooms += 1;
-  const channel = `bench-${rooms}`;
-  const answers = [];
-  for (const turn of turns) answers.push(await talk.say(turn, { channel, language }));
-  return answers.at(-1)!;
-}
-const lyeIn = (headline: string) =>
-  Number(/: (\d+(?:[.,]\d+)?) g (?:of |de )?NaOH/u.exec(headline)?.[1]?.replace(',', '.'));
-const ASKS = {
-  en: 'For lye I need the whole recipe anew: every oil with its weight, and the superfat.',
-  es: 'Para la sosa necesito la receta entera otra vez: cada aceite con su peso, y el sobreengrasado.',
-};
+const lastOf: Talk['lastOf'] = (...turns) => talk.lastOf(...turns);
 
 describe('a recipe that was put right', () => {
   test.each([
@@ -53,13 +39,19 @@ describe('a recipe that was put right', () => {
     [['sosa para 700 g de oliva y 300 g de coco', 'no, 600', 'el agua'], 'es'],
     // It tells a figure that has no place: what was told before may no longer stand.
     [['how much lye for 700g olive 300g coconut', 'the olive was 40 short in the end', 'water?'], 'en'],
+    [['how much lye for 700g olive 300g coconut', 'the olive was 40 short in the end'], 'en'],
+    [
+      ['cuánta sosa para 700 g de oliva y 300 g de coco', 'al final el coco quedó corto por 50', 'el agua'],
+      'es',
+    ],
+    [['cuánta sosa para 700 g de oliva y 300 g de coco', 'me faltaron 40 de oliva'], 'es'],
     [['i add 200 g of coconut too'], 'en'],
     [['le agrego 200 g de coco tambien'], 'es'],
     [['red oxide for 750 g batter', 'and of lye?'], 'en'],
     [['óxido rojo para 750 g de masa', 'y de sosa?'], 'es'],
   ] as const)('%j is asked for, whole', async (turns, language) => {
     const asked = await lastOf(turns, language);
-    expect(asked.headline).toBe(ASKS[language]);
+    expect(asked.headline).toBe(ASKS_WHOLE[language]);
     expect(textOf(asked)).not.toMatch(/\d ?g\b/u);
   });
 

@@ -28,6 +28,7 @@ export async function openTalk() {
     services: { ...alone.services, lately: openLately() },
   };
   let asked = 0;
+  let rooms = 0;
   const ask = async (path: readonly string[], given: Record<string, string>, said: Said): Promise<Answer> => {
     asked += 1;
     const {
@@ -55,6 +56,15 @@ export async function openTalk() {
     /** A turn in plain words. */
     say: async (question: string, said: Said = {}): Promise<Reply> =>
       reply(await ask(['ask'], { question }, said)),
+    /** The last answer of a talk of its own. */
+    lastOf: async (turns: readonly string[], language: Language = 'en'): Promise<Reply> => {
+      rooms += 1;
+      const channel = `room-${rooms}`;
+      const answers: Reply[] = [];
+      for (const question of turns)
+        answers.push(reply(await ask(['ask'], { question }, { channel, language })));
+      return answers.at(-1)!;
+    },
     [Symbol.asyncDispose]: () => alone[Symbol.asyncDispose](),
   };
 }
@@ -80,3 +90,13 @@ export const understoodOf = ({ data }: Reply) =>
       };
     }
   ).understood ?? {};
+
+/** The grams of NaOH that stand behind a recipe in a headline. */
+export const lyeIn = (headline: string): number =>
+  Number(/: (\d+(?:[.,]\d+)?) g (?:of |de )?NaOH/u.exec(headline)?.[1]?.replace(',', '.'));
+
+/** What is said where a recipe was changed and is not whole. */
+export const ASKS_WHOLE = {
+  en: 'For lye I need the whole recipe anew: every oil with its weight, and the superfat.',
+  es: 'Para la sosa necesito la receta entera otra vez: cada aceite con su peso, y el sobreengrasado.',
+};

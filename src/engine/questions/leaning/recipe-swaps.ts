@@ -60,3 +60,10 @@ export function takesOilAway(text: string): boolean {
   const oil = oilNamed(text);
   return oil !== undefined && !/\d/u.test(text) && TAKES_AWAY.test(text.replace(oil, 'OIL'));
 }
+
+const OFF =
+  /(?<!\p{L})(?:short|shy|under|over|less|fewer|missing|extra|too (?:much|little)|cort[oa]s?|menos|de mas|de sobra|falt\p{L}+|sobr(?:o|a|aron|an))(?!\p{L})/u;
+
+/** Whether a turn names an oil and by how much it came out short or over: "the olive was 40 short in the end". Pure. */
+export const tellsOilOff = (text: string): boolean =>
+  oilNamed(text) !== undefined && /\d/u.test(text) && OFF.test(text);

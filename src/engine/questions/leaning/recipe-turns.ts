@@ -4,7 +4,7 @@ import { type Before, isOfLye, type Ran } from './before.ts';
 import type { Lean } from './lean-kinds.ts';
 import type { Opened } from './plain.ts';
 import { addedOil, inUnitOf, oilsAlone } from './recipe.ts';
-import { otherLyeLaid, swapLaid, takesOilAway, waterLaid } from './recipe-swaps.ts';
+import { otherLyeLaid, swapLaid, takesOilAway, tellsOilOff, waterLaid } from './recipe-swaps.ts';
 import { slotsOf } from './slots.ts';
 import { oilTurn } from './turns.ts';
 
@@ -39,8 +39,8 @@ export function recipeTurn(typed: string, turn: Opened, before: Before | undefin
       oilLaid(turn, before) ??
       otherLyeLaid(turn.text, before) ??
       waterLaid(turn.text, before) ??
-      // What takes an oil out and is not understood changes the lye.
-      (takesOilAway(turn.text) ? ASKS_RECIPE : undefined)
+      // What takes an oil out, or tells that it came out otherwise, and is not understood changes the lye.
+      (takesOilAway(turn.text) || tellsOilOff(turn.text) ? ASKS_RECIPE : undefined)
     );
   return before?.kind === 'recipe'
     ? withoutRecipe(typed, turn, before.hadOne !== true)
