@@ -3,6 +3,7 @@ import { colourantsMeant } from '../../src/engine/colourants/find.ts';
 import { bleeds } from '../../src/engine/colourants/holding-hues.ts';
 import { type AskedOfIt, askedIn } from '../../src/engine/questions/leaning/before.ts';
 import type { Reading } from '../../src/engine/questions/read.ts';
+import { capital } from '../../src/engine/text/capital.ts';
 import type { Words } from '../../src/words/index.ts';
 
 /** What is asked of a colourant in a sentence of its own; undefined where its name means none, or several that differ in that. */
@@ -16,7 +17,6 @@ export function ofThing(asked: AskedOfIt, item: string, say: Words): string | un
     ? say.leaning.bleeds({ name, does: bleeds(first) })
     : say.leaning.light({ name, light: first.light });
 }
-const capital = (name: string) => name.replace(/^\p{Ll}/u, letter => letter.toUpperCase());
 
 /** Of a mica without a list its coat decides. */
 const NO_LIST = 'mica-unknown-coat';

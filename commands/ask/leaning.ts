@@ -20,6 +20,7 @@ import {
 import type { Slots } from '../../src/engine/questions/leaning/slots.ts';
 import { fineTurn, languageTurn } from '../../src/engine/questions/leaning/turns.ts';
 import type { Questioned } from '../../src/engine/questions/own-jars.ts';
+import { capital } from '../../src/engine/text/capital.ts';
 import { plainReply } from '../../src/presenting/plain-reply.ts';
 import { preferencesOf } from '../../src/records/preferences.ts';
 import { contestReply } from './contest.ts';
@@ -172,8 +173,6 @@ export function askedFor(lacks: Lack, slots: Slots | undefined, context: Context
   const reply = plainly(say.leaning.lacks[lacks]({ told: capital(told) }), understood, hurt);
   return lacks === 'whole-recipe' || lacks === 'lye-over' ? { ...reply, cautions: cautions(context) } : reply;
 }
-
-const capital = (name: string) => name.replace(/^\p{Ll}/u, first => first.toUpperCase());
 
 /** The first aid of before, whole and before all else: nothing that is carried stands over it. */
 export function aidAgain({ ids }: Extract<Before, { kind: 'emergency' }>, { say, locale }: Context): Reply {

@@ -1,4 +1,5 @@
 import type { Block, Caution, Measure, Reply } from '../../src/conversation/reply.ts';
+import { capital } from '../../src/engine/text/capital.ts';
 
 /** What a reply of one dose calls its colour. */
 const nameIn = ({ blocks }: Reply): string | undefined =>
@@ -36,7 +37,6 @@ const tells = (text: string, name: string): boolean => {
     .some(word => word.length > SHORT_WORD && said.has(word));
 };
 const SHORT_WORD = 6;
-const capital = (name: string): string => name.replace(/^\p{Ll}/u, first => first.toUpperCase());
 
 const measuresOf = ({ blocks }: Reply, fold: 'face' | 'numbers'): readonly Measure[] =>
   blocks.flatMap(block => (block.kind === 'measures' && block.fold === fold ? block.measures : []));

@@ -8,6 +8,7 @@ import { type QuestionRead, type Reading, readQuestion } from '../../src/engine/
 import { mayBeOfShelf } from '../../src/engine/questions/shelf-words.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
+import { plainReply } from '../../src/presenting/plain-reply.ts';
 import { askedOfNamedReply } from './asked-of-named.ts';
 import { askedOfThing } from './asked-of-thing.ts';
 import { barredReading } from './barred.ts';
@@ -176,7 +177,7 @@ function scentTold(question: string, read: QuestionRead, context: Context): Repl
   } catch (error) {
     if (!(error instanceof Refusal) || !isSurelyElsewhere(question, read)) throw error;
     const headline = context.say.refusal(error);
-    return { kind: 'reply', headline, data: { problem: error.id }, blocks: [], cautions: [] };
+    return plainReply(headline, { problem: error.id });
   }
 }
 
@@ -205,11 +206,8 @@ const asDiagnosis = (question: string): Reading => ({
 
 function notUnderstood({ facts }: QuestionRead, { say }: Context): Reply {
   const [name] = facts.named;
-  return {
-    kind: 'reply',
-    headline: say.ask.notUnderstood,
-    data: { understood: { nothing: true, facts } },
-    blocks: [{ kind: 'text', text: name === undefined ? say.ask.canDo : say.ask.nearestFor({ name }) }],
-    cautions: [],
-  };
+  const text = name === undefined ? say.ask.canDo : say.ask.nearestFor({ name });
+  return plainReply(say.ask.notUnderstood, { understood: { nothing: true, facts } }, [
+    { kind: 'text', text },
+  ]);
 }

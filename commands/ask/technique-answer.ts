@@ -15,8 +15,8 @@ export const techniqueAnswer = (technique: Technique, question: string, context:
 
 /** Of a matter that tells of many things its sentence of the one that is asked about goes first. */
 export function nearestFirst(technique: Technique, question: string, context: Context): Reply {
-  const reply = techniqueAnswer(technique, question, context);
   const to = answerTo(technique, question);
+  const reply = answeredTo(technique, to, context);
   if (!OF_MANY_THINGS.has(technique) || 'lye' in to) return reply;
   const part = nearestPart(ownWords(to, context.say), question);
   if (!part || part.first === reply.headline) return reply;

@@ -5,7 +5,8 @@ import type { Attachment } from '../../src/conversation/question.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import { nearestWord } from '../../src/engine/colour/reading/plain-words.ts';
 import { refuse } from '../../src/engine/refusal.ts';
-import { capital, whole } from '../../src/presenting/colour/view.ts';
+import { capital } from '../../src/engine/text/capital.ts';
+import { whole } from '../../src/presenting/colour/view.ts';
 import { keepRecentMatch, type MatchAsked, recentMatchOf } from '../../src/records/matches/index.ts';
 import { matchReply, seenIn, seenOf } from './follow-ups.ts';
 

@@ -4,13 +4,13 @@ import type { WrittenBase } from '../../src/engine/colour/reading/base-text.ts';
 import type { ColourWord } from '../../src/engine/colour/reading/plain-words.ts';
 import type { Lab } from '../../src/engine/colour/spectra/cielab.ts';
 import type { AlkaliBehaviour } from '../../src/engine/colourants/colourant.ts';
+import { capital } from '../../src/engine/text/capital.ts';
 import { knownAs } from '../../src/presenting/colour/jars.ts';
 import { learntNote } from '../../src/presenting/colour/learnt-strength.ts';
 import { lyeChanges } from '../../src/presenting/colour/offers.ts';
 import type { Recipe, RecipeDose } from '../../src/presenting/colour/recipe.ts';
 import {
   baseView,
-  capital,
   closenessOf,
   gelView,
   looksView,

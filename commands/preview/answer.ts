@@ -7,12 +7,12 @@ import type { CautionId } from '../../src/engine/dosing/cautions.ts';
 import type { Dose } from '../../src/engine/dosing/request.ts';
 import { parsePortion } from '../../src/engine/quantities/portion.ts';
 import { MEASURES } from '../../src/engine/quantities/units.ts';
+import { capital } from '../../src/engine/text/capital.ts';
 import { colourJar, fullOf, knownAs, sourceOf, sourceView } from '../../src/presenting/colour/jars.ts';
 import { learntNote } from '../../src/presenting/colour/learnt-strength.ts';
 import { readMix } from '../../src/presenting/colour/mix.ts';
 import {
   baseView,
-  capital,
   gelView,
   looksView,
   predictedData,

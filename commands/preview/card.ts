@@ -2,8 +2,9 @@ import type { BarPrediction } from '../../src/engine/colour/mixing/bar.ts';
 import { CARD_STRENGTHS } from '../../src/engine/colour/mixing/preview.ts';
 import { practicalSpoons } from '../../src/engine/quantities/spoons.ts';
 import { STRENGTH_SHARES, type StrengthName } from '../../src/engine/quantities/strength.ts';
+import { capital } from '../../src/engine/text/capital.ts';
 import { fullOf, knownAs } from '../../src/presenting/colour/jars.ts';
-import { baseView, capital, gelView, whole, wordOf } from '../../src/presenting/colour/view.ts';
+import { baseView, gelView, whole, wordOf } from '../../src/presenting/colour/view.ts';
 import { namesOf, type PreviewView } from './view.ts';
 
 /** The smallest spoon, in neutral writing. */

@@ -3,6 +3,7 @@ import type { Colourant } from '../engine/colourants/colourant.ts';
 import type { Caution as DoseCaution } from '../engine/dosing/cautions.ts';
 import type { Dose, DoseAnswer } from '../engine/dosing/request.ts';
 import { practicalSpoons } from '../engine/quantities/spoons.ts';
+import { capital } from '../engine/text/capital.ts';
 import type { Words } from '../words/index.ts';
 import { swatchHex } from './colour/swatch.ts';
 
@@ -209,5 +210,3 @@ export const doseCautions = (cautions: DoseAnswer['cautions'], say: Words): read
 
 const sentence = ({ id, values }: DoseCaution, say: Words): string =>
   (say.dosing.cautions[id] as (given: typeof values) => string)(values);
-
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

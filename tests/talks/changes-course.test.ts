@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { openTalk, type Reply, type Talk, understoodOf } from './talking.ts';
+import { openTalk, type Talk, understoodOf } from './talking.ts';
 
 /* What came of an answer, and what is asked of another matter: common practice (no source). */
 
@@ -9,14 +9,7 @@ beforeAll(async () => {
 });
 afterAll(() => talk[Symbol.asyncDispose]());
 
-let rooms = 0;
-async function lastOf(turns: readonly string[], language: 'en' | 'es' = 'en'): Promise<Reply> {
-  rooms += 1;
-  const channel = `course-${rooms}`;
-  const answers: Reply[] = [];
-  for (const turn of turns) answers.push(await talk.say(turn, { channel, language }));
-  return answers.at(-1)!;
-}
+const lastOf: Talk['lastOf'] = (...turns) => talk.lastOf(...turns);
 
 describe('a colour that came out as another', () => {
   test.each([

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { lyeFor } from './lye-by-hand.ts';
-import { openTalk, type Reply, type Talk, textOf, understoodOf } from './talking.ts';
+import { ASKS_WHOLE, lyeIn, openTalk, type Reply, type Talk, textOf, understoodOf } from './talking.ts';
 
 /* What a talk may not do where somebody could be hurt by it; common practice (no source), lye by the fats' own figures (`lye-by-hand.ts`). */
 
@@ -10,20 +10,7 @@ beforeAll(async () => {
 });
 afterAll(() => talk[Symbol.asyncDispose]());
 
-let rooms = 0;
-async function lastOf(turns: readonly string[], language: 'en' | 'es' = 'en'): Promise<Reply> {
-  rooms += 1;
-  const channel = `kept-${rooms}`;
-  const answers: Reply[] = [];
-  for (const turn of turns) answers.push(await talk.say(turn, { channel, language }));
-  return answers.at(-1)!;
-}
-const lyeIn = (headline: string) =>
-  Number(/: (\d+(?:[.,]\d+)?) g (?:of |de )?NaOH/u.exec(headline)?.[1]?.replace(',', '.'));
-const ASKS = {
-  en: 'For lye I need the whole recipe anew: every oil with its weight, and the superfat.',
-  es: 'Para la sosa necesito la receta entera otra vez: cada aceite con su peso, y el sobreengrasado.',
-};
+const lastOf: Talk['lastOf'] = (...turns) => talk.lastOf(...turns);
 
 describe('an oil that goes out of a recipe', () => {
   test.each([
@@ -64,7 +51,7 @@ describe('an oil that goes out of a recipe', () => {
     [['sosa para 500 g de oliva', 'cambio 2 onzas por coco'], 'es'],
   ] as const)('%j is asked for, whole', async (turns, language) => {
     const asked = await lastOf(turns, language);
-    expect(asked.headline).toBe(ASKS[language]);
+    expect(asked.headline).toBe(ASKS_WHOLE[language]);
     expect(textOf(asked)).not.toMatch(/\d ?g\b/u);
   });
 
@@ -73,7 +60,7 @@ describe('an oil that goes out of a recipe', () => {
       'lye for 800 g olive 200 g coconut',
       'how long does olive take to trace',
     ]);
-    expect(headline).not.toBe(ASKS.en);
+    expect(headline).not.toBe(ASKS_WHOLE.en);
   });
 });
 

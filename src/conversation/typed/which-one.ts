@@ -1,4 +1,5 @@
 import { Refusal } from '../../engine/refusal.ts';
+import { capital } from '../../engine/text/capital.ts';
 import { type AskedLine, keepAskedLine } from '../../records/asked/index.ts';
 import type { Action } from '../command.ts';
 import type { Context } from '../context.ts';
@@ -110,7 +111,7 @@ function calledSo(sentence: string, name: string, by: string): string {
   const at = sentence.toLowerCase().indexOf(name.toLowerCase());
   if (at < 0) return sentence;
   const isBegun = /^\p{Lu}/u.test(sentence.slice(at));
-  const called = isBegun ? by.replace(/^\p{Ll}/u, first => first.toUpperCase()) : by;
+  const called = isBegun ? capital(by) : by;
   return `${sentence.slice(0, at)}${called}${sentence.slice(at + name.length)}`;
 }
 

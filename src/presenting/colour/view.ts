@@ -17,8 +17,6 @@ export const closenessOf = (
   say: Words,
 ): string => say.match.nearness({ within: whole(Math.hypot(deltaE, predicted.plusMinus)) });
 
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
 export const wordOf = ({ word }: Pick<BarPrediction, 'word'>, say: Words): string => say.colour.names[word];
 
 /** The base as it was said: its cast, or that it goes by the oils. */

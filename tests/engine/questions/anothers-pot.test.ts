@@ -4,7 +4,7 @@ import { parseOils } from '../../../src/engine/batch/oils/oil-list.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import * as english from '../../../src/words/en/index.ts';
 import * as spanish from '../../../src/words/es/index.ts';
-import { readInChat } from './read-in-chat.ts';
+import { readInChat, refusalOf } from './read-in-chat.ts';
 
 /** Grams of each oil that is counted; undefined where something is asked back. */
 function countedIn(question: string): Readonly<Record<string, number>> | undefined {
@@ -17,15 +17,6 @@ function countedIn(question: string): Readonly<Record<string, number>> | undefin
     if (error instanceof Refusal) return undefined;
     throw error;
   }
-}
-function refusalOf(question: string): Refusal {
-  try {
-    readInChat(question);
-  } catch (error) {
-    if (error instanceof Refusal) return error;
-    throw error;
-  }
-  throw new Error(`answered: ${question}`);
 }
 
 const grams = fc.integer({ min: 60, max: 900 });

@@ -1,6 +1,6 @@
 import { inOrder } from '../../../src/engine/questions/lye/amounts-first.ts';
 import { readLyeInChat } from '../../../src/engine/questions/lye/told-in-chat.ts';
-import { unlessRefused } from '../../../src/engine/refusal.ts';
+import { Refusal, unlessRefused } from '../../../src/engine/refusal.ts';
 
 /** A recipe in a question, as a plain question is read; throws the refusal that comes back. */
 export function readInChat(question: string): ReturnType<typeof readLyeInChat> {
@@ -11,3 +11,14 @@ export function readInChat(question: string): ReturnType<typeof readLyeInChat> {
 /** Whether no recipe is read: something is asked back. */
 export const isAskedBack = (question: string): boolean =>
   unlessRefused(() => readInChat(question))?.given.oils === undefined;
+
+/** The question that comes back; throws where a number does. */
+export function refusalOf(question: string): Refusal {
+  try {
+    readInChat(question);
+  } catch (error) {
+    if (error instanceof Refusal) return error;
+    throw error;
+  }
+  throw new Error(`answered: ${question}`);
+}

@@ -6,23 +6,13 @@ import { checkLye } from '../../../src/engine/questions/lye/check.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import * as english from '../../../src/words/en/index.ts';
 import * as spanish from '../../../src/words/es/index.ts';
-import { readInChat } from './read-in-chat.ts';
+import { readInChat, refusalOf } from './read-in-chat.ts';
 
 /** Grams, or percents, of each oil that a line is read as. */
 function oilsOf(question: string) {
   const { given } = readInChat(question);
   const { shares, totalGrams = 100 } = parseOils(given.oils ?? '');
   return Object.fromEntries(shares.map(({ oil, share }) => [oil.id, Math.round(share * totalGrams)]));
-}
-/** The question that comes back; throws where a number does. */
-function refusalOf(question: string): Refusal {
-  try {
-    readInChat(question);
-  } catch (error) {
-    if (error instanceof Refusal) return error;
-    throw error;
-  }
-  throw new Error(`answered: ${question}`);
 }
 
 describe('an oil that has two amounts is asked for, and never counted twice', () => {

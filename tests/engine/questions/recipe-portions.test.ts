@@ -7,7 +7,7 @@ import { Refusal } from '../../../src/engine/refusal.ts';
 import * as english from '../../../src/words/en/index.ts';
 import * as spanish from '../../../src/words/es/index.ts';
 import { englishWords, spanishWords } from '../text/spelling/common-lists.ts';
-import { readInChat } from './read-in-chat.ts';
+import { readInChat, refusalOf } from './read-in-chat.ts';
 
 /** Grams of each oil, or the question that comes back. */
 function oilsOf(question: string): Record<string, number> | string {
@@ -21,15 +21,6 @@ function oilsOf(question: string): Record<string, number> | string {
     throw error;
   }
 }
-const refusalOf = (question: string): Refusal => {
-  try {
-    readInChat(question);
-  } catch (error) {
-    if (error instanceof Refusal) return error;
-    throw error;
-  }
-  throw new Error(`answered: ${question}`);
-};
 const grams = fc.integer({ min: 10, max: 90 }).map(tens => tens * 12);
 /** Everyday words of lists that are not the reader's own: SCOWL sizes 10 to 35 and the 4,000 commonest Spanish ones. */
 const everyday = fc.constantFrom(...englishWords([10, 20, 35]), ...spanishWords(4000));

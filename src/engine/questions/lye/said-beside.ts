@@ -1,3 +1,4 @@
+import { cut } from '../../text/cut.ts';
 import { unaccented } from '../../text/unaccented.ts';
 import type { Item } from './recipe-line/item.ts';
 import { itemsOf } from './recipe-line/items.ts';
@@ -49,7 +50,7 @@ export function saidBeside(typed: string): readonly string[] {
     const isOfRecipe = namesOil(items) || (REFERS.test(plain) && !GREETS.test(plain));
     if (isCounted(items) || !isOfRecipe) continue;
     const [bare = ''] = /^.*[^.!;…\s]/su.exec(said) ?? [];
-    told.push(bare.length > LONGEST_TOLD ? `${bare.slice(0, LONGEST_TOLD - 1).trimEnd()}…` : bare);
+    told.push(cut(bare, LONGEST_TOLD));
     if (told.length === MOST) break;
   }
   return told;

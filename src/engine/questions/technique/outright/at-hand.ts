@@ -9,19 +9,22 @@ const MADE = within(
 );
 
 const STIFF = String.raw`stiff|thick|set|setting|hard|solid|seized|ties[oa]s?|dur[oa]s?|espes[oa]s?|endureci\w*|espeso|cuaj\w+`;
-const LAST_POT = String.raw`(?:(?:4th|fourth|3rd|third|5th|fifth|last|cuart[oa]|tercer[oa]?|quint[oa]|ultim[oa])(?: (?:one|jug|pot|cup|jar|colou?r|bowl|jarra|vaso|color|tarro))?)`;
+const LAST_POT =
+  '(?:(?:4th|fourth|3rd|third|5th|fifth|last|cuart[oa]|tercer[oa]?|quint[oa]|ultim[oa])(?: (?:one|jug|pot|cup|jar|colou?r|bowl|jarra|vaso|color|tarro))?)';
 const SHARED = String.raw`split\w*|divid\w*|jugs?|pots?|cups|jars?|bowls?|colou?rs|jarras?|vasos?|tarros?|colores|reparto`;
 
-const SPILT_LYE = String.raw`lye|naoh|caustic(?: soda)?|sodium hydroxide|soda|sosa|lejia|hidroxido`;
+const SPILT_LYE = 'lye|naoh|caustic(?: soda)?|sodium hydroxide|soda|sosa|lejia|hidroxido';
 const SPILT = String.raw`spill\w*|spilt|dropped|tipped|knocked|(?:fell|went|ran|got) (?:all )?(?:over|on|onto)|se (?:me|nos|le) (?:ha |han )?(?:reg|bot|derram|ca|volc|chorre|vir|tir)\w+|regue|bote|derrame|volque|chorree|tire|vire|(?:regad|derramad|botad|volcad|chorread)[oa]`;
-const SURFACE = String.raw`work ?tops?|counter ?tops?|counters?|bench|tables?|floors?|tiles?|carpet|kitchen|encimera|mesa|mesada|meson|tope|mostrador|banco|suelo|piso|baldosas?|alfombra|cocina`;
+const SURFACE =
+  'work ?tops?|counter ?tops?|counters?|bench|tables?|floors?|tiles?|carpet|kitchen|encimera|mesa|mesada|meson|tope|mostrador|banco|suelo|piso|baldosas?|alfombra|cocina';
 const CLEANS = String.raw`clean\w*|wipe\w*|mop\w*|limpi\w+|recoj\w+|recog\w+`;
 /** Water, bleach or metal beside it, or somebody there, is more than a spill. */
 const MORE_THAN_SPILT = within(
   String.raw`aluminium|aluminum|aluminio|bleach|cloro|drain|desague|hands?|skin|feet|foot|eyes?|manos?|piel|pies?|ojos?|kids?|child\w*|nin[oa]s?|dogs?|cats?|perr[oa]s?|gat[oa]s?|ash|ceniza|baking|club`,
 );
 
-const WET_TOOLS = String.raw`jugs?|pots?|pans?|jars?|bowls?|tools?|spatulas?|blenders?|stick blenders?|whisks?|spoons?|bottles?|cups?|utensils?|jarras?|ollas?|batidoras?|espatulas?|utensilios?|cacharros?|recipientes?|vasos?|tazas?|cucharas?|herramientas?|implementos?|trastes?|bol(?:es)?|pocillos?`;
+const WET_TOOLS =
+  'jugs?|pots?|pans?|jars?|bowls?|tools?|spatulas?|blenders?|stick blenders?|whisks?|spoons?|bottles?|cups?|utensils?|jarras?|ollas?|batidoras?|espatulas?|utensilios?|cacharros?|recipientes?|vasos?|tazas?|cucharas?|herramientas?|implementos?|trastes?|bol(?:es)?|pocillos?';
 
 /** Of what somebody stands before, and of what lye has a part in. */
 export const AT_HAND: readonly Outright[] = [
@@ -76,7 +79,7 @@ export const AT_HAND: readonly Outright[] = [
   },
   {
     words: within(
-      String.raw`(?:how (?:do|should|can|to)(?: (?:i|you|we))?|como|best way to) (?:se )?(?:wash|clean|lavo|lavar|lavan|limpio|limpiar|limpian) (?:up |out |off )?(?:the |my |all |these |las? |los? |mis? |el |todas? |todos? |esas? |esos? )*(?:mixing |soap |soapy |messy |sucias? |sucios? )?(?:${WET_TOOLS})`,
+      `(?:how (?:do|should|can|to)(?: (?:i|you|we))?|como|best way to) (?:se )?(?:wash|clean|lavo|lavar|lavan|limpio|limpiar|limpian) (?:up |out |off )?(?:the |my |all |these |las? |los? |mis? |el |todas? |todos? |esas? |esos? )*(?:mixing |soap |soapy |messy |sucias? |sucios? )?(?:${WET_TOOLS})`,
     ),
     unless: within(String.raw`lye|naoh|caustic\w*|sosa|soda|lejia|stain\w*|manch\w*`),
     technique: 'clean-tools',
@@ -84,7 +87,7 @@ export const AT_HAND: readonly Outright[] = [
   },
   {
     words: within(
-      String.raw`(?:can|could|should|may) i (?:cut|unmou?ld|demou?ld|slice)(?: (?:it|them|the loaf|my loaf|the soap|my soap))? (?:today|now|yet|already|tonight|this (?:morning|evening))|(?:ya )?(?:puedo|se puede|podria) (?:partir|cortar|desmoldar|sacar)(?:lo|la)?(?: (?:el|la|mi) (?:molde|jabon|pan|barra|loaf))?(?: del molde)? (?:hoy|ya|ahora|esta (?:noche|tarde))`,
+      '(?:can|could|should|may) i (?:cut|unmou?ld|demou?ld|slice)(?: (?:it|them|the loaf|my loaf|the soap|my soap))? (?:today|now|yet|already|tonight|this (?:morning|evening))|(?:ya )?(?:puedo|se puede|podria) (?:partir|cortar|desmoldar|sacar)(?:lo|la)?(?: (?:el|la|mi) (?:molde|jabon|pan|barra|loaf))?(?: del molde)? (?:hoy|ya|ahora|esta (?:noche|tarde))',
     ),
     technique: 'demould-cut',
     to: { lye: 'after-pour' },

@@ -17,7 +17,7 @@ export const IN_GENERAL: readonly Outright[] = [
   },
   {
     words: whole(
-      String.raw`(?:help |ay |ayuda |uy |omg )?(?:(?:it|its|my batter|the batter|batter|mine|la masa|la mezcla) )?(?:has |just |all )?(?:split|separated|curdled|se (?:me )?(?:ha )?(?:cort(?:o|ado)|separ(?:o|ado)))(?: (?:la masa|la mezcla|on me|help|ayuda|que hago))?`,
+      '(?:help |ay |ayuda |uy |omg )?(?:(?:it|its|my batter|the batter|batter|mine|la masa|la mezcla) )?(?:has |just |all )?(?:split|separated|curdled|se (?:me )?(?:ha )?(?:cort(?:o|ado)|separ(?:o|ado)))(?: (?:la masa|la mezcla|on me|help|ayuda|que hago))?',
     ),
     technique: 'riced-now',
     to: { named: 'split-where' },
@@ -34,14 +34,14 @@ export const IN_GENERAL: readonly Outright[] = [
   },
   {
     words: within(
-      String.raw`(?:titanium(?: dioxide)?|td) (?:for|to get|to make) white(?: soap)? or (?:is there )?(?:some|any)thing else`,
+      '(?:titanium(?: dioxide)?|td) (?:for|to get|to make) white(?: soap)? or (?:is there )?(?:some|any)thing else',
     ),
     technique: 'whiter-soap',
     to: { named: 'white-without-titanium' },
   },
   {
     words: within(
-      String.raw`(?:grumos?|bolitas?) blanc[oa]s? (?:(?:a|por )?dentro|en (?:el|mi) jabon)|white (?:lumps?|clumps?) (?:inside|in (?:my|the) (?:cut |made )?(?:soap|bars?|loaf))`,
+      '(?:grumos?|bolitas?) blanc[oa]s? (?:(?:a|por )?dentro|en (?:el|mi) jabon)|white (?:lumps?|clumps?) (?:inside|in (?:my|the) (?:cut |made )?(?:soap|bars?|loaf))',
     ),
     technique: 'no-lumps',
     to: { named: 'lumps-in-bar' },

@@ -1,10 +1,11 @@
 import { all, type Outright, within } from './words.ts';
 
-const COLOUR = String.raw`(?:colou?rs?|pigments?|micas?|oxides?|color(?:es)?|colorantes?|pigmentos?|micas?|oxidos?)`;
-const PURPLE = String.raw`purples?|violets?|lilacs?|lavender|morad[oa]s?|violetas?|lilas?|purpura`;
+const COLOUR = '(?:colou?rs?|pigments?|micas?|oxides?|color(?:es)?|colorantes?|pigmentos?|micas?|oxidos?)';
+const PURPLE = 'purples?|violets?|lilacs?|lavender|morad[oa]s?|violetas?|lilas?|purpura';
 const TURNED_GREY = String.raw`(?:went|gone|goes|going|turned|turns?|turning|became|is|came out|looks|volvio|vuelve|puso|pone|quedo|salio|esta|viro|hizo) (?:\p{L}+ ){0,2}?(?:gr[ae]y|gris|gris[ae]ce[oa])`;
-const TITANIUM = String.raw`td|tio2|titanium(?: dioxide)?|dioxido(?: de titanio)?|titanio`;
-const PLANT_PARTS = String.raw`peels?|zest|rinds?|petals?|herbs?|leaves|leaf|flowers?|buds|cascaras?|ralladura|petalos?|hierbas?|hojas?|flor(?:es)?`;
+const TITANIUM = 'td|tio2|titanium(?: dioxide)?|dioxido(?: de titanio)?|titanio';
+const PLANT_PARTS =
+  'peels?|zest|rinds?|petals?|herbs?|leaves|leaf|flowers?|buds|cascaras?|ralladura|petalos?|hierbas?|hojas?|flor(?:es)?';
 const BROWNED = String.raw`brown\w*|marron\w*|cafes?|oscur\w+|oxidad[oa]s?`;
 const CLAY = 'clays?|arcillas?';
 
@@ -22,7 +23,7 @@ export const OF_COLOURS: readonly Outright[] = [
   },
   {
     words: within(
-      String.raw`all (?:of it )?in (?:at once|together|one go) and (?:whizz|blend|blitz|mix|stir)|(?:echo|pongo|meto) todo (?:junto|de una(?: vez)?) y (?:bato|mezclo|batido)`,
+      'all (?:of it )?in (?:at once|together|one go) and (?:whizz|blend|blitz|mix|stir)|(?:echo|pongo|meto) todo (?:junto|de una(?: vez)?) y (?:bato|mezclo|batido)',
     ),
     unless: within('lye|naoh|sosa|soda|lejia|water|agua'),
     technique: 'when-colour',
@@ -47,7 +48,7 @@ export const OF_COLOURS: readonly Outright[] = [
     to: { named: 'purple-turned' },
   },
   {
-    words: all(String.raw`alkanet|alcaneta|orcaneta|ratanjot`, String.raw`blues?|azul\w*|gr[ae]y\w*|gris\w*`),
+    words: all('alkanet|alcaneta|orcaneta|ratanjot', String.raw`blues?|azul\w*|gr[ae]y\w*|gris\w*`),
     technique: 'colour-families',
     to: { named: 'natural-purple' },
   },
@@ -80,7 +81,7 @@ export const OF_COLOURS: readonly Outright[] = [
       String.raw`(?:oil|aceite)(?: (?:one|kind|type|dispersible|soluble|version))* (?:\p{L}+ )?(?:not|instead of|rather than|no|en vez del?|en lugar del?) (?:the |el |al |de |del )*(?:water|agua)|oil(?: |-)?(?:dispersible|soluble)|(?:dispersable|soluble) en aceite|el de aceite`,
     ),
     unless: within(
-      String.raw`water(?: |-)?(?:dispersible|soluble)|(?:dispersable|soluble) en agua|or|vs|o|difference|diferencia`,
+      'water(?: |-)?(?:dispersible|soluble)|(?:dispersable|soluble) en agua|or|vs|o|difference|diferencia',
     ),
     technique: 'no-lumps',
     to: { named: 'titanium-oil-kind' },
@@ -91,7 +92,7 @@ export const OF_COLOURS: readonly Outright[] = [
       String.raw`(?:water|agua)(?: (?:one|kind|type|dispersible|soluble|version))* (?:\p{L}+ )?(?:not|instead of|rather than|no|en vez del?|en lugar del?) (?:the |el |al |de |del )*(?:oil|aceite)|water(?: |-)?(?:dispersible|soluble)|(?:dispersable|soluble) en agua|el de agua`,
     ),
     unless: within(
-      String.raw`oil(?: |-)?(?:dispersible|soluble)|(?:dispersable|soluble) en aceite|or|vs|o|difference|diferencia|lye|sosa|soda`,
+      'oil(?: |-)?(?:dispersible|soluble)|(?:dispersable|soluble) en aceite|or|vs|o|difference|diferencia|lye|sosa|soda',
     ),
     technique: 'no-lumps',
     to: { named: 'titanium-water-kind' },
@@ -99,7 +100,7 @@ export const OF_COLOURS: readonly Outright[] = [
   {
     words: all(
       TITANIUM,
-      String.raw`(?:oil|aceite|water|agua)(?:(?: |-)?(?:dispersible|soluble|dispersable))? (?:or|o|vs|u) (?:en |in |con |with )?(?:oil|aceite|water|agua)|(?:wet|mix|mojo|mezclo|disuelvo) (?:it )?(?:in|en|con) (?:oil|aceite|water|agua) (?:or|o) `,
+      '(?:oil|aceite|water|agua)(?:(?: |-)?(?:dispersible|soluble|dispersable))? (?:or|o|vs|u) (?:en |in |con |with )?(?:oil|aceite|water|agua)|(?:wet|mix|mojo|mezclo|disuelvo) (?:it )?(?:in|en|con) (?:oil|aceite|water|agua) (?:or|o) ',
     ),
     technique: 'no-lumps',
     to: { named: 'titanium-which' },
@@ -113,16 +114,16 @@ export const OF_COLOURS: readonly Outright[] = [
   },
   {
     words: within(
-      String.raw`(?:colou?rs? |color |mejor )?(?:(?:en )?polvo (?:o|vs) (?:en )?liquid[oa]|(?:en )?liquid[oa]s? (?:o|vs) (?:en )?polvos?|powder(?:s|ed)? (?:or|vs) liquids?|liquids? (?:or|vs) powder(?:s|ed)?)(?: colou?rs?)?`,
+      '(?:colou?rs? |color |mejor )?(?:(?:en )?polvo (?:o|vs) (?:en )?liquid[oa]|(?:en )?liquid[oa]s? (?:o|vs) (?:en )?polvos?|powder(?:s|ed)? (?:or|vs) liquids?|liquids? (?:or|vs) powder(?:s|ed)?)(?: colou?rs?)?',
     ),
-    unless: within(String.raw`lye|naoh|sosa|soda|lejia|milk|leche|honey|miel|lactate|lactato|sugar|azucar`),
+    unless: within('lye|naoh|sosa|soda|lejia|milk|leche|honey|miel|lactate|lactato|sugar|azucar'),
     technique: 'mica-or-oxide',
     to: { named: 'powder-or-liquid' },
   },
   {
     words: all(
       String.raw`left ?over|extra|spare|sobr\w+|me quedo`,
-      String.raw`colou?red oil|mica[^.]*oil|oil[^.]*mica|aceite (?:con|coloreado|de) ?(?:color|mica)?|mica[^.]*aceite`,
+      'colou?red oil|mica[^.]*oil|oil[^.]*mica|aceite (?:con|coloreado|de) ?(?:color|mica)?|mica[^.]*aceite',
       String.raw`keep\w*|last\w*|store\w*|save|guard\w*|dura|conserv\w*`,
     ),
     technique: 'premix-keeps',
@@ -130,7 +131,7 @@ export const OF_COLOURS: readonly Outright[] = [
   },
   {
     words: within(
-      String.raw`(?:how (?:do|should|to)(?: (?:i|you|we))? use|como (?:se )?(?:usa|uso|usan|preparo|se prepara)) (?:the |el )?(?:ann?att?o|achiote|urucu|onoto|bija)|(?:ann?att?o|achiote|urucu|onoto|bija)(?: seeds?)? (?:como (?:se )?(?:usa|uso|prepara|preparo)|how (?:do|to)(?: (?:i|you))? use)`,
+      '(?:how (?:do|should|to)(?: (?:i|you|we))? use|como (?:se )?(?:usa|uso|usan|preparo|se prepara)) (?:the |el )?(?:ann?att?o|achiote|urucu|onoto|bija)|(?:ann?att?o|achiote|urucu|onoto|bija)(?: seeds?)? (?:como (?:se )?(?:usa|uso|prepara|preparo)|how (?:do|to)(?: (?:i|you))? use)',
     ),
     technique: 'steep-in-oil',
     to: { named: 'annatto-in-oil' },
@@ -144,7 +145,7 @@ export const OF_COLOURS: readonly Outright[] = [
   },
   {
     words: within(
-      String.raw`(?:ombres?|degradad[oa]s?|gradient)(?: (?:soap|jabon|effect|efecto|layers?|capas?|colou?r|de color))?(?: (?:for|para) (?:beginners?|principiantes?|a beginner))?`,
+      '(?:ombres?|degradad[oa]s?|gradient)(?: (?:soap|jabon|effect|efecto|layers?|capas?|colou?r|de color))?(?: (?:for|para) (?:beginners?|principiantes?|a beginner))?',
     ),
     unless: within(String.raw`\d|order|orden|first|primero|challenge|reto|contest|concurso`),
     technique: 'layers-how',
