@@ -45,6 +45,7 @@ const WRITERS = {
   fourteenth: 'fourteenth',
   fifteenth: 'fifteenth',
   sixteenth: 'sixteenth',
+  seventeenth: 'seventeenth',
 } as const;
 
 /** Of these every third text of each kind is kept, to try the model on what this writer said and it never saw. */
@@ -56,6 +57,7 @@ const KEPT_OF: ReadonlySet<string> = new Set([
   'fourteenth',
   'fifteenth',
   'sixteenth',
+  'seventeenth',
 ]);
 const isKept = (writer: string, at: number) => KEPT_OF.has(writer) && at % 3 === 2;
 
@@ -89,14 +91,11 @@ function told(isIn: (writer: string, at: number) => boolean): readonly LearnedTe
 /** The texts that nothing is learned from, though their writers' others are. */
 export const keptTexts = (): readonly LearnedText[] => told(isKept);
 
-/** Refused since, and named in no text that was learned from. */
-const NOT_NAMED = 'asbestos';
-
 /** Names that stand alone in an option: colours, oils, and a powder that is refused by name. */
 const names = (): readonly string[] => [
   ...colourants.flatMap(({ names: { en, es } }) => [en, es, `2 cups ${en}`, `${es} 2 cdtas`]),
   ...OILS.flatMap(({ names: { en, es } }) => [en, `${es} 500 g`]),
-  ...BARRED.filter(({ reason }) => reason !== NOT_NAMED).flatMap(({ names: all }) => all.split('; ')),
+  ...BARRED.flatMap(({ names: all }) => all.split('; ')),
   ...[
     'aluminium powder',
     'aluminum flakes',
@@ -133,11 +132,7 @@ const WITH_A_POT: ReadonlySet<string> = new Set([
   'blend-or-stir',
 ]);
 
-/** Whose pots are not learned from: with them a loaf that is long cold had alarmed. */
-const NOT_OF: ReadonlySet<string> = new Set(['brisbane', 'tasmania']);
-
-const withAPot = () =>
-  listedTexts().filter(({ label, writer }) => WITH_A_POT.has(label) && !NOT_OF.has(writer));
+const withAPot = () => listedTexts().filter(({ label }) => WITH_A_POT.has(label));
 
 /** Questions and flaws in which no pattern tells of anybody who is hurt, four parts of the flaws apart, and names. */
 function plain(): readonly LearnedText[] {

@@ -32,18 +32,19 @@ test('near misses alarm one time in sixteen at most', () => {
   expect(alarmed.map(({ text }) => text).length).toBeLessThanOrEqual(5);
 });
 
-/** What seven further writers told, every third text of each kind: nothing was learned from these. */
-test('every third text of seven writers is understood as the others of theirs', () => {
+/** What eight further writers told, every third text of each kind: nothing was learned from these. */
+test('every third text of eight writers is understood as the others of theirs', () => {
   const kept = keptTexts();
   const of = (kind: LearnedText['kind']) => kept.filter(one => one.kind === kind);
   const shown = (all: readonly LearnedText[]) => all.filter(one => idsIn(one).length > 0);
   const right = of('emergency').filter(one => idsIn(one).some(id => id === one.label));
-  expect(of('emergency').length).toBe(175);
-  expect(shown(of('emergency')).length).toBe(175);
-  expect(right.length).toBeGreaterThanOrEqual(168);
-  expect(shown(of('question')).length).toBeGreaterThanOrEqual(38);
+  expect(of('emergency').length).toBe(200);
+  expect(shown(of('emergency')).length).toBe(200);
+  expect(right.length).toBeGreaterThanOrEqual(194);
+  expect(shown(of('question')).length).toBeGreaterThanOrEqual(49);
   // One who wept for joy is the eighth, since what is asked of colours was learned as calm; of 9,400 lines of the sets 54 fewer alarm.
   // Five more of 26 by a fifth, whose calm texts speak of volcanoes, pots thrown out and what a fair swallowed.
   // One more of 27 by a sixth. Two of 26 by a seventh, and of the fifth's one more since that one's emergencies were learned from.
-  expect(shown(of('calm')).length).toBeLessThanOrEqual(16);
+  // Of 26 by an eighth four: pots and bars that their makers call volcano or foam.
+  expect(shown(of('calm')).length).toBeLessThanOrEqual(19);
 });
