@@ -75,7 +75,7 @@ export function readLyeInChat(
   { ordered, unordered }: { readonly ordered: string; readonly unordered?: Refusal },
 ): LyeQuestion {
   const beyond = beyondIn(ofBatchAsked(plainWords(question, { clauses: true })));
-  if (beyond !== undefined && /\d/u.test(question)) refuse('recipe-words', { text: beyond.slice(0, 60) });
+  if (beyond !== undefined && WEIGHED.test(question)) refuse('recipe-words', { text: beyond.slice(0, 60) });
   const line = prepared(question);
   const read = recipeLine(line, plainWords(question, { clauses: true }));
   const clear = 'line' in read ? strictly(read.line) : undefined;
@@ -135,6 +135,10 @@ function dissolved(told: LyeQuestion, question: string): LyeQuestion {
   const { water: _, ...given } = told.given;
   return { ...told, given: { ...given, lye: `${strength}% lye solution` } };
 }
+
+/** A weight in figures, or in words: "half a kilo". */
+const WEIGHED =
+  /\d|(?<!\p{L})(?:half|quarters?|thirds?|one|two|three|four|medi[oa]|cuartos?|tercios?|una?|dos|tres|cuatro) (?:(?:an?|of|de|una?) )*(?:kilos?|pounds?|libras?|ounces?|onzas?)(?!\p{L})/iu;
 
 const ASKS_WATER = /\b(?:how much|cuanta) (?:water|agua)\b/u;
 const withBeside = (told: LyeQuestion, { left, respelt }: RecipeLine, line: string): LyeQuestion => ({

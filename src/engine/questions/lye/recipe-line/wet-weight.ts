@@ -33,7 +33,7 @@ export const WET_WEIGHTS: readonly RegExp[] = [
   // "Molde de 1200 g de masa", "1.1 kg of batter": of which the oils are a part.
   new RegExp(`${MASS} (?:of|de) (?:the |la )?(?:masa|batter|raw soap|jabon crudo)(?!\\p{L})`, 'u'),
   // "Whole batch 1500 g with the water": no weight of oils.
-  /(?<!\p{L})(?:batch|total|whole|weight|batter|lote|tanda|masa|peso|todo)(?!\p{L})[^;]{0,40}?(?:with|including|incl|con|incluyendo|incluid[oa])(?: the| el| toda el| todo el)? (?:water|agua|lye|sosa)(?!\p{L})(?= ?(?:[;,]|and all|y todo|included|incluid\p{L}+|$))/u,
+  /(?<!\p{L})(?:batch|total|whole|weight|batter|lote|tanda|masa|peso|todo)(?!\p{L})(?:(?!(?<!\p{L})(?:oils?|fats?|aceites?|grasas?)(?!\p{L}))[^;]){0,40}?(?:with|including|incl|con|incluyendo|incluid[oa])(?: the| el| la| toda el| todo el| toda la)? (?:water|agua|lye|sosa|soda|caustica?)(?!\p{L})(?:(?: ?,| and| y| plus| mas)+(?: (?:the|el|la))* (?:water|agua|lye|sosa|soda|caustica?|everything|all|todo|liquids?|liquidos?|colou?rs?|scents?|aromas?|fragrance|lo demas|the rest)(?!\p{L}))*(?= ?(?:[;,]|and all|y todo|in(?! a)|included|incluid\p{L}+|$))/u,
   /(?<!\p{L})(?:(?:total|whole|all)(?: \p{L}+)? (?:weight |mass )?(?:of )?(?:the )?batter|(?:peso|masa) total (?:de|con)(?: la| el)? (?:masa|mezcla|agua))(?!\p{L})/u,
   // "The batter weighs 1000 g counting 250 g of water".
   /(?<!\p{L})(?:batch|total|whole|weight|weighs|batter|mixture|lote|tanda|masa|mezcla|peso|pesa|todo)(?!\p{L})[^;]{0,40}?(?:counting|including|contando|incluyendo)(?!\p{L})[^;]{0,25}?(?:water|agua|milk|leche|lye|sosa|soda)(?!\p{L})/u,

@@ -1,0 +1,40 @@
+/** "That", of which a part is told; the whole of a recipe is told of as well ("half of that, please"), so an oil has to follow. */
+const THAT =
+  '(?:that|it|this|those|es[oa]s?|est[oa]s?|ello|l[oa] (?:primer[oa]|anterior)|the first|the same)';
+const PART =
+  '(?:half|halves|thirds?|quarters?|fourths?|fifths?|tenths?|mitad|tercios?|cuartos?|quintos?|decimos?|(?:tercera|cuarta|quinta|decima) parte|0?[.,]\\d+|[1-9]/\\d|\\d{1,3} ?(?:%|percent|por ciento))';
+const OF_PURPOSE = '(?:for|para|please|por|lye|sosa|soda|naoh|koh|batch|tanda|recipe|receta|mix|mezcla)';
+
+/**
+ * "750 g of olive and a third of that in coconut": how much one oil is, told by another. What it is a part of stands elsewhere in the
+ * line, so it is asked in grams. Takes what `plainWords` gives.
+ */
+export const RELATIVE_PARTS: readonly RegExp[] = [
+  new RegExp(
+    `(?<!\\p{L})${PART} (?:of|de|as much as|que) ${THAT}(?: (?:in|as|of|en|con|de|again))* (?!${OF_PURPOSE}(?!\\p{L}))\\p{L}`,
+    'u',
+  ),
+];
+
+const SUPERFAT =
+  '(?:superfat\\p{L}*|sf|(?:sobre|super) ?(?:grasa|engrasado)|lye discount|descuento)(?: (?:de|of|at|al))?(?: ?\\d[\\d.,]* ?(?:%|percent|por ciento)?)?,?';
+const ONLY = '(?:only|just|solo|solamente|nomas|unicamente)';
+const THE = '(?: (?:the|my|el|la|los|las|mi))*';
+/** What a superfat is of anyway. */
+const OF_ALL =
+  '(?:this|that|it|these|batch|recipe|esta|este|esto|tanda|receta|lote|soap|jabon|babies|skin|piel)';
+
+/**
+ * "30 % superfat on the coconut only": fat that stays free is of the whole pot; of one oil it is another figure, and a wish that nobody
+ * here follows.
+ */
+export const SUPERFAT_OF_ONE: readonly RegExp[] = [
+  new RegExp(
+    `(?<!\\p{L})${SUPERFAT} (?:on|in|from|over|en|sobre|del?|al|for|para)${THE} (?!${OF_ALL}(?!\\p{L}))\\p{L}+(?: (?!${OF_ALL})\\p{L}+)? (?:only|alone|solo|sola|solamente|nomas|unicamente|nada mas|and not|but not|y no|pero no)(?!\\p{L})`,
+    'u',
+  ),
+  new RegExp(
+    `(?<!\\p{L})${SUPERFAT} (?:(?:but|pero) )?${ONLY} (?:on|in|from|over|en|sobre|del?|al|for|para)${THE} (?!${OF_ALL}(?!\\p{L}))\\p{L}`,
+    'u',
+  ),
+];

@@ -1,0 +1,64 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { isAskedBack } from './read-in-chat.ts';
+
+/** A part and the oil it is told of, each with its twin. */
+const PARTS = [
+  ['a third of that', 'un tercio de eso'],
+  ['half of that', 'la mitad de eso'],
+  ['a quarter of it', 'la cuarta parte de eso'],
+  ['20% of that', 'el 20% de eso'],
+] as const;
+const WEIGHTS = [
+  ['900 g', '900 g'],
+  ['three quarters of a kilo', 'tres cuartos de kilo'],
+  ['half a kilo', 'medio kilo'],
+  ['2 lb', '2 libras'],
+] as const;
+const BETWEEN = [
+  ['in coconut oil', 'en coco'],
+  ['of coconut', 'de coco'],
+  ['coconut oil', 'de aceite de coco'],
+] as const;
+
+describe('an oil that is told as a part of another', () => {
+  test('is asked in grams, whatever unit the first is told in', () =>
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...PARTS),
+        fc.constantFrom(...WEIGHTS),
+        fc.constantFrom(...BETWEEN),
+        (part, weight, between) => {
+          for (const told of [
+            `${weight[0]} of olive oil and ${part[0]} ${between[0]}, how much lye?`,
+            `${weight[1]} de oliva y ${part[1]} ${between[1]}, ¿cuánta sosa?`,
+          ])
+            expect({ told, isAsked: isAskedBack(told) }).toEqual({ told, isAsked: true });
+        },
+      ),
+    ));
+});
+
+test.each([
+  '450 g olive oil and 450 g coconut oil. I want a 30% superfat on the coconut only. NaOH?',
+  '450 g olive oil, 450 g coconut oil, superfat 30% only on the coconut, lye?',
+  '450 g de oliva y 450 g de coco, sobreengrasado del 20% solo en el coco, ¿cuánta sosa?',
+])('a superfat of one oil is no superfat of the pot: %s', told => {
+  expect(isAskedBack(told)).toBe(true);
+});
+
+test.each([
+  '450 g olive oil and 450 g coconut oil, 5% superfat on this batch only. NaOH?',
+  '700 g olive oil, 300 g coconut oil, superfat 8% for the babies only, lye?',
+  'Total oils 1000 g, 70% olive 30% coconut, lye with water twice the lye?',
+])('what speaks of the batch is read: %s', told => {
+  expect(isAskedBack(told)).toBe(false);
+});
+
+test.each([
+  'Total batch 1400 g with water and lye and everything, 70% olive 30% coconut. How much lye is in it?',
+  'Whole lot 1400 g with the lye and water, 70% olive 30% coconut. How much lye?',
+  'Peso total 1400 g con el agua y la sosa y todo, 70% oliva 30% coco, ¿cuánta sosa?',
+])('a weight with water and lye in it is no weight of oils: %s', told => {
+  expect(isAskedBack(told)).toBe(true);
+});
