@@ -5,7 +5,6 @@ import { isAskedBack } from './read-in-chat.ts';
 /** A part and the oil it is told of, each with its twin. */
 const PARTS = [
   ['a third of that', 'un tercio de eso'],
-  ['half of that', 'la mitad de eso'],
   ['a quarter of it', 'la cuarta parte de eso'],
   ['20% of that', 'el 20% de eso'],
 ] as const;
