@@ -20,11 +20,15 @@ export function linesOf(patch: string): ReadonlyMap<string, readonly Lines[]> {
   return found;
 }
 
-/** Lines of the engine that differ from the main branch, committed or not; from the last commit where there is none. */
-export function changedLines(root: string): ReadonlyMap<string, readonly Lines[]> {
-  const hasMain = git(root, ['branch', '--list', 'main']).trim() !== '';
-  const since = hasMain ? ['--merge-base', 'main'] : ['HEAD'];
+/**
+ * Lines of the engine that differ from a commit, committed or not: from `since` where that is said, else from where this branch left
+ * main, else from the last commit. Throws where git knows no such commit.
+ */
+export function changedLines(root: string, since = ''): ReadonlyMap<string, readonly Lines[]> {
+  const onMain = git(root, ['branch', '--show-current']).trim() === 'main';
+  const hasMain = !onMain && git(root, ['branch', '--list', 'main']).trim() !== '';
+  const from = since !== '' ? [since] : hasMain ? ['--merge-base', 'main'] : ['HEAD'];
   return linesOf(
-    git(root, ['diff', '--unified=0', '--diff-filter=d', '--no-renames', ...since, '--', 'src/engine']),
+    git(root, ['diff', '--unified=0', '--diff-filter=d', '--no-renames', ...from, '--', 'src/engine']),
   );
 }
