@@ -26,7 +26,7 @@ export function afterLyeReply(
   { technique, context }: { readonly technique: Technique; readonly context: Context },
 ): Reply | undefined {
   const before = context.lately?.before(context)?.last;
-  const plain = unaccented(question).toLowerCase();
+  const plain = unaccented(question);
   // What is told of lye in any case has its own answer.
   if (NEAR_LYE.has(technique)) return undefined;
   if (before?.kind !== 'matter' || facts.named.length > 0 || NEW_THING.test(plain)) return undefined;

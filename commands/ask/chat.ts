@@ -34,7 +34,7 @@ const KINDS = [
 
 /** A courtesy for a courtesy: chat that asks for nothing yet. */
 export function chatReply(question: string, { say: { ask } }: Context): Reply {
-  const plain = unaccented(question).toLowerCase();
+  const plain = unaccented(question);
   const kind = KINDS.find(([, words]) => words.test(plain))?.[0] ?? 'any';
   return {
     kind: 'reply',

@@ -14,7 +14,7 @@ const HUE_OR_HUE =
 
 /** Whether the colour of the one thing that is named is asked, in so many words: "alkanet what colour do you get", "madder pink or red". */
 export function asksItsColour(question: string, { facts }: QuestionRead): boolean {
-  const plain = unaccented(question).toLowerCase();
+  const plain = unaccented(question);
   const isOfAmount = facts.portion !== undefined || facts.powder !== undefined || /\d/u.test(plain);
   return facts.named.length === 1 && !isOfAmount && (ASKS_COLOUR.test(plain) || HUE_OR_HUE.test(plain));
 }

@@ -23,6 +23,6 @@ const OF_JUDGES =
 
 /** Whether the day, the rules or the outcome of the group's contest is asked for. Pure. */
 export function asksOfContest(question: string): boolean {
-  const plain = unaccented(question).toLowerCase();
+  const plain = unaccented(question);
   return (OF_CONTEST.test(plain) && ASKS.test(plain)) || OF_JUDGES.test(plain);
 }

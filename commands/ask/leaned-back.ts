@@ -102,7 +102,7 @@ export async function backToBefore(
   if (before.kind === 'recipe') return askedFor('whole-recipe', undefined, context);
   if (before.kind === 'contest') return await contestReply(context);
   // Who says that it was otherwise is not told the same once more.
-  const isOtherwise = DENIES.test(unaccented(question).toLowerCase()) && !pointsBack(question);
+  const isOtherwise = DENIES.test(unaccented(question)) && !pointsBack(question);
   const part = isOtherwise ? undefined : await partReply('points', before, { question, context });
   if (part) return part;
   if (isOfMatter && !isOtherwise && count <= MOST_OF_A_WORD)

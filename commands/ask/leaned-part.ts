@@ -49,7 +49,7 @@ async function techniquePart(
   asked: Asked,
 ): Promise<Reply | undefined> {
   const { context } = asked;
-  if (words !== undefined && IN_THE_POT.has(id) && IS_POURED.test(unaccented(asked.question).toLowerCase()))
+  if (words !== undefined && IN_THE_POT.has(id) && IS_POURED.test(unaccented(asked.question)))
     return await flawPart(
       of,
       {
@@ -150,7 +150,7 @@ async function commandPart(of: Part, before: Ran, { question, context }: Asked):
     const topic = AFTER_LYE[of];
     return topic ? topicReply(topic, context) : undefined;
   }
-  if (command === 'match' && of === 'bleeds' && OF_SUDS.test(unaccented(question).toLowerCase()))
+  if (command === 'match' && of === 'bleeds' && OF_SUDS.test(unaccented(question)))
     return techniqueAnswer('coloured-suds', '', context);
   const next = command === 'match' ? AFTER_MATCH[of] : command === 'dose' ? AFTER_DOSE[of] : undefined;
   if (next) return techniqueAnswer(next, '', context);

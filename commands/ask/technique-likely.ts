@@ -38,7 +38,7 @@ const MOST_OF_A_CRY = 6;
 const GOES_THICK =
   /(?<!\p{L})(?:(?:getting|going|gone|went|turn(?:ing|ed)|set(?:ting)?) (?:\p{L}+ )?(?:thick|solid|hard|stiff)|s(?:ei|ie)z(?:e|ed|ing)|thickening|espes\p{L}+|endurec\p{L}+)(?!\p{L})/u;
 const isPotGoingThick = (question: string): boolean =>
-  wordCount(question) <= MOST_OF_A_CRY && GOES_THICK.test(unaccented(question).toLowerCase());
+  wordCount(question) <= MOST_OF_A_CRY && GOES_THICK.test(unaccented(question));
 
 /** What happened is told, with signs of it: why it did is asked. */
 const isFlawTold = ({ readings: [reading], facts }: QuestionRead): boolean =>
@@ -92,7 +92,7 @@ const WISHED =
   /(?<!\p{L})(?:quiero|quisiera|busco|necesito|me gustaria|want|need|fancy|after|looking for)(?!\p{L})/u;
 const AT_HAND = /(?<!\p{L})(?:tengo|tenemos|i have|have|got|i['’]ve)(?!\p{L})/u;
 const isWishedWith = (question: string, { readings: [reading], facts }: QuestionRead): boolean => {
-  const text = unaccented(question).toLowerCase();
+  const text = unaccented(question);
   return (
     reading?.job === 'mix' &&
     reading.score >= SURELY_MIXED &&

@@ -30,7 +30,7 @@ const LEAST_OFFERED = 0.12;
 
 /** A dose that is told whole, or lye, is asked for beside what a phrase says: "… for 150 ml please. My scale only does whole grams". */
 const isTold = (question: string, { readings: [reading], facts }: QuestionRead): boolean =>
-  LYE_WORDS.test(unaccented(question).toLowerCase()) ||
+  LYE_WORDS.test(unaccented(question)) ||
   (reading?.job === 'dose' && facts.named.length > 0 && facts.portion !== undefined);
 
 /**

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { COMMON_WORDS } from '../../engine/text/spelling/trade-words.ts';
+import { deaccented } from '../../engine/text/unaccented.ts';
 import { preferencesOf } from '../../records/preferences.ts';
 import { listShelf } from '../../records/shelf/index.ts';
 import type { Conversation } from '../conversation.ts';
@@ -39,14 +40,11 @@ function textsOf(value: unknown): readonly string[] {
 
 /** A name as a word of its own; one that is an everyday word only as it is written on the jar. */
 function isNamed(name: string, told: string): boolean {
-  const isCommon = COMMON_WORDS.has(plainly(name));
-  const [sought, text] = isCommon ? [name, told] : [plainly(name), plainly(told)];
+  const isCommon = COMMON_WORDS.has(deaccented(name));
+  const [sought, text] = isCommon ? [name, told] : [deaccented(name), deaccented(told)];
   for (let at = text.indexOf(sought); at >= 0; at = text.indexOf(sought, at + 1)) {
     const beside = `${text[at - 1] ?? ' '}${text[at + sought.length] ?? ' '}`;
     if (!/[\p{L}\p{N}]/u.test(beside)) return true;
   }
   return false;
 }
-
-/** Without capitals and accents, whatever its length: a long answer is looked through to its end. */
-const plainly = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();

@@ -23,7 +23,7 @@ const HOLDERS: readonly (readonly [id: string, hues: RegExp])[] = [
 
 /** The colourant of a hue that neither lye nor light moves, by a word for it in English or Spanish; undefined where there is none. Pure. */
 export function holderOf(hue: string): Colourant | undefined {
-  const word = unaccented(hue).toLowerCase();
+  const word = unaccented(hue);
   const id = HOLDERS.find(([, hues]) => hues.test(word))?.[0];
   return id === undefined ? undefined : colourantById(id);
 }

@@ -1,3 +1,4 @@
+import { deaccented } from '../text/unaccented.ts';
 import { CAUSE_IDS, CAUSES } from './causes.ts';
 import type { Evidence } from './diagnosis.ts';
 import type { FindingId } from './findings.ts';
@@ -26,7 +27,7 @@ const CAUSTIC = /\b(lye|batter|caustic|raw soap|fresh soap|sosa|lejia|masa)\b/i;
 
 /** Whether somebody hurts, or caustic stuff got where it hurts, so that first aid comes before any cause. */
 export function hurt(evidence: readonly Evidence[], words: string): 'skin' | 'eye' | undefined {
-  const plain = words.normalize('NFD').replaceAll(/\p{M}/gu, '');
+  const plain = deaccented(words);
   const burning = evidence.some(item => item.finding === 'burns-skin' && item.probability > 0.5);
   if (IN_EYE.test(plain) || (burning && EYES.test(plain))) return 'eye';
   return burning || (CAUSTIC.test(plain) && ON_SKIN.test(plain)) ? 'skin' : undefined;

@@ -1,3 +1,4 @@
+import { deaccented } from '../text/unaccented.ts';
 import { type Measures, OUNCE_G, POUND_G, US_CUP_ML } from './units.ts';
 
 /** Every unit a member may write an amount in. */
@@ -116,10 +117,7 @@ export function unitOfWord(word: string): Unit | undefined {
 
 /** Lower case, without accents and full stops. */
 export function plainWord(word: string): string {
-  return word
-    .normalize('NFD')
-    .replace(/[\u0300-\u036f.]/gu, '')
-    .toLowerCase();
+  return deaccented(word).replaceAll('.', '');
 }
 
 /** The unit after a qualifier such as `metric` or `imperial`, where that makes another size of it. */

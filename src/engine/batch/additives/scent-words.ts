@@ -1,4 +1,5 @@
 import { foldedWords } from '../../text/fold.ts';
+import { deaccented } from '../../text/unaccented.ts';
 
 /** What a fragrance is said, or known, to do besides its percent. */
 export type ScentTold = {
@@ -46,9 +47,9 @@ export function scentTold(text: string, named: readonly string[] = []): ScentTol
     .split(/[^\p{L}\p{M}'’-]+/u)
     .filter(word => word.length > 1);
   const folded = (word: string) => foldedWords(word)[0] ?? '';
-  const often = words.find(word => OFTEN.has(plainly(word)) || OFTEN.has(folded(word)));
+  const often = words.find(word => OFTEN.has(deaccented(word)) || OFTEN.has(folded(word)));
   const unknown = words.filter(word =>
-    [plainly(word), folded(word)].every(one => ![OFTEN, CALM, BESIDE, known].some(set => set.has(one))),
+    [deaccented(word), folded(word)].every(one => ![OFTEN, CALM, BESIDE, known].some(set => set.has(one))),
   );
   return {
     ...(isTold && { speeds: { how: 'told' } as const }),
@@ -56,5 +57,3 @@ export function scentTold(text: string, named: readonly string[] = []): ScentTol
     ...(unknown.length > 0 && { unknown: [...new Set(unknown)].slice(0, 6).join(' ') }),
   };
 }
-
-const plainly = (word: string): string => word.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();

@@ -19,6 +19,6 @@ const MORE = word(
  */
 export function isRisingInMould(text: string): boolean {
   if (text.length > LONGEST) return false;
-  const plain = unaccented(text).toLowerCase();
+  const plain = unaccented(text);
   return MOULD.test(plain) && RISES.test(plain) && !MORE.test(plain);
 }

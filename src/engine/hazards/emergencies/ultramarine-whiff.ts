@@ -32,7 +32,7 @@ const isMild = (plain: string): boolean => MILD.test(plain) && !ROTTEN.test(plai
  */
 export function isUltramarineWhiff(text: string): boolean {
   if (text.length > LONGEST) return false;
-  const plain = unaccented(text).toLowerCase();
+  const plain = unaccented(text);
   return (
     ULTRAMARINE.test(plain) &&
     EGGS.test(plain) &&
@@ -49,7 +49,7 @@ export function isUltramarineWhiff(text: string): boolean {
  */
 export function isBareEggSmell(text: string): boolean {
   if (text.length > LONGEST) return false;
-  const plain = unaccented(text).toLowerCase();
+  const plain = unaccented(text);
   return EGGS.test(plain) && ![ACID, STRONG, FELT].some(pattern => pattern.test(plain));
 }
 
@@ -60,6 +60,6 @@ export function isBareEggSmell(text: string): boolean {
  * @example withSpokenOf('huele a huevo, es eso?', 'ultramar violeta') // 'ultramar violeta: huele a huevo, es eso?'
  */
 export function withSpokenOf(text: string, spokenOf: string | undefined): string {
-  if (spokenOf === undefined || !ULTRAMARINE.test(unaccented(spokenOf).toLowerCase())) return text;
-  return isBareEggSmell(text) && !ROTTEN.test(unaccented(text).toLowerCase()) ? `${spokenOf}: ${text}` : text;
+  if (spokenOf === undefined || !ULTRAMARINE.test(unaccented(spokenOf))) return text;
+  return isBareEggSmell(text) && !ROTTEN.test(unaccented(text)) ? `${spokenOf}: ${text}` : text;
 }

@@ -64,7 +64,7 @@ const OF_BLEEDING =
 
 /** Whether it is light or bleeding that a question about a colourant asks of; undefined for lye and all else. Pure. */
 export function askedIn(question: string): AskedOfIt | undefined {
-  const text = unaccented(question).toLowerCase();
+  const text = unaccented(question);
   if (/(?<!\p{L})(?:lye|sosa|soda|lejia)(?!\p{L})/u.test(text)) return undefined;
   return OF_BLEEDING.test(text) ? 'bleeds' : OF_LIGHT.test(text) ? 'fades' : undefined;
 }

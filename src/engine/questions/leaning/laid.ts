@@ -149,7 +149,7 @@ const DEEP_BEFORE = /^(?:very )?(?:dark|deep) | (?:muy )?oscur(?:[oa]|it[oa])$/u
 /** One step lighter or darker than the colour that was wished for: of a pale one darker is the plain one. */
 function stepped(target: string, depth: 'lighter' | 'darker'): string {
   const [here, away] = depth === 'lighter' ? [PALE_BEFORE, DEEP_BEFORE] : [DEEP_BEFORE, PALE_BEFORE];
-  const text = unaccented(target).toLowerCase();
+  const text = unaccented(target);
   if (away.test(text)) return text.replace(away, '');
   const plain = text.replace(here, '');
   const [en, es] = DEEPER[depth];

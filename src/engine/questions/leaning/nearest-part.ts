@@ -38,7 +38,7 @@ const ASKS_FIGURE: readonly (readonly [Aspect, RegExp])[] = [
   ['how-much', /(?<!\p{L})(?:how (?:much|many|thick|big|often|deep)|cuant[oa]s?)(?!\p{L})/u],
 ];
 const figureAsked = (asked: string): Aspect | undefined => {
-  const plain = unaccented(asked).toLowerCase();
+  const plain = unaccented(asked);
   return ASKS_FIGURE.find(([, words]) => words.test(plain))?.[0];
 };
 /** A figure where one is asked for decides between sentences that share as many words. */

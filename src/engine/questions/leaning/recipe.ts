@@ -167,7 +167,7 @@ const CHANGES =
 export const mayChangeRecipe = (before: Before, typed: string): boolean =>
   before.kind === 'command' &&
   isOfLye(before) &&
-  (CHANGES.test(unaccented(typed).toLowerCase()) || namesOilOf(before, typed));
+  (CHANGES.test(unaccented(typed)) || namesOilOf(before, typed));
 
 /** More is hardly a superfat, percent. */
 const MOST_SUPERFAT = 30;

@@ -27,7 +27,7 @@ function namedIn(text: string): Omit<Subject, 'isFresh'> {
   if (colourants.length === 1) return { named: colourants[0]!.text, ...told };
   const hues = words.words.filter(word => holderOf(word) !== undefined);
   if (colourants.length === 0 && new Set(hues).size === 1) return { hue: hues[0]!, ...told };
-  return SCENT.test(unaccented(text).toLowerCase()) ? { isScent: true, ...told } : { ...told };
+  return SCENT.test(unaccented(text)) ? { isScent: true, ...told } : { ...told };
 }
 
 /** A command that a question was answered with. */

@@ -14,7 +14,7 @@ const MONEY = /(?<!\p{L})burn(?:ing|in|in'|s)? (?:my |good |the )?money(?!\p{L})
 /** Whether a text asks what lye does to a colourant or a plant that it names, and nothing in it is of harm. Pure. */
 export function asksOfKeeping(text: string): boolean {
   if (text.length > LONGEST) return false;
-  const plain = unaccented(text).toLowerCase().replace(MONEY, ' ');
+  const plain = unaccented(text).replace(MONEY, ' ');
   return KEEPS.test(plain) && LYE.test(plain) && !tellsOfHarm(plain) && namesColour(plain);
 }
 

@@ -41,7 +41,5 @@ export const withBrackets = (question: string): string =>
     const named = oilsIn(said);
     const isElsewhere = named.some(oil => question.toLowerCase().split(oil.toLowerCase()).length > 2);
     const isReason = NOT_BORNE.test(said) && named.length > 0 && !isElsewhere;
-    return isReason && absenceIn(unaccented(said).toLowerCase()) === undefined
-      ? `${before}${weight ?? ''}`
-      : whole;
+    return isReason && absenceIn(unaccented(said)) === undefined ? `${before}${weight ?? ''}` : whole;
   });

@@ -44,7 +44,7 @@ export function saidBeside(typed: string): readonly string[] {
   const told: string[] = [];
   for (const [sentence] of typed.slice(0, LONGEST).matchAll(SENTENCES)) {
     const said = sentence.trim();
-    const plain = unaccented(said, LONGEST).toLowerCase();
+    const plain = unaccented(said, LONGEST);
     if (said === '' || said.endsWith('?') || OF_LYE.test(plain)) continue;
     const items = itemsOf(plainWords(apart(said), { clauses: true }));
     const isOfRecipe = namesOil(items) || (REFERS.test(plain) && !GREETS.test(plain));

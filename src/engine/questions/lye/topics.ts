@@ -1,4 +1,5 @@
 import { TextToFit } from '../../text/patterns/fitting.ts';
+import { deaccented } from '../../text/unaccented.ts';
 import { AMISS_PATTERNS } from './amiss-patterns.ts';
 import { AROUND_PATTERNS } from './around-patterns.ts';
 import { AT_HAND_PATTERNS } from './at-hand-patterns.ts';
@@ -53,12 +54,8 @@ const CARE_PATTERNS = [
 
 const plainOf = (question: string): TextToFit =>
   new TextToFit(
-    question
+    deaccented(question.slice(0, LONGEST))
       .slice(0, LONGEST)
-      .normalize('NFD')
-      .replace(/\p{M}/gu, '')
-      .slice(0, LONGEST)
-      .toLowerCase()
       .replace(/[^\p{L}\p{N}]+/gu, ' ')
       .trim(),
   );

@@ -1,5 +1,6 @@
 import { OUNCE_G, POUND_G } from '../../quantities/units.ts';
 import { spokenAmounts } from '../../text/amounts/spoken-amounts.ts';
+import { deaccented } from '../../text/unaccented.ts';
 
 export const LYE =
   '(?:lye|naoh|koh|caustic soda|caustic potash|(?:sodium|potassium) hydroxide|sosa caustica|sosa|soda caustica|lejia|potasa caustica|potasa|potash|hidroxido (?:de )?(?:sodico|sodio|potasico|potasio)|caustic(?! soda| potash))';
@@ -58,10 +59,7 @@ const ASKED_LAST = new RegExp(
 export function plainWords(question: string, { clauses = false } = {}): string {
   const said = question.slice(0, 2000).replace(STOP_BEFORE_OPENING, ' ; ').replace(ASKED_LAST, ' ; ');
   return (
-    spokenAmounts(clauses ? said.replace(SENTENCE_END, ' ; ') : said)
-      .normalize('NFD')
-      .replace(/\p{M}/gu, '')
-      .toLowerCase()
+    deaccented(spokenAmounts(clauses ? said.replace(SENTENCE_END, ' ; ') : said))
       .replace(/[?!¿¡"“”«»()]|\.(?!\d)/gu, ' ')
       .replace(/\b(\d{1,3})[.,](\d{3})(?= ?(?:g|gr|grams?|gramos?|ml)\b)/gu, '$1$2')
       .replace(

@@ -17,7 +17,7 @@ export type AnswerTo =
  * @example answerTo('natural-colours', 'azul natural hay?') // { named: 'natural-blue' }
  */
 export function answerTo(technique: Technique, question: string): AnswerTo {
-  const plain = unaccented(question).toLowerCase();
+  const plain = unaccented(question);
   const warmth = technique === 'swirl-temperature' ? warmthTold(plain) : undefined;
   if (warmth !== undefined) return { named: warmth };
   const part = PARTS[technique]?.find(({ words }) => words.test(plain));

@@ -1,5 +1,6 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import { unitOfWord } from '../../quantities/unit-words.ts';
+import { deaccented } from '../unaccented.ts';
 import { amountAmongWords } from './amount-among-words.ts';
 import { hedged, withoutRemark } from './amount-remarks.ts';
 import { spokenAmounts } from './spoken-amounts.ts';
@@ -27,9 +28,8 @@ const OF_IT = /(?<=\d\s?\p{L}+) (?:of|o['’]?|de) (?:it|that|this|eso|esto)(?=[
 /** A comma is none inside a figure. */
 const CLAUSES = /[;()–—]|[,.](?!\d)|\.{2,}|\s-\s/u;
 
-const plain = (word: string): string => word.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
 const wordsOf = (text: string): readonly string[] =>
-  (text.replace(/’/gu, "'").match(/[\p{L}\p{M}']+/gu) ?? []).map(plain);
+  (text.replace(/’/gu, "'").match(/[\p{L}\p{M}']+/gu) ?? []).map(deaccented);
 
 /** Whether a clause names nothing that an amount could be of, and counts nothing. */
 const isIdle = (clause: string): boolean => {
@@ -98,7 +98,7 @@ function partOfTold(text: string): string | undefined {
   if (
     part === undefined ||
     amount === undefined ||
-    (again !== undefined && !IT.test(again) && plain(again) !== plain(whole!))
+    (again !== undefined && !IT.test(again) && deaccented(again) !== deaccented(whole!))
   )
     return undefined;
   return `${/^medi/iu.test(part) ? '1/2' : part} of ${amount}`;

@@ -1,3 +1,5 @@
+import { deaccented } from '../unaccented.ts';
+
 /** Numbers as they are spelt, in both languages, lower case without accents. */
 const SMALL: ReadonlyMap<string, number> = new Map([
   ...'two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'
@@ -40,8 +42,6 @@ const ELEVEN =
  */
 const HUNDRED_UNSAID =
   /(?<![\p{L}\d.,/-])(one|three|four|five|six|seven|eight|nine|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|tres|cuatro|cinco|seis|siete|ocho|nueve)[ -](?=(?:twenty|thirty|fou?rty|fifty|sixty|seventy|eighty|ninety|veinte|treinta|cuarenta|cincuenta|sesenta|setenta|ochenta|noventa)(?:[ -](?:one|two|three|four|five|six|seven|eight|nine)| y (?:uno?|dos|tres|cuatro|cinco|seis|siete|ocho|nueve))? ?(?:g|gr|gms?|grams?|grammes?|gramos?|mls?|millilit(?:er|re)s?|mililitros?)(?!\p{L})(?! (?:bars?|cakes?|soaps?|loa(?:f|ves)|mou?lds?|cups?|jars?|tubs?|pots?|jugs?|bottles?|bags?|packs?|packets?|each|apiece|barras?|pastillas?|jabones|moldes?|tazas?|botes?|frascos?|tarros?|botellas?|bolsas?|cada)(?!\p{L})))/giu;
-
-const plain = (word: string): string => word.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
 
 type Piece = { readonly word: string; readonly from: number; readonly to: number };
 type Run = { readonly value: number; readonly next: number };
@@ -98,7 +98,7 @@ function numberAt(words: readonly string[], from: number): Run | undefined {
 export function figuresOf(text: string): string {
   const said = text.replace(ELEVEN, '11').replace(HUNDRED_UNSAID, '$1 hundred ');
   const pieces: Piece[] = [...said.matchAll(/[\p{L}\p{M}]+/gu)].map(({ 0: word, index }) => ({
-    word: plain(word),
+    word: deaccented(word),
     from: index,
     to: index + word.length,
   }));

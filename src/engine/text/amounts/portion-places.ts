@@ -1,6 +1,7 @@
 import { knowsColour } from '../colours/known-colours.ts';
 import { isName } from '../names/listed-names.ts';
-import { plain, type Token, tokensOf } from './portion-tokens.ts';
+import { deaccented } from '../unaccented.ts';
+import { type Token, tokensOf } from './portion-tokens.ts';
 
 type Colour = Extract<Token, { is: 'colour' }>;
 export const coloursIn = (tokens: readonly Token[]) =>
@@ -60,7 +61,7 @@ export function resting(text: string): string | undefined {
   for (const step of steps) {
     const [, above = '', below = ''] = RESTS.exec(step.trim()) ?? [];
     if (![above, below].every(name => isName(name.split(' '), knowsColour))) return undefined;
-    if (names.length > 0 && plain(names.at(-1)!) !== plain(above)) return undefined;
+    if (names.length > 0 && deaccented(names.at(-1)!) !== deaccented(above)) return undefined;
     names.push(...(names.length === 0 ? [above, below] : [below]));
   }
   return names.length > 1 ? evenly(names.toReversed()) : undefined;
@@ -69,7 +70,9 @@ export function resting(text: string): string | undefined {
 /** Layers from the bottom up: told from the top where the top is named first. */
 export function stacked(tokens: readonly Token[]): string | undefined {
   // Named twice in a row, a layer is only referred to.
-  const names = coloursIn(tokens).filter((name, at, all) => plain(name) !== plain(all[at - 1] ?? ''));
+  const names = coloursIn(tokens).filter(
+    (name, at, all) => deaccented(name) !== deaccented(all[at - 1] ?? ''),
+  );
   const counts = tokens.flatMap(token => (token.is === 'figure' ? [token.value] : []));
   if (names.length < 2 || counts.some(count => count !== names.length)) return undefined;
   const places = tokens.flatMap(({ is }, at) =>

@@ -1,6 +1,7 @@
 import { knowsColour } from '../colours/known-colours.ts';
 import { isName } from '../names/listed-names.ts';
 import { distance } from '../spelling/edit-distance.ts';
+import { deaccented } from '../unaccented.ts';
 import { BASIC_COLOURS, isEverydayWord } from './everyday-words.ts';
 import { shareAt } from './share-at.ts';
 import { isStopWord } from './stop-words.ts';
@@ -49,7 +50,6 @@ const LEFT =
 
 const LONGEST_NAME = 4;
 /** A word without accents, in small letters. */
-export const plain = (word: string): string => word.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
 
 /** "Morao", "dorao": as they are spoken in Andalusia and round the Caribbean. */
 const asWritten = (name: string): string => name.replace(/ao(?=s?(?:\s|$))/giu, 'ado');
@@ -112,7 +112,7 @@ function tokenAt(rest: string): { readonly token?: Token; readonly length: numbe
   const middle = MIDDLE.exec(rest)?.[0];
   if (middle !== undefined) return { token: { is: 'middle' }, length: middle.length };
   const [word = ''] = /^[\p{L}\p{M}'’]+|^\d+(?:[.,]\d+)?/u.exec(rest) ?? [];
-  const even = EVEN.get(plain(word));
+  const even = EVEN.get(deaccented(word));
   if (even !== undefined) return { token: { is: 'even', parts: even }, length: word.length };
   const share = shareAt(rest);
   if (share && /%$|parts$|^rest$/u.test(share.canonical))
@@ -123,7 +123,7 @@ function tokenAt(rest: string): { readonly token?: Token; readonly length: numbe
   const clause = /^[\p{L}\p{M}'’ ]+/u.exec(rest)?.[0].trim() ?? '';
   const colour = colourAt(clause.split(/\s+/u));
   if (colour) return { token: { is: 'colour', name: colour.name }, length: colour.letters };
-  const said = plain(word);
+  const said = deaccented(word);
   if (BOTTOM.test(said)) return { token: { is: 'bottom' }, length: word.length };
   if (TOP.test(said) || LAST.test(said)) return { token: { is: 'top' }, length: word.length };
   if (IN_MIDDLE.test(said)) return { token: { is: 'middle' }, length: word.length };

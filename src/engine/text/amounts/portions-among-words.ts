@@ -1,8 +1,9 @@
 import { plainText } from '../../quantities/number.ts';
 import { knowsColour } from '../colours/known-colours.ts';
 import { respelt } from '../spelling/respelt.ts';
+import { deaccented } from '../unaccented.ts';
 import { coloursIn, evenly, placed, placedByClause, resting, stacked } from './portion-places.ts';
-import { plain, type Token, tokensOf } from './portion-tokens.ts';
+import { type Token, tokensOf } from './portion-tokens.ts';
 import { percent, shareAt } from './share-at.ts';
 import { spokenAmounts } from './spoken-amounts.ts';
 
@@ -146,7 +147,7 @@ function isLargest(division: string, name: string): boolean {
     const [, share = '', colour = ''] = /^([\d.]+)(?:%| parts) (.+)$/u.exec(piece) ?? [];
     return { share: Number(share), colour };
   });
-  const own = shares.find(({ colour }) => plain(colour) === plain(name));
+  const own = shares.find(({ colour }) => deaccented(colour) === deaccented(name));
   return own !== undefined && shares.every(one => one === own || one.share < own.share);
 }
 
