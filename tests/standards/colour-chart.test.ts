@@ -71,7 +71,7 @@ describe('the chart of 24 patches', () => {
     for (const { reflectance } of patches) expect(reflectance).toHaveLength(BAND_COUNT);
   });
 
-  test.each(patches)('$patch: its spectrum gives its published Lab under D50', ({ patch, reflectance }) => {
+  test.each(patches)('patch $patch: its spectrum gives its published Lab under D50', ({ patch, reflectance }) => {
     expect(colourDifference(labD50(reflectance), published.get(patch)!)).toBeLessThan(2);
   });
 
