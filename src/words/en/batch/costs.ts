@@ -4,9 +4,8 @@ import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 
 const and = new Intl.ListFormat('en');
-const g = (grams: number) => `${Number(grams.toPrecision(3))} g`;
-
-const { one } = numbersIn('en');
+const { one, plain } = numbersIn('en');
+const g = (grams: number) => `${plain(grams)} g`;
 
 export const costs = {
   money: (money: Money) => moneyIn('en', money),

@@ -7,7 +7,7 @@ const { one, plain } = numbersIn('en');
 const length = lengthsIn('en', 'in');
 
 export const pouring = {
-  spooned: (v: { millilitres: number; spoons: string }) => `${v.millilitres} ml (${v.spoons})`,
+  spooned: (v: { millilitres: number; spoons: string }) => `${plain(v.millilitres)} ml (${v.spoons})`,
   layers: (v: { count: number; volume: string }) => `${v.count} layers of ${v.volume} each`,
   layer: (v: {
     number: number;

@@ -4,9 +4,8 @@ import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 
 const and = new Intl.ListFormat('es');
-const g = (grams: number) => `${String(Number(grams.toPrecision(3))).replace('.', ',')} g`;
-
-const { one } = numbersIn('es');
+const { one, plain, typed } = numbersIn('es');
+const g = (grams: number) => `${plain(grams)} g`;
 
 export const costs: typeof en.costs = {
   money: money => moneyIn('es', money),
@@ -38,7 +37,7 @@ export const costsRefusals: Pick<
   'price-unreadable': ({ text }) => `No entiendo «${text}» como precio. Escríbelo como «8,50 €» o «12 USD».`,
   'price-without-currency': ({ text }) => `A «${text}» le falta una moneda: «8,50 €», «12 USD», «$4».`,
   'price-ambiguous': ({ text, small, large }) =>
-    `«${text}» puede ser ${small.replace('.', ',')} o ${large}. Escríbelo sin la marca o con dos decimales.`,
+    `«${text}» puede ser ${typed(small)} o ${large}. Escríbelo sin la marca o con dos decimales.`,
   'price-out-of-range': ({ text }) => `«${text}» no es un precio: más de 0 y hasta cien millones.`,
   'price-without-size': () =>
     '¿Cuánto compró ese precio? Di también el tamaño (size): «50 g». Sin él no sé lo que cuesta una cuchara.',

@@ -7,7 +7,7 @@ const { one, plain } = numbersIn('es');
 const length = lengthsIn('es', 'pulg');
 
 export const pouring: typeof en.pouring = {
-  spooned: ({ millilitres, spoons }) => `${String(millilitres).replace('.', ',')} ml (${spoons})`,
+  spooned: ({ millilitres, spoons }) => `${plain(millilitres)} ml (${spoons})`,
   layers: ({ count, volume }) => `${count} capas de ${volume} cada una`,
   layer: ({ number, volume, grams, each, topCm, unit }) =>
     [
