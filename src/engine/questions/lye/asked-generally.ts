@@ -131,12 +131,17 @@ const IN_WHICH_ORDER = [
     String.raw`\b(?:water|agua)\b.{0,24}\b${LYE_WORD}\b.{0,8}\b(?:or|o)\b.{0,16}\b${LYE_WORD}\b.{0,20}\b(?:water|agua)\b`,
     'u',
   ),
+  // "When I mix the caustic, do I put it to the water or the water to it?"
+  new RegExp(
+    String.raw`\b${LYE_WORD}\b.{0,30}\b(?:it|la)\b.{0,12}\b(?:water|agua)\b.{0,8}\b(?:or|o)\b.{0,12}\b(?:water|agua)\b.{0,12}\b(?:it|ella)\b`,
+    'u',
+  ),
 ];
-/** Whether only the order is asked, by somebody who has done nothing and to whom nothing has happened. */
-const asksForOrder = (words: string): boolean =>
+/** Pure. Whether only the order is asked, by somebody who has done nothing and to whom nothing has happened. */
+export const asksForOrder = (words: string): boolean =>
   IN_WHICH_ORDER.some(order => order.test(unaccented(words))) &&
   ![UNWELL, TOLD_HURT, GOING_WRONG, ON_A_BODY].some(told => told.test(words)) &&
-  !hasHappened(words.replace(/\b(?:now|ya|ahora)\b/giu, ' '));
+  !hasHappened(words.replace(/\b(?:now|ya|ahora|(?:do|should|shall) (?:i|we|you) put)\b/giu, ' '));
 
 const isQuestion = (words: string): boolean =>
   (OPENS.test(words) && !GOES_ON.test(words)) || ENDS.test(words);
