@@ -1,4 +1,5 @@
 import { foldedColour, isColourWord } from '../text/colours/folded-colours.ts';
+import { asksWhatItDoes } from './asking/what-it-does.ts';
 import type { Job } from './jobs.ts';
 import type { Found } from './learned/features.ts';
 import { isOfCraft } from './learned/topics.ts';
@@ -6,7 +7,7 @@ import { planParts } from './plan-parts.ts';
 import type { Words } from './words-of.ts';
 
 /** A job that a turn of phrase asks for, whatever the other words are taken for. */
-export type PhraseJob = Extract<Job, 'compare' | 'diagnose' | 'dose' | 'law' | 'mix' | 'plan'>;
+export type PhraseJob = Extract<Job, 'compare' | 'diagnose' | 'dose' | 'help' | 'law' | 'mix' | 'plan'>;
 
 const VERSUS = /^(?:vs\.?|versus|against|contra|frente)$/u;
 /** Which of two is stronger, but for what lye and light do to both: that is told by what each bears. */
@@ -117,10 +118,13 @@ const areJoined = ({ words }: Words, { things }: Found): boolean => {
   const named = things.filter(({ colourants }) => colourants.length > 0);
   const [first, second] = named;
   if (named.length !== 2 || words.slice(second!.to).some(word => VERSUS.test(word))) return false;
-  const between = words.slice(first!.to, second!.from).filter(word => !/^(?:a|the|el|la|al?|some|un|una)$/u.test(word));
+  const between = words
+    .slice(first!.to, second!.from)
+    .filter(word => !/^(?:a|the|el|la|al?|some|un|una)$/u.test(word));
   return between.length === 1 && /^(?:and|n|an|y|e|con|with|\+|&|mas|plus|in)$/u.test(between[0]!);
 };
-const FADES = /(?<!\p{L})(?:in (?:the )?(?:lye|light|sun)|surviv\p{L}*|aguant\p{L}*|bleed\p{L}*|fad\p{L}*)(?!\p{L})/u;
+const FADES =
+  /(?<!\p{L})(?:in (?:the )?(?:lye|light|sun)|surviv\p{L}*|aguant\p{L}*|bleed\p{L}*|fad\p{L}*)(?!\p{L})/u;
 /** Which colour two come to, or what comes to a hue that is named: no amount of either is asked. */
 function isMixed(read: Words, found: Found): boolean {
   const { text, words } = read;
@@ -149,10 +153,11 @@ const isOfTwoTimes = ({ text }: Words): boolean => {
 };
 
 /**
- * A job that a turn of phrase tells: two colourants with "versus" between them, so much in so much and whether it is too much, what each
+ * A job that a turn of phrase tells: what this can do, two colourants with "versus" between them, so much in so much and whether it is too much, what each
  * told part takes, what became of a colour, whether something may be used in a named country, what two come to, how a hue is got that is likened to something. Pure.
  */
 export function jobByPhrase(words: Words, found: Found): PhraseJob | undefined {
+  if (found.things.length === 0 && asksWhatItDoes(words.text)) return 'help';
   if (isCompared(words, found)) return 'compare';
   if (isDoseWeighed(words, found)) return 'dose';
   if (isShared(words, found)) return 'plan';

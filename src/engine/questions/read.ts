@@ -192,7 +192,7 @@ export function readQuestion(question: string, said = askedPart(question)): Ques
       : among;
   const best = jobs[0]?.chance ?? 0;
   const isNothing = best < LEAST && !isOurs(words, found);
-  const isToldOurs = plainly !== undefined || phrase === 'mix' || phrase === 'diagnose';
+  const isToldOurs = plainly !== undefined || phrase === 'mix' || phrase === 'diagnose' || phrase === 'help';
   const field = words.text === '' || isToldOurs ? undefined : fieldOf(words, elsewhere, isNothing);
   const outside = field === 'other' && isLawAsked(words, found) ? undefined : field;
   const facts = withPlain(factsFor(jobs[0]?.of, read, { words, things }), plainly);

@@ -1,7 +1,7 @@
 import { foundIn, type Heard } from '../found-in.ts';
 import { chanceElsewhere } from '../learned/field/read.ts';
-import { isOfCraft } from '../learned/topics.ts';
 import { type Chance, chancesOf } from '../learned/read.ts';
+import { isOfCraft } from '../learned/topics.ts';
 import { askingPart } from './asked-part.ts';
 
 /** What was learned, asked about one text: its jobs, the likeliest first, and how likely it is of another field, 0 to 1. */

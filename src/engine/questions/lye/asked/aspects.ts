@@ -26,7 +26,9 @@ export const ASPECTS = {
     `cuenta (?:de|para) (?:la )?${LYE}`,
   ],
   /** What the lye does to a colour is asked, and nothing of its amount. */
-  ofColour: ['(?:chang\\w*|turns?|lose\\w*|cambi\\w*|vir\\w*|pierd\\w*|mud\\w*)(?: its| su| el| the| de)* (?:colou?r|tono)'],
+  ofColour: [
+    '(?:chang\\w*|turns?|lose\\w*|cambi\\w*|vir\\w*|pierd\\w*|mud\\w*)(?: its| su| el| the| de)* (?:colou?r|tono)',
+  ],
   meaning: [
     `what(?: (?:even|exactly|on earth))? (?:is|does|s) (?:a |the |this )?${SUPERFAT}`,
     `whats (?:a |the |this )?${SUPERFAT}`,
