@@ -45,7 +45,8 @@ function isCalmWithoutTalk(pieces: readonly string[]): boolean {
   const said = unaccented(rest.join(' '));
   return (
     !FEELS.test(said) &&
-    rest.some(piece => asksIn(piece) && speaksOfTrade(piece)) &&
+    rest.some(asksIn) &&
+    rest.some(speaksOfTrade) &&
     !OF_SOMEBODY.test(said) &&
     readEmergencies(rest.join(' ').trim()).length === 0
   );

@@ -5,7 +5,7 @@ const ASKING =
   /(?<!\p{L})(?:how|what|whats|which|why|when (?:do|does|should|can|to)|whose|whether|wat|wot|hw|cuant[oa]s?|cnt[oa]|que (?:tan|tal|tanto|color|cantidad|es|son|le|hago|hice|pasa|paso|sera|puedo|me)|cual(?:es)?|(?:con|en|de|por|a|para|pa|y|x) ?(?:que|q|cual)|(?:can|could|should|shall|may|might|will|would|wont|won't) (?:i|you|u|ye|yous|y'all|it|that|this|they|we|anyone|anybody)|(?:do|does|did) (?:i|you|u|ye|yous|y'all|it|that|this|they|we|anyone|anybody)|(?<!no )se puede|puedo|podes|podrian?|podrias?|sera que|serian?|hay que|alguien|any (?:idea|tips|advice|chance|help|thoughts)|alguna idea|wonder\p{L}*|wondering)(?!\p{L})/u;
 /** These ask where a clause begins; elsewhere they tell: "she has a cold", "donde mi abuela", "as I do". */
 const ASKING_FIRST =
-  /(?:^\W*(?:has|have|had)|(?:^|[,:;(]|(?<!\p{L})(?:so|and|but|or|y|o|pero|hola|hi|hey|ok|oye|bueno|pues))\s*(?:is|are|was|were|do|does|did|can|could|will|would|should|any|anyone|anybody|who|where|como|donde|quien(?:es)?|cuando|puede[ns]?|sabe[ns]?|hay|tiene[ns]?|es|son))(?!\p{L})/u;
+  /(?:^\W*(?:has|have|had|es|son|hay|tiene[ns]?)|(?:^|[,:;(]|(?<!\p{L})(?:so|and|but|or|y|o|pero|hola|hi|hey|ok|oye|bueno|pues))\s*(?:is|are|was|were|do|does|did|can|could|will|would|should|any|anyone|anybody|who|where|como|donde|quien(?:es)?|cuando|puede[ns]?|sabe[ns]?))(?!\p{L})/u;
 
 /** Requests: what whoever reads is to do, and what whoever writes wants. */
 const REQUESTS =

@@ -42,6 +42,9 @@ const FIGURE = /[\d#½¼¾⅓⅔]/u;
 /** What has become of something: of a bar, where nobody else is told of. */
 const BECAME =
   /(?<!\p{L})(?:came out|turned|went|gone|going|looks?|feels?|smells?|dropped|split|fell|quedo|quedaron|salio|salieron|se (?:me |nos |le )?(?:\p{L}+ )?(?:hizo|hicieron|puso|pusieron|volvio|cort\p{L}+|parti\p{L}+|raj\p{L}+|desarm\p{L}+)|endurec\p{L}+|huelen?|(?:eche|puse|tire|use|meti)(?: el| la| los| las)?)(?!\p{L})/u;
+/** "It'd gone stiff", "se me puso duro": the pot's own doing, whoever came in at the door. */
+const IT_BECAME =
+  /(?<!\p{L})(?:(?:it|they|mine)(?:'?d|'?s|'?ve| has| had| have)?(?: all)? (?:gone|went|turned|seized|split|came out|going)|(?:se )?me (?:quedo|quedaron|salio|salieron|puso|pusieron|hizo|volvio|corto|partio))(?!\p{L})/u;
 /** So long is what tells how strong a colour is to be: "medium I guess, not barbie". */
 const MOST_OF_STRENGTH = 7;
 
@@ -65,10 +68,16 @@ export function speaksOfTrade(sentence: string): boolean {
   const isTyped = (from: number, to: number) => !corrections.some(({ at }) => at >= from && at < to);
   if (words.some((word, at) => isTyped(at, at + 1) && (isHue(word) || isOil(words, at)))) return true;
   const things = thingsIn(read);
-  if (things.some(({ from, to }) => isTyped(from, to)) || amountsIn(read, things).length > 0) return true;
+  // Pots and soil that somebody knocks over are named by no maker.
+  const isOfSomebody = PEOPLE.test(text);
+  const isNamed = things.some(
+    ({ from, to, colourants }) => isTyped(from, to) && (colourants.length > 0 || !isOfSomebody),
+  );
+  if (isNamed || amountsIn(read, things).length > 0) return true;
   return (
     (count <= MOST_OF_STRENGTH && strengthIn(read, things) !== undefined) ||
-    (!PEOPLE.test(text) && (BECAME.test(text) || signsIn(sentence) > 0))
+    IT_BECAME.test(text) ||
+    (!isOfSomebody && (BECAME.test(text) || signsIn(sentence) > 0))
   );
 }
 

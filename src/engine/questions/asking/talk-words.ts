@@ -20,11 +20,11 @@ const DAY = listed(`
   work(?:ed|ing)?(?! it) shifts? office ward school nursery class college uni exams? homework lessons? church chapel mass choir quiz telly tv football match rugby bowls bingo darts
   club market fete fair wedding birthday christening funeral party holidays? bus train tram ferry car van traffic roadworks doctor'?s? dentist hospital appointment surgery physio knee back hip
   feet migraine nap bed sleep(?:ing|s)? slept tired knackered shattered boiler heating kettle cuppa dinner lunch breakfast tea roast pudding washing ironing bins hoover\\p{L}* laundry phone
-  radio garden allotment greenhouse shops? shopping bank queue council landlord rent tax bills? strike christmas easter halloween gossip
+  radio garden allotment greenhouse milking calving lambing harvest depot lorry caravan library shops? shopping bank queue council landlord rent tax bills? strike christmas easter halloween gossip
   trabajo trabajar turno oficina guardia clase colegio escuela universidad examen(?:es)? tareas? iglesia misa parroquia partido clasico seleccion futbol novela tele telenovela
   feria mercado boda cumpleanos bautizo quinceanera entierro velorio fiesta vacaciones puente bus camion metro tren carro coche moto trafico tranca medico dentista
   cita rodilla espalda cadera pies migrana siesta cama dorm\\p{L}+ cansad[oa]s? muert[oa] rendid[oa] caldera luz apagon cena(?:r|mos)? almuerzo desayuno sancocho asado arroz tinto mate cafecito lavadora
-  plancha\\p{L}* celular telefono jardin huerta tiendas? banco fila arriendo alquiler impuestos recibos? huelga navidad pascua chisme peluqueria salon clientas? salsa musica`);
+  plancha\\p{L}* celular telefono jardin huerta ordenar cosecha hospital biblioteca bicicleta carretera tiendas? banco fila arriendo alquiler impuestos recibos? huelga navidad pascua chisme peluqueria salon clientas? salsa musica`);
 
 /** Whoever is spoken of, of the family or the yard; for taking their names out of a text. */
 export const WHO = new RegExp(`(?<!\\p{L})(?:${KIN}|${PETS})(?!\\p{L})`, 'gu');

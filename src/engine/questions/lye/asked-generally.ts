@@ -51,6 +51,10 @@ const ASKED_AHEAD: ReadonlySet<LyeTopic> = new Set([
   'heating-lye',
   'lye-by-food',
 ]);
+/** What would come of too much or too little lye, weighed by nobody yet. */
+const WHAT_IF: ReadonlySet<LyeTopic> = new Set(['too-much-in', 'too-little-in']);
+const IF =
+  /^\W*(?:(?:and|so|but|y|pero)\W+)*(?:what (?:if|(?:would )?happens? if)|qu[eé] (?:pasa|pasar[ií]a) si)\b/iu;
 const LEAVE =
   /\b(?:(?:can|could|may|should|shall) (?:i|we)|is it (?:ok|okay|safe|fine|allowed)|puedo|podemos|se puede|es seguro|est[aá] bien)\b/iu;
 const HEAT = /\b(?:hot|warm|boiled|boiling|caliente|hirviendo|reci[eé]n hervid[oa])\b/giu;
@@ -183,6 +187,11 @@ export function isAskedGenerally(words: string): boolean {
   if (topic !== undefined && ASKED_AHEAD.has(topic) && LEAVE.test(words))
     return (
       ![UNWELL, GOING_ON, BROKE].some(told => told.test(words)) && !hasHappened(words.replace(HEAT, ' '))
+    );
+  if (topic !== undefined && WHAT_IF.has(topic) && IF.test(words))
+    return (
+      ![UNWELL, TOLD_HURT, GOING_WRONG, ON_A_BODY, SOMEBODY, BROKE].some(told => told.test(words)) &&
+      !hasHappened(words)
     );
   const isOfLye =
     topic !== undefined &&
