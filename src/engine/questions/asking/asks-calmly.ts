@@ -31,7 +31,7 @@ const OF_SOMEBODY =
   /(?<!\p{L})(?:he|she|him|her|his|they|them|their|ella|ellos|ellas|le (?:hago|doy|pasa|paso))(?!\p{L})/u;
 /** What a body feels, beside the words of harm. */
 const FEELS =
-  /(?<!\p{L})(?:feel\p{L}*|felt|tight\p{L}*|ribs?|chest|lungs?|heart|inhalers?|asthma\p{L}*|numb|swollen|swell\p{L}*|weak|shak(?:y|ing)|headaches?|nausea\p{L}*|sient[oe]\p{L}*|sent[ií]\p{L}*|pecho|pulmon\p{L}*|costillas|corazon|inhalador|asma\p{L}*|hinch\p{L}+|dormid[oa]s?|debil|tiembl\p{L}+|nauseas?)(?!\p{L})/u;
+  /(?<!\p{L})(?:feel\p{L}*|felt|limp|floppy|unwell|ill|dying|dead|unconscious|collapsed?|passed out|gasp\p{L}*|inconsciente|desmay\p{L}+|morad[oa] de|no reacciona|flacid[oa]|tight\p{L}*|ribs?|chest|lungs?|heart|inhalers?|asthma\p{L}*|numb|swollen|swell\p{L}*|weak|shak(?:y|ing)|headaches?|nausea\p{L}*|sient[oe]\p{L}*|sent[ií]\p{L}*|pecho|pulmon\p{L}*|costillas|corazon|inhalador|asma\p{L}*|hinch\p{L}+|dormid[oa]s?|debil|tiembl\p{L}+|nauseas?)(?!\p{L})/u;
 const tellsHarmDone = (plain: string): boolean => tellsOfHarm(plain.replace(WHO, ' ')) || FEELS.test(plain);
 
 /** Talk in which family and animals do what they do all day, and no word of harm stands. */
@@ -62,5 +62,5 @@ export function asksCalmly(text: string): boolean {
   const rest = plain.replace(WHAT_IT_DOES, ' ');
   const pieces = piecesOf(text);
   const isAsked = rest !== plain || pieces.some(isPlain);
-  return (isAsked && !tellsOfHarm(rest)) || isCalmWithoutTalk(pieces);
+  return (isAsked && !tellsOfHarm(rest) && !FEELS.test(rest)) || isCalmWithoutTalk(pieces);
 }

@@ -44,7 +44,7 @@ const BECAME =
   /(?<!\p{L})(?:came out|turned|went|gone|going|looks?|feels?|smells?|dropped|split|fell|quedo|quedaron|salio|salieron|se (?:me |nos |le )?(?:\p{L}+ )?(?:hizo|hicieron|puso|pusieron|volvio|cort\p{L}+|parti\p{L}+|raj\p{L}+|desarm\p{L}+)|endurec\p{L}+|huelen?|(?:eche|puse|tire|use|meti)(?: el| la| los| las)?)(?!\p{L})/u;
 /** "It'd gone stiff", "se me puso duro": the pot's own doing, whoever came in at the door. */
 const IT_BECAME =
-  /(?<!\p{L})(?:(?:it|they|mine)(?:'?d|'?s|'?ve| has| had| have)?(?: all)? (?:gone|went|turned|seized|split|came out|going)|(?:se )?me (?:quedo|quedaron|salio|salieron|puso|pusieron|hizo|volvio|corto|partio))(?!\p{L})/u;
+  /(?<!\p{L})(?:(?:it|they|mine)(?:'?d|'?s|'?ve| has| had| have)?(?: all)? (?:gone|went|turned|seized|split|came out|going)|(?:^|(?<=[,;] |(?<!\p{L})y ))(?:quedo|quedaron|salio|salieron)|(?:se )?me (?:quedo|quedaron|salio|salieron|puso|pusieron|hizo|volvio|corto|partio))(?!\p{L})/u;
 /** So long is what tells how strong a colour is to be: "medium I guess, not barbie". */
 const MOST_OF_STRENGTH = 7;
 
