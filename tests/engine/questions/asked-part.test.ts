@@ -47,6 +47,8 @@ describe('talk of the day beside a question is left out', () => {
   test.each([
     // A figure, an oil, a hue, a country, how strong, a sign of a flaw.
     'My sister took 200 g of it home. How much lye is left to weigh?',
+    'My sister needs 14 for the wedding. How much mica for 500 g of batter?',
+    'My daughter wishes them paler for the fair. How much mica for 500 g of batter?',
     'My mother gave me the lard. How much lye for it?',
     'My daughter wants lilac. What do I mix?',
     'My brother lives in Spain. Is carmine allowed in soap there?',
@@ -63,7 +65,7 @@ describe('talk of the day beside a question is left out', () => {
   });
 
   test('where somebody is hurt nothing is left out', () => {
-    const text = 'My son is crying. It rained all day. How much vinegar for lye on skin?';
+    const text = 'My son is crying. Rain all day here. How much vinegar for lye on skin?';
     expect(askedPart(text)).toBe(text);
   });
 
@@ -117,6 +119,10 @@ describe('the job is judged by what is asked', () => {
     ],
     ['Mi prima ganó el partido anoche. ¿Qué color da el óxido amarillo con el ultramar azul?', 'mix'],
     ['El violeta de manganeso viró a pardo. ¿Qué ha ocurrido?', 'diagnose'],
+    [
+      'La niña tiene presentación de salsa el sábado y yo de boba prometí jabones dorados pa todo el grupo, son 14. Mica dorada, 1.600 gramos de masa en total, ¿cuánta mica?',
+      'dose',
+    ],
     ['I am new, my niece put me on here. What can you do?', 'help'],
   ])('%s', (text, job) => {
     expect(readQuestion(text).readings[0]?.job).toBe(job);
