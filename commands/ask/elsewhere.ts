@@ -51,6 +51,9 @@ export function fieldFirst(reply: Reply, question: string, read: QuestionRead, c
     : behind(reply, outsideReply(read, context));
 }
 
+const MAKES_SOAP =
+  /(?<!\p{L})(?:(?:mak(?:e|es|ing)|help(?:s|ing)?(?: (?:me|us|with))?) (?:the |my |our )?soap|(?:hacer|hago|hacemos|haciendo|ayud\p{L}+ (?:a hacer|con)) (?:el |mi )?jabon(?:es)?)(?!\p{L})/u;
+
 /**
  * What is said where lye is for something else than soap, or where a matter of handling was read in what is about another field; undefined
  * elsewhere. What was read of handling stands behind it whole, so that nothing that keeps from harm is lost. `near`: what was read near
@@ -68,6 +71,8 @@ export function elsewhereReply(
   const matter = (near.data as { understood?: { lye?: string } }).understood?.lye;
   if (matter === undefined || matter === 'stopped') return isOfLye ? reply : undefined;
   if (HURTS_ANYWHERE.has(matter)) return undefined;
+  // Who helps at making soap is near its lye, whoever it is.
+  if (read.outside === 'other' && MAKES_SOAP.test(unaccented(question))) return undefined;
   if (!isOfLye && (LYE_WORDS.test(unaccented(question)) || read.elsewhere < SURELY_ELSEWHERE))
     return undefined;
   const { headline, data } = reply;

@@ -2,6 +2,7 @@ import type { Context } from '../../src/conversation/context.ts';
 import { type Attachment, textsOf } from '../../src/conversation/question.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import { lineOf } from '../../src/conversation/typed/line-of.ts';
+import { askedPart } from '../../src/engine/questions/asking/asked-part.ts';
 import { inOrder } from '../../src/engine/questions/lye/amounts-first.ts';
 import type { Questioned } from '../../src/engine/questions/own-jars.ts';
 import { type QuestionRead, type Reading, readQuestion } from '../../src/engine/questions/read.ts';
@@ -52,18 +53,22 @@ export async function standingAlone(
   own: Questioned,
   context: Context,
 ): Promise<Reply> {
-  const read = own.restore(readQuestion(inOrder(own.text).ordered));
+  // Talk beside what is asked tells of no job, no thing and no field; what keeps from harm reads all of it.
+  const heard = askedPart(own.text);
+  const said = own.restore(heard);
+  const { ordered } = inOrder(heard);
+  const read = own.restore(readQuestion(heard === own.text ? ordered : own.text, ordered));
   const stays = photo ? undefined : barredReading(question, read);
-  const hue = photo || stays ? undefined : await hueReply(question, read, context);
+  const hue = photo || stays ? undefined : await hueReply(said, read, context);
   if (hue) return hue;
-  const sum = photo || stays ? undefined : await colourSumReply(question, context);
+  const sum = photo || stays ? undefined : await colourSumReply(said, context);
   if (sum) return sum;
-  if (!photo && asksOfContest(question)) return await contestReply(context);
-  const idea = photo ? undefined : await paletteIdeaReply(question, read, context);
+  if (!photo && asksOfContest(said)) return await contestReply(context);
+  const idea = photo ? undefined : await paletteIdeaReply(said, read, context);
   if (idea) return idea;
-  const ofNamed = photo || stays ? undefined : await askedOfNamedReply(question, read, context);
+  const ofNamed = photo || stays ? undefined : await askedOfNamedReply(said, read, context);
   if (ofNamed) return ofNamed;
-  const working = photo ? undefined : await techniqueReply(question, read, context);
+  const working = photo ? undefined : await techniqueReply(said, read, context);
   if (working) return working;
   const nearLye = photo
     ? undefined

@@ -1,11 +1,13 @@
 import type { Job } from '../../src/engine/questions/jobs.ts';
 import type { LyeTopic } from '../../src/engine/questions/lye/topic.ts';
 import type { QuestionRead } from '../../src/engine/questions/read.ts';
+import { mayBeOfShelf } from '../../src/engine/questions/shelf-words.ts';
 import type { NearMatter } from '../../src/engine/questions/technique/read.ts';
 import type { Matter } from '../../src/engine/questions/technique/topic.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { wordCount } from '../../src/engine/text/word-count.ts';
 import { isElsewhere, isNamedElsewhere, MOST_SURELY_ELSEWHERE } from './elsewhere.ts';
+import { isHardlyDoubt } from './unsure.ts';
 
 /**
  * From this chance on a matter is answered, where nothing else was surely read. This and the figures below were chosen on two hands'
@@ -120,6 +122,7 @@ function besideRead(matter: Matter, read: QuestionRead, question: string): numbe
     isWishedWith(question, read)
   )
     return Number.POSITIVE_INFINITY;
+  if (reading?.job.startsWith('shelf') && mayBeOfShelf(question)) return Number.POSITIVE_INFINITY;
   // Custard and wax go thick and split too.
   if (IN_THE_POT.has(matter) && (isNamedElsewhere(read) || !isOurPot(read))) return Number.POSITIVE_INFINITY;
   if (matter === 'blend-two' && !OF_TWO.test(question.trim())) return Number.POSITIVE_INFINITY;
@@ -134,7 +137,8 @@ function besideRead(matter: Matter, read: QuestionRead, question: string): numbe
   if (matter === 'chat') return reading?.job === 'doubt' || !isSure ? BESIDE_CHAT : BESIDE_JOB;
   // Of a flaw without a sign nothing is known yet, and help is no more than a list.
   if (!isSure || reading.job === 'help' || reading.job === 'diagnose') return LIKELY;
-  return ASKED.has(reading.job) ? BESIDE_ASKED : BESIDE_JOB;
+  // "Does that count as part of my oils" doubts nothing.
+  return ASKED.has(reading.job) && !isHardlyDoubt(reading, question) ? BESIDE_ASKED : BESIDE_JOB;
 }
 
 /** Matters near lye whose words are those of working with batter too; every other one that its patterns find stands first. */

@@ -12,6 +12,7 @@ import {
 } from '../../engine/hazards/index.ts';
 import { LANGUAGES } from '../../engine/language.ts';
 import { plainAmount } from '../../engine/quantities/plain-amount.ts';
+import { asksCalmly } from '../../engine/questions/asking/asks-calmly.ts';
 import { isAskedGenerally } from '../../engine/questions/lye/asked-generally.ts';
 import { asksOfKeeping } from '../../engine/questions/lye/asks-of-keeping.ts';
 import { isOilLostBeforeLye } from '../../engine/questions/lye/recipe-line/oil-lost.ts';
@@ -98,7 +99,8 @@ function readOne(text: string): readonly Emergency[] {
       isPlainRecipe(text) ||
       isOilLostBeforeLye(text) ||
       asksOfKeeping(text) ||
-      isOnlyWhiff(text, told)
+      isOnlyWhiff(text, told) ||
+      (told.every(({ inDoubt }) => inDoubt) && asksCalmly(text))
       ? []
       : told;
   if (text.length > LONGEST_QUIET) return [];

@@ -24,7 +24,7 @@ const EDGE = new Set(
 /** Certified colours end in a figure: "red 40", "blue 1". */
 const NUMBERED =
   /(?:red|rojo|blue|azul|yellow|amarillo|green|verde|orange|naranja|violet|ext)(?: no)? \d{1,2}$/u;
-const MARK = /^(?:[?!;,.:()+&/=]|[-–—]+)$/u;
+const MARK = /^(?:[?!;,.:()+&/=%]|[-–—]+)$/u;
 const MOST_IN_NAME = 6;
 
 /** Single words that name a colour far more often than what colours. */

@@ -22,9 +22,9 @@ const OF_NOTHING = 0.3;
 const NEAR_LYE = 0.85;
 /** What is made without lye is no soap of ours; "no lye in the flat" says something else. */
 const OF_SURFACTANTS = /\b(?:champus?|shampoos?|surfactants?|tensioactiv\w*|syndet|sci)\b/u;
-/** Raw batter holds lye, whatever is to be done with it. */
+/** Raw batter holds lye, whatever is to be done with it; cold process is no other craft's word. */
 const RAW =
-  /\b(?:raw (?:soap|batter)|soap batter|masa (?:cruda|de jabon)|batido (?:crudo|de jabon)|jabon crudo)\b/u;
+  /\b(?:raw (?:soap|batter)|soap batter|masa (?:cruda|de jabon)|batido (?:crudo|de jabon)|jabon crudo|cold process|proceso (?:en )?frio)\b/u;
 /** Matters that lye is bought for elsewhere; who may come to harm by it is none of them. */
 const USES_OF_LYE: ReadonlySet<Topic> = new Set([
   'house',

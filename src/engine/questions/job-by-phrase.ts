@@ -1,4 +1,5 @@
 import { foldedColour, isColourWord } from '../text/colours/folded-colours.ts';
+import { asksWhatItDoes } from './asking/what-it-does.ts';
 import type { Job } from './jobs.ts';
 import type { Found } from './learned/features.ts';
 import { isOfCraft } from './learned/topics.ts';
@@ -6,7 +7,7 @@ import { planParts } from './plan-parts.ts';
 import type { Words } from './words-of.ts';
 
 /** A job that a turn of phrase asks for, whatever the other words are taken for. */
-export type PhraseJob = Extract<Job, 'compare' | 'diagnose' | 'dose' | 'law' | 'mix' | 'plan'>;
+export type PhraseJob = Extract<Job, 'compare' | 'diagnose' | 'dose' | 'help' | 'law' | 'mix' | 'plan'>;
 
 const VERSUS = /^(?:vs\.?|versus|against|contra|frente)$/u;
 /** Which of two is stronger, but for what lye and light do to both: that is told by what each bears. */
@@ -91,9 +92,9 @@ function isLikenedHue(read: Words, { things, amounts }: Found): boolean {
 }
 
 const WHY =
-  /(?<!\p{L})(?:why|how come|what happened|what went wrong|what did i do|por que|porque sera|que (?:le |les |me )?(?:ha )?pas(?:o|ado)|que hice|a que se debe)(?!\p{L})/u;
+  /(?<!\p{L})(?:why|how come|what happened|what went wrong|what did i do|por que|porque sera|que (?:le |les |me )?(?:ha )?(?:pas(?:o|ado)|ocurrido|ocurrio|sucedido|sucedio)|que hice|a que se debe)(?!\p{L})/u;
 const HAS_COME =
-  /(?<!\p{L})(?:se (?:me |te |nos |le )?(?:han? (?:quedado|puesto|vuelto)|quedo|quedaron|puso|pusieron|volvio|volvieron)|me (?:han? (?:quedado|salido)|quedo|quedaron|salio|salieron)|(?:has|have|it's|is|are|they're) (?:all )?(?:gone|turned|now)|went|came out|ended up|(?:is|are) (?:now )?(?:tan|beige|brown|grey|gray|mud|muddy))(?!\p{L})/u;
+  /(?<!\p{L})(?:se (?:me |te |nos |le )?(?:han? (?:quedado|puesto|vuelto)|quedo|quedaron|puso|pusieron|volvio|volvieron|torno|tornaron)|vir(?:o|aron)|ha virado|me (?:han? (?:quedado|salido)|quedo|quedaron|salio|salieron)|(?:has|have|it's|is|are|they're) (?:all )?(?:gone|turned|now)|went|came out|ended up|(?:is|are) (?:now )?(?:tan|beige|brown|grey|gray|mud|muddy))(?!\p{L})/u;
 const MAY_COME =
   /(?<!\p{L})(?:will|would|does|do|can|could|might|if|going to|si|va a|van a|puede|podria|suele)(?!\p{L})/u;
 
@@ -105,6 +106,34 @@ const isReported = ({ text }: Words, { things, amounts }: Found): boolean =>
   HAS_COME.test(text) &&
   !MAY_COME.test(text) &&
   !LYE.test(text);
+
+/** What is mixed for a hue that was told. */
+const MIXED_FOR =
+  /(?<!\p{L})(?:(?:what|which)(?: \p{L}+){0,2} (?:do|would|should|can|could) (?:i|you|we) mix (?:for|to)|que (?:mezclo|combino) para)(?!\p{L})/u;
+/** What two come to. */
+const COME_TO =
+  /(?<!\p{L})(?:(?:what|which) colou?r (?:do|does|would|will) (?:\p{L}+ ){1,8}?(?:make|give)|que (?:color|tono) (?:me )?(?:dan?|sale|queda|resulta)|(?:together|tog(?:ether)?|thegither|junt[oa]s|mezclad[oa]s) (?:(?:is|are|was|do|does|will|would|es|son|da|dan) )?(?:that|it|they|i get|make|makes|eso|queda|sale)?)(?!\p{L})/u;
+/** "Ultramarine and yellow oxide together, is that green": two that are named beside one another. */
+const areJoined = ({ words }: Words, { things }: Found): boolean => {
+  const named = things.filter(({ colourants }) => colourants.length > 0);
+  const [first, second] = named;
+  if (named.length !== 2 || words.slice(second!.to).some(word => VERSUS.test(word))) return false;
+  const between = words
+    .slice(first!.to, second!.from)
+    .filter(word => !/^(?:a|the|el|la|al?|some|un|una)$/u.test(word));
+  return between.length === 1 && /^(?:and|n|an|y|e|con|with|\+|&|mas|plus|in)$/u.test(between[0]!);
+};
+const FADES =
+  /(?<!\p{L})(?:in (?:the )?(?:lye|light|sun)|surviv\p{L}*|aguant\p{L}*|bleed\p{L}*|fad\p{L}*)(?!\p{L})/u;
+/** Which colour two come to, or what comes to a hue that is named: no amount of either is asked. */
+function isMixed(read: Words, found: Found): boolean {
+  const { text, words } = read;
+  if (FADES.test(text) || LYE.test(text) || isOfCraft(words) || found.amounts.length > 0) return false;
+  const isOfHue =
+    found.things.every(({ colourants }) => colourants.length === 0) &&
+    words.some(word => isColourWord(foldedColour(word)));
+  return (COME_TO.test(text) && areJoined(read, found)) || (MIXED_FOR.test(text) && isOfHue);
+}
 
 const SEEN =
   '(?:white|cream|ivory|beige|tan|brown|black|gr[ae]y|blue|green|pink|red|purple|violet|lilac|yellow|orange|blanc[oa]|crema|beis|marron|cafe|pard[oa]|negr[oa]|gris|azul|verde|ros[oa]|roj[oa]|morad[oa]|violeta|lila|amarill[oa]|naranja)';
@@ -124,14 +153,15 @@ const isOfTwoTimes = ({ text }: Words): boolean => {
 };
 
 /**
- * A job that a turn of phrase tells: two colourants with "versus" between them, so much in so much and whether it is too much, what each
- * told part takes, what became of a colour, whether something may be used in a named country, how a hue is got that is likened to something. Pure.
+ * A job that a turn of phrase tells: what this can do, two colourants with "versus" between them, so much in so much and whether it is too much, what each
+ * told part takes, what became of a colour, whether something may be used in a named country, what two come to, how a hue is got that is likened to something. Pure.
  */
 export function jobByPhrase(words: Words, found: Found): PhraseJob | undefined {
+  if (found.things.length === 0 && asksWhatItDoes(words.text)) return 'help';
   if (isCompared(words, found)) return 'compare';
   if (isDoseWeighed(words, found)) return 'dose';
   if (isShared(words, found)) return 'plan';
   if (isLaw(words, found)) return 'law';
   if (isReported(words, found) || isOfTwoTimes(words)) return 'diagnose';
-  return isLikenedHue(words, found) ? 'mix' : undefined;
+  return isMixed(words, found) || isLikenedHue(words, found) ? 'mix' : undefined;
 }

@@ -1,24 +1,24 @@
 import { colourNamed } from '../text/colours/colour-name.ts';
 import { foldedColour, isColourWord } from '../text/colours/folded-colours.ts';
-import { amountsIn } from './amounts.ts';
+import { askedPart } from './asking/asked-part.ts';
+import { type Judgement, judgedOf } from './asking/judged.ts';
 import { type Command, commandFor } from './command-for.ts';
-import { type NamedThing, thingsIn } from './entities.ts';
-import { type Facts, factsOf } from './facts.ts';
+import type { NamedThing } from './entities.ts';
+import type { Facts } from './facts.ts';
 import { chanceOfField, fieldOf, isOurs, type Judged, LEAST } from './field-of.ts';
+import { foundIn } from './found-in.ts';
 import { jobByPhrase } from './job-by-phrase.ts';
 import type { Job } from './jobs.ts';
 import { kindAlone } from './kind-alone.ts';
 import type { Found } from './learned/features.ts';
-import { chanceElsewhere } from './learned/field/read.ts';
-import { type Chance, chancesOf } from './learned/read.ts';
+import type { Chance } from './learned/read.ts';
 import { isOfCraft } from './learned/topics.ts';
 import { type PlainJob, plainJobOf } from './plain-job.ts';
 import { isHotProcess, type Outside } from './scope.ts';
-import { settled } from './settled.ts';
 import { type Target, wishIn, wishOfThing } from './target-in.ts';
 import { plantsBeside, unlistedIn } from './unlisted.ts';
 import { whiteBeside } from './white-beside.ts';
-import { type Correction, type Words, wordsOf } from './words-of.ts';
+import type { Correction, Words } from './words-of.ts';
 
 /** One way to read a question: the job, how likely it is meant (0 to 1), and the command that does it. */
 export type Reading = Command & { readonly job: Job; readonly score: number };
@@ -77,6 +77,7 @@ const OF_BATCH: ReadonlySet<Job> = new Set(['plan', 'lye']);
 /** What a rate of its own is told to where nothing else is. */
 const POUND_OF_OILS = '1 lb oils';
 const KILO_OF_OILS = '1 kg oils';
+const LITRE = '1 litre';
 
 /** The facts with the portion that a job is done for: the whole batch of a plan, a pound of oils of a rate that is looked at. */
 function portionFor(job: Job, read: Facts): Facts {
@@ -90,9 +91,9 @@ function portionFor(job: Job, read: Facts): Facts {
   return { ...read, portion: POUND_OF_OILS, mix };
 }
 
-/** "Mica per pound", "x libra", "ppo": how much is asked of one of them, which is oils where nothing tells. */
+/** "Mica per pound", "x libra", "ppo": how much is asked of one of them, which is oils where nothing tells; a litre is of batter. */
 const EACH =
-  /(?<!\p{L})(?:(?:per|por|x|each|cada) (?:(?:1|one|una?) )?(lb|pound|libra|kilo|kg)s?|(ppo))(?!\p{L})/u;
+  /(?<!\p{L})(?:(?:per|por|x|each|cada) (?:(?:1|one|una?) )?(lb|pound|libra|kilo|kg|lit(?:ro|re|er))s?|(ppo))(?!\p{L})/u;
 
 /** A kilo of batter is no kilo of oils: about two thirds of it. */
 const EACH_OF_BATTER =
@@ -102,6 +103,7 @@ const withRateAsked = (facts: Facts, { text }: Words): Facts => {
   if (facts.portion !== undefined || facts.strength !== undefined || facts.powder !== undefined) return facts;
   const [, unit, ppo] = EACH.exec(text) ?? [];
   if (unit === undefined && ppo === undefined) return facts;
+  if (unit?.startsWith('lit')) return { ...facts, portion: LITRE };
   const each = /^k/u.test(unit ?? '') ? KILO_OF_OILS : POUND_OF_OILS;
   return { ...facts, portion: EACH_OF_BATTER.test(text) ? each.replace('oils', 'batter') : each };
 };
@@ -145,8 +147,9 @@ const withPortionOf = (job: Job, facts: Facts, told: Facts): Facts => {
   return { ...facts, portion, reckoned, unclear };
 };
 
-const judged = (words: Words, found: Found, chances: readonly Chance[]): Judged => ({
-  elsewhere: chanceElsewhere(words, found),
+const NOTHING_SAID: Judgement = { chances: [], elsewhere: 0 };
+const judged = ({ chances, elsewhere }: Judgement): Judged => ({
+  elsewhere,
   job: chances.find(({ of }) => of !== 'outside')?.chance ?? 0,
   noJob: chances.find(({ of }) => of === 'outside')?.chance ?? 0,
 });
@@ -167,18 +170,15 @@ function withPlain(facts: Facts, plain: PlainJob | undefined): Facts {
 
 /**
  * Reads a plain question: which command it asks for, with which options, as far as its own words tell. Nothing is added that
- * the words do not say. Pure; a few milliseconds; only the first 2,000 letters count.
+ * the words do not say. `said`: the question without its talk. Pure; a few milliseconds; only the first 2,000 letters count.
  * @example readQuestion('how much ultramarine for 2 cups?').readings[0].given // { colourant: 'ultramarine', portion: '2 cups' }
  */
-export function readQuestion(question: string): QuestionRead {
-  const typed = wordsOf(question);
-  const things = thingsIn(typed);
-  const words = settled(typed, things);
-  const amounts = amountsIn(words, things);
-  const read = factsOf(question, words, { things, amounts });
-  const found = { things, amounts, facts: read };
-  const chances = words.text === '' ? [] : chancesOf(words, found);
-  const judge = judged(words, found, chances);
+export function readQuestion(question: string, said = askedPart(question)): QuestionRead {
+  const { words, found } = foundIn(said);
+  const { things, facts: read } = found;
+  const judgement = words.text === '' ? NOTHING_SAID : judgedOf(question, { text: said, words, found });
+  const { chances } = judgement;
+  const judge = judged(judgement);
   const plainly = plainJobOf(words, things);
   const elsewhere = chanceOfField(words, judge);
   const told = plainly ? undefined : jobByPhrase(words, found);
@@ -192,7 +192,7 @@ export function readQuestion(question: string): QuestionRead {
       : among;
   const best = jobs[0]?.chance ?? 0;
   const isNothing = best < LEAST && !isOurs(words, found);
-  const isToldOurs = plainly !== undefined || phrase === 'mix' || phrase === 'diagnose';
+  const isToldOurs = plainly !== undefined || phrase === 'mix' || phrase === 'diagnose' || phrase === 'help';
   const field = words.text === '' || isToldOurs ? undefined : fieldOf(words, elsewhere, isNothing);
   const outside = field === 'other' && isLawAsked(words, found) ? undefined : field;
   const facts = withPlain(factsFor(jobs[0]?.of, read, { words, things }), plainly);
@@ -204,7 +204,11 @@ export function readQuestion(question: string): QuestionRead {
           .map(({ of, chance }, at) => ({
             job: of,
             score: chance,
-            ...commandFor(of, question, at === 0 ? facts : withPortionOf(of, facts, read)),
+            ...commandFor(
+              of,
+              of === 'diagnose' ? question : said,
+              at === 0 ? facts : withPortionOf(of, facts, read),
+            ),
           }))
       : [],
     facts,

@@ -96,6 +96,8 @@ export function wordsOf(question: string): Words {
     .replace(/\bultra[ -](?=marin)/gu, 'ultra')
     // A name keeps its own letters: "cochineal's not allowed".
     .replace(/(?<=\p{L}{4})'s(?= (?:not|ok|okay|allowed|banned|legal|safe|stable)\b)/gu, ' is')
+    .replace(/\bdecimetros? cubicos?\b/gu, 'litro')
+    .replace(/\bcubic decimet(?:er|re)s?\b/gu, 'litre')
     .replace(/\bcoco powder\b/gu, 'cocoa powder')
     .replace(/\bcolor(?!e)/gu, 'colour')
     // Of the dioxides only one is a soap maker's.

@@ -26,6 +26,7 @@ export const EVERYDAY_WORDS: readonly string[] = [
   'noon noons afternoon midday morning evening mediodia',
   'pupil pupils estan destapado destapada destapar',
   'marte marta martes marzo mareas bajamar pleamar',
+  'trapear trapeando trapeo trapeamos trapeador fregando fregar barrer barriendo',
   'brillo blando blanda rato plato trato dato pato gasa tasa taza tazas grasa grasas',
 ]
   .join(' ')

@@ -51,6 +51,10 @@ const ASKED_AHEAD: ReadonlySet<LyeTopic> = new Set([
   'heating-lye',
   'lye-by-food',
 ]);
+/** What would come of too much or too little lye, weighed by nobody yet. */
+const WHAT_IF: ReadonlySet<LyeTopic> = new Set(['too-much-in', 'too-little-in']);
+const IF =
+  /^\W*(?:(?:and|so|but|y|pero)\W+)*(?:what (?:if|(?:would )?happens? if)|qu[eé] (?:pasa|pasar[ií]a) si)\b/iu;
 const LEAVE =
   /\b(?:(?:can|could|may|should|shall) (?:i|we)|is it (?:ok|okay|safe|fine|allowed)|puedo|podemos|se puede|es seguro|est[aá] bien)\b/iu;
 const HEAT = /\b(?:hot|warm|boiled|boiling|caliente|hirviendo|reci[eé]n hervid[oa])\b/giu;
@@ -131,12 +135,17 @@ const IN_WHICH_ORDER = [
     String.raw`\b(?:water|agua)\b.{0,24}\b${LYE_WORD}\b.{0,8}\b(?:or|o)\b.{0,16}\b${LYE_WORD}\b.{0,20}\b(?:water|agua)\b`,
     'u',
   ),
+  // "When I mix the caustic, do I put it to the water or the water to it?"
+  new RegExp(
+    String.raw`\b${LYE_WORD}\b.{0,30}\b(?:it|la)\b.{0,12}\b(?:water|agua)\b.{0,8}\b(?:or|o)\b.{0,12}\b(?:water|agua)\b.{0,12}\b(?:it|ella)\b`,
+    'u',
+  ),
 ];
-/** Whether only the order is asked, by somebody who has done nothing and to whom nothing has happened. */
-const asksForOrder = (words: string): boolean =>
+/** Pure. Whether only the order is asked, by somebody who has done nothing and to whom nothing has happened. */
+export const asksForOrder = (words: string): boolean =>
   IN_WHICH_ORDER.some(order => order.test(unaccented(words))) &&
   ![UNWELL, TOLD_HURT, GOING_WRONG, ON_A_BODY].some(told => told.test(words)) &&
-  !hasHappened(words.replace(/\b(?:now|ya|ahora)\b/giu, ' '));
+  !hasHappened(words.replace(/\b(?:now|ya|ahora|(?:do|should|shall) (?:i|we|you) put)\b/giu, ' '));
 
 const isQuestion = (words: string): boolean =>
   (OPENS.test(words) && !GOES_ON.test(words)) || ENDS.test(words);
@@ -178,6 +187,11 @@ export function isAskedGenerally(words: string): boolean {
   if (topic !== undefined && ASKED_AHEAD.has(topic) && LEAVE.test(words))
     return (
       ![UNWELL, GOING_ON, BROKE].some(told => told.test(words)) && !hasHappened(words.replace(HEAT, ' '))
+    );
+  if (topic !== undefined && WHAT_IF.has(topic) && IF.test(words))
+    return (
+      ![UNWELL, TOLD_HURT, GOING_WRONG, ON_A_BODY, SOMEBODY, BROKE].some(told => told.test(words)) &&
+      !hasHappened(words)
     );
   const isOfLye =
     topic !== undefined &&

@@ -178,6 +178,11 @@ export const MIXING_PATTERNS: TopicPatterns = [
     [
       near('how (?:hot|warm|cool)', 'oils?|fats?|lye|batter', 24),
       near(
+        '(?:a )?que temperatura|what temperature',
+        `(?:disolucion|solucion|solution)(?: of| de)? ?(?:${LYE})?`,
+        40,
+      ),
+      near(
         '(?:what|which|how hot|how warm|a que|que|cuantos)',
         '(?:temperatures?|temp|hot|warm|temperatura|grados)\\b.{0,30}\\b(?:mix|oils?|lye|soap|pour|combine|mezcl\\w+|aceites?|sosa|verter|juntar|junto)',
         8,

@@ -9,6 +9,7 @@ import { listedShares } from './share-lists.ts';
 import { tidiedShares, wordedShares } from './share-wordings.ts';
 import { sharesSaid } from './shares-said.ts';
 import { spokenAmounts } from './spoken-amounts.ts';
+import { layersInOrder, ratioOfNames } from './told-in-order.ts';
 
 type Piece = { readonly share: string | undefined; readonly name: string };
 
@@ -110,6 +111,8 @@ function allAlike(text: string): string {
  * already stands apart by `;` is only read share by share. A text that tells no shares comes back as it was.
  */
 export function sharesPhrase(typed: string): string {
+  const inOrder = ratioOfNames(typed) ?? layersInOrder(typed);
+  if (inOrder !== undefined) return inOrder;
   const text = sharesSaid(layersSaid(allAlike(typed).replace(THE_OTHER, '$2% $1, $3% $4')));
   const said = saidPhrase(text);
   return isPlainDivision(said) ? said : (portionsAmongWords(text) ?? said);

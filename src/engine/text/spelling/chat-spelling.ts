@@ -49,7 +49,10 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
     ),
     'cuánto',
   ],
-  [word('(?:how|hwo|hw|ho|hoow|haw) ?(?:mcuh|muhc|mutch|muc|mush|moch|mucg|mcu|mch|muchh|much)'), 'how much'],
+  [
+    word('(?:how|hwo|hw|ho|hoow|haw) ?(?:mcuh|muhc|mich|mcih|mutch|muc|mush|moch|mucg|mcu|mch|muchh|much)'),
+    'how much',
+  ],
   [/\b(?<=how much )(?:ley|yle|lyee|lyle)\b/giu, 'lye'],
   [word('calcualte|calulate|claculate|calcuate|caluclate'), 'calculate'],
   [/\bsodium (?:hydroxyde|hidroxide|hydrixide|hydoxide|hydroxid|hydrox|hidroxyde)\b/giu, 'sodium hydroxide'],
@@ -69,7 +72,10 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [word('lol|lmao|haha+|jaja(?:ja)*|jeje|omg'), ''],
   // Scots, as it is typed.
   [word('haufa'), 'half a'],
-  [word('hauf|haulf'), 'half'],
+  [word('hauf|haulf|hlaf|hafl|halff|haalf|hallf'), 'half'],
+  [word('perr|pre', '(?=\\s(?:lb|pound|kilo|kg|cup|litre|liter)s?(?!\\p{L}))'), 'per'],
+  [word('watter|wather|watr|waater'), 'water'],
+  [word('botom|bottem|bottum|botton', '(?=[\\s,.:;]|$)'), 'bottom'],
   [word('aboot|bout'), 'about'],
   [word("twixt|'tween|tween|atween|btwn|btw(?=\\s\\d)"), 'between'],
   [/(?<=[\s,])na['’]? ?ma['’]?(?=[\s.,]*$)/giu, 'nada mas'],
@@ -82,6 +88,13 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
     /(?<=\b(?:tsps?|teaspoons?|tablespoons?|tbsps?|spoons?|g|grams?|pounds?|lbs?|oz)\s)(?:ay|a)(?=\s(?:the |di )?(?:oils?|charcoal|clay|mica|oxide|powder|batter|soap|lard|tallow)(?!\p{L}))/giu,
     'of',
   ],
+  // No article stands before a consonant so: "pink an cream". "An" is how some write "and".
+  [
+    /(?<=\p{L}{3,}\s)an(?=\s(?:red|blue|green|yellow|pink|purple|violet|black|white|brown|gr[ea]y|cream|gold|silver|teal|turquoise|lilac|lavender|navy|peach|coral|mint)(?!\p{L}))/giu,
+    'and',
+  ],
+  [word('purpel|purpul|purlpe|pruple'), 'purple'],
+  [/(?<=\b(?:kilo|pound|litre|liter|pint)\s)o'?(?=\s\p{L}{3,} oil(?!\p{L}))/giu, 'of'],
   [word('fi', '(?=\\s(?:every|each|one|di|the)\\s)'), 'for'],
   [
     /(?<=\b(?:pounds?|kilos?|grams?|cups?|pints?|lbs?|oz|ounces?|kg|g|ml|tsps?|tbsps?|spoons?)\s)o'?(?=\s(?:(?:my|the|raw|melted|soap) )?(?:oils?|batter|soap|lye|clay|mica|water|milk|butter|tallow|lard|powder|oxide|cocoa|salt)\b)/giu,

@@ -25,6 +25,10 @@ export const ASPECTS = {
     'redo (?:all )?(?:the|my) sums|recalculat\\w+|recalcul\\w+',
     `cuenta (?:de|para) (?:la )?${LYE}`,
   ],
+  /** What the lye does to a colour is asked, and nothing of its amount. */
+  ofColour: [
+    '(?:chang\\w*|turns?|lose\\w*|cambi\\w*|vir\\w*|pierd\\w*|mud\\w*)(?: its| su| el| the| de)* (?:colou?r|tono)',
+  ],
   meaning: [
     `what(?: (?:even|exactly|on earth))? (?:is|does|s) (?:a |the |this )?${SUPERFAT}`,
     `whats (?:a |the |this )?${SUPERFAT}`,

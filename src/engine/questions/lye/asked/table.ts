@@ -103,7 +103,7 @@ export const ASKED_ROWS: readonly AskedRow[] = [
     topic: 'takes-no-lye',
     of: ['uncounted'],
     asked: ['changesLye'],
-    none: ['liquid', 'acid', 'inOil', 'water'],
+    none: ['liquid', 'acid', 'inOil', 'water', 'ofColour'],
   },
   { topic: 'old-oil', of: ['usedOil', 'oil'], asked: ['changesLye'] },
   { topic: 'oil-swapped', of: ['oil'], asked: ['changesLye', 'swapped'], none: ['mass', 'bites'] },
