@@ -4,11 +4,13 @@ import { ofBatchAsked } from './batch-asked.ts';
 import { withSolution } from './ready-solution.ts';
 import { withoutAskedOfOil } from './recipe-line/asked-of-oil.ts';
 import { benchSaid } from './recipe-line/bench-said.ts';
+import { withoutElse } from './recipe-line/clauses-of-else.ts';
 import { withoutFormerSoap } from './recipe-line/former-soap.ts';
 import { withoutTalk } from './recipe-line/idle-talk.ts';
 import { withoutStock } from './recipe-line/oil-stock.ts';
 import { withOwnPound } from './recipe-line/own-pound.ts';
 import { withoutScents } from './recipe-line/scents.ts';
+import { withoutToldOfOil } from './recipe-line/told-of-oil.ts';
 import { withWhole } from './recipe-line/whole-of-one.ts';
 import { saidPlainly } from './said-plainly.ts';
 import { FAT, LYE, POTASSIUM, plainWords, UNIT } from './words.ts';
@@ -76,9 +78,13 @@ export function prepared(question: string): string {
   const said = withWhole(ofBatchAsked(withPounds(question)));
   const plain = saidPlainly(
     withoutTalk(
-      benchSaid(
-        withoutAskedOfOil(
-          withoutFormerSoap(withoutScents(withSolution(withoutStock(withOneMore(said)))).rest),
+      withoutElse(
+        benchSaid(
+          withoutToldOfOil(
+            withoutAskedOfOil(
+              withoutFormerSoap(withoutScents(withSolution(withoutStock(withOneMore(said)))).rest),
+            ),
+          ),
         ),
       ),
     ),

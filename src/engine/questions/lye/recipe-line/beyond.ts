@@ -1,3 +1,4 @@
+import { notSureOf } from './not-sure.ts';
 import { WET_WEIGHTS } from './wet-weight.ts';
 
 /** A scale that is wrong, by whatever it is. */
@@ -79,5 +80,7 @@ const BEYOND: readonly RegExp[] = [
 
 /** The words of a line that turn its recipe beyond what is followed here; undefined where none do. Takes what `plainWords` gives. */
 export function beyondIn(plain: string): string | undefined {
-  return BEYOND.map(pattern => pattern.exec(plain)?.[0]).find(found => found !== undefined);
+  return (
+    BEYOND.map(pattern => pattern.exec(plain)?.[0]).find(found => found !== undefined) ?? notSureOf(plain)
+  );
 }

@@ -1,0 +1,38 @@
+import { FAT } from '../words.ts';
+
+/*
+ * What whoever asks does not know of the recipe themselves: which unit, which lye, how strong it is, which superfat. Asked back in its own
+ * words; who only does not know how much lye, or whether it is right, asks for just that and is answered.
+ */
+const DOUBTS_IT =
+  "(?:no (?:se|sabe|sabemos|recuerdo|me acuerdo|estoy segur[oa]|tengo claro|tengo idea)|ni (?:se|idea|me acuerdo)|not (?:so |too |very |quite |really )?(?:sure|certain)|(?:don'?t|dont|do not|can'?t|cant|cannot|didn'?t|never) (?:really )?(?:know|remember|recall|tell|ask(?:ed)?)|unsure|dunno|no idea|forgotten|forget)(?: (?:any ?more|now|ya|bien|de))*";
+/** Of a recipe: what its figures are of, what the lye is, which oil it is. */
+const OF_IT = [
+  `${DOUBTS_IT} (?:if|whether|which|what|si|cual|con cual|en que|de que|que)(?! (?:i|we|to|yo|hacer|hago|debo|tengo|voy|puedo|le pongo)(?!\\p{L}))[^;]{0,40}?(?<!\\p{L})(?:fluid|liquid[oa]?s?|volum\\p{L}+|weight|peso|ounces?|onzas?|oz|grams?|gramos|ml|mililitros|pounds?|libras?|caustic\\p{L}*|washing|lavar|naoh|koh|sodium|potassium|potasa|sosa|soda|ash|bleach|kind|sort|tipo|clase|one (?:it|this|that) is|bicho|animal|refined|refinad[oa]|double|doble|half|mitad|fits?|unit|unidad)(?!\\p{L})`,
+  // "Caustic, or is it washing soda".
+  '(?:caustic\\p{L}*|soda|sosa|lye|naoh),? (?:or|o) (?:is it |es |sera |the |la |de )*(?:washing(?: soda)?|lavar|crystals|soda ash|ash|bicarb\\p{L}*|drain|desatasca\\p{L}*|destapa\\p{L}*)',
+  // How strong potash is, which is sold from 85 to 100 %.
+  "(?<=^(?=.*(?<!\\p{L})(?:koh|potash|potas\\p{L}+)(?!\\p{L})).*)(?:no|not|does ?n'?t|doesnt|sin|without|ni)(?: (?:me|se|le|a|any|the|la|el|what|how|i))*(?: ?(?:says?|tells?|pone|dice|trae|marca|lleva|viene|give|gives|show|shows|se lee|read|know|sabe|se))?(?: (?:the|its|what|how|any|a|la|su|el|cual|que|es|de|his|tal|percent|percentage|porcentaje))* (?:strength|strong|purity|pure(?= ?(?:[;,]|$|it))|pureza|percent|percentage|porcentaje|concentration|concentracion)",
+  '(?<=^(?=.*(?<!\\p{L})(?:koh|naoh|lye|potash|potas\\p{L}+|sosa|soda|caustic\\p{L}*)(?!\\p{L})).*)(?:bag|tub|tin|flakes?|pellets?|lye|koh|naoh|potash|bolsa|bote|escamas|perlas|potasa|sosa|soda)(?: (?:is|are|was|has|have|had|got|gone|es|esta|estan|son|se|ha|han|a bit|un poco|very|muy|all|old|vieja|y|and|,))*,? (?:damp|wet|clumped|caked|lumpy|humed[oa]s?|mojad[oa]s?|apelmazad[oa]s?|hecha piedra)',
+  // Which superfat.
+  `(?:${FAT})[^;]{0,40}?(?<![\\d.,])\\d{1,2}(?:[.,]\\d)? ?(?:%|percent|por ciento)?,? (?:or|o)(?: (?:maybe|perhaps|was it|is it|it|quizas?|era|a lo mejor|else))* \\d{1,2}(?:[.,]\\d)?(?! ?(?:g|gr|ml|:))`,
+  // More of it than any bar has (common practice): a figure gone wrong.
+  `(?:${FAT}) ?(?:(?:of|at|de|del|al|a|is|es|says?|dice|:|=) ?)*(?:3[5-9]|[4-9]\\d)(?![\\d.,]*\\d| ?(?:g|gr|kg|oz|lb|ml)(?!\\p{L})|:)`,
+].map(pattern => new RegExp(`(?<!\\p{L})(?:${pattern})(?!\\p{L})`, 'u'));
+
+const VESSEL =
+  '(?:pots?|pans?|saucepan|bowl|bucket|jug|tub|kettle|cooker|ollas?|cazo|cazuela|cubo|cubeta|balde|bol|cuenco|jarra|caldero)';
+/** "La olla con todo pesa 3,2 kg": with the pot, unless it was tared. */
+const IN_ITS_POT = new RegExp(
+  `(?<=^(?!.*(?<!\\p{L})(?:tar(?:e|ed|ada|ado|e)|zero(?:ed)?|a cero|en cero|without the (?:pot|pan|bowl)|sin (?:la olla|el cazo|el bol))(?!\\p{L})).*)(?<!\\p{L})(?:the|my|that|la|el|mi) ${VESSEL},? (?:(?:with|con|and|y) [^;,\\d]{1,25} )?(?:weighs?|weighed|comes to|says|reads|pesa|peso|marca|da) (?:(?:about|me|unos|como|casi|nearly) )*\\d`,
+  'u',
+);
+/** "El resto como siempre": what else there is, which nobody here knows. */
+const THE_USUAL =
+  /(?<!\p{L})(?:(?:the )?(?:rest|others?|other oils|remainder)|(?:el )?resto|lo demas|lo otro|los demas)(?: (?:is|are|es|va|van|goes|stays|todo|all|oils|aceites))* (?:(?:as|like|como|lo de|los de|the|el|la) )*(?:usual|always|normal|siempre|ya sab\p{L}+|you (?:all )?know)(?!\p{L})/u;
+
+/** The words of a line by which whoever asks does not know what is weighed; undefined where none do. Takes what `plainWords` gives. Pure. */
+export const notSureOf = (plain: string): string | undefined =>
+  [...OF_IT, IN_ITS_POT, THE_USUAL]
+    .map(pattern => pattern.exec(plain)?.[0])
+    .find(found => found !== undefined);

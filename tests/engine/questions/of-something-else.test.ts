@@ -1,0 +1,118 @@
+import { describe, expect, test } from 'vitest';
+import { isAskedBack, readInChat } from './read-in-chat.ts';
+
+const TOLD = '600 g olive oil, 250 g coconut oil, 50 g castor oil';
+const DICHO = '600 g de oliva, 250 g de coco, 50 g de ricino';
+const isRead = (question: string) => !isAskedBack(question);
+
+describe('a clause of something else than the recipe changes nothing in the pot', () => {
+  test.each([
+    "The car's still in the garage",
+    'I spilt half the tea',
+    'I cut the cake in half',
+    'The kettle is still full',
+    'The coffee went down the sink',
+    'I forgot my glasses',
+    "It's raining sideways",
+    'my sister took the dog',
+  ])('%s', said => {
+    expect(isRead(`${TOLD}. ${said}. How much lye?`)).toBe(true);
+  });
+  test.each([
+    'Tiré la sopa fría',
+    'El coche sigue en el garaje',
+    'Se me volcó el mate',
+    'Llueve muchísimo',
+    'Me falta medio molde por forrar',
+    'Mi hermana se llevó el perro',
+  ])('%s', said => {
+    expect(isRead(`${DICHO}. ${said}. ¿Cuánta sosa?`)).toBe(true);
+  });
+  // Alike, but of what is in the pot, or may be.
+  test.each([
+    "The castor's still in the garage",
+    'I spilt half the castor',
+    'My sister took some of it',
+    'I poured half of it down the sink',
+    'I forgot the castor',
+  ])('asked: %s', said => {
+    expect(isAskedBack(`${TOLD}. ${said}. How much lye?`)).toBe(true);
+  });
+  test.each([
+    'Tiré la mitad del ricino',
+    'El ricino sigue en el garaje',
+    'Se me volcó el ricino',
+    'El ricino se lo llevó mi hermana',
+  ])('asked: %s', said => {
+    expect(isAskedBack(`${DICHO}. ${said}. ¿Cuánta sosa?`)).toBe(true);
+  });
+  test('where nothing is named it stands still, whatever stands beside', () => {
+    // No subject: what is in the car is the last that was named.
+    expect(isAskedBack(`${TOLD}, still in the car, how much lye?`)).toBe(true);
+  });
+});
+
+describe('what is told of an oil that leaves it in the pot', () => {
+  test.each([
+    'The castor came from my cousin in Wales',
+    'The castor is thick as treacle',
+    "The castor's been strained twice",
+    'The castor smells fine',
+    'The castor was a present',
+    'The castor went in last',
+    'The castor is for lather',
+  ])('%s', said => {
+    expect(readInChat(`${TOLD}. ${said}. How much lye?`).given.oils).toContain('50 g castor');
+  });
+  test.each([
+    'El ricino me lo regaló mi compadre',
+    'El ricino ya lo colé dos veces',
+    'El ricino huele a nada',
+    'El ricino está espeso como miel',
+    'El ricino lo compré en el mercado',
+  ])('%s', said => {
+    expect(isRead(`${DICHO}. ${said}. ¿Cuánta sosa?`)).toBe(true);
+  });
+  // Alike, but it is elsewhere, another's, less, or more than oil.
+  test.each([
+    'The castor came from my cousin in Wales, so I sent it back',
+    'The castor is thick as treacle so I left her out',
+    'The castor was a present. It went to my aunt',
+    "The castor is Aunt Effie's",
+    'The castor has the herbs still in it',
+    'The castor is in the shed',
+    'The castor is half water',
+    "The castor's from the market, it's in the bin",
+    'The castor is for the other batch',
+  ])('asked: %s', said => {
+    expect(isAskedBack(`${TOLD}. ${said}. How much lye?`)).toBe(true);
+  });
+  test.each([
+    'El ricino me lo prestó mi compadre',
+    'El ricino me lo regaló mi compadre, pero lo devolví',
+    'El ricino es de mi comadre',
+    'El ricino está en la alacena',
+    'El ricino tiene las hierbas adentro',
+    'El ricino es puro aroma',
+  ])('asked: %s', said => {
+    expect(isAskedBack(`${DICHO}. ${said}. ¿Cuánta sosa?`)).toBe(true);
+  });
+});
+
+describe('who does not know of the recipe is asked', () => {
+  test.each([
+    '600 g sunflower 200 g coconut, KOH, the bag does not say the strength. how much KOH',
+    'Potasa para 600 g de girasol y 200 g de coco. La bolsa no pone pureza. ¿Cuánta?',
+    '600 g olive 200 g coconut, superfat 5 or maybe 15, how much lye',
+    '600 g olive 200 g coconut, superfat 55, how much lye',
+    'la olla con todo pesa 3 kg, sebo y coco mitad y mitad, ¿sosa?',
+    'oliva 500 g, coco 250 g, y el resto como siempre, ¿sosa?',
+    'me vendieron soda, no sé si es cáustica o de lavar. oliva 500 g, coco 200 g, ¿cuánta?',
+    '20 oz olive, 10 oz coconut, not sure if they are fluid ounces. lye?',
+  ])('%s', question => expect(isAskedBack(question)).toBe(true));
+  test.each([
+    'not sure how much lye, 600 g olive 200 g coconut',
+    'no sé cuánta sosa llevan 600 g de oliva y 200 g de coco',
+    'salt bar, 900 g coconut 100 g castor, superfat 20, lye?',
+  ])('but not who only does not know how much lye: %s', question => expect(isRead(question)).toBe(true));
+});
