@@ -2,11 +2,14 @@ import { knownOil } from '../../batch/oils/find-oil.ts';
 import { asTyped, withOneMore } from './as-typed.ts';
 import { ofBatchAsked } from './batch-asked.ts';
 import { withSolution } from './ready-solution.ts';
+import { asListed } from './recipe-line/as-listed.ts';
+import { askedPlainly } from './recipe-line/asked-for.ts';
 import { withoutAskedOfOil } from './recipe-line/asked-of-oil.ts';
 import { benchSaid } from './recipe-line/bench-said.ts';
-import { withoutElse } from './recipe-line/clauses-of-else.ts';
+import { withoutElse, withoutSetAside } from './recipe-line/clauses-of-else.ts';
 import { withoutFormerSoap } from './recipe-line/former-soap.ts';
 import { withoutTalk } from './recipe-line/idle-talk.ts';
+import { withoutMistold } from './recipe-line/mistold.ts';
 import { withoutStock } from './recipe-line/oil-stock.ts';
 import { withOwnPound } from './recipe-line/own-pound.ts';
 import { withoutScents } from './recipe-line/scents.ts';
@@ -75,7 +78,9 @@ export const withPounds = (question: string): string =>
 /** A line as {@link recipeLine} takes it: courtesies away, shares beside lye told as the superfat that they are. */
 export function prepared(question: string): string {
   const isPotash = POTASSIUM.test(plainWords(question));
-  const said = withWhole(ofBatchAsked(withPounds(question)));
+  const said = withoutMistold(
+    askedPlainly(asListed(withoutSetAside(withWhole(ofBatchAsked(withPounds(question)))))),
+  );
   const plain = saidPlainly(
     withoutTalk(
       withoutElse(

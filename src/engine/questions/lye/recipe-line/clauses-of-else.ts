@@ -36,6 +36,12 @@ const SET_ASIDE = new RegExp(
   'u',
 );
 
+/** The same where its list has a comma, or figures of its own: "la fragancia (30 g) va aparte, no se cuenta". */
+const SET_ASIDE_ALL = new RegExp(
+  `(?<=^|[;,] ?)(?:and |y |oh |ah )?(?:(?:the|my|el|la|los|las|mi) )?${BESIDE_FATS}(?: (?:and|y|e|ni|o|or) (?:(?:the|my|el|la) )?${BESIDE_FATS})* ?(?:\\d[\\d.,]* ?(?:g|gr|gramos|grams?|ml|oz|%))?(?: (?:goes|go|is|are|comes?|va|van|es|son))?(?: (?:in))?(?: (?:later|aside|apart|separate\\p{L}*|extra|at trace|after|aparte|al final|despues|en (?:la )?traza))(?: ?, ?(?:and )?(?:(?:do ?n['’]?t|dont|do not|not) (?:to be )?count(?:ed)?(?: (?:it|them|that))?|(?:ya )?no (?:se|la|lo|los|las) cuent\\p{L}+|sin contar(?:la|lo)?))?(?= ?[;,]|$)`,
+  'gu',
+);
+
 /** What points back at the recipe, or stands for something in it. */
 const POINTS_BACK =
   /(?<!\p{L})(?:them|these|those|this|ones?|both|each|everything|rest|first|second|third|last one|other|another|instead|half|halves|double\p{L}*|tripl\p{L}+|twice|some(?= (?:of|was|is|went|got|fell))|most|lot|bit|mix\p{L}*|blend|batter|oils?|oily|fats?|fatty|butters?|butter\p{L}+|lard\p{L}*|grease|wax\p{L}*|recipes?|batch\p{L}*|weigh\p{L}*|scales?|grams?|ounces?|pounds?|kilos?|amounts?|figures?|numbers?|lists?|notes?|card|book|pots?|pans?|bowls?|jars?|jugs?|tubs?|tins?|bottles?|bucket|containers?|packets?|bags?|cups?|water|wet|milk|es[oea]s?|est[oa]s?|est[oa] que|aquell[oa]s?|un[oa] de|amb[oa]s|cada|todo|todos|todas|resto|demas|primer[oa]?|segund[oa]|tercer[oa]?|ultim[oa]|otr[oa]s?|mitad|medi[oa]|doble|dupli\p{L}+|tripl\p{L}+|lote|tandas?|mezcla\p{L}*|masa|aceites?|mantecas?|mantequillas?|grasas?|sebo|cera|recetas?|pes(?:o|os|e|ar|ado|ada|aba|amos)|balanza|bascula|gramos|onzas|libras|kilos|cantidad(?:es)?|cifras?|numeros?|listas?|hoja|papel|cuaderno|libreta|ollas?|cazos?|cazuela|bol|cuencos?|frascos?|botes?|tarros?|latas?|botellas?|balde|cubo|cubeta|recipiente|bolsas?|tazas?|vasos?|jarras?|agua|mojad[oa]|leche|(?:se|me|te|nos) l[oa]s?|\p{L}{3,}(?:ar|er|ir|ando|endo|iendo)l[oa]s?)(?!\p{L})/u;
@@ -75,13 +81,30 @@ export function isOfElse(clause: string): boolean {
 }
 
 const PARTED = /(;|,(?!\d)|:(?= )| - )/u;
+const JOINED = /( (?:and|but|so|y|pero|asi que) )/u;
+const dropped = (line: string, parted: RegExp, isIdle: (part: string) => boolean): string =>
+  line
+    .split(parted)
+    .map((part, at) => (at % 2 === 0 && part.trim() !== '' && isIdle(part) ? ' ; ' : part))
+    .join('');
+
 /**
  * A line without its clauses that speak of something else than the recipe, "the kettle's still full". Takes what `plainWords` gives with
  * its clauses. Pure.
  */
 export function withoutElse(plain: string): string {
-  const parts = plain.split(PARTED);
-  return parts
-    .map((part, at) => (at % 2 === 0 && part.trim() !== '' && isOfElse(part) ? ' ; ' : part))
+  const rest = dropped(plain, PARTED, isOfElse);
+  // "Mother in law is here and the kitchen looks like a lab": of a clause with no figure each half for itself.
+  return rest
+    .split(PARTED)
+    .map((part, at) =>
+      at % 2 === 0 && JOINED.test(part) && !/\d(?! ?(?:hrs?|hours?|mins?))/u.test(part) && !OF_LYE.test(part)
+        ? dropped(part, JOINED, isOfElse)
+        : part,
+    )
     .join('');
 }
+
+/** A line without what is set aside of it, "fragrance and mica aside", before any reader of scents. Pure. */
+export const withoutSetAside = (plain: string): string =>
+  dropped(plain.replace(SET_ASIDE_ALL, ' ; '), /(;|:(?= ))/u, part => SET_ASIDE.test(part));

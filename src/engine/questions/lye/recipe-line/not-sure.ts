@@ -18,6 +18,13 @@ const OF_IT = [
   `(?:${FAT})[^;]{0,40}?(?<![\\d.,])\\d{1,2}(?:[.,]\\d)? ?(?:%|percent|por ciento)?,? (?:or|o)(?: (?:maybe|perhaps|was it|is it|it|quizas?|era|a lo mejor|else))* \\d{1,2}(?:[.,]\\d)?(?! ?(?:g|gr|ml|:))`,
   // More of it than any bar has (common practice): a figure gone wrong.
   `(?:${FAT}) ?(?:(?:of|at|de|del|al|a|is|es|says?|dice|:|=) ?)*(?:3[5-9]|[4-9]\\d)(?![\\d.,]*\\d| ?(?:g|gr|kg|oz|lb|ml)(?!\\p{L})|:)`,
+  // Who lost count, poured twice or did not get to the end of it.
+  '(?:lost (?:count|track|my place)|perdi (?:la|las) cuentas?)(?= ?(?:[;,]|$|and|y|so|de (?:lo|cuant|las? gramos)|of (?:what|how|the (?:grams|oils?))))',
+  '(?:pour|weigh|add|measur|tip|count)(?:ed|t)?(?: (?:it|them|in|out|some|one|the))* (?:twice|two times|2 times)|(?:eche|pese|puse|medi|verti|agregue)(?: (?:l[oa]s?|uno|alguno))* (?:dos veces|2 veces|por 2)',
+  "(?:before|without|antes de(?: que)?|sin)(?: (?:i|we|yo|he|she))*(?: (?:could|had|pude|pudiera|poder))? (?:finish\\p{L}*|end\\p{L}*|termin\\p{L}*|acab\\p{L}*)(?: (?:of|de|the|la|el))* (?:weigh\\p{L}*|pour\\p{L}*|measur\\p{L}*|pes\\p{L}*|ech\\p{L}*|med\\p{L}*|vert\\p{L}*)|(?:(?:did|have|had|has) ?n['’]?t|didnt|havent|never|no)(?: (?:he|ha|pude|alcance a))? (?:finish(?:ed)?|termin\\p{L}*|acab\\p{L}*)(?: (?:of|de|the|la|el))* (?:weigh\\p{L}*|pour\\p{L}*|measur\\p{L}*|pes\\p{L}*|ech\\p{L}*|med\\p{L}*|vert\\p{L}*)",
+  // What was ordered is not here, and a share of all the oils.
+  "(?:parcel|delivery|package|order|paquete|pedido|envio|encomienda)(?: (?:with|de|con|from) [^;,\\d]{2,30})?(?: (?:is|has|had|esta|todavia|aun|still|me|nos))* ?(?:(?:never|not|no|(?:has|have|did|is)? ?n['’]?t)(?: (?:me|nos|ha|yet|todavia|aun|even))* (?:come|came|coming|arrived?|here|turned up|shown up|lleg\\p{L}+|vino|venido)|(?:late|delayed|stuck|on its way|coming|atrasad[oa]|en camino|retrasad[oa]))",
+  '(?<=\\d.*)(?:half|(?:a|1) (?:third|quarter)|most|some|part)(?: of)? (?:the|my) (?:oils?|fats?)(?= ?(?:[;,]|$))|(?<=\\d.*)(?:la mitad|un tercio|parte|algo) (?:del?|de los|de mis) (?:aceites?|grasas?)(?= ?(?:[;,]|$))',
 ].map(pattern => new RegExp(`(?<!\\p{L})(?:${pattern})(?!\\p{L})`, 'u'));
 
 const VESSEL =

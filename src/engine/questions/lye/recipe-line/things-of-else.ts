@@ -19,8 +19,8 @@ const HOUSE = listed(
   'casa cocina horno estufa hornalla luz luces lampara foco corriente electricidad internet telefono celular movil pantalla teclado tecla bateria pilas puerta timbre ventana techo gotera escalera silla mesa sofa cama cortina ducha grifo fregadero lavaplatos lavadora plancha escoba trapeador delantal guantes gafas lentes anteojos manga camisa zapatos botas abrigo gorro toalla trapo repasador esponja radio tele television musica cancion reloj cronometro alarma termometro batidora varilla espatula cucharon cuchara licuadora embudo cinta tijeras cuchillo',
 );
 const OUTSIDE = listed(
-  'car van bus train tram bike bicycle lorry truck tractor boat ferry road roads street traffic bridge bin garden greenhouse hedge lawn tree trees flowers roses tomatoes chickens hens dog dogs puppy cat cats kitten rabbit horse horses goat goats cow cows sheep pig donkey parrot bird birds whales church chapel school college hospital doctor dentist job shift boss wedding party funeral birthday christening fair exam exams homework football match game holiday holidays visitors guests tourists postman post parcel letter plumber electrician builder builders',
-  'coche carro auto camioneta camion autobus colectivo tren tranvia bici bicicleta moto tractor barco carretera calle trafico puente jardin huerto huerta arbol arboles flores rosas tomates gallinas gallo perro perra perros perrito gato gata gatos gatito conejo caballo burro cabra cabras vaca vacas ovejas loro pajaro iglesia misa escuela colegio hospital medico dentista trabajo turno jefe boda fiesta velorio funeral cumpleanos bautizo feria examen examenes tarea partido futbol vacaciones visita visitas turistas cartero correo paquete carta plomero fontanero electricista albanil albaniles',
+  'car van bus train tram bike bicycle lorry truck tractor boat ferry road roads street traffic bridge bin garden greenhouse hedge lawn tree trees flowers roses tomatoes chickens hens dog dogs puppy cat cats kitten rabbit horse horses goat goats cow cows sheep pig donkey parrot bird birds whales church chapel school college hospital doctor dentist job shift boss wedding party funeral birthday christening fair exam exams homework football match game holiday holidays visitors guests tourists plumber electrician builder builders',
+  'coche carro auto camioneta camion autobus colectivo tren tranvia bici bicicleta moto tractor barco carretera calle trafico puente jardin huerto huerta arbol arboles flores rosas tomates gallinas gallo perro perra perros perrito gato gata gatos gatito conejo caballo burro cabra cabras vaca vacas ovejas loro pajaro iglesia misa escuela colegio hospital medico dentista trabajo turno jefe boda fiesta velorio funeral cumpleanos bautizo feria examen examenes tarea partido futbol vacaciones visita visitas turistas plomero fontanero electricista albanil albaniles',
 );
 const FOOD = listed(
   'tea coffee cuppa kettle biscuit biscuits cake cakes fruitcake bread toast sandwich soup stew supper dinner lunch breakfast pie pies scones porridge rice pasta potatoes beans apple apples oranges salad omelette pancakes wine beer whisky squash chocolate sweets jam marmalade pudding leftovers',
@@ -28,8 +28,8 @@ const FOOD = listed(
 );
 /** Of the soap, but of no fat: what it is scented, coloured, poured and wrapped with. */
 const OF_SOAP = listed(
-  'fragrance scent scents perfume mica micas colour colours color colors colourant pigment oxide clay charcoal oats oatmeal glitter petals salt stamp label labels ribbon wrapper boxes mould moulds mold molds liner lining greaseproof loaf bars',
-  'fragancia aroma perfume esencia mica micas color colores colorante pigmento oxido arcilla carbon avena purpurina petalos sal sello etiquetas cinta envoltorio cajas molde moldes forro barras pastillas lavanda',
+  'fragrance scent scents perfume mica micas colour colours color colors colourant pigment oxide clay charcoal oats oatmeal glitter petals salt stamp label labels ribbon wrapper mould moulds mold molds liner lining greaseproof loaf bars',
+  'fragancia aroma perfume esencia mica micas color colores colorante pigmento oxido arcilla carbon avena purpurina petalos sal sello etiquetas cinta envoltorio molde moldes forro barras pastillas lavanda',
 );
 
 /** A thing that is none of the recipe, as a pattern. */
