@@ -109,10 +109,38 @@ describe('who does not know of the recipe is asked', () => {
     'oliva 500 g, coco 250 g, y el resto como siempre, ¿sosa?',
     'me vendieron soda, no sé si es cáustica o de lavar. oliva 500 g, coco 200 g, ¿cuánta?',
     '20 oz olive, 10 oz coconut, not sure if they are fluid ounces. lye?',
+    // What is told from memory, or in two units.
+    '600 g de oliva, 200 g de coco, creo. ¿sosa?',
+    '600 olive and 200 coconut, ounces I think. lye?',
+    'si no me falla la memoria, 600 g de oliva y 200 g de coco, ¿sosa?',
+    '600 g de oliva y 200 g de coco en onzas, ¿sosa?',
+    // A fat with what is no fat in it.
+    '500 g de grasa de pollo con su gelatina y 200 g de coco, ¿sosa?',
+    '500 g olive with the twigs and 200 g coconut, how much lye',
+    // So much soap that is wanted, and no weight for it.
+    '600 g de oliva y 200 g de coco, que me dé para 12 pastillas. ¿sosa?',
+    // Who lost count, or did not get to the end.
+    '600 g olive 200 g coconut. The phone rang and I lost count. lye?',
+    '600 g de oliva y 200 g de coco. Se cortó la luz y no terminé de pesar. ¿sosa?',
   ])('%s', question => expect(isAskedBack(question)).toBe(true));
   test.each([
     'not sure how much lye, 600 g olive 200 g coconut',
     'no sé cuánta sosa llevan 600 g de oliva y 200 g de coco',
     'salt bar, 900 g coconut 100 g castor, superfat 20, lye?',
+    'is 70 g lye enough for 300 g coconut and 200 g olive',
+    'potasa para 400 g de oliva y 100 g de coco, la potasa pone 85% de pureza creo',
   ])('but not who only does not know how much lye: %s', question => expect(isRead(question)).toBe(true));
+});
+
+describe('a superfat that is put right is the one that is told last', () => {
+  test.each([
+    ['600 g de oliva y 200 g de coco, sobreengrasado al 5... no, ponle 8. ¿sosa?', 8],
+    ['600 g de oliva y 200 g de coco, sobreengrasado 5, bueno 8. ¿sosa?', 8],
+    ['600 g de oliva y 200 g de coco, sobreengrasado del 5. Rectifico: del 8. ¿sosa?', 8],
+    ['600 g de oliva y 200 g de coco, subo el sobreengrasado de 5 a 8. ¿sosa?', 8],
+    ['600 g olive and 200 g coconut, superfat is 5. Correction: 8. lye?', 8],
+    ['600 g olive and 200 g coconut, superfat 5, well 8. lye?', 8],
+    ['600 g de oliva y 200 g de coco, nada de sobreengrasado. ¿sosa?', 0],
+    ['600 g de oliva y 200 g de coco, sin sobreengrasar. ¿sosa?', 0],
+  ])('%s', (question, superfat) => expect(readInChat(question).given.superfat).toBe(superfat));
 });

@@ -25,6 +25,16 @@ const OF_IT = [
   // What was ordered is not here, and a share of all the oils.
   "(?:parcel|delivery|package|order|paquete|pedido|envio|encomienda)(?: (?:with|de|con|from) [^;,\\d]{2,30})?(?: (?:is|has|had|esta|todavia|aun|still|me|nos))* ?(?:(?:never|not|no|(?:has|have|did|is)? ?n['’]?t)(?: (?:me|nos|ha|yet|todavia|aun|even))* (?:come|came|coming|arrived?|here|turned up|shown up|lleg\\p{L}+|vino|venido)|(?:late|delayed|stuck|on its way|coming|atrasad[oa]|en camino|retrasad[oa]))",
   '(?<=\\d.*)(?:half|(?:a|1) (?:third|quarter)|most|some|part)(?: of)? (?:the|my) (?:oils?|fats?)(?= ?(?:[;,]|$))|(?<=\\d.*)(?:la mitad|un tercio|parte|algo) (?:del?|de los|de mis) (?:aceites?|grasas?)(?= ?(?:[;,]|$))',
+  // "200 g coconut, I think", "onzas creo", "si no me falla la memoria".
+  '(?<=(?<!(?<!\\p{L})(?:al|at|superfat|sf|sobreengrasado) )(?<![\\d.,])\\d[\\d.,]*(?: ?,? ?(?!purez|purity|pure|sosa|soda|lye|naoh|koh|potasa|sobre|superfat|percent|por)\\p{L}+){0,5}? ?,? ?)(?:creo|i think|i believe|me parece|supongo|i guess|i suppose|probably|probablemente|a lo mejor|igual eran|from memory|de memoria)(?= ?(?:[;,]|$))',
+  '(?:if i remember(?: right(?:ly)?| correctly)?|if memory serves|si no me falla la memoria|si mal no recuerdo|si me acuerdo bien|si no recuerdo mal)',
+  "(?:i think|i believe|creo que|me parece que|supongo que|i guess|i suppose|probably|maybe|quizas?) (?:(?:that|it|they|those|these|it['’]?s|they['’]?re|is|was|were|are|son|eran?|es|estan?|todo|all|in|en) )*(?:grams|ounces|oz|pounds|gramos|onzas|libras|\\d[\\d.,]*(?! ?(?:%|percent|por ciento)))",
+  // "500 g … en onzas": of two units.
+  '(?<=\\d ?(?:g|gr|gramos|grams?|kg)(?!\\p{L})[^;]*)(?<!(?:lye|sosa|soda|naoh|koh|water|agua)[^;]{0,25})(?<!(?:is|are|es|va) )(?:all |todo |todos )?(?:in|en) (?:ounces|oz|pounds|onzas|libras)(?= ?(?:[;,]|$))',
+  // A fat with what is no fat in it.
+  '(?:with|con)(?: (?:all|todo|toda|todos|todas|the|its|some|of|la|el|los|las|su|sus|un poco de|algo de|still|its own))* (?:jelly|gravy|broth|stock|cracklings?|bones?|rind|skin on|meat|crumbs|dregs|sediment|twigs|gelatina|caldo|jugo|chicharron\\p{L}*|huesos?|carne|pellejos?|posos|sedimento|borra|ramas|ramitas)|(?:unstrained|not strained|un-strained|sin colar|sin filtrar|sin limpiar)',
+  // "Que me dé para 12 pastillas", "I want to make more of it".
+  '(?<=\\d.*)(?:que (?:me |nos )?(?:de|den|alcance|rinda|salgan?) para \\d|(?:enough|to (?:do|be enough)) (?:for|to make) \\d+ (?:bars?|soaps?|pieces|loaves|mou?lds?|people)|(?:quiero|want to|need to|necesito) (?:hacer|make) (?:mas|more|menos|less)(?= ?(?:[;,]|$)))',
 ].map(pattern => new RegExp(`(?<!\\p{L})(?:${pattern})(?!\\p{L})`, 'u'));
 
 const VESSEL =
