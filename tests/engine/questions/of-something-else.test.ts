@@ -143,4 +143,14 @@ describe('a superfat that is put right is the one that is told last', () => {
     ['600 g de oliva y 200 g de coco, nada de sobreengrasado. ¿sosa?', 0],
     ['600 g de oliva y 200 g de coco, sin sobreengrasar. ¿sosa?', 0],
   ])('%s', (question, superfat) => expect(readInChat(question).given.superfat).toBe(superfat));
+  test.each([
+    ['600 g de oliva y 200 g de coco. ¿Sobreengrasado? 8. ¿sosa?', 8],
+    ['600 g de oliva y 200 g de coco. Sobreengrasado, el 8. ¿sosa?', 8],
+  ])('asked and told in one: %s', (question, superfat) =>
+    expect(readInChat(question).given.superfat).toBe(superfat),
+  );
+  test('and where it is told and not read, the usual one never stands for it', () =>
+    expect(isAskedBack('600 g de oliva y 200 g de coco, sobreengrasado del uno por ciento. ¿sosa?')).toBe(
+      true,
+    ));
 });

@@ -9,6 +9,7 @@ import { type LyeQuestion, readLyeQuestion } from './question.ts';
 import { readyLyeNamed, strengthOfReady } from './ready-solution.ts';
 import { absenceIn, isHarmlessBesideOil } from './recipe-line/beside-oils.ts';
 import { beyondIn } from './recipe-line/beyond.ts';
+import { superfatTold } from './recipe-line/fat-unread.ts';
 import type { Way } from './recipe-line/item.ts';
 import { oilLostIn } from './recipe-line/oil-lost.ts';
 import { withOwnPound } from './recipe-line/own-pound.ts';
@@ -80,7 +81,12 @@ export function readLyeInChat(
 ): LyeQuestion {
   const plain = plainWords(question);
   const soft = /\d/u.test(plain) && plain.split(/[^\p{L}]+/u).some(isOil) ? softSoapIn(plain) : undefined;
-  return soft === undefined ? readWhole(question, order) : refuse('lye-of-soft-soap', { text: soft });
+  if (soft !== undefined) refuse('lye-of-soft-soap', { text: soft });
+  const told = readWhole(question, order);
+  // A superfat that is told and was not read would be the usual one.
+  const isUnread = told.given.oils !== undefined && told.given.superfat === undefined && !told.weighed;
+  const fat = isUnread ? superfatTold(plainWords(question, { clauses: true })) : undefined;
+  return fat === undefined ? told : refuse('recipe-words', { text: fat.slice(0, 60) });
 }
 const isOil = (word: string): boolean => word.length > 2 && knownOil(word) !== undefined;
 

@@ -110,6 +110,11 @@ const FAT_FROM_TO = new RegExp(
   `((?:sub|baj|cambi|pas|rais|lower|chang|mov|bump|put|go|went|up)\\p{L}*(?: (?:it|up|down|the|my|el|mi|la))* ${FAT}) (?:from|del?) (?:the )?\\d{1,2}(?:[.,]\\d)?(?: ?(?:%|percent|por ciento))? (?:to|al?) (?=\\d)`,
   'u',
 );
+/** "Sobreengrasado? 8", "superfat, the 8". */
+const ASKED_AND_TOLD = new RegExp(
+  `((?<!(?:what|which|que|cual|how much|cuanto) (?:is the |the |el |es el )?)(?<![\\p{L}\\d])${FAT}) ?[;,] ?(?:(?:un|el|al|the|at) )?(?=\\d{1,2}(?:[.,]\\d)? ?(?:%|percent|por ciento)? ?(?:[;,]|$))`,
+  'u',
+);
 /** "50/30/20". */
 const SLASHED = /(?<![\d/])\d{1,2}(?: ?\/ ?\d{1,2}){1,5}(?![\d/])/gu;
 const isHundred = (figures: string): boolean =>
@@ -124,6 +129,7 @@ export function fixedIn(line: string): Fixed {
     .replace(/(?<=\d )(sf)(?=\d)/gu, '; sf ')
     .replace(/(?<=(?:water|agua) )(\d+(?:[.,]\d)?) (?:to|a) (\d+(?:[.,]\d)?)(?!\d)/u, '$1:$2')
     .replace(FROM_ONE_FAT, '')
+    .replace(ASKED_AND_TOLD, '$1 ')
     .replace(FAT_FROM_TO, '$1 ')
     .replace(SLASHED, whole => (isHundred(whole) ? whole.replaceAll('/', ' ') : whole));
   let superfat: string | undefined;
