@@ -35,6 +35,8 @@ describe('a clause of something else than the recipe changes nothing in the pot'
     'My sister took some of it',
     'I poured half of it down the sink',
     'I forgot the castor',
+    'The dog ate some of the blend',
+    'The mould holds half',
   ])('asked: %s', said => {
     expect(isAskedBack(`${TOLD}. ${said}. How much lye?`)).toBe(true);
   });
@@ -43,6 +45,7 @@ describe('a clause of something else than the recipe changes nothing in the pot'
     'El ricino sigue en el garaje',
     'Se me volcó el ricino',
     'El ricino se lo llevó mi hermana',
+    'El molde es para la mitad',
   ])('asked: %s', said => {
     expect(isAskedBack(`${DICHO}. ${said}. ¿Cuánta sosa?`)).toBe(true);
   });
