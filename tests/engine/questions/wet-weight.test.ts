@@ -89,7 +89,7 @@ describe('what is left open is asked', () => {
     // It had been given the lye of both kilos.
     '2 kilos of olive, one of those I gave away, 500 g coconut, lye at 5%',
     '2 kilos de oliva, uno de esos regalé, 500 g de coco, sosa al 5%',
-    'Dos libras de sebo, una de coco y media de oliva, libras de 500 g como acá. 5%. ¿Cuánta sosa?',
+    'Dos libras de sebo, una de coco y media de oliva, libras de 500 g o de 460, ya ni sé. 5%. ¿Cuánta sosa?',
   ])('%s', question => expect(isAskedBack(question)).toBe(true));
 
   test.each([

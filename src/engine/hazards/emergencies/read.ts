@@ -6,7 +6,9 @@ import { criesFire } from './cried.ts';
 import { EMERGENCY_IDS, type Emergency, type EmergencyId, isEyeBeforeJug } from './emergency.ts';
 import { accountsOf, type Weighed, type Weights, weighAll } from './evidence/weigh.ts';
 import WEIGHTS from './evidence/weights.json' with { type: 'json' };
+import { explainedIn } from './explained.ts';
 import { isTakenBack, toldAfterAlarm } from './false-alarm.ts';
+import { withoutFiguresOfSpeech } from './figures-of-speech.ts';
 import type { Grounds } from './grounds.ts';
 import { joined } from './join.ts';
 import { readLearned } from './learned/read.ts';
@@ -47,7 +49,14 @@ const CLEARLY = 1;
  * @example readEmergencies('lye splashed in my eye')[0].id // 'lye-eye'
  */
 export function readEmergencies(words: string, model?: Model): readonly Emergency[] {
-  const text = words.slice(0, LONGEST_WORDS);
+  const read = readAsTold(words, model);
+  if (read.length === 0) return read;
+  const explained = explainedIn(words);
+  return read.filter(({ id }) => !explained.has(id));
+}
+
+function readAsTold(words: string, model: Model | undefined): readonly Emergency[] {
+  const text = withoutFiguresOfSpeech(words.slice(0, LONGEST_WORDS));
   if (isTakenBack(text)) return stillTold(text, model);
   if (isAskedBefore(text)) return [];
   if (criesFire(text)) return [{ id: 'fire', from: cut(text.trim(), 120), inDoubt: false }];

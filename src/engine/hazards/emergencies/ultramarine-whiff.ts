@@ -7,13 +7,13 @@ const ULTRAMARINE = /\bultra ?mar(?:in[aeo]s?|es)?\b|\b(?:el|mi|este|the|my|this
 const EGGS =
   /\b(?:(?:rotten|bad|off|boiled|spoil\w*) eggs?|eggy|(?:stink\w*|stank|stunk|smell\w*|smelt|whiff\w*|pong\w*|reek\w*) (?:\w+ ){0,2}eggs?|huevos? podrid\w+|(?:huele\w*|olor|olia|oler) a huevos?|sulfhidric\w+)\b/u;
 /** What frees the gas, or the crafts in which acid meets the pigment. */
-const ACID =
+export const ACID =
   /\b(?:acid\w*|citric\w*|vinegar|lemon\w*|limes?|lactic|descaler|limon\w*|vinagre|antical|salfuman|muriatic\w*|neutrali\w*|ph|bath|bombs?|fizz\w*|bombas?|bano|sulfur|sulphur|azufre|clean\w*|limpi\w*|drains?|desague)\b/u;
 /** Much of it, or where it cannot get away. */
-const STRONG =
+export const STRONG =
   /\b(?:strong\w*|really|so bad|very|awful\w*|horr\w*|terribl\w*|tremend\w*|fuert\w*|mucho|muchisimo|apest\w*|pest\w*|whole|entire|toda|todo el|room|flat|kitchen|cocina|cuarto|pieza|sotano|basement|garage|windows?|ventanas?|closed|shut|cerrad\w*|hot|heat\w*|calent\w*|caliente|sewer|gas(?:es)?|fumes?|breath\w*|respir\w*|everywhere|sudden\w*|de repente|any ?more|ya (?:casi )?no|(?:can ?not|cant|can't|couldnt|couldn't) (?:\w+ )?smell)\b/u;
 /** Somebody who feels it, or asks for help. */
-const FELT =
+export const FELT =
   /\b(?:head\w*|dizz\w*|sick|ill|nause\w*|vomit\w*|threw up|faint\w*|eyes?|throat|cough\w*|chest|lungs?|tired|sleepy|woozy|pale|feel\w*|hurt\w*|sting\w*|burn\w*|cabeza|mare\w*|ojos?|garganta|tos|tosi\w*|pecho|asco|arde\w*|pica\w*|duele\w*|desmay\w*|sient[oe] (?:mal|rar\w*|mareo)|help|ayuda|auxilio|danger\w*|peligro\w*|toxic\w*|poison\w*|venen\w*|what (?:do|should|would) (?:i|we)|que (?:hago|hacemos|hacer|hay que|pasos)|if i ever|si algun|kids?|child\w*|baby|pregnan\w*|embaraz\w*|nin[oa]s?|bebe|class|pupils?)\b/u;
 /** What is asked of the colour or the bar, not of anybody. */
 const ASKED =

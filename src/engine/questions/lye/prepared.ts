@@ -2,12 +2,18 @@ import { knownOil } from '../../batch/oils/find-oil.ts';
 import { asTyped, withOneMore } from './as-typed.ts';
 import { ofBatchAsked } from './batch-asked.ts';
 import { withSolution } from './ready-solution.ts';
+import { asListed } from './recipe-line/as-listed.ts';
+import { askedPlainly } from './recipe-line/asked-for.ts';
 import { withoutAskedOfOil } from './recipe-line/asked-of-oil.ts';
 import { benchSaid } from './recipe-line/bench-said.ts';
+import { withoutElse, withoutSetAside } from './recipe-line/clauses-of-else.ts';
 import { withoutFormerSoap } from './recipe-line/former-soap.ts';
 import { withoutTalk } from './recipe-line/idle-talk.ts';
+import { withoutMistold } from './recipe-line/mistold.ts';
 import { withoutStock } from './recipe-line/oil-stock.ts';
+import { withOwnPound } from './recipe-line/own-pound.ts';
 import { withoutScents } from './recipe-line/scents.ts';
+import { withoutToldOfOil } from './recipe-line/told-of-oil.ts';
 import { withWhole } from './recipe-line/whole-of-one.ts';
 import { saidPlainly } from './said-plainly.ts';
 import { FAT, LYE, POTASSIUM, plainWords, UNIT } from './words.ts';
@@ -42,6 +48,20 @@ function inEqualParts(said: string, list: string): string {
   return oils.map(oil => `${Number((100 / oils.length).toFixed(2))}% ${oil}`).join(', ');
 }
 
+/** "Straight castile, 900 g": pure olive oil, where no oil is named beside it (common practice). */
+const STRAIGHT_CASTILE =
+  /(?<!\p{L})(?:(?:straight|plain|pure|true|real|proper|all|100 ?%|puro|pura|autentico|verdadero) (?:castill?e|castill?a)|castilla pur[oa])(?: soap)?(?:,|:| of| de)? ?(?=\d[\d.,]* ?(?:g|gr|gramos|grams|kg|kilos?|oz|onzas?|lbs?|pounds?|libras?)(?!\p{L}))|(?<=\d[\d.,]* ?(?:g|gr|gramos|grams|kg|kilos?|oz|onzas?|lbs?|pounds?|libras?) (?:of |de )?)(?:straight|plain|pure|true|real|proper) castill?e(?: soap)?(?!\p{L})/u;
+const straightCastile = (_: string, ...rest: readonly unknown[]): string => {
+  const line = String(rest.findLast(one => typeof one === 'string'));
+  const isNamed = line.split(/[^\p{L}]+/u).some(word => word.length > 2 && knownOil(word) !== undefined);
+  return isNamed ? ' ; ' : 'olive ';
+};
+/** "Batch B: 600 lard …": which of somebody's recipes, where no other one is told. */
+const LABEL =
+  /(?<=^|; ?|(?:for|para|de|of) (?:(?:the|my|la|el|mi) )?)(?:batch|recipe|lote|tanda|receta|formula) (?:no |n |num |number |numero |# ?)?(?:[a-h]|\d{1,2}(?= ?:))(?= ?(?:[:;,]|$))/gu;
+const isOnlyOne = (rest: readonly unknown[]): boolean =>
+  String(rest.findLast(one => typeof one === 'string')).match(LABEL)?.length === 1;
+
 /** "Soda 136", "140 soda": in much of America soda alone is the caustic one. */
 const SODA_WEIGHED =
   /((?<![\d.,])\d+(?:[.,]\d+)? ?(?:(?:g|gr|gramos|oz|onzas)? ?(?:de )?))soda(?! (?:caustica|ash|crystals|water|bicarb))(?!\p{L})|(?<!\p{L})soda(?! (?:caustica|ash|crystals|water|bicarb))(?=[ :=]*\d)/gu;
@@ -51,21 +71,33 @@ export const scentsOf = (question: string): readonly string[] =>
   withoutScents(withSolution(withOneMore(ofBatchAsked(plainWords(asTyped(question), { clauses: true })))))
     .scents;
 
+/** A question as it was typed, in plain words, its pounds in grams where they have a weight of their own. Pure. */
+export const withPounds = (question: string): string =>
+  withOwnPound(plainWords(asTyped(question), { clauses: true }));
+
 /** A line as {@link recipeLine} takes it: courtesies away, shares beside lye told as the superfat that they are. */
 export function prepared(question: string): string {
   const isPotash = POTASSIUM.test(plainWords(question));
-  const said = withWhole(ofBatchAsked(plainWords(asTyped(question), { clauses: true })));
+  const said = withoutMistold(
+    askedPlainly(asListed(withoutSetAside(withWhole(ofBatchAsked(withPounds(question)))))),
+  );
   const plain = saidPlainly(
     withoutTalk(
-      benchSaid(
-        withoutAskedOfOil(
-          withoutFormerSoap(withoutScents(withSolution(withoutStock(withOneMore(said)))).rest),
+      withoutElse(
+        benchSaid(
+          withoutToldOfOil(
+            withoutAskedOfOil(
+              withoutFormerSoap(withoutScents(withSolution(withoutStock(withOneMore(said)))).rest),
+            ),
+          ),
         ),
       ),
     ),
   )
     .replace(/(?<!\p{L})double[ -]?check(?:ed|ing)?(?!\p{L})/gu, 'check')
     .replace(/(?<=100 ?% )(?:castill?e|castill?a)(?: soap)?(?!\p{L})/u, 'olive')
+    .replace(STRAIGHT_CASTILE, straightCastile)
+    .replace(LABEL, (whole, ...rest) => (isOnlyOne(rest) ? ' ; ' : whole))
     .replace(
       /(?:instead|in place) of (?:all )?(?:of )?(?:the |my )?water(?!\p{L})|en (?:vez|lugar) de(?:l)? (?:toda )?(?:el |la )?agua(?!\p{L})/gu,
       ' as the liquid ; ',

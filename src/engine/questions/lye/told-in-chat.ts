@@ -9,10 +9,13 @@ import { type LyeQuestion, readLyeQuestion } from './question.ts';
 import { readyLyeNamed, strengthOfReady } from './ready-solution.ts';
 import { absenceIn, isHarmlessBesideOil } from './recipe-line/beside-oils.ts';
 import { beyondIn } from './recipe-line/beyond.ts';
+import { superfatTold } from './recipe-line/fat-unread.ts';
 import type { Way } from './recipe-line/item.ts';
 import { oilLostIn } from './recipe-line/oil-lost.ts';
+import { withOwnPound } from './recipe-line/own-pound.ts';
 import { type RecipeLine, recipeLine } from './recipe-line/recipe-line.ts';
 import { isShareOfOneOil } from './recipe-line/share-of-oil.ts';
+import { softSoapIn } from './recipe-line/soft-soap.ts';
 import { BOTH } from './recipe-line/written.ts';
 import { POTASSIUM, plainWords, UNIT } from './words.ts';
 
@@ -36,6 +39,8 @@ declare module '../../refusal.ts' {
     'oil-lost': { text: string };
     /** Lye that comes dissolved, and how strong it is is not told. */
     'lye-ready-strength': { text: string };
+    /** A soap that another alkali makes than the bar's, and no alkali is told. */
+    'lye-of-soft-soap': { text: string };
     /** A superfat beside another one, or beside a discount that may come on top of it. */
     'superfat-twice': { one: string; other: string };
     /** Words beside a recipe that may be a part of it. */
@@ -67,14 +72,29 @@ const OF_WORDS: ReadonlySet<string> = new Set([
 /**
  * {@link readLyeQuestion}, also where courtesies, dialect and what else is chatted stand beside the recipe: those words are passed
  * by and told. `unordered` as `inOrder` found it. Pure. Throws the Refusals of `readLyeQuestion`, and `recipe-corrected`,
- * `recipe-scaled`, `oil-shared`, `oil-told-twice`, `oil-lost`, `superfat-twice`, `oil-in-pot`, `recipe-planned`, `recipe-of-another`
- * and `recipe-words`.
+ * `recipe-scaled`, `oil-shared`, `oil-told-twice`, `oil-lost`, `superfat-twice`, `oil-in-pot`, `recipe-planned`, `recipe-of-another`,
+ * `lye-of-soft-soap` and `recipe-words`.
  */
 export function readLyeInChat(
   question: string,
+  order: { readonly ordered: string; readonly unordered?: Refusal },
+): LyeQuestion {
+  const plain = plainWords(question);
+  const soft = /\d/u.test(plain) && plain.split(/[^\p{L}]+/u).some(isOil) ? softSoapIn(plain) : undefined;
+  if (soft !== undefined) refuse('lye-of-soft-soap', { text: soft });
+  const told = readWhole(question, order);
+  // A superfat that is told and was not read would be the usual one.
+  const isUnread = told.given.oils !== undefined && told.given.superfat === undefined && !told.weighed;
+  const fat = isUnread ? superfatTold(plainWords(question, { clauses: true })) : undefined;
+  return fat === undefined ? told : refuse('recipe-words', { text: fat.slice(0, 60) });
+}
+const isOil = (word: string): boolean => word.length > 2 && knownOil(word) !== undefined;
+
+function readWhole(
+  question: string,
   { ordered, unordered }: { readonly ordered: string; readonly unordered?: Refusal },
 ): LyeQuestion {
-  const beyond = beyondIn(ofBatchAsked(plainWords(question, { clauses: true })));
+  const beyond = beyondIn(ofBatchAsked(withOwnPound(plainWords(question, { clauses: true }))));
   if (beyond !== undefined && WEIGHED.test(question)) refuse('recipe-words', { text: beyond.slice(0, 60) });
   const line = prepared(question);
   const read = recipeLine(line, plainWords(question, { clauses: true }));

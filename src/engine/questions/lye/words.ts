@@ -5,7 +5,7 @@ import { deaccented } from '../../text/unaccented.ts';
 export const LYE =
   '(?:lye|naoh|koh|caustic soda|caustic potash|(?:sodium|potassium) hydroxide|sosa caustica|sosa|soda caustica|lejia|potasa caustica|potasa|potash|hidroxido (?:de )?(?:sodico|sodio|potasico|potasio)|caustic(?! soda| potash))';
 export const POTASSIUM =
-  /\b(?:koh|potassium hydroxide|caustic potash|potasa(?: caustica)?|hidroxido (?:de )?potas(?:ico|io))\b/u;
+  /\b(?:koh|potassium hydroxide|(?:caustic )?potash|potasa(?: caustica)?|hidroxido (?:de )?potas(?:ico|io))\b/u;
 export const SODIUM =
   /\b(?:naoh|sodium hydroxide|caustic soda|sosa(?: caustica)?|soda caustica|hidroxido (?:de )?sod(?:ico|io))\b/u;
 export const UNIT = String.raw`(?:kg|kilos?|kilograms?|kilogramos?|g|gr|grams?|gramos?|oz|ounces?|onzas?|lbs?|pounds?|libras?)\b`;

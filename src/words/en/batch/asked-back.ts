@@ -32,6 +32,7 @@ export const askedBackRefusals: Pick<
   | 'recipe-of-another'
   | 'oil-in-pot'
   | 'lye-ready-strength'
+  | 'lye-of-soft-soap'
 > = {
   'oil-is-liquid': ({ text }) =>
     `“${text}” is no fat: lye finds nothing in it to make soap of, and it would all stay in the bar as lye. Name the oils, and write this as liquid:“${text.trim()}”.`,
@@ -77,6 +78,8 @@ export const askedBackRefusals: Pick<
     `${names.length === 1 ? `Is “${names[0]}” in the pot, all of it?` : `Are ${names.map(name => `“${name}”`).join(', ')} in the pot, all of them?`} I cannot tell from “${text}”. Write only what is or goes in: “500 g olive, 200 g coconut, superfat 5%”.`,
   'lye-ready-strength': ({ text }) =>
     `“${text}” is lye with water in it already, so it weighs more than dry lye: how strong is it? Ask with its percent, such as “50% lye solution”.`,
+  'lye-of-soft-soap': ({ text }) =>
+    `“${text}” is made with potassium hydroxide (KOH), a bar with sodium hydroxide (NaOH), and their weights are not the same. Write which one is on your label, with the recipe: “KOH, 500 g olive, 200 g coconut”.`,
   'oil-number-spaced': ({ text, joined, last }) =>
     `“${text}”: ${joined}, or ${last}? Write the amount without a space in it, such as “${joined}”.`,
   'additive-over-usual': ({ additive: id, percent, most }) =>

@@ -47,6 +47,8 @@ export const askedBackRefusals: typeof en = {
     `${names.length === 1 ? `¿Está «${names[0]}» en la olla, todo?` : `¿Están ${names.map(name => `«${name}»`).join(', ')} en la olla, todo?`} No lo sé por «${text}». Escribe solo lo que hay o va dentro: «500 g oliva, 200 g coco, sobreengrasado 5%».`,
   'lye-ready-strength': ({ text }) =>
     `«${text}» ya lleva agua, así que pesa más que la sosa seca: ¿qué fuerza tiene? Pregunta con su porcentaje, como «solución de sosa al 50%».`,
+  'lye-of-soft-soap': ({ text }) =>
+    `«${text}» se hace con hidróxido de potasio (KOH), una pastilla con hidróxido de sodio (NaOH), y no pesan lo mismo. Escribe cuál dice tu etiqueta, con la receta: «KOH, 500 g oliva, 200 g coco».`,
   'oil-number-spaced': ({ text, joined, last }) =>
     `«${text}»: ¿${joined} o ${last}? Escribe la cantidad sin espacio dentro, como «${joined}».`,
   'additive-over-usual': ({ additive: id, percent, most }) =>

@@ -132,10 +132,11 @@ export const OUTRIGHT_WORDS = {
   gassing:
     'hydrogen, bubble, bubbles, bubbling, fizz, fizzing, fizzes, fizzy, foaming, foams, hissing, hisses, boiling, smoking, hidrogeno, burbuja, burbujas, burbujea, burbujeando, espuma, espumando, hierve, hirviendo, humea, sisea',
   bleach:
-    'bleach, chlorine, hypochlorite, cloro, lavandina, hipoclorito, agua lavandina, lejia de limpiar, lejia de lavar, lejia domestica',
+    'bleach, chlorine, hypochlorite, pool granules, pool shop granules, pool chemicals, pool powder, pool shock, pool tablets, pool stuff, pool bleach, chlorine tablets, chlorine granules, swimming pool granules, granules for the pool, stuff for the pool, granulado de piscina, pastillas de piscina, pastilla de piscina, polvo de piscina, pastillas de la alberca, pastillas de alberca, granulado de la pileta, pastillas de pileta, pastillas de la pileta, cloro, lavandina, hipoclorito, agua lavandina, lejia de limpiar, lejia de lavar, lejia domestica',
   sour: 'vinegar, acid, acids, citric, citric acid, lemon juice, lemon, ammonia, toilet cleaner, descaler, vinagre, acido, acido citrico, limon, jugo de limon, amoniaco, amonia, desincrustante, antical, muriatic acid, rubbing alcohol',
   joined:
-    'mix, mixed, mixing, mixes, combined, together, added, add, poured, pour, put, mezcle, mezclo, mezclar, mezclando, mezclado, mezcla de, junte, junto, eche, echo, agregue, agrego, puse, combine, cleaned, clean up, cleaning, limpiar, limpiando, limpie',
+    'went in, went in with, in with, got in, fell in, tipped, dumped, chucked, in the same, same bucket, cayo, cayeron, se metio, en el mismo, mix, mixed, mixing, mixes, combined, together, added, add, poured, pour, put, mezcle, mezclo, mezclar, mezclando, mezclado, mezcla de, junte, junto, eche, echo, agregue, agrego, puse, combine, cleaned, clean up, cleaning, limpiar, limpiando, limpie',
+  yellowed: 'yellow, green, greenish, yellowish, amarillo, amarilla, verde, verdoso, amarillento',
   chlorine: 'chlorine, chloramine, bleach fumes, bleach gas, cloro, cloramina, gas de cloro, chlorine gas',
   reek: 'smell, smells, smelling, smelled, smelt, stink, stinks, gas, fumes, vapour, vapor, cloud, olor, huele, olia, huelo, apesta, vapores, nube, strong',
   alight:

@@ -54,6 +54,7 @@ export const OUTRIGHT_PATTERNS = {
   'toxic-gas': [
     'bleach sour joined ~8',
     'bleach sour reek|breathless|chesty ~12',
+    'bleach sour yellowed ~14',
     'chlorine reek ~4',
     'bleach breathless|chesty ~10',
   ],

@@ -1,5 +1,10 @@
+import { notSureOf } from './not-sure.ts';
 import { RELATIVE_PARTS, SUPERFAT_OF_ONE } from './relative-parts.ts';
 import { WET_WEIGHTS } from './wet-weight.ts';
+
+/** A scale that is wrong, by whatever it is. */
+const FALSE_SCALE =
+  "(?<!\\p{L})(?:(?:the |my |our |those |that |this |la |mi |el |esa |esta )?(?:\\p{L}+ )?(?:scales?|balanza|bascula|romana|pesa)(?:'s|s)?(?: (?:that|que|is|are|has|have|been|always|a bit|esta|anda|ya|me|le|siempre|un poco|medio|poquito|sometimes|a veces|it))* (?:(?:reads?|weighs?|reading|weighing) (?:\\p{L}+ ){0,2}?(?:high|low|heavy|light|over|under|short|more|less|wrong|off|out)|out by|off by|playing up|wonky|broken|faulty|wrong|off(?= ?(?:[;,]|$|by))|adds?(?: on)?(?: (?:a few|some|\\d+)|(?= ?[;,]))|(?:suma|aumenta|agrega|quita|roba|come|da|pesa|marca|mide) (?:de (?:mas|menos)|(?:\\p{L}+ ){0,2}(?:gramos|mas|menos|mal))|mal(?: calibrada)?(?= ?(?:[;,]|$))|desajustada|descalibrada|descompuesta|rota|falla|fallando|tramposa|trampa|miente|loca))(?!\\p{L})";
 
 /**
  * What turns a recipe in a way that no reader here follows: its weight with the water in it, two recipes under letters, fat that goes
@@ -55,8 +60,15 @@ const BEYOND: readonly RegExp[] = [
   /(?<!(?:lye|sosa|soda|caustica|naoh|koh|potasa)(?: (?:is|esta|va|that))? )(?<!\p{L})(?:already|ya|just|have|had|has|been|i've|we've|ive|i'd|he|hemos|habia|ha|esta|estan|fue|were|was|is|are|que|which|that)(?: (?:i|we|she|he|yo|lo|la|los|las|le|all|been|already|ya|just|todo))* (?:doubled|tripled|quadrupled|halved|doblad[oa]s?|doble|duplicad[oa]s?|duplique|triplicad[oa]s?|triplique|partid[oa]s?|multiplicad[oa]s?|multiplique|scaled|resized|escalad[oa]s?)(?!\p{L})/u,
   // "Es ya el doble de mi receta".
   /(?<!\p{L})(?:is|are|was|its|it's|thats|that's|es|son|era|eran|ya|already)(?: (?:ya|already|now|ahora))? (?:el doble|the double|double|twice|la mitad|half|el triple|triple) (?:de|of|the|my|mi|la|lo)(?!\p{L})/u,
-  // "Pounds of 500 g": in some countries; the one that is read here has 454.
-  /(?<!\p{L})(?:libras?|pounds?)(?: (?:of|de|son|es|are|is|aca|here))* (?!45[34])\d{3} ?(?:g|gr|gramos|grams?)(?!\p{L})(?! (?:of|de) )/u,
+  // "Pounds of 500 g": in some countries; the one that is read here has 454. Where all stand in such pounds, `own-pound.ts` has read them.
+  /(?<!\p{L})(?:libras?|pounds?)(?: (?:of|de|son|es|are|is|aca|here|que|the|del|la|el|mercado|market|pueblo|feria|tienda|shop|tiene|trae|pesa|weighs?|has))* (?!45[34])\d{3}(?!\d| ?(?:oz|lb)|[.,]\d)(?: ?(?:g|gr|gramos|grams?)(?!\p{L}))?(?! (?:of|de|\p{L}+ (?:oil|butter)) )/u,
+  // "By the measuring jug", "en el vasito medidor": what a cup holds, and no weight, unless a scale is spoken of.
+  /(?<=^(?!.*(?<!\p{L})(?:scales?|weigh\p{L}*|balanza|bascula|pes[eoa]|pesad[oa]s?|pesar|pesamos|romana)(?!\p{L})).*)(?<!\p{L})(?:(?:measur\p{L}+|pyrex|graduated) (?:jugs?|cups?|beakers?|glass(?:es)?)|(?:all |just |only )?by (?:the )?(?:jug|cup|mug|spoon|ladle|glass|cupful|jugful)|(?:vas(?:o|ito)|taza|tacita|jarr(?:a|ita)|cubo|cuchara) (?:medidor[a]?|de medir|graduad[oa])|probeta|biberon)(?!\p{L})/u,
+  // "The scale adds a few grams", "la báscula anda mal": each weight is another one.
+  new RegExp(`(?<=\\d.*)${FALSE_SCALE}`, 'u'),
+  new RegExp(`${FALSE_SCALE}(?=.*\\d)`, 'u'),
+  // "I go by eye": no weight was weighed.
+  /(?<=\d.*)(?<!\p{L})(?:(?:i|we|yo|nosotros|she|he) )?(?:(?:never|didn'?t|did not|don'?t|not|haven'?t) (?:even )?(?:weigh(?:ed)?|measured?|touch(?:ed)? the (?:\p{L}+ ){0,3}scales?)|no (?:lo |la |los |las |l[oa]s? )?(?:pes[eoa]|pesamos|medi)(?! (?:agua|sosa|la sosa|el agua)))(?!\p{L})(?! (?:the )?(?:water|lye|sosa|agua|mica|scent|fragrance|salt))/u,
   // "2 kilos of olive, one of those I gave away": a part of what was weighed.
   /(?<=\d.*)(?<![\p{L}\d.,])(?:one|two|three|some|most|part|a bit|a little|[1-9]|una?|uno|dos|tres|algun\p{L}*|parte|un poco) (?:of|de) (?:those|these|them|that|which|es[oa]s?|est[oa]s|ell[oa]s?)(?= ?(?:[;,]|$|(?:i|we|he|she|they|my|is|was|were|went|got|goes|stays?|que|yo|se|me|la|lo|le|los|las|mi|ya|va|queda|regal\p{L}*|guard\p{L}*)(?!\p{L})))/u,
   // A kilo of soap is no kilo of oils.
@@ -71,5 +83,7 @@ const BEYOND: readonly RegExp[] = [
 
 /** The words of a line that turn its recipe beyond what is followed here; undefined where none do. Takes what `plainWords` gives. */
 export function beyondIn(plain: string): string | undefined {
-  return BEYOND.map(pattern => pattern.exec(plain)?.[0]).find(found => found !== undefined);
+  return (
+    BEYOND.map(pattern => pattern.exec(plain)?.[0]).find(found => found !== undefined) ?? notSureOf(plain)
+  );
 }

@@ -19,7 +19,7 @@ const SUPERFAT: readonly RegExp[] = [
     'u',
   ),
   new RegExp(
-    `(?<![\\p{L}\\d])(?:no|zero|sin|cero|without(?: any)?|nil) (?:nada de |any )?(?:de )?${FAT}(?![\\p{L}])`,
+    `(?<![\\p{L}\\d])(?:(?:no|zero|sin|cero|nada|without(?: any)?|nil) (?:nada de |any |ningun )?(?:de )?(?:${FAT}|(?:sobre|super) ?engras(?:ar|e))|${FAT} (?:ninguno|none|nada))(?![\\p{L}])`,
     'u',
   ),
   new RegExp(`(?<![\\p{L}\\d])${FAT} (?:cero|zero|nil|nought)(?![\\p{L}])`, 'u'),
@@ -42,7 +42,7 @@ export const MOST_SUPERFAT = 30;
 
 /** What puts a superfat right, directly behind it. */
 const PUT_RIGHT = new RegExp(
-  `^[ ;,]*(?:(?:no|oops|wait|sorry|actually|scratch that|perdon|digo|espera|mejor|ay|mejor dicho|i mean|i meant|make (?:it|that)|quise decir|que sean?|it's|its|is|es|son|at|al) ?,? ?)+(?<figure>\\d{1,2}(?:[.,]\\d)?)(?: ?(?:%|percent|pct|por ?ciento))?(?: (?:${FAT}))?(?= *(?:[;,.](?!\\d)|$))`,
+  `^[ ;,]*(?:(?:no(?! ?\\d)|oops|wait|sorry|actually|bueno|rectifico|corrijo|correccion|correction|ponle|pongamos|ponedle|ponganle|better|rather|call it|scratch that|perdon|digo|espera|mejor|ay|mejor dicho|i mean|i meant|make (?:it|that)|quise decir|que sean?|it's|its|is|es|son|at|al|del|well|:) ?,? ?)+(?<figure>\\d{1,2}(?:[.,]\\d)?)(?: ?(?:%|percent|pct|por ?ciento))?(?: (?:${FAT}))?(?= *(?:[;,.](?!\\d)|$))`,
   'u',
 );
 
@@ -105,6 +105,16 @@ const FROM_ONE_FAT = new RegExp(
   `(?:(?:if )?(?:i|we) go |si (?:paso|subo|bajo) )?(?<!\\p{L})(?:from|del?) \\d{1,2}(?: ?%)? (?:to|al?) (?=\\d{1,2} ?(?:%|percent|por ?ciento)? ?(?:de )?${FAT})`,
   'u',
 );
+/** "Subo el sobreengrasado de 5 a 8". */
+const FAT_FROM_TO = new RegExp(
+  `((?:sub|baj|cambi|pas|rais|lower|chang|mov|bump|put|go|went|up)\\p{L}*(?: (?:it|up|down|the|my|el|mi|la))* ${FAT}) (?:from|del?) (?:the )?\\d{1,2}(?:[.,]\\d)?(?: ?(?:%|percent|por ciento))? (?:to|al?) (?=\\d)`,
+  'u',
+);
+/** "Sobreengrasado? 8", "superfat, the 8". */
+const ASKED_AND_TOLD = new RegExp(
+  `((?<!(?:what|which|que|cual|how much|cuanto) (?:is the |the |el |es el )?)(?<![\\p{L}\\d])${FAT}) ?[;,] ?(?:(?:un|el|al|the|at) )?(?=\\d{1,2}(?:[.,]\\d)? ?(?:%|percent|por ciento)? ?(?:[;,]|$))`,
+  'u',
+);
 /** "50/30/20". */
 const SLASHED = /(?<![\d/])\d{1,2}(?: ?\/ ?\d{1,2}){1,5}(?![\d/])/gu;
 const isHundred = (figures: string): boolean =>
@@ -119,6 +129,8 @@ export function fixedIn(line: string): Fixed {
     .replace(/(?<=\d )(sf)(?=\d)/gu, '; sf ')
     .replace(/(?<=(?:water|agua) )(\d+(?:[.,]\d)?) (?:to|a) (\d+(?:[.,]\d)?)(?!\d)/u, '$1:$2')
     .replace(FROM_ONE_FAT, '')
+    .replace(ASKED_AND_TOLD, '$1 ')
+    .replace(FAT_FROM_TO, '$1 ')
     .replace(SLASHED, whole => (isHundred(whole) ? whole.replaceAll('/', ' ') : whole));
   let superfat: string | undefined;
   const kept: string[] = [];

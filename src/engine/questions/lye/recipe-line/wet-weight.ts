@@ -69,6 +69,11 @@ export const WET_WEIGHTS: readonly RegExp[] = [
     `(?<!\\p{L})(?:including|incl|counting|contando|incluyendo|incluid[oa]s?)(?: (?:the|los|las|el|la|unos|about))* ${MASS}(?: (?:of|de|the|el|la))* ${LIQUID}(?!\\p{L})`,
     'u',
   ),
+  // "1 kilo de aceites con la leche incluida", "38 oz with the milk in": how much of it is milk nobody knows.
+  new RegExp(
+    `${MASS}(?: (?:of|de) ${OILS})?(?: (?:in all|in total|total|en total|altogether|all told|all in))?,? (?:ya |already )?(?:with|including|incl|counting|con|incluyendo|contando|incluid[oa])(?: (?:the|its|my|all|el|la|su|toda|todo))* (?:milk|leche|buttermilk|cream|nata|yogh?urt?|yogur|beer|cerveza|tea|coffee|cafe)(?: (?:already|ya))? (?:in|in it|in there|included|counted|and all|incluid[oa]|dentro|adentro|contad[oa]|metid[oa]|y todo)(?= ?(?:[;,:]|$|(?:and|y|half|mitad)(?!\\p{L})))`,
+    'u',
+  ),
   // "1400 g all told with 350 g of water in it".
   new RegExp(
     `${MASS} (?:of (?:it|stuff) )?(?:in all|in total|all ?together|altogether|all told|total|en total|en todo|todo junto|in the (?:pot|bucket|pan|bowl)|en (?:la olla|el balde|el cazo))(?: (?:with|con))(?: (?:the|los|las|el|la))* ${MASS}(?: (?:of|de|the|el|la))* ${LIQUID}(?!\\p{L})`,
