@@ -7,6 +7,7 @@ import { withOwnJars } from '../../src/engine/questions/own-jars.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { whiffCautions } from '../../src/presenting/whiff.ts';
 import { listShelf } from '../../src/records/shelf/index.ts';
+import { carriedReply } from './carried.ts';
 import { clarifiedReply } from './clarified.ts';
 import { inContextReply } from './in-context.ts';
 import { backToBefore, isNothing } from './leaned-back.ts';
@@ -55,6 +56,9 @@ async function answerOf(asked: Asked, context: Context): Promise<Reply> {
       );
   if (clarified) return clarified;
   const alone = await standingAlone(asked, own, context);
+  const readAnew = (text: string) => standingAlone({ question: text }, withOwnJars(text, []), context);
+  const carried = photo ? undefined : await carriedReply(question, { alone, readAnew }, context);
+  if (carried) return carried;
   return (
     (!photo && isNothing(alone, question, context)
       ? await backToBefore(question, alone, context)

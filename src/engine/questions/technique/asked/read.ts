@@ -24,20 +24,30 @@ const plainOf = (text: string): string =>
 /**
  * The answer to what is asked of which thing of the bench: where cured bars are kept, whether a colour is wetted in the scent. Both have to be
  * said, in whatever words and order, so that it needs no likeness to a question that was asked before. English and Spanish. Undefined where no
- * row of the table fits or somebody is hurt. Pure.
+ * row of the table fits or somebody is hurt. `spokenOf`: an earlier turn, which may have named the thing. Pure.
  * @example askedOfBench('what do u store them in')?.to // { named: 'store-bars' }
  */
-export function askedOfBench(question: string): Pick<AskedRow, 'technique' | 'to' | 'overFlaw'> | undefined {
+export function askedOfBench(
+  question: string,
+  spokenOf = '',
+): Pick<AskedRow, 'technique' | 'to' | 'overFlaw'> | undefined {
   if (question.length > LONGEST || question.startsWith('/')) return undefined;
   const plain = plainOf(question);
+  const earlier = plainOf(spokenOf);
   const said = new Map<string, boolean>();
   const isSaid = (name: Thing | Aspect): boolean => {
     const known = said.get(name) ?? NAMES.get(name)!.test(plain);
     said.set(name, known);
     return known;
   };
+  // A thing may have been named before; what is asked is said now.
+  const isSpokenOf = (name: Thing | Aspect): boolean =>
+    isSaid(name) || (Object.hasOwn(THINGS, name) && NAMES.get(name)!.test(earlier));
   const row = ASKED_ROWS.find(
-    one => one.said.every(names => [names].flat().some(isSaid)) && !one.none?.some(isSaid),
+    ({ said: all, none = [] }) =>
+      all.every(names => [names].flat().some(isSpokenOf)) &&
+      all.some(names => [names].flat().some(isSaid)) &&
+      !none.some(isSaid),
   );
   return row && !tellsOfHurt(question) ? row : undefined;
 }
