@@ -4,6 +4,7 @@ import type { Reply } from '../../src/conversation/reply.ts';
 import { withSpokenOf } from '../../src/engine/hazards/index.ts';
 import { spokenOfIn } from '../../src/engine/questions/leaning/things.ts';
 import { withOwnJars } from '../../src/engine/questions/own-jars.ts';
+import { pastAside } from '../../src/engine/questions/small-talk.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { whiffCautions } from '../../src/presenting/whiff.ts';
 import { listShelf } from '../../src/records/shelf/index.ts';
@@ -24,7 +25,7 @@ declare module '../../src/engine/refusal.ts' {
 
 /** Answers a plain question: what was understood in one line as the command it runs, then that command's answer. */
 export async function answerQuestion(asked: Asked, context: Context): Promise<Reply> {
-  const answer = await answerOf(asked, context);
+  const answer = await answerOf({ ...asked, question: pastAside(asked.question) }, context);
   const isTold = (id: string) => answer.cautions.some(one => one.id === id);
   const spokenOf = spokenOfIn(context.lately?.before(context));
   const cautions = whiffCautions(withSpokenOf(asked.question, spokenOf), context.say).filter(

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import { colourantsMeant } from '../../src/engine/colourants/find.ts';
+import { diagnose } from '../../src/engine/flaws/diagnose.ts';
 import { isOfLye, type Talk } from '../../src/engine/questions/leaning/before.ts';
 import { isAsked, putInPlace, turnsToAnother } from '../../src/engine/questions/leaning/carried.ts';
 import { isStillHurt } from '../../src/engine/questions/leaning/points-back.ts';
@@ -109,11 +110,12 @@ async function oneMoreSign(turn: Turn): Promise<Reply | undefined> {
   const { question, alone, talk, context } = turn;
   const { last } = talk;
   if (last.kind !== 'command' || last.command !== 'diagnose') return undefined;
-  const { command, technique, named } = understoodOf(alone);
+  const { command, technique } = understoodOf(alone);
   const isDiagnosed = command === 'diagnose';
   if (isAsked(question))
     return isDiagnosed && isWeak(turn) ? await partReply('points', last, { question, context }) : undefined;
-  if (named !== undefined || (!isDiagnosed && technique === undefined && !isWeak(turn))) return undefined;
+  if (askedOfBench(question) || (!isDiagnosed && technique === undefined && !isWeak(turn))) return undefined;
+  if (!isDiagnosed && !diagnose(question).findings.some(({ present }) => present)) return undefined;
   const words = `${last.given.words ?? ''}. ${question}`;
   const joint = shownAsReply(await context.run('diagnose', { words }), context);
   const [found, before] = [foundIn(joint), foundIn(alone)];

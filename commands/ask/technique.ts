@@ -11,6 +11,7 @@ import { askedOfBench } from '../../src/engine/questions/technique/asked/read.ts
 import { outrightIn } from '../../src/engine/questions/technique/outright/read.ts';
 import type { NearMatter } from '../../src/engine/questions/technique/read.ts';
 import { isTechnique } from '../../src/engine/questions/technique/topic.ts';
+import { putsTwoTogether } from '../../src/engine/questions/technique/two-hues.ts';
 import { acidIn } from '../../src/engine/text/names/acid-words.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { afterLyeReply } from './after-lye.ts';
@@ -21,7 +22,7 @@ import { askFollowUps } from './follow-ups.ts';
 import { keepLines } from './kept-lines.ts';
 import { filled } from './options-of.ts';
 import { isBarredScent } from './scents.ts';
-import { answeredTo, nearestFirst } from './technique-answer.ts';
+import { answeredTo, nearestFirst, techniqueAnswer } from './technique-answer.ts';
 import { IN_THE_POT, LIKELY, likeliestIn, standsOver } from './technique-likely.ts';
 import { troubleReply } from './trouble.ts';
 import { choicesOf } from './understood.ts';
@@ -53,6 +54,9 @@ export async function techniqueReply(
     return await outrightReply(question, { outright, read }, context);
   const ofBench = benchReply(question, read, context);
   if (ofBench) return ofBench;
+  const [reading] = read.readings;
+  if (reading?.job === 'mix' && read.facts.named.length === 0 && putsTwoTogether(question))
+    return techniqueAnswer('blend-two', question, context);
   const [first, second] = await likeliestIn(question, read);
   // Last, since these look a question through from end to end, and most ask for no technique.
   if (!first || isAnotherMatter(question, first, read) || isBarredScent(question, read, context))
@@ -68,7 +72,6 @@ export async function techniqueReply(
   const others = [second].flatMap(one =>
     one && one.chance >= LEAST_OFFERED && isTechnique(one.matter) ? [one.matter] : [],
   );
-  const [reading] = read.readings;
   const readings = reading && reading.score >= LIKELY && reading.command !== 'compare' ? [reading] : [];
   await keepLines([question, ...readings.map(one => lineOf(one.command, filled(one, context)))], context);
   const { ask, technique } = context.say;

@@ -3,7 +3,7 @@ import { unaccented } from '../../text/unaccented.ts';
 /* Turns that are whole sentences and leave out only what they are about. */
 
 const ASKS =
-  /[?¿]|^\W*(?:(?:and|y|e|but|pero|ok|so|then|right|also|entonces|oye|che|uy|ah|oh) )*(?:how|what|why|which|when|where|who|whats|can|could|do|does|did|is|are|will|wont|would|should|shall|must|have i|como|que|cual\p{L}*|cuant\p{L}*|cuando|donde|por ?que|puedo|puede\p{L}*|se puede|sirve\p{L}*|es|son|hay|va|aguanta|conviene)(?!\p{L})|(?<!\p{L})(?:how do i|do i|can i|should i|is it|is that|will it|la tiro|lo tiro|los tiro|se puede|puedo)(?!\p{L})/iu;
+  /[?¿]|^\W*(?:(?:and|y|e|but|pero|ok|so|then|right|also|entonces|oye|che|uy|ah|oh) )*(?:how|what|why|which|when|where|who|whats|can|could|do|does|did|is|are|will|wont|would|should|shall|must|have i|como|que|cual\p{L}*|cuant\p{L}*|cuando|donde|por ?que|puedo|puede\p{L}*|se puede|sirve\p{L}*|conviene)(?!\p{L})|(?<!\p{L})(?:how do i|do i|can i|should i|is it|is that|will it|la tiro|lo tiro|los tiro|se puede|puedo)(?!\p{L})/iu;
 
 /** Whether a turn asks, and does not only tell what happened. Pure. */
 export const isAsked = (turn: string): boolean => ASKS.test(unaccented(turn));
@@ -19,7 +19,8 @@ const PRONOUN =
 const IS = /(?<!\p{L})(?:it|that|they)['’]?(s|re)(?!\p{L})/iu;
 /** What a Spanish verb takes along: "evitarlo", "lo arreglo". */
 const ENCLITIC = /(?<!\p{L})(\p{L}{2,}(?:ar|er|ir))(?:l[oae]s?)(?!\p{L})/iu;
-const BEFORE_VERB = /(?<!\p{L})(?:se )?l[oae]s? (?=\p{L}{3,}(?:o|a|e|as|es|an|en|amos|emos|ar|er|ir)(?!\p{L}))/iu;
+const BEFORE_VERB =
+  /(?:(?<=^\W*)|(?<=(?<!\p{L})(?:como|cuando|donde|si|no|ya|que|puedo|se|me|te) ))l[oae]s? (?=\p{L}{3,}(?:o|a|e|as|es|an|en|amos|emos|ar|er|ir)(?!\p{L}))/iu;
 const NEUTER = /(?<!\p{L})(?:eso|esto|aquello)(?!\p{L})/iu;
 
 /**
@@ -27,7 +28,8 @@ const NEUTER = /(?<!\p{L})(?:eso|esto|aquello)(?!\p{L})/iu;
  * @example putInPlace('how do I stop it next time', 'soda ash') // 'how do I stop soda ash next time'
  */
 export function putInPlace(turn: string, subject: string): string | undefined {
-  if (IS.test(turn)) return turn.replace(IS, (_, verb: string) => `${subject} ${verb === 're' ? 'are' : 'is'}`);
+  if (IS.test(turn))
+    return turn.replace(IS, (_, verb: string) => `${subject} ${verb === 're' ? 'are' : 'is'}`);
   if (PRONOUN.test(turn)) return turn.replace(PRONOUN, subject);
   if (NEUTER.test(turn)) return turn.replace(NEUTER, subject);
   if (ENCLITIC.test(turn)) return turn.replace(ENCLITIC, `$1 ${subject}`);

@@ -98,7 +98,7 @@ export const techniqueAsked = {
   'layer-fell': {
     answer:
       'The one below was too soft: wait until it holds a spoonful on top, then pour low over a spatula. It is good soap.',
-    why: 'What ran together stays a swirl. Next time medium trace, ten to thirty minutes between layers, the second at the same thickness or thinner, poured from a spoon’s height onto a spatula.',
+    why: 'What ran together stays a swirl. Next time medium trace, 5 to 20 minutes between layers, the second at the same thickness or thinner, poured from a spoon’s height onto a spatula.',
   },
   'layers-apart': {
     answer:

@@ -102,7 +102,7 @@ export const techniqueAsked: typeof english = {
   'layer-fell': {
     answer:
       'La de abajo estaba muy blanda: espera a que sostenga una cucharada, y vierte de bajo por una espátula. Es buen jabón.',
-    why: 'Lo que se juntó queda como remolino. La próxima, traza media, de diez a treinta minutos entre capas, la segunda igual de espesa o menos, vertida a la altura de una cuchara sobre la espátula.',
+    why: 'Lo que se juntó queda como remolino. La próxima, traza media, de 5 a 20 minutos entre capas, la segunda igual de espesa o menos, vertida a la altura de una cuchara sobre la espátula.',
   },
   'layers-apart': {
     answer:

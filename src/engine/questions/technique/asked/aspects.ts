@@ -95,9 +95,7 @@ export const ASPECTS = {
     '(?:how (?:many|often)|cuant[oa]s|too many|enough|demasiad[oa]s)\\b.{0,20}\\b(?:strokes?|passes|turns?|goes|times|twirls?|stirs?|loops?|drags?|pasadas?|vueltas?|veces|movimientos?|trazos?)',
     '(?:strokes?|passes|turns?|goes|pasadas?|vueltas?) (?:is |are |with |of )?(?:\\w+ ){0,4}(?:too many|enough|best|demasiad[oa]s|suficientes?)',
   ],
-  thick: [
-    '(?:thin\\w*|thick\\w*|light|medium|heavy|which|what|how|fin[oa]|liger[oa]|medi[oa]|espes[oa]|grues[oa]|cual|que)',
-  ],
+  thick: ['(?:thin\\w*|thick\\w*|light|medium|heavy|fin[oa]|liger[oa]|medi[oa]|espes[oa]|grues[oa])'],
   fell: [
     '(?:sank|sunk|sink\\w*|fell|fall\\w*|went (?:straight |right )?(?:through|into)|broke through|broke into|bled through|punch\\w+|hund\\w+|traspas\\w+|atraves\\w+|se (?:me )?(?:fue|metio))',
   ],
@@ -158,7 +156,7 @@ export const ASPECTS = {
     '(?:my|i have|ive got|got|have|mi|tengo|la tengo|esta|viene|convert\\w*|pas\\w+|weigh\\w*|use|only)',
   ],
   thins: [
-    '(?:how much (?:plain|white|new|more)|plain (?:soap|batter|bars?)|dilut\\w+|thin (?:it|them) out|tone (?:it|them) down|cuanto (?:blanco|jabon (?:sin color|blanco))|sin color|dilu\\w+|rebaj\\w+)',
+    '(?:how much (?:plain|uncolou?red)|plain (?:soap|batter|bars?)|dilut\\w+|thin (?:it|them) out|tone (?:it|them) down|cuanto jabon (?:sin color|blanco)|cuanta masa sin color|dilu\\w+)',
   ],
   saves: [
     '(?:save|rescue|salvage|fix|use (?:it|them) (?:up|still)|do with (?:it|them)|bin (?:it|them)|throw (?:it|them)|salv\\w+|rescat\\w+|arregl\\w+|aprovech\\w+|tir(?:o|arlo|arlos|ar))',
@@ -173,5 +171,27 @@ export const ASPECTS = {
     '(?:for (?:anything|something) else|other (?:things?|uses?)|again|after(?:wards)?|back (?:in|to)|otra cosa|otras cosas|despues|de nuevo|volver a)',
   ],
   uses: ['(?:us\\w+|sirve\\w*|puedo|can i|go(?:es)? back|safe)'],
+  keepsOn: ['(?:keep|use|still|just|instead|good for|guard\\w+|dej\\w+|us\\w+|sirve\\w*)'],
+  settles: [
+    '(?:separat\\w+|settl\\w+|sunk|sinks?|sank|at the bottom|split|floats?|floating|clear on top|separ\\w+|asent\\w+|hund\\w+|al fondo|en el fondo|flota\\w*|decant\\w+)',
+  ],
+  needs: [
+    '(?:need|have to|must|should|do i|put|on|open|hace falta|necesito|tengo que|prend\\w+|abr\\w+|hay que)',
+  ],
+  dissolves: [
+    '(?:dissolv\\w+|faster|quicker|better|easier|use|can i|disuelv\\w+|disolv\\w+|mas rapido|mejor|puedo|uso)',
+  ],
+  recurs: [
+    '(?:keep (?:on )?getting|always|every (?:time|batch|single)|again and again|siempre|cada vez|sigue saliendo|me sale mucha)',
+  ],
+  yellowed: [
+    '(?:(?:less|not so|not as|too|so|no|without) yellow(?:ish)?|yellow(?:ish)? (?:tinge|tint|cast|base)|menos amarill\\w+|(?:tan|muy) amarill\\w+|tono amarill\\w+|amarillent\\w+)',
+  ],
+  goesHard: [
+    '(?:went|gone|goes|turned|set|se (?:me )?(?:puso|hizo|quedo))(?: \\w+){0,3} (?:hard|solid|thick|stiff|dur[oa]|espes[oa]|ties[oa]|solid[oa])',
+  ],
+  beforePour: [
+    'before (?:i|it|the|we)(?: \\w+){0,4} (?:pour\\w*|mou?ld|in|colou?rs?)|antes de (?:\\w+ ){0,3}(?:llegar|verter|volcar|molde|echar\\w*|poder)',
+  ],
 } as const satisfies Record<string, readonly string[]>;
 export type Aspect = keyof typeof ASPECTS;

@@ -1,7 +1,8 @@
 import { unaccented } from '../../../text/unaccented.ts';
 import { tellsOfHurt } from '../../lye/nearest/hurt.ts';
 import { ASPECTS, type Aspect } from './aspects.ts';
-import { ASKED_ROWS, type AskedRow } from './table.ts';
+import type { AskedRow } from './row.ts';
+import { ASKED_ROWS } from './table.ts';
 import { THINGS, type Thing } from './things.ts';
 
 /** Longer texts tell a story, in which a word stands for more than one thing, characters. */

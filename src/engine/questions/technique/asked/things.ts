@@ -15,7 +15,8 @@ export const THINGS = {
   swirl:
     '(?:swirl\\w*|marbl\\w+|hanger|skewers?|chopsticks?|remolin\\w+|marmol\\w+|percha|palito|palillos?|brocheta)',
   /** One of these has its own answer. */
-  namedSwirl: '(?:drop|in the pot|pot|hanger|spoon|comb|divider|column|funnel|gota|olla|percha|cuchara|peine|divisor\\w*|columna)',
+  namedSwirl:
+    '(?:drop|in the pot|pot|hanger|spoon|comb|divider|column|funnel|gota|olla|percha|cuchara|peine|divisor\\w*|columna)',
   trace: '(?:trace|traza)',
   layer: '(?:layers?|capas?|franjas?|stripes?)',
   gel: '(?:gel(?: phase)?|gelling|gelific\\w+|fase (?:de )?gel)',
@@ -59,5 +60,14 @@ export const THINGS = {
   batter:
     '(?:batter|raw soap|liquid soap|in the pot|in the jug|masa|mezcla cruda|en la olla|en la jarra|en crudo)',
   pomace: '(?:pomace|orujo)',
+  /** What is washed with soap but no skin. */
+  housework:
+    '(?:floors?|laundry|dishes|drains?|cleaning|stains?|bathroom|dog|pisos?|suelos?|ropa|platos|trapos|limpieza|bano)',
+  holder:
+    '(?:bottle|jar|cup|pot of (?:mica|colou?r)|squeezy|syringe|botella|frasco|bote|vaso|vasito|jeringa)',
+  fan: '(?:fan|extractor|hood|window|ventilador|campana|extractor|ventana)',
+  warmWater: '(?:(?:warm|hot|boiling|tepid|lukewarm) water|agua (?:tibia|caliente|hirviendo|templada))',
+  syringe:
+    '(?:syringes?|jeringas?|thermometer|termometro|scales?|balanza|bascula|whisk|frother|espumador|batidorcito)',
 } as const satisfies Record<string, string>;
 export type Thing = keyof typeof THINGS;
