@@ -4,6 +4,7 @@ import type { Reply } from '../../src/conversation/reply.ts';
 import { lineOf } from '../../src/conversation/typed/line-of.ts';
 import { type PlainRequest, plainRequest } from '../../src/engine/questions/plain-requests.ts';
 import { smallTalkIn } from '../../src/engine/questions/small-talk.ts';
+import { askedOfBench } from '../../src/engine/questions/technique/asked/read.ts';
 import { listOwn } from '../../src/records/recipes/index.ts';
 import { chatReply, smallTalkReply } from './chat.ts';
 import { askFollowUps } from './follow-ups.ts';
@@ -15,7 +16,7 @@ type Asked = { readonly command: string; readonly given: Given };
 export async function plainRequestReply(question: string, context: Context): Promise<Reply | undefined> {
   const request = plainRequest(question);
   const isHurt = context.lately?.before(context)?.last.kind === 'emergency';
-  const smallTalk = request || isHurt ? undefined : smallTalkIn(question);
+  const smallTalk = request || isHurt || askedOfBench(question) ? undefined : smallTalkIn(question);
   if (smallTalk) return smallTalkReply(smallTalk, context);
   if (!request) return undefined;
   if (request.kind === 'thanks' || request.kind === 'night' || request.kind === 'pictures')

@@ -192,7 +192,7 @@ export const BARRED: readonly BarredColour[] = [
   {
     reason: 'crayon',
     names:
-      'crayon; crayons; wax crayon; crayones; cera de colores; ceras de colores; ceras de color; lapiz de cera; ceritas; colouring pencil; coloured pencil; lapiz de color; blackboard chalk; school chalk; chalk stick; chalk sticks; stick of chalk; pavement chalk; sidewalk chalk; tiza; tizas; tiza de colores',
+      'crayon; crayons; wax crayon; crayones; cera de colores; ceras de colores; ceras de color; lapiz de cera; ceritas; colouring pencil; coloured pencil; lapiz de color',
     source: practice('wax and pigments of unknown kind; they bleed and are in no list of cosmetic colours'),
   },
   {

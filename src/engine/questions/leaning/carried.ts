@@ -20,7 +20,7 @@ const IS = /(?<!\p{L})(?:it|that|they)['’]?(s|re)(?!\p{L})/iu;
 /** What a Spanish verb takes along: "evitarlo", "lo arreglo". */
 const ENCLITIC = /(?<!\p{L})(\p{L}{2,}(?:ar|er|ir))(?:l[oae]s?)(?!\p{L})/iu;
 const BEFORE_VERB =
-  /(?:(?<=^\W*)|(?<=(?<!\p{L})(?:como|cuando|donde|si|no|ya|que|puedo|se|me|te) ))l[oae]s? (?=\p{L}{3,}(?:o|a|e|as|es|an|en|amos|emos|ar|er|ir)(?!\p{L}))/iu;
+  /(?:(?<=^\W*)|(?<=(?<!\p{L})(?:c[oó]mo|cu[aá]ndo|d[oó]nde|s[ií]|no|ya|qu[eé]|puedo|se|me|te) ))l[oae]s? (?=\p{L}{3,}(?:o|a|e|as|es|an|en|amos|emos|ar|er|ir)(?!\p{L}))/iu;
 const NEUTER = /(?<!\p{L})(?:eso|esto|aquello)(?!\p{L})/iu;
 
 /**

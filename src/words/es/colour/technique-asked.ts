@@ -60,6 +60,11 @@ export const techniqueAsked: typeof english = {
       'La sal lo deja más claro y lechoso: de un tercio a la mitad más de color. Córtalo entre una y cuatro horas.',
     why: 'Los cristales de sal son blancos y la pastilla se vuelve opaca. Los minerales siguen fieles, las plantas se van como siempre. La sal, al final, en traza media y solo fina: la gruesa o la del mar Muerto raspa o toma agua. Los moldes individuales ahorran el corte.',
   },
+  'salt-hardens': {
+    answer:
+      'Más o menos 1 cdta de sal común por 500 g de aceites, disuelta en el agua antes de echar la sosa.',
+    why: 'Endurece antes y suelta mejor del molde; más le quita espuma. No gasta sosa. Ni en el agua ya con sosa ni en la masa: ahí quedan granos. Una barra de sal con la mitad del peso de los aceites es otra cosa, y se corta en horas.',
+  },
   'sensitive-skin': {
     answer:
       'No se puede prometer nada: a lo sumo una pastilla curada, sin aroma, poco o nada de color. Piel enferma, primero el médico.',

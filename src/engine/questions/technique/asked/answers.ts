@@ -12,6 +12,7 @@ export const ASKED_ANSWERS = [
   'wet-in-glycerin',
   'water-held-back',
   'salt-and-colour',
+  'salt-hardens',
   'sensitive-skin',
   'rinse-tools',
   'blender-stuff',

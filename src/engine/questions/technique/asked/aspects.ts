@@ -108,9 +108,6 @@ export const ASPECTS = {
   buysLye: [
     '(?:(?:buy|get|find|order|source|cheap\\w*|where)\\b.{0,24}\\b(?:lye|naoh|caustic(?: soda)?)|(?:lye|naoh|caustic(?: soda)?)\\b.{0,16}\\b(?:from|at|in) (?:the |a |my )?(?:hardware|diy|builders|supermarket|shop|store|chemist|farm|internet)|(?:compr\\w+|consig\\w+|consegu\\w+|donde|barat\\w+)\\b.{0,24}\\b(?:sosa|soda caustica|soda|hidroxido)|(?:sosa|soda(?: caustica)?|hidroxido)\\b.{0,16}\\b(?:de (?:la )?(?:ferreteria|drogueria|tienda|super\\w*|chino)))',
   ],
-  soft: [
-    '(?:soft|squishy|squidgy|bland[oa]s?|not (?:hard|firm)|wont (?:harden|set)|no (?:endurece|se endurece|se pone dur[oa]))',
-  ],
   onlyOf: ['(?:100|pure|all|only|just|nearly all|pur[oa]s?|sol[oa]|todo|casi todo|castile|castilla)'],
   fineEnough: [
     '(?:fine enough|how fine|too coarse|grind\\w*|ground|sieve\\w*|sift\\w*|how much|how many|which|can i (?:put|add|use)|add|muel\\w+|moler|molid\\w+|tamiz\\w+|colar|cuant[oa]s?|puedo|le pongo)',
@@ -126,7 +123,7 @@ export const ASPECTS = {
     '(?:set|sets|setting|harden\\w*|firm|work|trace|gel|ok|make|making|cuaj\\w+|endurec\\w+|endurez\\w+|sale|hacer|hago|fragu\\w+|anda)',
   ],
   cures: [
-    '(?:cur(?:e|es|ed|ing|ar|arlos?|arlas?|o|ado|ando)|dry\\w*|rack|sec(?:o|ar|arlos?|arlas?|ado|ando))',
+    '(?:cur(?:e|es|ed|ing|ar|arlos?|arlas?|o|ado|ando)|dry\\w*|rack|sec(?:o|a|an|ar|arlos?|arlas?|ado|ando))',
   ],
   usesUp: [
     '(?:do with|use (?:up)?|uses for|make (?:of|with|from)|reuse|save|throw|bin|hac\\w+|hago|us\\w+|aprovech\\w+|sirven?|reutiliz\\w+|tir\\w+)',
@@ -192,6 +189,25 @@ export const ASPECTS = {
   ],
   beforePour: [
     'before (?:i|it|the|we)(?: \\w+){0,4} (?:pour\\w*|mou?ld|in|colou?rs?)|antes de (?:\\w+ ){0,3}(?:llegar|verter|volcar|molde|echar\\w*|poder)',
+  ],
+  fewDays: [
+    '(?:after|for|its been|been|only|at|hace|van|ya|a los|despues de)?(?: \\w+){0,2} ?(?:[1-7]|a|an|one|two|three|four|couple of|few|un|una|dos|tres|cuatro|unos) (?:days?|weeks?|dias?|semanas?)',
+  ],
+  notSaid: [
+    '(?:doesnt|does not|dont|didnt|not|no)(?: \\w+)? (?:say|know|tell|dice|pone|trae|se cual|sabe)|no label|sin etiqueta|which (?:kind|one|sort) (?:it is|i have|is it)|cual (?:es|tengo)',
+  ],
+  smoothInWater: [
+    '(?:smooth|fine|ok|dissolves|mixes|goes in|lis[oa]|bien)(?: \\w+){0,2} (?:in|with|en|con) (?:the |el )?(?:water|agua)|(?:lumps?|lumpy|clumps?|balls|grumos?)(?: \\w+){0,2} (?:in|en) (?:the |el )?(?:oil|aceite)',
+  ],
+  smoothInOil: [
+    '(?:smooth|fine|ok|dissolves|mixes|goes in|lis[oa]|bien)(?: \\w+){0,2} (?:in|with|en|con) (?:the |el )?(?:oil|aceite)|(?:lumps?|lumpy|clumps?|balls|grumos?)(?: \\w+){0,2} (?:in|en) (?:the |el )?(?:water|agua)',
+  ],
+  poursInto: [
+    '(?:pour\\w*|mou?ld|use|put|line\\w*|ok|work\\w*|instead|verter|vierto|volcar|vuelco|molde|sirve\\w*|us\\w+|puedo|vale)',
+  ],
+  mixes: ['(?:mix(?:ed|ing|es)?|run(?:ning)? into|mezcl\\w+)'],
+  staysFluid: [
+    '(?:how long|cuanto(?: tiempo)?)\\b.{0,40}\\b(?:fluid\\w*|runny|pourable|workable|thin|liquid\\w*|liquid[oa]|fluid[oa]|trabaj\\w+)',
   ],
 } as const satisfies Record<string, readonly string[]>;
 export type Aspect = keyof typeof ASPECTS;

@@ -4,6 +4,8 @@ const BARS = ['bar', 'them'] as const;
 /** These make another matter of what is said of bars. */
 const NO_BARS = [
   'fluid',
+  'fridge',
+  'food',
   'lye',
   'colour',
   'dryPowder',
@@ -71,9 +73,22 @@ export const OF_BARS: readonly AskedRow[] = [
   {
     technique: 'cure-time',
     to: { named: 'olive-soft' },
-    said: ['olive', 'onlyOf', 'soft'],
+    said: ['olive', 'onlyOf', 'softness'],
     none: ['melts', 'lye'],
     overFlaw: true,
+  },
+  {
+    technique: 'demould-cut',
+    to: { lye: 'after-pour' },
+    said: ['softness', 'fewDays', ['bar', 'them']],
+    none: ['lye', 'olive', 'dryPowder', 'salt', 'water'],
+    overFlaw: true,
+  },
+  {
+    technique: 'demould-cut',
+    to: { named: 'salt-hardens' },
+    said: ['salt', 'harder'],
+    none: ['colour', 'scent'],
   },
   {
     technique: 'cure-time',

@@ -23,6 +23,24 @@ export const OF_COLOURS: readonly AskedRow[] = [
   },
   // What a colour is wetted in.
   {
+    technique: 'no-lumps',
+    to: { named: 'titanium-water-kind' },
+    said: ['titanium', 'smoothInWater'],
+    none: ['smoothInOil', 'bar', 'batter'],
+  },
+  {
+    technique: 'no-lumps',
+    to: { named: 'titanium-oil-kind' },
+    said: ['titanium', 'smoothInOil'],
+    none: ['smoothInWater', 'bar', 'batter'],
+  },
+  {
+    technique: 'no-lumps',
+    to: { named: 'titanium-which' },
+    said: ['titanium', 'notSaid'],
+    none: ['lye', 'bar', 'changesColour', 'howMuch'],
+  },
+  {
     technique: 'mica-settles',
     to: { technique: 'mica-settles' },
     said: ['holder', 'settles', ['dryPowder', 'colour']],
@@ -99,7 +117,7 @@ export const OF_COLOURS: readonly AskedRow[] = [
     technique: 'whiter-soap',
     to: { named: 'zinc-or-titanium' },
     said: ['zinc', 'white', 'which'],
-    none: ['howMuch', 'tools', 'metalCup'],
+    none: ['howMuch', 'tools'],
   },
   {
     technique: 'darker-lighter',
@@ -116,8 +134,8 @@ export const OF_COLOURS: readonly AskedRow[] = [
   {
     technique: 'test-colour',
     to: { named: 'repeat-colour' },
-    said: ['again', ['colour', 'bar'], 'howDo'],
-    none: ['lye', 'gives', 'cleaner', 'tools', 'avoid', 'scent', 'mould'],
+    said: ['again', ['colour', 'bar', 'shade'], 'howDo'],
+    none: ['lye', 'gives', 'cleaner', 'tools', 'scent', 'mould'],
   },
   {
     technique: 'store-colours',

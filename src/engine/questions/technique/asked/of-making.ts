@@ -41,7 +41,14 @@ export const OF_MAKING: readonly AskedRow[] = [
     said: ['halves', 'water', 'harder'],
     none: ['colour', 'scent'],
   },
+  {
+    technique: 'kitchen-tools',
+    to: { lye: 'mould-stuff' },
+    said: ['container', 'poursInto'],
+    none: ['store', 'cures'],
+  },
   // Pouring.
+  { technique: 'pot-time', to: { technique: 'pot-time' }, said: ['batter', 'staysFluid'], none: ['lye'] },
   {
     technique: 'pot-swirl',
     to: { named: 'how-many-strokes' },
@@ -61,6 +68,12 @@ export const OF_MAKING: readonly AskedRow[] = [
     said: ['layer', 'fell'],
     none: ['apart', 'cut'],
     overFlaw: true,
+  },
+  {
+    technique: 'layers-how',
+    to: { named: 'layer-fell' },
+    said: ['layer', 'mixes'],
+    none: ['apart', 'cut', 'dryPowder'],
   },
   {
     technique: 'layers-how',

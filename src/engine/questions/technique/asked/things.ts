@@ -34,7 +34,7 @@ export const THINGS = {
   lyeWater: '(?:lye ?water|lye solution|agua (?:de|con) (?:la )?(?:sosa|soda|lejia))',
   fridge:
     '(?:fridge|freezer|refrigerator|heladera|nevera|refri|refrigerador\\w*|frigorifico|congelador|freezer)',
-  sun: '(?:outside|outdoors|(?:in|under) the sun|sunny|balcony|garden|shed|patio|porch|windowsill|al sol|afuera|balcon|terraza|galpon|jardin|a la intemperie|ventana)',
+  sun: '(?:outside|outdoors|(?:in|under) the sun|sunny|balcony|garden|shed|patio|porch|windowsill|al sol|afuera|balcon|terraza|galpon|jardin|a la intemperie|ventana|(?:en|con) el sol)',
   damp: '(?:damp|humid\\w*|wet climate|rainy|steamy|humedad|humed[oa]s?|lluvi\\w+|no (?:hay )?(?:un )?lugar seco|no dry (?:place|room))',
   cold: '(?:cold (?:house|room|kitchen|garage|shed|weather|here|place|flat)|freezing|winter|no heating|(?:[0-9]|1[0-5]) degrees|casa fria|cocina fria|(?:hace|tengo|mucho) frio|invierno|sin calefaccion)',
   salt: '(?:sea salt|salt(?: bars?)?|brine|sal (?:marina|fina|gruesa)|(?:de|con|la|le|en|pongo|echo|poner) sal|salmuera)',
@@ -52,7 +52,7 @@ export const THINGS = {
     '(?:brass|copper|bronze|iron|cast iron|tin|zinc|galvani[sz]ed|alumin\\w+|laton|cobre|bronce|hierro|lata|hojalata|galvanizad\\w+)',
   embed:
     '(?:embeds?|inserts?|soap dough|cylinders?|(?:soap )?(?:shapes?|hearts?|balls?|curls?|chunks?) (?:inside|in (?:the|a) (?:soap|loaf|bar))|incrust\\w+|cilindro\\w*|embebid\\w+|rulos?|corazon(?:es)? (?:adentro|dentro))',
-  stamp: '(?:stamp(?:s|ed|ing)?|emboss\\w*|sell(?:o|ar|arlos?|arlas?)|estamp\\w+)',
+  stamp: '(?:stamp(?:s|ed|ing)?|emboss\\w*|sell(?:a|an|o|ar|arlos?|arlas?)|estamp\\w+)',
   ash: '(?:ash|ashy|soda ash|ceniza|polvillo blanco|white (?:dust|powder|film|bloom))',
   pinch: '(?:pinch|smidgen|dash|tad|pizca|puntita|punta de (?:cuchillo|cuchara))',
   cups: '(?:(?:by|in|with) cups?|cup measures?|cups|en tazas|por tazas|con tazas|a ojo)',
@@ -69,5 +69,12 @@ export const THINGS = {
   warmWater: '(?:(?:warm|hot|boiling|tepid|lukewarm) water|agua (?:tibia|caliente|hirviendo|templada))',
   syringe:
     '(?:syringes?|jeringas?|thermometer|termometro|scales?|balanza|bascula|whisk|frother|espumador|batidorcito)',
+  softness:
+    '(?:soft|squishy|squidgy|bland[oa]s?|not (?:hard|firm)|wont (?:harden|set)|no (?:endurece|se endurece|se pone dur[oa]))',
+  titanium: '(?:titanium(?: dioxide)?|td|tio2|dioxido(?: de titanio)?|titanio)',
+  /** What a soap maker has at home to pour into. */
+  container:
+    '(?:shoe ?box|(?:milk|juice) cartons?|tetra ?pak|crisp tubes?|tupperware|yogh?urt pots?|margarine tubs?|ice cream tubs?|bread tin|cake tin|loaf tin|muffin (?:tin|tray)|baking tray|cardboard box|drawer|biscuit tin|caja de (?:zapatos|carton|leche)|cartones? de (?:leche|jugo)|tetrabrik|potes? de (?:yogur|helado)|budinera|asadera|bandeja de horno)',
+  shade: '(?:shades?|hues?|tonos?)',
 } as const satisfies Record<string, string>;
 export type Thing = keyof typeof THINGS;
