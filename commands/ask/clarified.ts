@@ -66,7 +66,8 @@ const likeliest = ({ data }: Reply): number => told.safeParse(data).data?.causes
 
 /** A flaw of which nothing was decided, with one more thing that is known of it; undefined where that decides nothing. */
 async function diagnosedWith(question: string, { last }: Talk, context: Context): Promise<Reply | undefined> {
-  // A colourant that is named alone is asked of for itself.
+  // An amount is no sign of a flaw, and a colourant that is named alone is asked of for itself.
+  if (/\d|(?<!\p{L})(?:cu[aá]nt[oa]s?|how (?:much|many))(?!\p{L})/iu.test(question)) return undefined;
   if (last.kind !== 'command' || colourantsMeant(question).length > 0) return undefined;
   const before = await context.run('diagnose', { words: last.given.words ?? '' });
   if (before.kind !== 'reply' || likeliest(before) >= HALF) return undefined;

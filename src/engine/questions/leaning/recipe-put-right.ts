@@ -1,9 +1,10 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import { unaccented } from '../../text/unaccented.ts';
+import { LYE_WORDS } from '../soap-words.ts';
 import type { Ran } from './before.ts';
 import { type Lean, run } from './lean-kinds.ts';
 import type { Opened } from './plain.ts';
-import { recipeFor, reweighed } from './recipe.ts';
+import { namesOilOf, recipeFor, reweighed } from './recipe.ts';
 
 /* A recipe whose weights are put right, or that has to fit a mould: every figure is the turn's own, and the whole recipe stands in the headline. */
 
@@ -55,7 +56,8 @@ export function weightsPutRight(typed: string, before: Ran): Lean | undefined {
   const told = parts.map(weightTold);
   const weights = told.flatMap(one => (one ? [one] : []));
   // "No, 700 g olive" may be the whole of another recipe.
-  if (weights.length === 0 || (parts.length === 1 && !NAME_FIRST.test(parts[0]!))) return undefined;
+  if (weights.length === 0 || (parts.length === 1 && !NAME_FIRST.test(parts[0]!)))
+    return namesOilOf(before, rest) && !LYE_WORDS.test(rest) ? ASKS_RECIPE : undefined;
   // Grams in a recipe by ounces are no ounces.
   const isOfItsUnit = !IN_GRAMS.test(rest) || / g [^,]*$/u.test(before.given.oils ?? '');
   const laid =

@@ -62,6 +62,8 @@ test('weights that are put right stand in the recipe, and every other oil stays'
 
 test('what may be the whole of another recipe, names another oil or tells another unit is asked', () => {
   expect(given('no, 700 g olive')).toEqual(ASKS);
+  expect(given('sorry thats 400 of the coconut')).toEqual(ASKS);
+  expect(given('perdón, eran 300 del oliva')).toEqual(ASKS);
   expect(given('sorry, lard is 200 and the olive 750')).toEqual(ASKS);
   expect(given('no, coconut is 200 g', { ...RECIPE, given: { oils: '20 oz olive, 10 oz coconut' } })).toEqual(
     ASKS,

@@ -88,6 +88,7 @@ test('a thing may have been named by the turn before; what is asked has to be sa
     'which-trace',
   );
   expect(askedOfBench('thanks a lot', 'how many goes for a swirl')).toBeUndefined();
+  expect(askedOfBench('thanks a lot', 'vinegar for the jugs?')).toBeUndefined();
   expect(askedOfBench('doesnt say on the tub', 'titanium dioxide, oil or water?')?.to).toEqual({
     named: 'titanium-which',
   });

@@ -141,7 +141,7 @@ export const OF_COLOURS: readonly AskedRow[] = [
     technique: 'store-colours',
     to: { named: 'old-powder' },
     said: ['old', ['dryPowder', 'colour']],
-    none: ['bar', 'lye', 'scent', 'batter', 'tooStrong', 'weighs'],
+    none: ['wetted', 'bar', 'lye', 'scent', 'batter', 'tooStrong', 'weighs'],
   },
   {
     technique: 'cosmetic-grade',

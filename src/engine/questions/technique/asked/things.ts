@@ -76,5 +76,8 @@ export const THINGS = {
   container:
     '(?:shoe ?box|(?:milk|juice) cartons?|tetra ?pak|crisp tubes?|tupperware|yogh?urt pots?|margarine tubs?|ice cream tubs?|bread tin|cake tin|loaf tin|muffin (?:tin|tray)|baking tray|cardboard box|drawer|biscuit tin|caja de (?:zapatos|carton|leche)|cartones? de (?:leche|jugo)|tetrabrik|potes? de (?:yogur|helado)|budinera|asadera|bandeja de horno)',
   shade: '(?:shades?|hues?|tonos?)',
+  /** A powder that is wetted already. */
+  wetted:
+    '(?:(?:in|en|with|con) (?:the |el |la )?(?:oil|water|glycerine?|aceite|agua|glicerina)|mixed|wetted|premix\\w*|mojad\\w+|mezclad\\w+)',
 } as const satisfies Record<string, string>;
 export type Thing = keyof typeof THINGS;
