@@ -4,9 +4,11 @@ import type { Reply } from '../../src/conversation/reply.ts';
 import { withSpokenOf } from '../../src/engine/hazards/index.ts';
 import { spokenOfIn } from '../../src/engine/questions/leaning/things.ts';
 import { withOwnJars } from '../../src/engine/questions/own-jars.ts';
+import { pastAside } from '../../src/engine/questions/small-talk.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { whiffCautions } from '../../src/presenting/whiff.ts';
 import { listShelf } from '../../src/records/shelf/index.ts';
+import { carriedReply } from './carried.ts';
 import { clarifiedReply } from './clarified.ts';
 import { inContextReply } from './in-context.ts';
 import { backToBefore, isNothing } from './leaned-back.ts';
@@ -23,7 +25,7 @@ declare module '../../src/engine/refusal.ts' {
 
 /** Answers a plain question: what was understood in one line as the command it runs, then that command's answer. */
 export async function answerQuestion(asked: Asked, context: Context): Promise<Reply> {
-  const answer = await answerOf(asked, context);
+  const answer = await answerOf({ ...asked, question: pastAside(asked.question) }, context);
   const isTold = (id: string) => answer.cautions.some(one => one.id === id);
   const spokenOf = spokenOfIn(context.lately?.before(context));
   const cautions = whiffCautions(withSpokenOf(asked.question, spokenOf), context.say).filter(
@@ -55,6 +57,9 @@ async function answerOf(asked: Asked, context: Context): Promise<Reply> {
       );
   if (clarified) return clarified;
   const alone = await standingAlone(asked, own, context);
+  const readAnew = (text: string) => standingAlone({ question: text }, withOwnJars(text, []), context);
+  const carried = photo ? undefined : await carriedReply(question, { alone, readAnew }, context);
+  if (carried) return carried;
   return (
     (!photo && isNothing(alone, question, context)
       ? await backToBefore(question, alone, context)

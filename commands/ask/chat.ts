@@ -1,5 +1,6 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
+import type { SmallTalk } from '../../src/engine/questions/small-talk.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
 
 const whole = (words: string) => new RegExp(String.raw`(?<!\p{L})(?:${words})(?!\p{L})`, 'u');
@@ -31,6 +32,18 @@ const KINDS = [
     ),
   ],
 ] as const;
+
+/** What is said to small talk, by its kind. */
+export function smallTalkReply(kind: SmallTalk, { say: { ask } }: Context): Reply {
+  const headline = kind === 'praise' ? ask.welcome : kind === 'wrongChat' ? ask.chat.noHarm : ask.chat[kind];
+  return {
+    kind: 'reply',
+    headline,
+    data: { understood: { outside: 'other', chat: kind } },
+    blocks: [],
+    cautions: [],
+  };
+}
 
 /** A courtesy for a courtesy: chat that asks for nothing yet. */
 export function chatReply(question: string, { say: { ask } }: Context): Reply {

@@ -49,7 +49,7 @@ export async function clarifiedReply(
 }
 
 const BECAME =
-  /^\W*(?:(?:it|its|mine|mi|me|se|has|ha|all|pero|but|y|and) )*(?:went|gone|turned|came out|looks?|salio|ha salido|quedo|se puso|puso|volvio) (?:\p{L}+ ?){1,4}$/iu;
+  /^\W*(?:(?:it|its|mine|mi|me|se|has|ha|all|pero|but|y|and|uy|ay|oh|che|hey) )*(?:went|gone|turned|came out|looks?|salio|ha salido|quedo|se puso|puso|volvio) (?:\p{L}+ ?){1,4}(?:(?:as soon as|when|once|apenas|cuando|al|en cuanto)(?: \p{L}+){1,4})?\W*$/iu;
 /** "Went blue grey", after how alkanet is wetted: what becomes of it in soap. */
 async function whatBecame(question: string, { last }: Talk, context: Context): Promise<Reply | undefined> {
   if (last.kind !== 'command' || isOfLye(last) || !BECAME.test(unaccented(question))) return undefined;
@@ -66,7 +66,9 @@ const likeliest = ({ data }: Reply): number => told.safeParse(data).data?.causes
 
 /** A flaw of which nothing was decided, with one more thing that is known of it; undefined where that decides nothing. */
 async function diagnosedWith(question: string, { last }: Talk, context: Context): Promise<Reply | undefined> {
-  if (last.kind !== 'command') return undefined;
+  // An amount is no sign of a flaw, and a colourant that is named alone is asked of for itself.
+  if (/\d|(?<!\p{L})(?:cu[aá]nt[oa]s?|how (?:much|many))(?!\p{L})/iu.test(question)) return undefined;
+  if (last.kind !== 'command' || colourantsMeant(question).length > 0) return undefined;
   const before = await context.run('diagnose', { words: last.given.words ?? '' });
   if (before.kind !== 'reply' || likeliest(before) >= HALF) return undefined;
   const part = await partReply('points', last, { question, context });

@@ -10,10 +10,11 @@ import { isStillHurt } from '../../src/engine/questions/leaning/points-back.ts';
 import { tellsOfHurt } from '../../src/engine/questions/lye/nearest/hurt.ts';
 import { lyeAskedIn } from '../../src/engine/questions/lye/question.ts';
 import { careTopicIn, lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
+import { askedOfBench } from '../../src/engine/questions/technique/asked/read.ts';
 import { outrightIn } from '../../src/engine/questions/technique/outright/read.ts';
 import type { Technique } from '../../src/engine/questions/technique/topic.ts';
 import { partReply } from './leaned-part.ts';
-import { techniqueAnswer } from './technique-answer.ts';
+import { answeredTo, techniqueAnswer } from './technique-answer.ts';
 import { NEAR_LYE } from './technique-likely.ts';
 
 /** What a short turn asks behind the question before it, where both together tell that plainly; undefined where it stands alone. */
@@ -22,6 +23,8 @@ export async function inContextReply(question: string, context: Context): Promis
   if (!talk?.words || !mayNeedContext(question) || !mayGoOn(talk) || outrightIn(question)) return undefined;
   const { amount, weighed } = lyeAskedIn(question);
   if (amount || weighed || tellsOfHurt(question) || isStillHurt(question)) return undefined;
+  const ofBench = askedOfBench(question) ? undefined : askedOfBench(question, talk.words);
+  if (ofBench) return leaning(answeredTo(ofBench.technique, ofBench.to, context));
   const both = `${talk.words}. ${question}`;
   const technique = await techniqueOf(question, both, talk);
   if (technique !== undefined)
@@ -67,6 +70,10 @@ async function techniqueTold(technique: Technique, { question, both, last, conte
   const isSame = last.kind === 'technique' && last.id === technique;
   const part = isSame ? await partReply('goes-on', last, { question, context }) : undefined;
   const answer = part ?? techniqueAnswer(technique, both, context);
+  return leaning(answer);
+}
+
+const leaning = (answer: Reply): Reply => {
   const { understood } = answer.data as { readonly understood: object };
   return { ...answer, data: { ...answer.data, understood: { ...understood, leans: true } } };
-}
+};

@@ -116,6 +116,7 @@ async function answered(lean: Lean, before: Before | undefined, asked: Asked): P
     case 'again':
       return await again(before, asked);
     case 'part':
+      if (lean.behind) return await partReply(lean.of, lean.behind, asked);
       if (before?.kind === 'emergency') return aidAgain(before, context);
       if (lean.of === 'which-cup') return await cupsTold(context);
       return (

@@ -3,8 +3,10 @@ import type { Given } from '../../src/conversation/question.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import { lineOf } from '../../src/conversation/typed/line-of.ts';
 import { type PlainRequest, plainRequest } from '../../src/engine/questions/plain-requests.ts';
+import { smallTalkIn } from '../../src/engine/questions/small-talk.ts';
+import { askedOfBench } from '../../src/engine/questions/technique/asked/read.ts';
 import { listOwn } from '../../src/records/recipes/index.ts';
-import { chatReply } from './chat.ts';
+import { chatReply, smallTalkReply } from './chat.ts';
 import { askFollowUps } from './follow-ups.ts';
 import { keepLines } from './kept-lines.ts';
 
@@ -13,6 +15,9 @@ type Asked = { readonly command: string; readonly given: Given };
 /** The answer to words that can mean one command only; undefined where they are read in the usual way. */
 export async function plainRequestReply(question: string, context: Context): Promise<Reply | undefined> {
   const request = plainRequest(question);
+  const isHurt = context.lately?.before(context)?.last.kind === 'emergency';
+  const smallTalk = request || isHurt || askedOfBench(question) ? undefined : smallTalkIn(question);
+  if (smallTalk) return smallTalkReply(smallTalk, context);
   if (!request) return undefined;
   if (request.kind === 'thanks' || request.kind === 'night' || request.kind === 'pictures')
     return chatReply(question, context);

@@ -7,9 +7,11 @@ import { lyeAskedIn } from '../../src/engine/questions/lye/question.ts';
 import { careTopicIn, lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
 import type { QuestionRead } from '../../src/engine/questions/read.ts';
 import { LYE_WORDS } from '../../src/engine/questions/soap-words.ts';
+import { askedOfBench } from '../../src/engine/questions/technique/asked/read.ts';
 import { outrightIn } from '../../src/engine/questions/technique/outright/read.ts';
 import type { NearMatter } from '../../src/engine/questions/technique/read.ts';
 import { isTechnique } from '../../src/engine/questions/technique/topic.ts';
+import { putsTwoTogether } from '../../src/engine/questions/technique/two-hues.ts';
 import { acidIn } from '../../src/engine/text/names/acid-words.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { afterLyeReply } from './after-lye.ts';
@@ -20,7 +22,7 @@ import { askFollowUps } from './follow-ups.ts';
 import { keepLines } from './kept-lines.ts';
 import { filled } from './options-of.ts';
 import { isBarredScent } from './scents.ts';
-import { answeredTo, nearestFirst } from './technique-answer.ts';
+import { answeredTo, nearestFirst, techniqueAnswer } from './technique-answer.ts';
 import { IN_THE_POT, LIKELY, likeliestIn, standsOver } from './technique-likely.ts';
 import { troubleReply } from './trouble.ts';
 import { choicesOf } from './understood.ts';
@@ -50,6 +52,11 @@ export async function techniqueReply(
   const outright = outrightIn(question);
   if (outright && (outright.atHand || !isTold(question, read)) && barredReading(question, read) === undefined)
     return await outrightReply(question, { outright, read }, context);
+  const ofBench = benchReply(question, read, context);
+  if (ofBench) return ofBench;
+  const [reading] = read.readings;
+  if (reading?.job === 'mix' && read.facts.named.length === 0 && putsTwoTogether(question))
+    return techniqueAnswer('blend-two', question, context);
   const [first, second] = await likeliestIn(question, read);
   // Last, since these look a question through from end to end, and most ask for no technique.
   if (!first || isAnotherMatter(question, first, read) || isBarredScent(question, read, context))
@@ -65,7 +72,6 @@ export async function techniqueReply(
   const others = [second].flatMap(one =>
     one && one.chance >= LEAST_OFFERED && isTechnique(one.matter) ? [one.matter] : [],
   );
-  const [reading] = read.readings;
   const readings = reading && reading.score >= LIKELY && reading.command !== 'compare' ? [reading] : [];
   await keepLines([question, ...readings.map(one => lineOf(one.command, filled(one, context)))], context);
   const { ask, technique } = context.say;
@@ -85,6 +91,20 @@ export async function techniqueReply(
       ...choicesOf(readings, context),
     ],
   };
+}
+
+/** The judge of jobs is so sure of a flaw that its causes are told. */
+const SURE_FLAW = 0.9;
+/** What is asked of a thing of the bench, where neither a dose, a flaw nor a matter of lye is told. */
+function benchReply(question: string, read: QuestionRead, context: Context): Reply | undefined {
+  const [reading] = read.readings;
+  const asked = askedOfBench(question);
+  if (!asked) return undefined;
+  const isFlaw = reading?.job === 'diagnose' && reading.score >= SURE_FLAW && read.facts.findings > 0;
+  const isDose = reading?.job === 'dose' && read.facts.named.length > 0 && read.facts.portion !== undefined;
+  if (isDose || (isFlaw && !asked.overFlaw) || barredReading(question, read) !== undefined) return undefined;
+  if ((careTopicIn(question) ?? lyeTopicIn(question)) !== undefined) return undefined;
+  return answeredTo(asked.technique, asked.to, context);
 }
 
 /** What a question says outright; why batter raced is a press away, behind what to do with it now. */

@@ -106,7 +106,8 @@ async function shown(id: string, context: Context): Promise<Reply> {
 
 /** Opens a case with everything that was handed in, and answers. */
 async function opened({ words, photos, recipe }: Description, context: Context): Promise<Reply> {
-  const { idempotencyKey: id, asker, at } = context;
+  const { asker, at } = context;
+  const id = await flaws.caseIdFor(scopeOf(context), context.idempotencyKey, words);
   const [first] = photos;
   // Metal in soap and burnt skin are said before a photo is fetched.
   diagnose(words);

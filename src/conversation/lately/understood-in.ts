@@ -52,6 +52,7 @@ export function understoodIn(question: Question | Origin, data: object): Before 
     return told && { kind: 'emergency', ids: [told.id, ...told.also] };
   }
   // What came to nothing tells nothing of the talk; of several that a name can mean the next turn may say which.
+  if ('problem' in data && isStopped(data)) return { kind: 'recipe', hadOne: true };
   if ('problem' in data && !SPOKEN_OF.has(String(data.problem))) return undefined;
   const read = 'understood' in data ? understood.safeParse(data).data?.understood : undefined;
   if (read) {
@@ -69,6 +70,10 @@ export function understoodIn(question: Question | Origin, data: object): Before 
     ? { kind: 'command', job: undefined, command, given: textsOf(question.given) }
     : undefined;
 }
+
+/** A recipe whose lye was not told: what comes next is of it. */
+const isStopped = (data: object): boolean =>
+  'understood' in data && understood.safeParse(data).data?.understood.lye === 'stopped';
 
 function ofRead({
   technique,

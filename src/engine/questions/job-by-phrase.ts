@@ -27,13 +27,17 @@ const CAME_OF_IT =
   /(?<!\p{L})(?:came out|turned|went|gone|ended up|looks?|leaves|stain\p{L}*|suds|lather|salio|quedo|se puso|se volvio|se ve|la espuma (?:sale|salio|es)|mancha)(?!\p{L})/u;
 const LYE = /(?<!\p{L})(?:lye|naoh|koh|sosa|soda|caustic\p{L}?|lejia|superfat|sobreengrasad\p{L})(?!\p{L})/u;
 
-/** So much of one colourant in so much soap, and whether that is too much. */
+/** Too little of it shows. */
+const TOO_PALE =
+  /(?<!\p{L})(?:(?:only|just|still|barely|hardly|solo|apenas|sigue|queda) (?:\p{L}+ ){0,2}?(?:gr[ae]y|pale|light|faint|pink|beige|cream|gris|palid[oa]|clar[oa]|clarit[oa]|ros[oa]|crema)|barely (?:shows?|there|see|any)|hardly (?:shows?|any)|too (?:pale|light|faint|weak)|(?:no|not) (?:very |really |that )?(?:dark|black|strong|deep) enough|casi no se (?:ve|nota)|apenas se (?:ve|nota)|muy (?:palid[oa]|clarit[oa]|flojo))(?!\p{L})/u;
+const HAS_PUT = /(?<!\p{L})(?:put|used|added|puse|le puse|eche|use|anadi|agregue)(?!\p{L})/u;
+
+/** So much of one colourant in so much soap, and whether that is too much, or what was put in and shows too little. */
 const isDoseWeighed = ({ text }: Words, { things, amounts, facts }: Found): boolean =>
   things.filter(({ colourants }) => colourants.length > 0).length === 1 &&
   amounts.some(({ of }) => of === 'powder') &&
   facts.portion !== undefined &&
-  TOO_MUCH.test(text) &&
-  !CAME_OF_IT.test(text) &&
+  ((TOO_MUCH.test(text) && !CAME_OF_IT.test(text)) || (HAS_PUT.test(text) && TOO_PALE.test(text))) &&
   !LYE.test(text);
 
 const OF_EACH =
@@ -152,6 +156,20 @@ const isOfTwoTimes = ({ text }: Words): boolean => {
   return TWO_TIMES.test(text) && !LYE.test(text) && !OF_CRAFTS.test(rest) && !isOfCraft(rest.split(' '));
 };
 
+const PLANS =
+  /^(?:hey |hi |hola |please |porfa )?(?:(?:can|could|would) (?:you|u) )?(?:(?:help me )?plan (?:me |us )?(?:a|an|my|out|this|for)|(?:me )?plane(?:a|as|ame|arme|ar|emos)|planificam?e?|armame|armar) (?:\p{L}+ ){0,3}?(?:loaf|batch|soap|bars?|jabon|lote|tanda|pan|receta)(?!\p{L})/u;
+/** "Plan me a loaf, 1.2 kg, blue at the bottom": what is wanted is told at once. */
+const isPlan = ({ text }: Words): boolean => PLANS.test(text);
+
+const MAKES =
+  /^(?:whats?|which|what|que|con que|cual) (?:colou?rs? |powders? |mix )?(?:makes?|gives?|would make|will make|gets me|do i mix for|to mix for|me da|da|hace|se mezcla para)(?: (?:a|an|the|un|una|el|good|nice|proper|decent|lovely|buen|buena|lindo|linda|bonito|bonita))* (?:\p{L}+[ -]){0,2}(\p{L}+)$/u;
+/** "What makes a good grey-blue": a hue at the end, and nothing else. */
+const isMadeHue = ({ text }: Words, { things, amounts }: Found): boolean => {
+  const [, hue] = MAKES.exec(text.replace(/[?.!]+$/u, '').trim()) ?? [];
+  const isNamed = things.some(({ colourants }) => colourants.length > 0);
+  return hue !== undefined && !isNamed && amounts.length === 0 && isColourWord(foldedColour(hue));
+};
+
 /**
  * A job that a turn of phrase tells: what this can do, two colourants with "versus" between them, so much in so much and whether it is too much, what each
  * told part takes, what became of a colour, whether something may be used in a named country, what two come to, how a hue is got that is likened to something. Pure.
@@ -160,8 +178,8 @@ export function jobByPhrase(words: Words, found: Found): PhraseJob | undefined {
   if (found.things.length === 0 && asksWhatItDoes(words.text)) return 'help';
   if (isCompared(words, found)) return 'compare';
   if (isDoseWeighed(words, found)) return 'dose';
-  if (isShared(words, found)) return 'plan';
+  if (isShared(words, found) || isPlan(words)) return 'plan';
   if (isLaw(words, found)) return 'law';
   if (isReported(words, found) || isOfTwoTimes(words)) return 'diagnose';
-  return isMixed(words, found) || isLikenedHue(words, found) ? 'mix' : undefined;
+  return isMixed(words, found) || isLikenedHue(words, found) || isMadeHue(words, found) ? 'mix' : undefined;
 }

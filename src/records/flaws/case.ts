@@ -45,6 +45,16 @@ export async function openCase({ store, group }: FlawScope, id: string, opened: 
   await store.commit([add(key, written(caseKind, opened)), ...old.map(entry => drop(entry.key))]);
 }
 
+/**
+ * The id of a case with these words: one interaction opens a second one where its words alone were looked at first, and then those of the
+ * turn before with them. Asked again, the same words find the same case.
+ */
+export async function caseIdFor({ store, group }: FlawScope, id: string, words: string): Promise<string> {
+  const key = flawCase(group, id);
+  const [found] = await store.get([key]);
+  return found === undefined || read(caseKind, key, found).words === words ? id : `${id}-2`;
+}
+
 /** A case with all that was answered and taken back. Throws a Refusal `flaw-case-gone`. */
 export async function fileOf({ store, group }: FlawScope, id: string): Promise<FlawFile> {
   const key = flawCase(group, id);

@@ -1,7 +1,7 @@
 import type { LyeTopic } from '../lye/topic.ts';
 import type { Technique } from '../technique/topic.ts';
 import type { Aspect } from './aspects/aspect.ts';
-import type { Laid } from './before.ts';
+import type { Laid, Ran } from './before.ts';
 import type { Slots } from './slots.ts';
 
 /** What a turn that leans on nothing that is kept lacks: what is asked back for. */
@@ -18,8 +18,8 @@ export type Lack =
 export type Lean =
   /** A command with what was changed; of two either may be meant. `unit`: how its amounts are to be told. */
   | { readonly kind: 'runs'; readonly readings: readonly Laid[]; readonly unit?: Slots['unit'] }
-  /** More of the answer before, by what was asked of it. */
-  | { readonly kind: 'part'; readonly of: Aspect }
+  /** More of the answer before, by what was asked of it; `behind`: of the flaw that was spoken of before an aside. */
+  | { readonly kind: 'part'; readonly of: Aspect; readonly behind?: Ran }
   /** "Lye?" after spoons of a colour. */
   | { readonly kind: 'matter'; readonly id: LyeTopic }
   /** The same once more, in the language that was asked for. */

@@ -49,15 +49,21 @@ export function leanOf(typed: string, talk: Talk | undefined): Lean | undefined 
   const isOfNothing = before?.kind === 'open' && talk?.subject === undefined;
   if ((before?.kind === 'open' && !isOfNothing) || before?.kind === 'contest' || before?.kind === 'recipe')
     return undefined;
-  if (before && !isOfNothing && byAspect) return { kind: 'part', of: byAspect };
+  if (before && !isOfNothing && byAspect) {
+    const behind = OF_A_FLAW.has(byAspect) && talk?.ran?.command === 'diagnose' ? talk.ran : undefined;
+    return { kind: 'part', of: byAspect, ...(behind && { behind }) };
+  }
   if (before && !isOfNothing && slots) return overMatter(before, talk?.ran, slots);
   if (before && !isOfNothing) return undefined;
   return byAspect
     ? askedOfNothing(byAspect, turn.text)
-    : SAID_BEFORE.test(turn.text)
+    : SAID_BEFORE.test(turn.text) || REMEMBERS.test(turn.text)
       ? { kind: 'asks', lacks: 'of-what' }
-      : slots && lackOf(slots);
+      : slots && (hueAlone(turn.text, slots) ?? lackOf(slots));
 }
+
+/** Asked after an aside, these are of the flaw that was told of before it. */
+const OF_A_FLAW: ReadonlySet<Aspect> = new Set(['next-time', 'still']);
 
 /** "My black is grey": what became of a bar, and no other colour for the question before. */
 const TELLS_OF_MINE =
@@ -69,8 +75,19 @@ const TIME_TOLD =
 const SAID_BEFORE =
   /^(?:the|that|el|la|los|las)(?: \p{L}+){1,2}(?: es[ae])?(?: one)?(?: (?:that|which|que|q))? (?:(?:you|u) (?:said|told|mentioned)|(?:me )?dijiste|mencionaste)(?!\p{L})/u;
 
+/** "What did I ask you last Tuesday": nobody remembers that either. */
+const REMEMBERS =
+  /^(?:(?:do you remember|remember|te acuerdas|te acordas|recuerdas) )?(?:what|que|cual|lo que)(?: \p{L}+){0,3} (?:(?:did|do) (?:i|you|u|we) (?:ask|say|tell|told)|te (?:pregunte|dije|pedi)|me dijiste|(?:i|you) (?:asked|said|told))(?!\p{L})|(?<!\p{L})(?:you|u) (?:said|told me|gave me|mentioned) (?:last|the other|yesterday|before|on)(?!\p{L})|(?<!\p{L})(?:me )?(?:dijiste|diste) (?:la (?:semana|vez)|el otro|ayer|antes)(?!\p{L})/u;
+/** "So the blue then?" */
+const HUE_ALONE = /^(?:so |and )?(?:the|el|la) \p{L}+(?: (?:one|ones|color|colou?r))?$/u;
+
 const CONTEST_TURN =
   /(?<!\p{L})(?:theme|closes?|closing|when|again|deadline|tema|cierra|hasta cuando|put in|put|enter\p{L}*|send|submit|won|win|winner|prize|rules?|vote|judges?|bars?|two|2|both|mand\p{L}*|enviar|gan[oa]\p{L}*|premio|reglas?|votar?|dos|pastillas?|particip\p{L}*)(?!\p{L})/u;
+const hueAlone = (text: string, slots: Slots): Lean | undefined =>
+  slots.hues.length === 1 && slots.named.length === 0 && slots.amount === undefined && HUE_ALONE.test(text)
+    ? { kind: 'asks', lacks: 'name-for', slots }
+    : undefined;
+
 /** What may be poured in the place of water. */
 const MEANT_LYE_WATER =
   /^(?:in|en|with|con) (?:the |el |la )?(?:lye(?: water)?|water|agua(?: con| de)?(?: la)?(?: sosa| lejia)?|sosa|lejia)(?: (?:i meant?|i said|quise decir|queria decir|digo|me referia))?$/u;

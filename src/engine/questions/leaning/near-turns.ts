@@ -1,5 +1,6 @@
 import { colourantsMeant } from '../../colourants/find.ts';
 import { foldedColour, isColourWord } from '../../text/colours/folded-colours.ts';
+import type { LyeTopic } from '../lye/topic.ts';
 import type { Technique } from '../technique/topic.ts';
 import { type Before, isOfLye, type Talk } from './before.ts';
 import { type Lean, run } from './lean-kinds.ts';
@@ -38,6 +39,8 @@ const LESS_WATER =
   /^(?:(?:a (?:bit|little) |un poco )?(?:less|menos)|(?:can|could) i (?:use|go|do with|get away with) (?:a bit )?less|puedo (?:usar|poner) menos)(?: (?:water|agua))?(?: (?:i |and |so |to |want|quiero|para|que|q|it |its |if |since |es |si )+(?: ?\p{L}+){0,6})?$/u;
 
 export function ofMatterNear(text: string, { last }: Talk): Lean | undefined {
+  const besideLye = last.kind === 'matter' ? besideLyeMatter(text, last.id) : undefined;
+  if (besideLye) return { kind: 'matter', id: besideLye };
   const isOfAsh =
     (last.kind === 'technique' && last.id === 'ash-avoid') || (last.kind === 'matter' && OF_ASH.has(last.id));
   if (isOfAsh && SPRAYED.test(text)) return { kind: 'technique', id: 'ash-avoid', words: 'alcohol' };
@@ -71,6 +74,44 @@ export function ofMatterNear(text: string, { last }: Talk): Lean | undefined {
     ? { kind: 'technique', id: 'steep-in-oil' }
     : undefined;
 }
+/** How lye and its water are mixed. */
+const OF_MIXING: ReadonlySet<LyeTopic> = new Set<LyeTopic>([
+  'lye-into-water',
+  'water-amount',
+  'cooling-lye',
+  'other-water',
+  'liquid-instead',
+  'lye-and-water-swapped',
+]);
+const OF_MILK: ReadonlySet<LyeTopic> = new Set<LyeTopic>([
+  'milk-at-once',
+  'scorched-milk',
+  'liquid-instead',
+  'hot-liquid',
+]);
+const OF_METAL: ReadonlySet<LyeTopic> = new Set<LyeTopic>([
+  'aluminium',
+  'vessel',
+  'mould-stuff',
+  'glass-jug',
+]);
+const IS_MILK =
+  /^(?:(?:with|in|con|en|goats?|coconut|de) )*(?:milk|leche)(?: de (?:cabra|coco|vaca|avena))?$/u;
+const IS_OTHER_LIQUID =
+  /^(?:(?:with|in|con|en) )*(?:beer|wine|coffee|tea|aloe|cerveza|vino|cafe|te|jugo|zumo)$/u;
+const WENT_ORANGE =
+  /^(?:(?:it|its|mine|me|se|went|has|gone|turned|is|all|quedo|puso|salio|esta) )*(?:orange|brown|yellow|naranja|marron|amarill[oa])(?:\W+(?:\p{L}+ ?){1,4})?$/u;
+const IS_METAL =
+  /^(?:(?:what about|is|and|or|en|de|o|a|an|the|un|una|el|la) )*(?:brass|copper|bronze|cast iron|iron|enamel|tin|zinc|laton|cobre|bronce|hierro(?: fundido)?|esmaltad[oa]|esmalte|hojalata|lata|zinc)(?: (?:ok|okay|fine|pan|pot|jug|bowl|spoon|one|olla|jarra|cuchara|sirve|va|vale))*$/u;
+
+/** Another liquid, another metal, the colour of milk: of what was just said of lye. */
+function besideLyeMatter(text: string, id: LyeTopic): LyeTopic | undefined {
+  if (OF_MIXING.has(id) && IS_MILK.test(text)) return 'milk-at-once';
+  if (OF_MIXING.has(id) && IS_OTHER_LIQUID.test(text)) return 'liquid-instead';
+  if (OF_MILK.has(id) && WENT_ORANGE.test(text)) return 'scorched-milk';
+  return OF_METAL.has(id) && IS_METAL.test(text) ? 'vessel' : undefined;
+}
+
 /** Of a jar that does not say what it is wetted in: a pinch is tried in each. */
 const NOT_SAID =
   /^(?:(?:it|the (?:tub|jar|label|bag|pot|packet)|el (?:bote|frasco)|la (?:etiqueta|bolsa)|me|lo|i|yo) )*(?:doesnt|does not|dont|didnt|isnt|not|no) (?:say|said|know|tell|marked|labelled|sure|idea|dice|pone|se|sabe|trae|viene)(?: (?:\p{L}+ ?){1,6})?$/u;

@@ -14,6 +14,8 @@ export function ofItsThing(aspect: Aspect, before: Ran, text: string): Lean {
   if (command === 'match') return aspect === 'how-much' || aspect === 'looks' ? run(before) : part;
   if (thing === undefined) return part;
   const portion = given.portion === undefined ? {} : { portion: given.portion };
+  // Too much of it went in: what is done with the bars.
+  if (aspect === 'comes-back' && command === 'dose') return { kind: 'technique', id: 'too-much-colour' };
   switch (aspect) {
     case 'holds':
     case 'bleeds':

@@ -4,6 +4,7 @@ import { type Before, isOfLye, type Ran } from './before.ts';
 import type { Lean } from './lean-kinds.ts';
 import type { Opened } from './plain.ts';
 import { addedOil, inUnitOf, oilsAlone } from './recipe.ts';
+import { scaledToFit, weightsPutRight } from './recipe-put-right.ts';
 import { otherLyeLaid, swapLaid, takesOilAway, tellsOilOff, waterLaid } from './recipe-swaps.ts';
 import { slotsOf } from './slots.ts';
 import { oilTurn } from './turns.ts';
@@ -35,6 +36,8 @@ export function recipeTurn(typed: string, turn: Opened, before: Before | undefin
   if (before && OF_LYE.test(turn.text)) return isRecipe ? { kind: 'runs', readings: [before] } : ASKS_RECIPE;
   if (isRecipe)
     return (
+      weightsPutRight(typed, before) ??
+      scaledToFit(turn, before) ??
       swapLaid(turn.text, before) ??
       oilLaid(turn, before) ??
       otherLyeLaid(turn.text, before) ??

@@ -110,6 +110,26 @@ export function addedOil(laid: Laid, amount: string, name: string): Laid | undef
   return gramsOf(all) === undefined ? undefined : { ...laid, given: { ...laid.given, oils: all } };
 }
 
+/**
+ * The same recipe with other weights of some of its oils, by their names; undefined unless each is in it once, in the one unit that it tells,
+ * and some of it stays as it was.
+ */
+export function reweighed(laid: Laid, weights: ReadonlyMap<string, number>): Laid | undefined {
+  const pieces = piecesOf(laid.given.oils ?? '');
+  if (!pieces || unitOf(laid) === undefined || !isOfAnySize(laid)) return undefined;
+  const changed = new Map<number, number>();
+  for (const [name, figure] of weights) {
+    const oil = knownOil(name)?.id;
+    const places = pieces.flatMap((piece, at) =>
+      oil !== undefined && knownOil(piece.name)?.id === oil ? [at] : [],
+    );
+    if (places.length !== 1 || changed.has(places[0]!)) return undefined;
+    changed.set(places[0]!, figure);
+  }
+  const oils = listed(pieces.map((piece, at) => ({ ...piece, figure: changed.get(at) ?? piece.figure })));
+  return gramsOf(oils) === undefined ? undefined : { ...laid, given: { ...laid.given, oils } };
+}
+
 /** The unit that a recipe tells every oil in; undefined where it has several. */
 function unitOf({ given }: Laid): string | undefined {
   const [first, ...others] = piecesOf(given.oils ?? '') ?? [];

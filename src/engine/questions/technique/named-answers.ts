@@ -1,3 +1,5 @@
+import { ASKED_ANSWERS } from './asked/answers.ts';
+
 /** Answers to a part of a technique, by what its question names; common practice (no source). */
 export const NAMED_ANSWERS = [
   'split-oil',
@@ -53,5 +55,6 @@ export const NAMED_ANSWERS = [
   'lye-and-plants',
   'ombre-how',
   'oils-for-mould',
+  ...ASKED_ANSWERS,
 ] as const;
 export type NamedAnswer = (typeof NAMED_ANSWERS)[number];

@@ -207,7 +207,7 @@ export const PARTS: Readonly<Partial<Record<Technique, readonly Part[]>>> = {
     { words: of(String.raw`alumin\w*|ally|foil|tin|zinc|galvani\w*|lata`), lye: 'aluminium' },
     {
       words: of(
-        String.raw`glass|vidrio|cristal|wood\w*|madera|which (?:plastic|bowl)|plastic\w*|bowl|bol|enamel\w*|esmaltad\w*|pp|jug for lye`,
+        String.raw`glass|vidrio|cristal|wood\w*|madera|which (?:plastic|bowl)|plastic\w*|bowl|bol|enamel\w*|esmaltad\w*|pp|jug for lye|lye jug|jarra (?:de|para) (?:la )?(?:sosa|soda|lejia)`,
       ),
       lye: 'vessel',
     },

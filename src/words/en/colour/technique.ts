@@ -1,3 +1,4 @@
+import { techniqueAsked } from './technique-asked.ts';
 import { techniqueBench } from './technique-bench.ts';
 import { techniqueBeside } from './technique-beside.ts';
 import { techniqueMatters } from './technique-matters.ts';
@@ -221,7 +222,7 @@ export const technique = {
     ...techniqueBeside,
     ...techniqueBench,
   },
-  named: { ...techniqueNamed, ...techniqueOutright },
+  named: { ...techniqueNamed, ...techniqueOutright, ...techniqueAsked },
   given: colourGiven,
   matters: techniqueMatters,
 };

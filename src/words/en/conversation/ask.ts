@@ -116,6 +116,11 @@ export const ask = {
   welcome: 'You’re welcome. Ask the next one when it comes up.',
   /** To chat that asks nothing. */
   chat: {
+    joke: 'What did the oil say to the lye? “Without you I would never have got this far.” I am better at colour.',
+    taste:
+      'I see no colours, so I have no favourite. Name yours and I say how it is made and whether it holds.',
+    cannot:
+      'That I cannot do: I only answer here. I can say which colour to get, how much of it, and whether it holds.',
     noHarm: 'No harm done.',
     night: 'Good night, and may it still be soap in the morning.',
     wellDone: 'Well done. Leave it covered, and cut it only when it is firm, in a day or two.',

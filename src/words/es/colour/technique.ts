@@ -1,4 +1,5 @@
 import type { technique as english } from '../../en/colour/technique.ts';
+import { techniqueAsked } from './technique-asked.ts';
 import { techniqueBench } from './technique-bench.ts';
 import { techniqueBeside } from './technique-beside.ts';
 import { techniqueMatters } from './technique-matters.ts';
@@ -227,7 +228,7 @@ export const technique: typeof english = {
     ...techniqueBeside,
     ...techniqueBench,
   },
-  named: { ...techniqueNamed, ...techniqueOutright },
+  named: { ...techniqueNamed, ...techniqueOutright, ...techniqueAsked },
   given: colourGiven,
   matters: techniqueMatters,
 };

@@ -107,6 +107,10 @@ export const ask: typeof en.ask = {
   hello: 'Hola. Pregúntame con tus palabras por el color de tu jabón, o elige.',
   welcome: 'De nada. Pregunta lo siguiente cuando haga falta.',
   chat: {
+    joke: '¿Qué le dijo el aceite a la sosa? «Sin ti no habría cuajado.» Se me da mejor el color.',
+    taste: 'No veo colores, así que no tengo favorito. Dime el tuyo y te digo cómo se hace y si aguanta.',
+    cannot:
+      'Eso no puedo hacerlo: solo respondo aquí. Puedo decir qué color conseguir, cuánto va y si aguanta.',
     noHarm: 'No pasa nada.',
     night: 'Buenas noches, y que mañana siga siendo jabón.',
     wellDone: 'Bien hecho. Déjalo tapado y córtalo solo cuando esté firme, en uno o dos días.',

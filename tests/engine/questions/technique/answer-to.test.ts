@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { answerTo } from '../../../../src/engine/questions/technique/answer-to.ts';
+import { ASKED_ROWS } from '../../../../src/engine/questions/technique/asked/table.ts';
 import { NAMED_ANSWERS } from '../../../../src/engine/questions/technique/named-answers.ts';
 import { OUTRIGHT } from '../../../../src/engine/questions/technique/outright/read.ts';
 import { PARTS } from '../../../../src/engine/questions/technique/parts.ts';
@@ -76,10 +77,11 @@ test('every named answer is led to by some words', () => {
     parts.flatMap(part => ('named' in part ? [part.named] : [])),
   );
   const outright = OUTRIGHT.flatMap(({ to }) => ('named' in to ? [to.named] : []));
+  const asked = ASKED_ROWS.flatMap(({ to }) => ('named' in to ? [to.named] : []));
   const byWarmth = ['a-bit-warm', 'too-warm'];
   expect(
     NAMED_ANSWERS.filter(
-      id => ![...led, ...outright, 'rising-in-mould'].includes(id) && !byWarmth.includes(id),
+      id => ![...led, ...outright, ...asked, 'rising-in-mould'].includes(id) && !byWarmth.includes(id),
     ),
   ).toEqual([]);
 });

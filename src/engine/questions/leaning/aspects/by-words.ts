@@ -43,7 +43,7 @@ const ASKED: readonly Asked[] = [
     aspect: 'how-long',
     keys: set('howlong'),
     beside: set(
-      'leave wait take takes last lasts keep keeps until till ready left need needs before dura tarda espero dejo esperar dejar hasta listo lista aguanta',
+      'between each other layers layer entre otra otras capa capas cada leave wait take takes last lasts keep keeps until till ready left need needs before dura tarda espero dejo esperar dejar hasta listo lista aguanta',
     ),
   },
   {

@@ -145,7 +145,7 @@ export const OF_COLOURS: readonly Outright[] = [
   },
   {
     words: within(
-      '(?:ombres?|degradad[oa]s?|gradient)(?: (?:soap|jabon|effect|efecto|layers?|capas?|colou?r|de color))?(?: (?:for|para) (?:beginners?|principiantes?|a beginner))?',
+      '(?:ombres?|degradad[oa]s?|degrades?|gradient)(?: (?:soap|jabon|effect|efecto|layers?|capas?|colou?r|de color))?(?: (?:for|para) (?:beginners?|principiantes?|a beginner))?',
     ),
     unless: within(String.raw`\d|order|orden|first|primero|challenge|reto|contest|concurso`),
     technique: 'layers-how',

@@ -1,0 +1,22 @@
+import { foldedColour, isColourWord } from '../../text/colours/folded-colours.ts';
+import { unaccented } from '../../text/unaccented.ts';
+
+/** Side by side they are not stirred into one. */
+const APART =
+  /(?<!\p{L})(?:swirl\p{L}*|layer\p{L}*|stripe\p{L}*|half|palette|beside|next to|pour\p{L}*|remolin\p{L}*|capas?|franjas?|rayas?|mitad|paleta|al lado|go(?:es)? with|combin\p{L}+)(?!\p{L})/u;
+const TOGETHER = /^(?:and|with|plus|y|e|con|mas|\+|&)$/u;
+
+/**
+ * Whether a question puts two hues into one pot and names no more than the hue that is to come of it: "blue with yellow, how much of each for a
+ * nice green". Pure.
+ */
+export function putsTwoTogether(question: string): boolean {
+  const plain = unaccented(question).toLowerCase();
+  if (APART.test(plain) || /\d/u.test(plain)) return false;
+  const words = plain.match(/\p{L}+|[+&]/gu) ?? [];
+  const isHue = (word: string | undefined): boolean => word !== undefined && isColourWord(foldedColour(word));
+  return words.some(
+    (word, at) =>
+      TOGETHER.test(word) && isHue(words[at - 1]) && isHue(words[at + 1]) && words[at - 1] !== words[at + 1],
+  );
+}
