@@ -1,4 +1,5 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
+import { readOnce } from '../../remembered.ts';
 import { asTyped, withOneMore } from './as-typed.ts';
 import { ofBatchAsked } from './batch-asked.ts';
 import { withSolution } from './ready-solution.ts';
@@ -52,7 +53,7 @@ export const scentsOf = (question: string): readonly string[] =>
     .scents;
 
 /** A line as {@link recipeLine} takes it: courtesies away, shares beside lye told as the superfat that they are. */
-export function prepared(question: string): string {
+export const prepared = readOnce((question): string => {
   const isPotash = POTASSIUM.test(plainWords(question));
   const said = withWhole(ofBatchAsked(plainWords(asTyped(question), { clauses: true })));
   const plain = saidPlainly(
@@ -91,4 +92,4 @@ export function prepared(question: string): string {
           Number.parseFloat(figure.replace(',', '.')) <= WEAKEST ? ` ; superfat ${figure}%` : whole,
         );
   return told.replace(COUNTED, ' ; ');
-}
+});

@@ -1,3 +1,4 @@
+import { readOnce } from '../../remembered.ts';
 import { TextToFit } from '../../text/patterns/fitting.ts';
 import { AMISS_PATTERNS } from './amiss-patterns.ts';
 import { AROUND_PATTERNS } from './around-patterns.ts';
@@ -51,27 +52,29 @@ const CARE_PATTERNS = [
   ...LATER_PATTERNS,
 ];
 
-const plainOf = (question: string): TextToFit =>
-  new TextToFit(
-    question
-      .slice(0, LONGEST)
-      .normalize('NFD')
-      .replace(/\p{M}/gu, '')
-      .slice(0, LONGEST)
-      .toLowerCase()
-      .replace(/[^\p{L}\p{N}]+/gu, ' ')
-      .trim(),
-  );
+const plainOf = readOnce(
+  (question): TextToFit =>
+    new TextToFit(
+      question
+        .slice(0, LONGEST)
+        .normalize('NFD')
+        .replace(/\p{M}/gu, '')
+        .slice(0, LONGEST)
+        .toLowerCase()
+        .replace(/[^\p{L}\p{N}]+/gu, ' ')
+        .trim(),
+    ),
+);
 
 const foundIn = (plain: TextToFit, among: TopicPatterns): LyeTopic | undefined =>
   among.find(([, patterns]) => patterns.some(pattern => plain.fits(pattern)))?.[0];
 
 /** A matter that is answered before any amount of lye in the same question; harm stands before it. */
-export function careTopicIn(question: string): LyeTopic | undefined {
+export const careTopicIn = readOnce((question): LyeTopic | undefined => {
   const plain = plainOf(question);
   if (foundIn(plain, HARM_PATTERNS) !== undefined) return undefined;
   return putInAmiss(question.slice(0, LONGEST)) ?? foundIn(plain, CARE_PATTERNS);
-}
+});
 
 /**
  * Whether a question is asked calmly and ahead, though its words are an accident's too. Of somebody who is hurt, and of
@@ -85,5 +88,6 @@ export const isHarmMatter = (question: string): boolean =>
   foundIn(plainOf(question), HARM_PATTERNS) !== undefined;
 
 /** Which matter of handling lye a question asks about, in English or Spanish, or undefined. */
-export const lyeTopicIn = (question: string): LyeTopic | undefined =>
-  careTopicIn(question) ?? foundIn(plainOf(question), PATTERNS);
+export const lyeTopicIn = readOnce(
+  (question): LyeTopic | undefined => careTopicIn(question) ?? foundIn(plainOf(question), PATTERNS),
+);
