@@ -18,9 +18,11 @@ import { MADE_PATTERNS } from './made-patterns.ts';
 import { MIXING_PATTERNS } from './mixing-patterns.ts';
 import { PUT_IN_PATTERNS } from './put-in-patterns.ts';
 import { TOLD_SHORT_PATTERNS } from './told-short-patterns.ts';
+import { TOO_MUCH_PATTERNS } from './too-much-patterns.ts';
 import type { LyeTopic } from './topic.ts';
 import { SUBSTANCE_PATTERNS, type TopicPatterns } from './topic-patterns.ts';
 import { putInAmiss } from './weighed-amiss.ts';
+import { YOUNG_BAR_PATTERNS } from './young-bar-patterns.ts';
 
 /** Longer texts tell of a batch, and ask nothing that is answered alike for all. */
 const LONGEST = 600;
@@ -47,8 +49,10 @@ const PATTERNS = [
 const CARE_PATTERNS = [
   ...TOLD_SHORT_PATTERNS,
   ...DOUBT_PATTERNS,
+  ...TOO_MUCH_PATTERNS,
   ...JUG_PATTERNS,
   ...AROUND_PATTERNS,
+  ...YOUNG_BAR_PATTERNS,
   ...LATER_PATTERNS,
 ];
 
