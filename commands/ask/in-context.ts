@@ -1,6 +1,6 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
-import type { Before, Talk } from '../../src/engine/questions/leaning/before.ts';
+import { asOneText, type Before, type Talk } from '../../src/engine/questions/leaning/before.ts';
 import {
   mayNeedContext,
   sameLyeMatter,
@@ -22,7 +22,7 @@ export async function inContextReply(question: string, context: Context): Promis
   if (!talk?.words || !mayNeedContext(question) || !mayGoOn(talk) || outrightIn(question)) return undefined;
   const { amount, weighed } = lyeAskedIn(question);
   if (amount || weighed || tellsOfHurt(question) || isStillHurt(question)) return undefined;
-  const both = `${talk.words}. ${question}`;
+  const both = asOneText(talk.words, question);
   const technique = await techniqueOf(question, both, talk);
   if (technique !== undefined)
     return await techniqueTold(technique, { question, both, last: talk.last, context });
