@@ -87,7 +87,7 @@ const AHEAD_AFTER_MS = 1_000;
 
 /** Loads the command that is asked most, and builds what looks for harm and for names in every text. */
 async function makeReady(registry: GrowingRegistry): Promise<void> {
-  const { emergenciesIn } = await import('./conversation/first-aid/first-aid.ts');
+  const { emergenciesIn } = await import('./conversation/first-aid/told.ts');
   emergenciesIn([NO_HARM]);
   await registry.ahead(MOST_ASKED);
   const { colourantsMeant } = await import('./engine/colourants/find.ts');

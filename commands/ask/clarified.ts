@@ -2,7 +2,7 @@ import { z } from 'zod';
 import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import { colourantsMeant } from '../../src/engine/colourants/find.ts';
-import { isOfLye, type Talk } from '../../src/engine/questions/leaning/before.ts';
+import { asOneText, isOfLye, type Talk } from '../../src/engine/questions/leaning/before.ts';
 import { isStillHurt } from '../../src/engine/questions/leaning/points-back.ts';
 import { thingOf } from '../../src/engine/questions/leaning/things.ts';
 import { lyeAskedIn } from '../../src/engine/questions/lye/question.ts';
@@ -32,7 +32,7 @@ export async function clarifiedReply(
   if (ASKS.test(unaccented(question)) || isStillHurt(question)) return undefined;
   const became = await whatBecame(question, talk, context);
   if (became) return became;
-  const both = `${talk.words}. ${question}`;
+  const both = asOneText(talk.words, question);
   if (talk.last.kind === 'command' && talk.last.command === 'diagnose')
     return await diagnosedWith(question, talk, context);
   if (talk.last.kind !== 'open' || talk.subject?.isFresh) return undefined;

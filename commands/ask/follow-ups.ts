@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { followUp } from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
 import { readCommandLine } from '../../src/conversation/typed/command-line.ts';
-import { isLyeMatter } from '../../src/engine/questions/lye/topic.ts';
+import { isLyeMatter } from '../../src/engine/questions/lye/lye-matter.ts';
 import { isTechnique } from '../../src/engine/questions/technique/topic.ts';
 import { cut } from '../../src/engine/text/cut.ts';
 import { askedLineOf } from '../../src/records/asked/index.ts';

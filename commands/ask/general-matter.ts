@@ -1,10 +1,11 @@
 import { knownAdditive } from '../../src/engine/batch/additives/additives.ts';
 import { GENERAL_TOPIC_ORIGINS } from '../../src/engine/questions/lye/general-topic.ts';
+import { isLyeMatter, type LyeMatter } from '../../src/engine/questions/lye/lye-matter.ts';
 import { tellsOfHurt } from '../../src/engine/questions/lye/nearest/hurt.ts';
 import type { NearMatter } from '../../src/engine/questions/lye/nearest/read.ts';
 import { lyeAskedIn } from '../../src/engine/questions/lye/question.ts';
 import { toldAmounts, wordsOfBatch } from '../../src/engine/questions/lye/slips/told-amounts.ts';
-import { isLyeMatter, type LyeMatter, type LyeTopic } from '../../src/engine/questions/lye/topic.ts';
+import type { LyeTopic } from '../../src/engine/questions/lye/topic.ts';
 import type { QuestionRead } from '../../src/engine/questions/read.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
 

@@ -1,8 +1,9 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Block } from '../../src/conversation/reply.ts';
 import { colourantsMeant } from '../../src/engine/colourants/find.ts';
+import { isLyeMatter } from '../../src/engine/questions/lye/lye-matter.ts';
 import { tellsOfHurt } from '../../src/engine/questions/lye/nearest/hurt.ts';
-import { isLyeMatter, type LyeTopic } from '../../src/engine/questions/lye/topic.ts';
+import type { LyeTopic } from '../../src/engine/questions/lye/topic.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
 import { LYE_WORDS } from '../../src/engine/questions/soap-words.ts';
 import { acidIn } from '../../src/engine/text/names/acid-words.ts';

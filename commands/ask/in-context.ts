@@ -1,6 +1,6 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
-import type { Before, Talk } from '../../src/engine/questions/leaning/before.ts';
+import { asOneText, type Before, type Talk } from '../../src/engine/questions/leaning/before.ts';
 import {
   mayNeedContext,
   sameLyeMatter,
@@ -25,7 +25,7 @@ export async function inContextReply(question: string, context: Context): Promis
   if (amount || weighed || tellsOfHurt(question) || isStillHurt(question)) return undefined;
   const ofBench = askedOfBench(question) ? undefined : askedOfBench(question, talk.words);
   if (ofBench) return leaning(answeredTo(ofBench.technique, ofBench.to, context));
-  const both = `${talk.words}. ${question}`;
+  const both = asOneText(talk.words, question);
   const technique = await techniqueOf(question, both, talk);
   if (technique !== undefined)
     return await techniqueTold(technique, { question, both, last: talk.last, context });

@@ -1,9 +1,9 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Choice, Reply } from '../../src/conversation/reply.ts';
+import type { LyeMatter } from '../../src/engine/questions/lye/lye-matter.ts';
 import { tellsOfHurt } from '../../src/engine/questions/lye/nearest/hurt.ts';
 import type { NearMatter } from '../../src/engine/questions/lye/nearest/read.ts';
 import { lyeAskedIn } from '../../src/engine/questions/lye/question.ts';
-import type { LyeMatter } from '../../src/engine/questions/lye/topic.ts';
 import { acidIn } from '../../src/engine/text/names/acid-words.ts';
 import { askFollowUps } from './follow-ups.ts';
 import { topicReply } from './matter.ts';

@@ -6,6 +6,7 @@ import { type DeclaredOption, declaredOptions } from './declared.ts';
 import type { Follow, FollowTarget } from './follow-ups/follow.ts';
 import type { Given, Pointed } from './question.ts';
 import type { Form, Reply } from './reply.ts';
+import { renamed } from './typed/formerly.ts';
 import { validArgs, validOptions } from './typed/validate.ts';
 import type { DeadlineActs, DeadlineServices } from './unasked/deadline.ts';
 
@@ -120,23 +121,6 @@ export function action<Shape extends z.core.$ZodLooseShape>(declared: {
     },
   };
 }
-
-/** What was given, under the names the options have now; a number where a text is asked today is read as it was typed. */
-const renamed = (
-  given: Given,
-  options: readonly DeclaredOption[],
-  formerly?: Readonly<Record<string, string>>,
-): Given => {
-  if (!formerly) return given;
-  return Object.fromEntries(
-    Object.entries(given).map(([name, value]) => {
-      if (!Object.hasOwn(formerly, name)) return [name, value];
-      const now = formerly[name]!;
-      const isText = options.find(one => one.name === now)?.kind === 'text';
-      return [now, isText && typeof value === 'number' ? String(value) : value];
-    }),
-  );
-};
 
 /** What happens when a button is pressed, a menu chosen from, or a form sent. */
 export type FollowUp<Args = never> = Omit<ResponseMode, 'seenBy'> &

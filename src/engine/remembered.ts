@@ -28,5 +28,14 @@ const within =
  */
 export const remembered: Reader = within(MOST, LONGEST);
 
+/** So many texts of any length are known at once: those of one question, and what its readers make of it on their way. */
+const MOST_READ = 64;
+
+/**
+ * {@link remembered} for whole questions, of any length: one question goes through dozens of readers, many of which need the same
+ * reading of it. Those of the questions before are soon forgotten.
+ */
+export const readOnce: Reader = within(MOST_READ, Number.POSITIVE_INFINITY);
+
 /** {@link remembered} for single words, of which members use few, again and again. What is not found is remembered too. */
 export const rememberedWord: Reader = within(MOST_WORDS, Number.POSITIVE_INFINITY);

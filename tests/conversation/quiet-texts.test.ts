@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { emergenciesIn } from '../../src/conversation/first-aid/first-aid.ts';
+import { emergenciesIn } from '../../src/conversation/first-aid/told.ts';
 import { readEmergencies } from '../../src/engine/hazards/index.ts';
 
 test('a text that was read before is read alike again, whatever it tells', () => {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { remembered } from '../../src/engine/remembered.ts';
+import { readOnce, remembered } from '../../src/engine/remembered.ts';
 
 test('a short text is read once, a long one and one that cannot be read each time', () => {
   const read: string[] = [];
@@ -26,4 +26,18 @@ test('what gives undefined is remembered too, and after many texts all are read 
   nothing('one more');
   nothing('0');
   expect(reads).toBe(502);
+});
+
+test('a whole question is read once while it is answered, and anew when many others were read since', () => {
+  const read: string[] = [];
+  const lengthOf = readOnce(text => {
+    read.push(text);
+    return text.length;
+  });
+  const question = 'how much gold mica for 500 g of oils, '.repeat(10);
+  for (let reader = 0; reader < 12; reader += 1) expect(lengthOf(question)).toBe(question.length);
+  expect(read).toEqual([question]);
+  for (let other = 0; other < 64; other += 1) lengthOf(`${question}${other}`);
+  lengthOf(question);
+  expect(read.filter(text => text === question)).toHaveLength(2);
 });

@@ -5,4 +5,5 @@
 type Reader = <Read>(read: (text: string) => Read) => (text: string) => Read;
 
 export const remembered: Reader = read => read;
+export const readOnce: Reader = read => read;
 export const rememberedWord: Reader = read => read;

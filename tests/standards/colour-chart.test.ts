@@ -71,9 +71,12 @@ describe('the chart of 24 patches', () => {
     for (const { reflectance } of patches) expect(reflectance).toHaveLength(BAND_COUNT);
   });
 
-  test.each(patches)('patch $patch: its spectrum gives its published Lab under D50', ({ patch, reflectance }) => {
-    expect(colourDifference(labD50(reflectance), published.get(patch)!)).toBeLessThan(2);
-  });
+  test.each(patches)(
+    'patch $patch: its spectrum gives its published Lab under D50',
+    ({ patch, reflectance }) => {
+      expect(colourDifference(labD50(reflectance), published.get(patch)!)).toBeLessThan(2);
+    },
+  );
 
   test('on average the spectra give the published Lab under D50 to within what one chart differs from another', () => {
     const off = patches.map(({ patch, reflectance }) =>

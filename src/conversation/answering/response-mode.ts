@@ -3,7 +3,7 @@ import { preferencesOf } from '../../records/preferences.ts';
 import type { ResponseMode, SeenBy } from '../command.ts';
 import type { Conversation } from '../conversation.ts';
 import { checkLegible } from '../faces/legible.ts';
-import { emergenciesIn, freeTexts } from '../first-aid/first-aid.ts';
+import { emergenciesIn, freeTexts } from '../first-aid/told.ts';
 import type { Origin, Question } from '../question.ts';
 import { contextOf } from './context-of.ts';
 import { isForOneQuestion } from './one-question.ts';

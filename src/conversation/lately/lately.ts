@@ -1,4 +1,4 @@
-import { type Before, isOfLye, type Talk } from '../../engine/questions/leaning/before.ts';
+import { asOneText, type Before, isOfLye, type Talk } from '../../engine/questions/leaning/before.ts';
 import { mayChangeRecipe } from '../../engine/questions/leaning/recipe.ts';
 import { subjectAfter } from '../../engine/questions/leaning/subject.ts';
 import { OUR_WORDS } from '../../engine/questions/soap-words.ts';
@@ -64,7 +64,7 @@ const LONGEST_CHAIN = 200;
 /** What was asked: a turn of few words behind the question that it went on from. */
 const chained = (earlier: string | undefined, words: string): string =>
   earlier !== undefined && wordCount(words) <= FEW_WORDS && earlier.length + words.length <= LONGEST_CHAIN
-    ? `${earlier}. ${words}`
+    ? asOneText(earlier, words)
     : words.slice(0, LONGEST_CHAIN);
 
 /** A memory of talks that holds nothing yet. */

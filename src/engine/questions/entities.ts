@@ -4,6 +4,7 @@ import { colourantsMeant, colourantsNamed } from '../colourants/find.ts';
 import { barredIn } from '../hazards/index.ts';
 import { substanceNamed, substanceNumbered, substanceWithE } from '../stability/names.ts';
 import { fold } from '../text/fold.ts';
+import { valuesOn } from '../values-on.ts';
 import { PLAIN, type Words } from './words-of.ts';
 
 /** Something named in a question: as it was typed (slips put right), where, and what it may be. */
@@ -69,18 +70,27 @@ function meantBy(words: readonly string[]): readonly Colourant[] {
  * The colourants named in a question, longest names first, none of them over another; colours that are refused by name and
  * mere ingredients of labels are among them without an entry.
  */
-export function thingsIn({ words }: Words): readonly NamedThing[] {
+export function thingsIn(words: Words): readonly NamedThing[] {
+  const before = known.get(words);
+  if (before) return before;
+  const things = namedIn(words);
+  known.set(words, things);
+  return things;
+}
+const known = valuesOn<Words, readonly NamedThing[]>();
+
+function namedIn({ words }: Words): readonly NamedThing[] {
   const found: NamedThing[] = [];
   const isTaken = (from: number, to: number) => found.some(one => from < one.to && one.from < to);
+  const edges = words.map(isEdge);
+  const marks = words.map(word => MARK.test(word));
   for (const reads of [catalogued, refused, listed]) {
     for (let length = Math.min(MOST_IN_NAME, words.length); length > 0; length -= 1)
       for (let from = 0; from + length <= words.length; from += 1) {
+        const last = from + length - 1;
+        if (edges[from] || marks[last]) continue;
         const span = words.slice(from, from + length);
-        if (
-          isEdge(span[0]) ||
-          (isEdge(span.at(-1)) && !NUMBERED.test(span.join(' '))) ||
-          span.some(word => MARK.test(word))
-        )
+        if ((edges[last] && !NUMBERED.test(span.join(' '))) || span.some((_, at) => marks[from + at]))
           continue;
         // The head of the name before: "yellow oxide chrome green".
         if (length > 1 && HEAD_ALONE.has(span[0]!) && HUE_BEFORE.test(words[from - 1] ?? '')) continue;
@@ -212,7 +222,7 @@ function hydrateApart(words: readonly string[], found: readonly NamedThing[]): r
   return [{ text: HYDRATED_NAME, from: at, to: at + 1, colourants: colourantsMeant(HYDRATED_NAME) }];
 }
 
-const isEdge = (word = '') => EDGE.has(word) || /^\d{1,4}(?:[.,/]\d+)?$/u.test(word);
+const isEdge = (word: string) => EDGE.has(word) || /^\d{1,4}(?:[.,/]\d+)?$/u.test(word);
 
 const catalogued = (span: readonly string[]): readonly Colourant[] | undefined => {
   // "CI" and its number stand apart.

@@ -1,5 +1,6 @@
 import { parseOils } from '../batch/oils/oil-list.ts';
 import { Refusal } from '../refusal.ts';
+import { readOnce } from '../remembered.ts';
 import { isOil, type ToldAmount } from './amounts.ts';
 import type { Words } from './words-of.ts';
 
@@ -62,7 +63,7 @@ function inGrams(list: string): string | undefined {
 }
 
 /** What a list of oils comes to, to be compared; undefined where it is none. */
-function blendOf(list: string): string | undefined {
+const blendOf = readOnce((list): string | undefined => {
   try {
     const { shares, totalGrams } = parseOils(list);
     return shares.length > 0
@@ -72,4 +73,4 @@ function blendOf(list: string): string | undefined {
     if (refusal instanceof Refusal) return undefined;
     throw refusal;
   }
-}
+});

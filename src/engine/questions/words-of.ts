@@ -1,5 +1,6 @@
 import { PLAIN_WORDS } from '../flaws/reading/lexicon/plain.ts';
 import { unitOfWord } from '../quantities/unit-words.ts';
+import { readOnce } from '../remembered.ts';
 import { spokenAmounts } from '../text/amounts/spoken-amounts.ts';
 import { withUpperEnd } from '../text/amounts/upper-end.ts';
 import { figuresHeard } from '../text/spelling/chat-spelling.ts';
@@ -84,7 +85,7 @@ const apart = (whole: string, figure: string, unit: string): string =>
   unitOfWord(unit) === undefined ? whole : `${figure} ${unit}`;
 
 /** Reads a question's words. Only the first 2,000 letters and 300 words count. */
-export function wordsOf(question: string): Words {
+export const wordsOf = readOnce((question): Words => {
   const plain = unaccented(
     figuresHeard(question.replace(FRACTION, fractionOf)).replace(TABLESPOON, ' tbsp').replace(SHORT_FORM, ''),
     LONGEST,
@@ -118,7 +119,7 @@ export function wordsOf(question: string): Words {
   const words = typed.map((word, at) => slips.get(at) ?? word);
   const corrections = [...slips].map(([at, to]) => ({ from: typed[at]!, to, at }));
   return { words, text: words.join(' ').replaceAll('colour', 'color'), corrections };
-}
+});
 
 /** Words of flaws that lie one letter from a colour's name. */
 const NO_SLIPS: ReadonlySet<string> = new Set(['mancha', 'manchas', 'manchado', 'manchada', 'manchar']);

@@ -1,4 +1,4 @@
-import { fold, foldedWords, wordSet } from '../text/fold.ts';
+import { fold, foldedWords, wordSet, wordSetOf } from '../text/fold.ts';
 import { MapWhenAsked, whenAsked } from '../when-asked.ts';
 import { substanceById, substances } from './substances/index.ts';
 import type { Substance } from './substances/substance.ts';
@@ -52,8 +52,10 @@ const certifiedWords = new Set(
  * The certified US colour a text names, as dye or as lake: "D&C Red No. 30 Aluminum Lake", "Red40", "FD&C Blue #1",
  * "Laca Rojo 40". Undefined when a word is left that such a name does not hold.
  */
-function certified(text: string): Substance | undefined {
-  const words = foldedWords(text).flatMap(word => word.replace(/([a-z])(?=\d)/g, '$1 ').split(' '));
+function certified(folded: readonly string[]): Substance | undefined {
+  // Every such name has a number, and hardly any other text.
+  if (!folded.some(word => /\d/.test(word))) return undefined;
+  const words = folded.flatMap(word => word.replace(/([a-z])(?=\d)/g, '$1 ').split(' '));
   if (words.length > 12) return undefined;
   const named = words.filter(word => shades.has(word));
   const numbers = words.filter(word => /^\d{1,2}$/.test(word));
@@ -75,13 +77,13 @@ const without = (words: readonly string[], drop: ReadonlySet<string>): string =>
 export function substanceNamed(text: string): Substance | undefined {
   const words = foldedWords(text);
   if (words.length === 0 || words.length > 16) return undefined;
-  const exact = byName().get(words.join(' ')) ?? certified(text) ?? byWords().get(wordSet(text));
+  const exact = byName().get(words.join(' ')) ?? certified(words) ?? byWords().get(wordSetOf(words));
   if (exact !== undefined) return exact;
   const ungraded = without(words, gradeWords);
   const base = without(ungraded.split(' '), plantParts);
   return (
     byWords().get(wordSet(ungraded)) ??
-    certified(ungraded) ??
+    certified(foldedWords(ungraded)) ??
     (/\boil\b/.test(text) ? undefined : byWords().get(wordSet(base)))
   );
 }

@@ -56,8 +56,10 @@ export function fold(text: string): string {
 }
 
 /** The telling words of a name in alphabetical order, so that "red oxide" and "oxide, red" are the same. */
-export function wordSet(text: string): string {
-  const words = foldedWords(text);
+export const wordSet = (text: string): string => wordSetOf(foldedWords(text));
+
+/** {@link wordSet} of words that are folded already. */
+export function wordSetOf(words: readonly string[]): string {
   const telling = words.filter(word => !fillers.has(word));
   return [...new Set(telling.length > 0 ? telling : words)].sort().join(' ');
 }

@@ -1,6 +1,6 @@
 import { fc, test as property } from '@fast-check/vitest';
 import { describe, expect, test } from 'vitest';
-import { emergenciesIn } from '../../../src/conversation/first-aid/first-aid.ts';
+import { emergenciesIn } from '../../../src/conversation/first-aid/told.ts';
 import { readEmergencies } from '../../../src/engine/hazards/index.ts';
 import { plainAmount } from '../../../src/engine/quantities/plain-amount.ts';
 import { parsePortionRange } from '../../../src/engine/quantities/portion.ts';

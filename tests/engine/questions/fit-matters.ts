@@ -1,5 +1,6 @@
+import { isLyeMatter } from '../../../src/engine/questions/lye/lye-matter.ts';
 import { featuresOf } from '../../../src/engine/questions/lye/nearest/features.ts';
-import { isLyeMatter, LYE_TOPIC_ORIGINS } from '../../../src/engine/questions/lye/topic.ts';
+import { LYE_TOPIC_ORIGINS } from '../../../src/engine/questions/lye/topic.ts';
 import type { Fit, Lesson } from '../text/learned/fit.ts';
 import type { MatterText } from './matter-texts.ts';
 

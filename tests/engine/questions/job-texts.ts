@@ -90,6 +90,13 @@ const SETS = [
   'physio-and-dispatch',
 ] as const;
 
+/** From this set on, what is asked of other crafts names what matters of lye name too: resin, drains, a bad batch. */
+const FIRST_OF_FIELDS = SETS.indexOf('busline-and-feria');
+/** Sets that teach jobs and the field, and of matters nothing; this one, of recipes and lye alone, teaches these too. */
+export const OF_FIELDS: ReadonlySet<string> = new Set(
+  SETS.slice(FIRST_OF_FIELDS).filter(writer => writer !== 'pit-and-guardia'),
+);
+
 /** Some sets call it a challenge where an earlier answer is called into question. */
 const ofChallenge = (text: string): Class =>
   /\b(?:told|wrong|answer|figure|numbers?|dijiste|dices|segur[oa])\b/iu.test(text) ? 'doubt' : 'challenge';

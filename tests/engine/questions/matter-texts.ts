@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { lyeMatters as english } from '../../../src/words/en/lye/lye-matters.ts';
 import { lyeMatters as spanish } from '../../../src/words/es/lye/lye-matters.ts';
-import { DOZENS, FIELD_WRITERS, jobTexts, ORDINARY_WRITERS } from './job-texts.ts';
+import { DOZENS, FIELD_WRITERS, jobTexts, OF_FIELDS, ORDINARY_WRITERS } from './job-texts.ts';
 import { type LabelledLine, labelledLines } from './labelled-lines.ts';
 
 /** A question with what it is about, a matter of lye or `none`. */
@@ -24,43 +24,6 @@ const folder = join(import.meta.dirname, 'lye-matters');
  * about lye all the same, and so may the lines of dozens.
  */
 export const KEPT = ['six-voices', 'tablet-and-hall'] as const;
-
-/** What these ask of other crafts names what matters of lye name too: resin, drains, a bad batch; they teach the field alone. */
-const OF_FIELDS: ReadonlySet<string> = new Set([
-  'busline-and-feria',
-  'oven-and-workshop',
-  'taproom-and-olivar',
-  'allotment-and-laboratory',
-  'staffroom-and-cradle',
-  'van-and-hive',
-  'ranch-and-obrador',
-  'surgery-and-loom',
-  'salon-and-taxi',
-  'garage-and-apiary',
-  'schoolroom-and-goatfold',
-  'wharf-and-tlapaleria',
-  'nightshift-and-lorry',
-  'switchboard-and-thimble',
-  'fishmarket-and-dispensary',
-  'omnibus-and-porch',
-  'pipewrench-and-seminar',
-  'conductor-and-neighbour',
-  'labbench-and-bakehouse',
-  'fishstall-and-estuary',
-  'tram-and-panaderia',
-  'prairie-and-needle',
-  'infirmary-and-postbag',
-  'schoolbus-and-comadre',
-  'galley-and-botica',
-  'organ-and-volcano',
-  'carriage-and-cloister',
-  'padlock-and-altiplano',
-  'nightbake-and-florist',
-  'schoolkitchen-and-nightdesk',
-  'beeyard-and-notary',
-  'tramshed-and-swimhall',
-  'physio-and-dispatch',
-]);
 
 const elsewhere = (): readonly MatterText[] =>
   jobTexts()

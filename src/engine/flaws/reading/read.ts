@@ -1,3 +1,4 @@
+import { readOnce } from '../../remembered.ts';
 import { cut } from '../../text/cut.ts';
 import { LONGEST_WORDS, type Token, tokenise } from '../../text/tokens.ts';
 import { whenAsked } from '../../when-asked.ts';
@@ -34,7 +35,7 @@ export type WordsRead = {
 };
 
 /** Reads a member's description, English or Spanish, into findings. Never throws; reads the first 5,000 characters. */
-export function readWords(words: string): WordsRead {
+export const readWords = readOnce((words): WordsRead => {
   const cut = words.length > LONGEST_WORDS;
   const text = cut ? words.slice(0, LONGEST_WORDS) : words;
   const tokens = tokenise(text);
@@ -66,7 +67,7 @@ export function readWords(words: string): WordsRead {
     rates: ratesIn(numbers),
     cut,
   };
-}
+});
 
 /** Each rate once, though it speaks of several findings. */
 function ratesIn(numbers: readonly NumberSays[]): readonly ColourRate[] {

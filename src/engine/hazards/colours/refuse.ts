@@ -80,7 +80,9 @@ function namedIn(words: readonly string[]): Row | undefined {
   return hue;
 }
 
-function barredPart(part: string): Barred | undefined {
+/** A colour by its number of the Colour Index or of the EU's food law. */
+function numberedIn(part: string): Barred | undefined {
+  if (!/\d/.test(part)) return undefined;
   for (const [, number = ''] of part.matchAll(/(?<!\d)(\d{5}(?::\d)?)(?!\d)/g)) {
     const colour = BY_NUMBER.get(number);
     if (colour) return { reason: colour.reason, hue: false, colour };
@@ -89,13 +91,19 @@ function barredPart(part: string): Barred | undefined {
     const colour = BY_E.get(`E${number}`);
     if (colour) return { reason: colour.reason, hue: false, colour };
   }
+  return undefined;
+}
+
+function barredPart(part: string): Barred | undefined {
+  const numbered = numberedIn(part);
+  if (numbered) return numbered;
   const words = foldedWords(part.replaceAll(/['’]/g, '')).flatMap(word => word.split(':'));
-  if (OTHERWISE.test(words.join(' '))) return undefined;
   const row = STICKS.test(part) ? BY_FIRST.get('oil')?.[0] : namedIn(words);
+  if (!row || OTHERWISE.test(words.join(' '))) return undefined;
   // "Resin mica" is a barred name that holds such a word itself.
-  const onlyHue = words.some(word => HUE_WORDS.has(word) && !row?.words.includes(word));
+  const onlyHue = words.some(word => HUE_WORDS.has(word) && !row.words.includes(word));
   if (onlyHue) return undefined;
-  return row && { reason: row.colour.reason, hue: row.hue, colour: row.colour };
+  return { reason: row.colour.reason, hue: row.hue, colour: row.colour };
 }
 
 /**

@@ -68,3 +68,6 @@ export function askedIn(question: string): AskedOfIt | undefined {
   if (/(?<!\p{L})(?:lye|sosa|soda|lejia)(?!\p{L})/u.test(text)) return undefined;
   return OF_BLEEDING.test(text) ? 'bleeds' : OF_LIGHT.test(text) ? 'fades' : undefined;
 }
+
+/** What was asked before and the turn that goes on from it, as one text: a sentence each. Pure. */
+export const asOneText = (before: string, turn: string): string => `${before}. ${turn}`;

@@ -3,7 +3,7 @@ import { foldedColour, isColourWord } from '../../text/colours/folded-colours.ts
 import { wordCount } from '../../text/word-count.ts';
 import { amountsIn } from '../amounts.ts';
 import { thingsIn } from '../entities.ts';
-import type { LyeMatter } from '../lye/topic.ts';
+import type { LyeMatter } from '../lye/lye-matter.ts';
 import type { MatterChances } from '../technique/read.ts';
 import { isTechnique, type Technique } from '../technique/topic.ts';
 import { unlistedIn } from '../unlisted.ts';

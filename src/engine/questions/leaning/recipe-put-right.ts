@@ -57,7 +57,9 @@ export function weightsPutRight(typed: string, before: Ran): Lean | undefined {
   const weights = told.flatMap(one => (one ? [one] : []));
   // "No, 700 g olive" may be the whole of another recipe.
   if (weights.length === 0 || (parts.length === 1 && !NAME_FIRST.test(parts[0]!)))
-    return weights.length === 1 && namesOilOf(before, rest) && !LYE_WORDS.test(rest) ? ASKS_RECIPE : undefined;
+    return weights.length === 1 && namesOilOf(before, rest) && !LYE_WORDS.test(rest)
+      ? ASKS_RECIPE
+      : undefined;
   // Grams in a recipe by ounces are no ounces.
   const isOfItsUnit = !IN_GRAMS.test(rest) || / g [^,]*$/u.test(before.given.oils ?? '');
   const laid =

@@ -1,4 +1,5 @@
 import { Refusal, refuse } from '../../refusal.ts';
+import { readOnce } from '../../remembered.ts';
 import { type Token, tokensOf } from './recipe-tokens.ts';
 import { plainWords } from './words.ts';
 
@@ -136,7 +137,7 @@ export function amountsFirst(text: string): string {
 }
 
 /** A recipe of a question with its amounts before their names, or why it cannot be told whose they are. Pure; throws nothing. */
-export function inOrder(question: string): { readonly ordered: string; readonly unordered?: Refusal } {
+export const inOrder = readOnce((question): { readonly ordered: string; readonly unordered?: Refusal } => {
   const plain = plainWords(question, { clauses: true });
   try {
     const ordered = amountsFirst(plain);
@@ -145,4 +146,4 @@ export function inOrder(question: string): { readonly ordered: string; readonly 
     if (!(refusal instanceof Refusal)) throw refusal;
     return { ordered: question, unordered: refusal };
   }
-}
+});

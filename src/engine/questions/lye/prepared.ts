@@ -1,4 +1,5 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
+import { readOnce } from '../../remembered.ts';
 import { asTyped, withOneMore } from './as-typed.ts';
 import { ofBatchAsked } from './batch-asked.ts';
 import { withSolution } from './ready-solution.ts';
@@ -76,7 +77,7 @@ export const withPounds = (question: string): string =>
   withOwnPound(plainWords(asTyped(question), { clauses: true }));
 
 /** A line as {@link recipeLine} takes it: courtesies away, shares beside lye told as the superfat that they are. */
-export function prepared(question: string): string {
+export const prepared = readOnce((question): string => {
   const isPotash = POTASSIUM.test(plainWords(question));
   const said = withoutMistold(
     askedPlainly(asListed(withoutSetAside(withWhole(ofBatchAsked(withPounds(question)))))),
@@ -123,4 +124,4 @@ export function prepared(question: string): string {
           Number.parseFloat(figure.replace(',', '.')) <= WEAKEST ? ` ; superfat ${figure}%` : whole,
         );
   return told.replace(COUNTED, ' ; ');
-}
+});

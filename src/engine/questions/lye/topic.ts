@@ -106,9 +106,6 @@ export type LyeTopic =
   | 'after-pour'
   | 'unsure';
 
-/** A matter that can be offered to choose from: what care has to say is found by its patterns alone. */
-export type LyeMatter = Exclude<LyeTopic, 'unsure' | CareTopic | CalmTopic | AskedTopic>;
-
 const MEMORY = (source: string): Origin => ({ trust: 'from memory', source });
 const TRADE: Origin = { trust: 'common practice', source: 'soap makers handling lye at home' };
 
@@ -247,11 +244,3 @@ export const LYE_TOPIC_ORIGINS: Readonly<Record<LyeTopic, Origin>> = {
   ),
   'lye-fumes': MEMORY('safety data sheets of sodium hydroxide, sections 4, 7 and 8: mist and dust'),
 };
-
-/** True of the id of a matter that has an answer of its own. */
-export const isLyeMatter = (id: string): id is LyeMatter =>
-  id !== 'unsure' &&
-  Object.hasOwn(LYE_TOPIC_ORIGINS, id) &&
-  !Object.hasOwn(CARE_TOPIC_ORIGINS, id) &&
-  !Object.hasOwn(CALM_TOPIC_ORIGINS, id) &&
-  !Object.hasOwn(ASKED_TOPIC_ORIGINS, id);

@@ -1,3 +1,4 @@
+import { readOnce } from '../../remembered.ts';
 import { TextToFit } from '../../text/patterns/fitting.ts';
 import { deaccented } from '../../text/unaccented.ts';
 import { AMISS_PATTERNS } from './amiss-patterns.ts';
@@ -18,9 +19,11 @@ import { MADE_PATTERNS } from './made-patterns.ts';
 import { MIXING_PATTERNS } from './mixing-patterns.ts';
 import { PUT_IN_PATTERNS } from './put-in-patterns.ts';
 import { TOLD_SHORT_PATTERNS } from './told-short-patterns.ts';
+import { TOO_MUCH_PATTERNS } from './too-much-patterns.ts';
 import type { LyeTopic } from './topic.ts';
 import { SUBSTANCE_PATTERNS, type TopicPatterns } from './topic-patterns.ts';
 import { putInAmiss } from './weighed-amiss.ts';
+import { YOUNG_BAR_PATTERNS } from './young-bar-patterns.ts';
 
 /** Longer texts tell of a batch, and ask nothing that is answered alike for all. */
 const LONGEST = 600;
@@ -47,28 +50,32 @@ const PATTERNS = [
 const CARE_PATTERNS = [
   ...TOLD_SHORT_PATTERNS,
   ...DOUBT_PATTERNS,
+  ...TOO_MUCH_PATTERNS,
   ...JUG_PATTERNS,
   ...AROUND_PATTERNS,
+  ...YOUNG_BAR_PATTERNS,
   ...LATER_PATTERNS,
 ];
 
-const plainOf = (question: string): TextToFit =>
-  new TextToFit(
-    deaccented(question.slice(0, LONGEST))
-      .slice(0, LONGEST)
-      .replace(/[^\p{L}\p{N}]+/gu, ' ')
-      .trim(),
-  );
+const plainOf = readOnce(
+  (question): TextToFit =>
+    new TextToFit(
+      deaccented(question.slice(0, LONGEST))
+        .slice(0, LONGEST)
+        .replace(/[^\p{L}\p{N}]+/gu, ' ')
+        .trim(),
+    ),
+);
 
 const foundIn = (plain: TextToFit, among: TopicPatterns): LyeTopic | undefined =>
   among.find(([, patterns]) => patterns.some(pattern => plain.fits(pattern)))?.[0];
 
 /** A matter that is answered before any amount of lye in the same question; harm stands before it. */
-export function careTopicIn(question: string): LyeTopic | undefined {
+export const careTopicIn = readOnce((question): LyeTopic | undefined => {
   const plain = plainOf(question);
   if (foundIn(plain, HARM_PATTERNS) !== undefined) return undefined;
   return putInAmiss(question.slice(0, LONGEST)) ?? foundIn(plain, CARE_PATTERNS);
-}
+});
 
 /**
  * Whether a question is asked calmly and ahead, though its words are an accident's too. Of somebody who is hurt, and of
@@ -82,5 +89,6 @@ export const isHarmMatter = (question: string): boolean =>
   foundIn(plainOf(question), HARM_PATTERNS) !== undefined;
 
 /** Which matter of handling lye a question asks about, in English or Spanish, or undefined. */
-export const lyeTopicIn = (question: string): LyeTopic | undefined =>
-  careTopicIn(question) ?? foundIn(plainOf(question), PATTERNS);
+export const lyeTopicIn = readOnce(
+  (question): LyeTopic | undefined => careTopicIn(question) ?? foundIn(plainOf(question), PATTERNS),
+);

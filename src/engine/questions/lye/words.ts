@@ -1,4 +1,5 @@
 import { OUNCE_G, POUND_G } from '../../quantities/units.ts';
+import { readOnce } from '../../remembered.ts';
 import { spokenAmounts } from '../../text/amounts/spoken-amounts.ts';
 import { deaccented } from '../../text/unaccented.ts';
 
@@ -56,7 +57,12 @@ const ASKED_LAST = new RegExp(
  * Lower case without accents, spelt numbers as figures, thousands and pounds with ounces as one figure of grams; `clauses` leaves
  * a semicolon where a sentence ends.
  */
-export function plainWords(question: string, { clauses = false } = {}): string {
+export const plainWords = (question: string, { clauses = false } = {}): string =>
+  clauses ? plainClauses(question) : plainText(question);
+const plainClauses = readOnce(question => plainly(question, true));
+const plainText = readOnce(question => plainly(question, false));
+
+function plainly(question: string, clauses: boolean): string {
   const said = question.slice(0, 2000).replace(STOP_BEFORE_OPENING, ' ; ').replace(ASKED_LAST, ' ; ');
   return (
     deaccented(spokenAmounts(clauses ? said.replace(SENTENCE_END, ' ; ') : said))

@@ -2,6 +2,7 @@ import { type Amount, parseAmount } from '../../quantities/amount.ts';
 import { parsePortionRange } from '../../quantities/portion.ts';
 import { unitOfWord } from '../../quantities/unit-words.ts';
 import { Refusal, unlessRefused } from '../../refusal.ts';
+import { readOnce } from '../../remembered.ts';
 import { thousandsPlain } from '../../text/amounts/thousands.ts';
 
 export const SPOONS: ReadonlySet<string> = new Set(['teaspoon', 'tablespoon']);
@@ -150,7 +151,7 @@ function isInto(span: readonly string[], first: number, second: number): boolean
 }
 
 /** What an amount comes to at least; undefined where the grammar does not read it. */
-export function amountOf(text: string): Amount | undefined {
+export const amountOf = readOnce((text): Amount | undefined => {
   try {
     return parsePortionRange(text).low;
   } catch (refusal) {
@@ -158,6 +159,6 @@ export function amountOf(text: string): Amount | undefined {
     // A pinch is no portion that could be poured, and an amount all the same.
     return refusal.id === 'amount-out-of-range' ? smallAmount(text) : undefined;
   }
-}
+});
 
 const smallAmount = (text: string): Amount | undefined => unlessRefused(() => parseAmount(text));

@@ -1,3 +1,4 @@
+import { readOnce } from '../../remembered.ts';
 import { chatSpelt } from '../spelling/chat-spelling.ts';
 import { figuresOf } from './number-words.ts';
 
@@ -189,7 +190,7 @@ const POUND_AND =
  * @example spokenAmounts('doce jabones de cien gramos') // '12 jabones de 100 gramos'
  * @example spokenAmounts('a tsp n a half') // '1 tsp n a half'
  */
-export function spokenAmounts(text: string): string {
+export const spokenAmounts = readOnce((text): string => {
   let said = figuresOf(
     chatSpelt(text)
       .replace(SCOOPS, scoops)
@@ -226,4 +227,4 @@ export function spokenAmounts(text: string): string {
     .replace(METRIC_POUNDS, (_, count: string, of = '') => `${Number(count.replace(',', '.')) * 500} g${of}`)
     .replace(/\s+/gu, ' ')
     .trim();
-}
+});

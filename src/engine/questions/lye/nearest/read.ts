@@ -1,6 +1,6 @@
 import { logChances, type Model } from '../../../text/learned/model.ts';
 import { modelOf } from '../../../text/learned/written.ts';
-import { isLyeMatter, type LyeMatter } from '../topic.ts';
+import { isLyeMatter, type LyeMatter } from '../lye-matter.ts';
 import { featuresOf, shareKnown } from './features.ts';
 import WRITTEN from './weights.json' with { type: 'json' };
 

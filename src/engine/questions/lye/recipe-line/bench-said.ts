@@ -1,6 +1,6 @@
-import { knownOil } from '../../../batch/oils/find-oil.ts';
 import { FAT, LYE } from '../words.ts';
 import { PERSON } from './beside-oils.ts';
+import { withoutLeftOut } from './left-out.ts';
 
 const LIQUID_BESIDE =
   /(?<!\p{L})(?:milk|leche|buttermilk|beer|cerveza|tea|te|coffee|cafe|wine|vino)(?!\p{L})/u;
@@ -222,33 +222,11 @@ const SAID: readonly (readonly [RegExp, string])[] = [
 const NO_WATER =
   /,?(?: (?:and|with|but|y|con|pero))* (?:no|zero|nada de|cero|without (?:any )?|sin) ?(?:water|agua)(?: (?:at all|in it))?(?!\p{L})/u;
 
-const LEFT_OUT = [
-  '(?:and |but )?(?:leave|leaving|left|take|taking|took|keep|keeping) (?:the |my |that )?(NAME) (?:out|off)(?: of it)?',
-  '(?:forget|ignore|never mind|scrap|skip|drop)(?: about)? (?:the |my |that )?(NAME)(?: (?:i|we) (?:said|told you(?: about)?|mentioned|had)(?: (?:before|earlier|yesterday))?)?',
-  '(?<!\\d ?(?:g|gr|gramos|kg|kilos?|oz|onzas?|%)? ?(?:de |of )?)(NAME) no (?:tengo|tenemos|hay|hubo|consegui|encontre|me queda|le pongo|uso)',
-  '(?:olvid[ae](?:te|lo)?|olvidemos|olvidense|dejemos)(?: de| afuera)?(?: (?:el|la|lo de(?:l| la)?))? (NAME)(?: (?:que (?:te |les )?(?:dije|puse|mencione)|afuera|fuera))?',
-].map(
-  one =>
-    new RegExp(
-      `(?<!\\p{L})${one.replace('NAME', '(?:(?:aceite|manteca|mantequilla) de )?\\p{L}+(?: (?:oil|butter))?')}(?= ?(?:[;,]|$|so|y|and|asi))`,
-      'gu',
-    ),
-);
-/** "Same as before but leave the castor out": an oil that is told with no weight is none of the recipe that follows. */
-const leftOut = (plain: string): string =>
-  LEFT_OUT.reduce(
-    (line, pattern) =>
-      line.replace(pattern, (whole, name: string) => {
-        const oil = knownOil(name);
-        if (oil === undefined) return whole;
-        const key = name.replace(/^(?:aceite|manteca|mantequilla) de | (?:oil|butter)$/gu, '');
-        return line.split(key).length === 2 ? ' ; ' : whole;
-      }),
-    plain,
-  );
-
 /** The same line with turns of phrase of the bench told as the readers behind take them. Pure. */
 export function benchSaid(plain: string): string {
-  const said = SAID.reduce((line, [pattern, instead]) => line.replace(pattern, instead), leftOut(plain));
+  const said = SAID.reduce(
+    (line, [pattern, instead]) => line.replace(pattern, instead),
+    withoutLeftOut(plain),
+  );
   return LIQUID_BESIDE.test(said) ? said.replace(NO_WATER, ' as the liquid ; ') : said;
 }

@@ -1,4 +1,5 @@
 import { knownOil, namesOf } from '../../../batch/oils/find-oil.ts';
+import { readOnce } from '../../../remembered.ts';
 import { unaccented } from '../../../text/unaccented.ts';
 import { oilWordsMeant } from '../chat-words.ts';
 import { knownAs } from '../recipe-tokens.ts';
@@ -46,7 +47,7 @@ function figureOf(text: string): number {
 }
 
 /** The pieces of a line in their order. Takes what `plainWords` gives with its clauses. */
-export function itemsOf(plain: string): readonly Item[] {
+export const itemsOf = readOnce((plain): readonly Item[] => {
   const tokens: Item[] = [];
   let at = 0;
   while (at < plain.length) {
@@ -64,7 +65,7 @@ export function itemsOf(plain: string): readonly Item[] {
     at = match.index + match[0].length;
   }
   return withNames(tokens, plain);
-}
+});
 
 const LYE_FIRST = new RegExp(`^(?:the |la )?(${LYE})`, 'u');
 /** "128 lye for 800 tallow": lye that has an amount is not asked for. */

@@ -1,5 +1,6 @@
 import { knownOil } from '../../../batch/oils/find-oil.ts';
 import type { Oil } from '../../../batch/oils/oil.ts';
+import { readOnce } from '../../../remembered.ts';
 import { CAUSTIC } from '../care-words.ts';
 import { COUNT, decimal, gramsOf, POTASSIUM, plainWords, UNIT } from '../words.ts';
 
@@ -135,7 +136,7 @@ const namesFirst = (around: readonly Around[]): boolean =>
  * Every weight in a question told of one batch, and what it is of. Bare figures are grams, or ounces where all weights with a unit
  * are. Takes what `plainWords` gives with its clauses. Pure.
  */
-export function toldAmounts(plain: string): readonly ToldAmount[] {
+export const toldAmounts = readOnce((plain): readonly ToldAmount[] => {
   const found = [...plain.matchAll(AMOUNT)].filter(
     ({ index, 0: whole, 2: unit, 3: liquid }) =>
       unit !== undefined || liquid !== undefined || !OTHER_FIGURE.test(plain.slice(index + whole.length)),
@@ -159,13 +160,14 @@ export function toldAmounts(plain: string): readonly ToldAmount[] {
       grams: gramsOrMillilitres(`${figure} ${unit ?? liquid ?? bare}`),
     };
   });
-}
+});
 
 /** {@link plainWords} with a kilo that nobody counted counted, and soda by its whole name. */
-export const wordsOfBatch = (question: string): string =>
+export const wordsOfBatch = readOnce((question): string =>
   plainWords(question, { clauses: true })
     .replace(/(?<!\d ?)(?<!\p{L})(?:kilo|kg)(?= de )/gu, '1 kilo')
-    .replace(/(?<=(?<!\p{L})(?:de|la|mi) )soda(?! caustica)(?!\p{L})/gu, 'soda caustica');
+    .replace(/(?<=(?<!\p{L})(?:de|la|mi) )soda(?! caustica)(?!\p{L})/gu, 'soda caustica'),
+);
 
 /** Grams of sodium hydroxide and of oils nobody named, where a question tells these, and water at most. Pure. */
 export function lyeAndOilsAlone(
