@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { emergenciesIn } from '../../../src/conversation/first-aid/first-aid.ts';
+import { emergenciesTold } from '../../../src/conversation/first-aid/told.ts';
 import { parsePortions } from '../../../src/engine/batch/portions/portion-list.ts';
 import { amountsIn } from '../../../src/engine/questions/amounts.ts';
 import { askedPart, askingPart } from '../../../src/engine/questions/asking/asked-part.ts';
@@ -139,7 +139,7 @@ describe('first aid', () => {
     'Hola, a mí me metió al grupo mi comadre y no conozco a nadie. ¿Qué sabés hacer, en qué me podés ayudar?',
     'The dog is barking at the rain. Does annatto hold up in soap?',
   ])('does not come for talk: %s', text => {
-    expect(emergenciesIn([text])).toEqual([]);
+    expect(emergenciesTold([text]).map(({ id }) => id)).toEqual([]);
   });
 
   test.each([
@@ -162,8 +162,10 @@ describe('first aid', () => {
   });
 
   test('what would come of too much lye is asked calmly', () => {
-    expect(emergenciesIn(['what if i go over on the lye'])).toEqual([]);
-    expect(emergenciesIn(['what if i go over on the lye, it is foaming']).length).toBeGreaterThan(0);
+    expect(emergenciesTold(['what if i go over on the lye']).map(({ id }) => id)).toEqual([]);
+    expect(
+      emergenciesTold(['what if i go over on the lye, it is foaming']).map(({ id }) => id).length,
+    ).toBeGreaterThan(0);
   });
 });
 
