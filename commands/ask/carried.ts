@@ -10,6 +10,7 @@ import { colourantOf } from '../../src/engine/questions/leaning/subject.ts';
 import { thingOf } from '../../src/engine/questions/leaning/things.ts';
 import { tellsOfHurt } from '../../src/engine/questions/lye/nearest/hurt.ts';
 import { lyeAskedIn } from '../../src/engine/questions/lye/question.ts';
+import { careTopicIn, lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
 import { askedOfBench } from '../../src/engine/questions/technique/asked/read.ts';
 import { wordCount } from '../../src/engine/text/word-count.ts';
 import { isNothing } from './leaned-back.ts';
@@ -101,6 +102,7 @@ function isWeak({ question, alone, context }: Turn): boolean {
 
 /** What the turn asks, of a thing that the turn before named. */
 function onBench({ question, talk, context }: Turn): Reply | undefined {
+  if ((careTopicIn(question) ?? lyeTopicIn(question)) !== undefined) return undefined;
   const asked = askedOfBench(question, talk.words);
   return asked && answeredTo(asked.technique, asked.to, context);
 }

@@ -23,10 +23,11 @@ export async function inContextReply(question: string, context: Context): Promis
   if (!talk?.words || !mayNeedContext(question) || !mayGoOn(talk) || outrightIn(question)) return undefined;
   const { amount, weighed } = lyeAskedIn(question);
   if (amount || weighed || tellsOfHurt(question) || isStillHurt(question)) return undefined;
-  const ofBench = askedOfBench(question) ? undefined : askedOfBench(question, talk.words);
+  const isNearLye = (careTopicIn(question) ?? lyeTopicIn(question)) !== undefined;
+  const ofBench = isNearLye || askedOfBench(question) ? undefined : askedOfBench(question, talk.words);
   if (ofBench) return leaning(answeredTo(ofBench.technique, ofBench.to, context));
   const both = asOneText(talk.words, question);
-  const technique = await techniqueOf(question, both, talk);
+  const technique = isNearLye ? undefined : await techniqueOf(question, both, talk);
   if (technique !== undefined)
     return await techniqueTold(technique, { question, both, last: talk.last, context });
   const { nearestMatters } = await import('../../src/engine/questions/lye/nearest/read.ts');

@@ -95,6 +95,8 @@ export async function techniqueReply(
 
 /** The judge of jobs is so sure of a flaw that its causes are told. */
 const SURE_FLAW = 0.9;
+/** From here on a command that was asked for is run. */
+const SURE_JOB = 0.9;
 /** What is asked of a thing of the bench, where neither a dose, a flaw nor a matter of lye is told. */
 function benchReply(question: string, read: QuestionRead, context: Context): Reply | undefined {
   const [reading] = read.readings;
@@ -102,7 +104,14 @@ function benchReply(question: string, read: QuestionRead, context: Context): Rep
   if (!asked) return undefined;
   const isFlaw = reading?.job === 'diagnose' && reading.score >= SURE_FLAW && read.facts.findings > 0;
   const isDose = reading?.job === 'dose' && read.facts.named.length > 0 && read.facts.portion !== undefined;
-  if (isDose || (isFlaw && !asked.overFlaw) || barredReading(question, read) !== undefined) return undefined;
+  // Of a named colourant a sure command tells more, and another field is no bench of ours.
+  const isJob =
+    reading !== undefined &&
+    reading.job !== 'diagnose' &&
+    reading.score >= SURE_JOB &&
+    read.facts.named.length > 0;
+  if (isDose || isJob || read.outside !== undefined || (isFlaw && !asked.overFlaw)) return undefined;
+  if (barredReading(question, read) !== undefined) return undefined;
   if ((careTopicIn(question) ?? lyeTopicIn(question)) !== undefined) return undefined;
   return answeredTo(asked.technique, asked.to, context);
 }

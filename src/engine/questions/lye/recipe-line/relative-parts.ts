@@ -1,6 +1,6 @@
 /** A weight in words, whose unit a part behind it must not take: a third of that is no third of a kilo. */
 const IN_WORDS =
-  '(?:half|quarters?|fourths?|thirds?|medi[oa]|cuartos?|tercios?|[\\d.,/]+) (?:(?:an?|of|de|una?) )*(?:kilos?|kg|pounds?|lbs?|libras?|ounces?|onzas?|oz)(?!\\p{L})';
+  '(?:half|quarters?|fourths?|thirds?|medi[oa]|cuartos?|tercios?|[\\d.,/]+) (?:(?:an?|of|de|una?) )*(?:kilos?|kg|pounds?|lbs?|libras?|ounces?|onzas?|oz)(?!\\p{L})(?! (?:(?:of|de) )?(?:the )?(?:oils?|fats?|aceites?|grasas?|total)(?!\\p{L}))';
 /** "That", of which a part is told; the whole of a recipe is told of as well ("half of that, please"), so an oil has to follow. */
 const THAT =
   '(?:that|it|this|those|es[oa]s?|est[oa]s?|ello|l[oa] (?:primer[oa]|anterior)|the first|the same)';
@@ -33,7 +33,7 @@ const OF_ALL =
  */
 export const SUPERFAT_OF_ONE: readonly RegExp[] = [
   new RegExp(
-    `(?<!\\p{L})${SUPERFAT} (?:on|in|from|over|en|sobre|del?|al|for|para)${THE} (?!${OF_ALL}(?!\\p{L}))\\p{L}+(?: (?!${OF_ALL})\\p{L}+)? (?:only|alone|solo|sola|solamente|nomas|unicamente|nada mas|and not|but not|y no|pero no)(?!\\p{L})`,
+    `(?<!\\p{L})${SUPERFAT} (?:on|in|from|over|en|sobre|del?|al)${THE} (?!${OF_ALL}(?!\\p{L}))\\p{L}+(?: (?!${OF_ALL})\\p{L}+)? (?:only|alone|solo|sola|solamente|nomas|unicamente|nada mas|and not|but not|y no|pero no)(?!\\p{L})`,
     'u',
   ),
   new RegExp(

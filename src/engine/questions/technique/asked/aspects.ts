@@ -139,6 +139,10 @@ export const ASPECTS = {
   ],
   howDo: ['(?:how|when|can|put|make|do|like|want|best|como|cuando|puedo|poner|hacer|hago|va|meter)'],
   howMuch: ['(?:how (?:much|big|many)|what is|whats|cuant[oa]s?|que es)'],
+  falsely: ['(?:false\\w*|fals[oa]s?)'],
+  asksWhat: [
+    '(?:looks? like|what(?:s| is) (?:a |an |light |thin |medium |thick |heavy )*trace|how (?:do|will|can) (?:i|you|we) (?:know|tell|recogni[sz]e)|que es|como (?:es|se ve|se reconoce|se nota|luce))',
+  ],
   looksAlike: [
     '(?:look\\w*|end up|stay|darker|lighter|brighter|judge|queda\\w*|igual|mas (?:oscur[oa]|clar[oa])|se nota)',
   ],

@@ -57,6 +57,13 @@ export const OF_MAKING: readonly AskedRow[] = [
     overFlaw: true,
   },
   {
+    technique: 'what-is-trace',
+    to: { technique: 'what-is-trace' },
+    said: ['trace', 'asksWhat'],
+    none: ['swirl', 'layer', 'colour', 'lye', 'bar', 'falsely'],
+    overFlaw: true,
+  },
+  {
     technique: 'which-trace',
     to: { technique: 'which-trace' },
     said: ['trace', 'thick', ['swirl', 'layer']],

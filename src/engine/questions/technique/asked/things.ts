@@ -74,7 +74,7 @@ export const THINGS = {
   titanium: '(?:titanium(?: dioxide)?|td|tio2|dioxido(?: de titanio)?|titanio)',
   /** What a soap maker has at home to pour into. */
   container:
-    '(?:shoe ?box|(?:milk|juice) cartons?|tetra ?pak|crisp tubes?|tupperware|yogh?urt pots?|margarine tubs?|ice cream tubs?|bread tin|cake tin|loaf tin|muffin (?:tin|tray)|baking tray|cardboard box|drawer|biscuit tin|caja de (?:zapatos|carton|leche)|cartones? de (?:leche|jugo)|tetrabrik|potes? de (?:yogur|helado)|budinera|asadera|bandeja de horno)',
+    '(?:shoe ?box|(?:milk|juice) cartons?|crisp tubes?|yogh?urt pots?|margarine tubs?|ice cream tubs?|bread tin|cake tin|loaf tin|muffin (?:tin|tray)|baking tray|cardboard box|drawer|biscuit tin|caja de (?:zapatos|carton|leche)|cartones? de (?:leche|jugo)|potes? de (?:yogur|helado)|budinera|asadera|bandeja de horno)',
   shade: '(?:shades?|hues?|tonos?)',
   /** A powder that is wetted already. */
   wetted:
