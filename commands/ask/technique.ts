@@ -109,8 +109,11 @@ function benchReply(question: string, read: QuestionRead, context: Context): Rep
     reading !== undefined &&
     reading.job !== 'diagnose' &&
     reading.score >= SURE_JOB &&
-    read.facts.named.length > 0;
-  if (isDose || isJob || read.outside !== undefined || (isFlaw && !asked.overFlaw)) return undefined;
+    (read.facts.named.length > 0 || read.facts.target !== undefined);
+  // A recipe is told with figures, and says "in that order" of its weights.
+  const isRecipe = /\d/u.test(question) && LYE_WORDS.test(unaccented(question));
+  if (isDose || isJob || isRecipe || read.outside !== undefined || (isFlaw && !asked.overFlaw))
+    return undefined;
   if (barredReading(question, read) !== undefined) return undefined;
   if ((careTopicIn(question) ?? lyeTopicIn(question)) !== undefined) return undefined;
   return answeredTo(asked.technique, asked.to, context);

@@ -147,3 +147,21 @@ test('greetings and thanks are met as such, and nothing that is asked beside the
   expect((await asked('thanks but it is still crumbling')).headline).not.toMatch(/welcome/u);
   expect((await asked('hi how much mica for 2 cups')).headline).toMatch(/^1 tsp mica/u);
 });
+
+describe('what is asked of a thing of the bench gives way', () => {
+  test.each([
+    [
+      'a sure command of a named colourant',
+      'show me 1 tsp of blue mica in 500g batter, after gel what it look like',
+    ],
+    ['a dose that is asked for', 'cocoa powder for brown, how much before it goes scratchy'],
+    ['a recipe', 'lard, coconut, olive: 400, 250, 350 in that order. lye with 5% superfat?'],
+    ['another field', 'how long does the clear melt and pour base take to set in the fridge'],
+  ])('to %s: %s', async (_, question) => {
+    expect(await techniqueOf(question)).toBeUndefined();
+  });
+
+  test('and what light trace looks like is no flaw', async () => {
+    expect(await techniqueOf('whats light trace look like')).toBe('what-is-trace');
+  });
+});

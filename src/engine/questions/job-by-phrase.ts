@@ -116,7 +116,7 @@ const MIXED_FOR =
   /(?<!\p{L})(?:(?:what|which)(?: \p{L}+){0,2} (?:do|would|should|can|could) (?:i|you|we) mix (?:for|to)|que (?:mezclo|combino) para)(?!\p{L})/u;
 /** What two come to. */
 const COME_TO =
-  /(?<!\p{L})(?:(?:what|which) colou?r (?:do|does|would|will) (?:\p{L}+ ){1,8}?(?:make|give)|que (?:color|tono) (?:me )?(?:dan?|sale|queda|resulta)|(?:together|tog(?:ether)?|thegither|junt[oa]s|mezclad[oa]s) (?:(?:is|are|was|do|does|will|would|es|son|da|dan) )?(?:that|it|they|i get|make|makes|eso|queda|sale)?)(?!\p{L})/u;
+  /(?<!\p{L})(?:(?:what|which) colou?r (?:do|does|would|will) (?:\p{L}+ ){1,8}?(?:make|give)|(?:makes?|gives?) (?:what|which) colou?rs?|(?:q|k|que) (?:color|tono) (?:me )?(?:dan?|sale|queda|resulta)|(?:together|tog(?:ether)?|thegither|junt[oa]s|mezclad[oa]s) (?:(?:is|are|was|do|does|will|would|es|son|da|dan) )?(?:that|it|they|i get|make|makes|eso|queda|sale)?)(?!\p{L})/u;
 /** "Ultramarine and yellow oxide together, is that green": two that are named beside one another. */
 const areJoined = ({ words }: Words, { things }: Found): boolean => {
   const named = things.filter(({ colourants }) => colourants.length > 0);

@@ -4,13 +4,21 @@ import { readEmergencies } from '../../../src/engine/hazards/index.ts';
 
 const idsIn = (text: string) => readEmergencies(text).map(({ id }) => id);
 
-test.each(['FIRE', 'Fire!!', 'help fire', 'fire fire', '¡Fuego!', 'FUEGO AYUDA', 'hay fuego', 'flames!'])(
-  'whoever cries %s and nothing else is told how to put it out',
-  text => {
-    expect(criesFire(text)).toBe(true);
-    expect(idsIn(text)).toEqual(['fire']);
-  },
-);
+test.each([
+  'FIRE',
+  'Fire!!',
+  'help fire',
+  'fire fire',
+  '¡Fuego!',
+  'FUEGO AYUDA',
+  'hay fuego',
+  'flames!',
+  'ayuda fuego en el taller',
+  'help! fire in the shed',
+])('whoever cries %s and nothing else is told how to put it out', text => {
+  expect(criesFire(text)).toBe(true);
+  expect(idsIn(text)).toEqual(['fire']);
+});
 
 test.each([
   'fire',

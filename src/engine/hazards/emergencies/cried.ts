@@ -4,6 +4,11 @@ import { unaccented } from '../../text/unaccented.ts';
 const BESIDE = 'help|ayuda|auxilio|socorro|omg|please|por favor|quick|rapido|ay|theres|there is|hay';
 const FIRE = 'fire|flames|fuego|incendio|llamas';
 const CRY = new RegExp(`^(?:(?:a|${BESIDE}|un) )*(?:${FIRE})(?: (?:${BESIDE}|${FIRE}|here|aqui))*$`, 'u');
+/** "Ayuda, fuego en el taller": help is called for, and where it burns is told. */
+const CRY_AT = new RegExp(
+  `^(?:(?:a|${BESIDE}|un) )+(?:${FIRE}) (?:in|on|at|en) (?:(?:the|my|our|el|la|mi|un|una) )*\\p{L}+(?: (?:${BESIDE}))*$`,
+  'u',
+);
 
 /**
  * Whether a text is nothing but a cry of fire: in capitals, with a mark of exclamation, or said more than once. "fire" in small letters
@@ -16,5 +21,5 @@ export function criesFire(text: string): boolean {
     .trim();
   const isCried =
     /[!¡]/u.test(text) || (/\p{L}/u.test(text) && text === text.toUpperCase()) || words.includes(' ');
-  return isCried && CRY.test(words.toLowerCase());
+  return isCried && (CRY.test(words) || CRY_AT.test(words));
 }
