@@ -249,3 +249,29 @@ describe('a bar that is not to be used', () => {
 /** All causes but the first. */
 const rest = ({ data }: Reply): readonly unknown[] =>
   (data as { readonly causes: readonly unknown[] }).causes.slice(1);
+
+describe('after lye water and after somebody was hurt', () => {
+  test.each([
+    [
+      [
+        'can i put the paprika right in the lye water',
+        'I did it already and its the colour of rust and thick at the bottom',
+      ],
+      'en',
+    ],
+    [['puedo echar el pimentón en el agua con sosa', 'ya lo eché y se fue al fondo'], 'es'],
+  ] as const)('what sank in lye is told of no oil and no frother: %j', async (turns, language) => {
+    expect(textOf(await lastOf(turns, language))).not.toMatch(
+      /frother|drops of oil|gotas de aceite|batidor/iu,
+    );
+  });
+
+  test.each([
+    [['little bit of batter got near my eye, stings', 'does the blue pigment make it worse'], 'en'],
+    [['me cayó masa en el ojo y me arde', '¿el colorante lo hace peor?'], 'es'],
+  ] as const)('who asks whether it is worse so is told to go on rinsing: %j', async (turns, language) => {
+    const reply = await lastOf(turns, language);
+    expect(textOf(reply)).toMatch(/rins|enjuag|agua/iu);
+    expect(JSON.stringify(reply.data)).toContain('lye-eye');
+  });
+});

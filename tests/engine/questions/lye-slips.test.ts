@@ -232,3 +232,23 @@ describe('lye water that was spilt', () => {
     expect(lyeSpilledIn(question)).toBeUndefined();
   });
 });
+
+describe('what is too much or too little of something else than lye', () => {
+  test.each([
+    'I put in 900 g of olive oil and 120 g of lye, but the olive bottle was 100 g short. 5% superfat, is that right?',
+    'I was going to use 900 g of olive oil, but my scale always reads 100 g too much. By the scale I put in 900. Lye at 5%?',
+    'I put 700 g of tallow in, 50 g less than I meant to. lye at 5%?',
+    'Iba a usar 900 g de aceite de oliva, pero mi báscula marca siempre 100 g de más. Según la báscula puse 900. ¿Sosa con 5%?',
+    'Tengo 500 g de oliva y 300 g de coco, salvo que de coco me faltan 50 g. ¿Sosa con 5%?',
+    'Puse 800 g de manteca de cerdo, pero me faltan 50 g. ¿Sosa con 5%?',
+  ])('is no lye that went in amiss: %s', question => {
+    expect(lyeAmissIn(question)).toBeUndefined();
+  });
+
+  test.each([
+    ['I put in an ounce over of lye in a 2 lb olive oil batch', 'lye-heavy'],
+    ['Me pasé con 20 g de sosa en 500 g de oliva', 'lye-heavy'],
+  ])('and lye beside its name is: %s', (question, verdict) => {
+    expect(lyeAmissIn(question)?.verdict).toBe(verdict);
+  });
+});

@@ -61,3 +61,13 @@ test.each([
 ])('a weight with water and lye in it is no weight of oils: %s', told => {
   expect(isAskedBack(told)).toBe(true);
 });
+
+test.each([
+  'My sister makes hers with 700 g coconut and 300 g olive. I want to do the same but with the two amounts swapped. 5% superfat, lye?',
+  'lye for 700 g coconut and 300 g olive with the weights switched, 5%',
+  'sosa para 700 g de coco y 300 g de oliva pero con las cantidades cambiadas',
+  'The book says 183 g lye for 1000 g coconut oil but I am using 1000 g olive oil. How much do I use at 5%?',
+  'El libro dice 183 g de sosa para 1000 g de coco pero yo uso 1000 g de oliva. ¿Cuánta pongo al 5%?',
+])('weights that are swapped, or stand for another’s pot, are asked: %s', told => {
+  expect(isAskedBack(told)).toBe(true);
+});

@@ -11,7 +11,7 @@ export function pointsBack(typed: string): boolean {
 }
 
 const HURT =
-  /(?<!\p{L})(?:sting\p{L}*|stung|burn\p{L}*|pink|red(?:dish|ness)?|blister\p{L}*|skin|eyes?|rins\p{L}*|hurt\p{L}*|itch\p{L}*|numb|pain\p{L}*|sore|swell\p{L}*|swollen|vinegar|lemon|cream|doctors?|hospital|ambulance|lick\p{L}*|swallow\p{L}*|vomit\p{L}*|crying|cough\p{L}*|breath\p{L}*|dizzy|slippery|arde\p{L}*|quem\p{L}*|roj[oa]s?|rosad[oa]s?|ampollas?|piel|ojos?|enjuag\p{L}*|aclar\p{L}*|lav(?:e|ado|ando|arme)|duel\p{L}*|pica\p{L}*|escuec\p{L}*|hinchad\p{L}*|vinagre|limon|crema|pomada|medic[oa]s?|urgencias|ambulancia|trag\p{L}*|vomit\p{L}*|llora\p{L}*|tos|tose\p{L}*|respira\p{L}*|mareo\p{L}*|resbalos[oa])(?!\p{L})/u;
+  /(?<!\p{L})(?:sting\p{L}*|stung|burn\p{L}*|pink|red(?:dish|ness)?|blister\p{L}*|skin|eyes?|rins\p{L}*|hurt\p{L}*|itch\p{L}*|numb|pain\p{L}*|sore|swell\p{L}*|swollen|vinegar|lemon|cream|doctors?|hospital|ambulance|lick\p{L}*|swallow\p{L}*|worse|dangerous|poisonous|scars?|scarred|blind|vomit\p{L}*|crying|cough\p{L}*|breath\p{L}*|dizzy|slippery|arde\p{L}*|quem\p{L}*|roj[oa]s?|rosad[oa]s?|ampollas?|piel|ojos?|enjuag\p{L}*|aclar\p{L}*|lav(?:e|ado|ando|arme)|duel\p{L}*|pica\p{L}*|escuec\p{L}*|hinchad\p{L}*|vinagre|limon|crema|pomada|medic[oa]s?|urgencias|ambulancia|trag\p{L}*|vomit\p{L}*|llora\p{L}*|tos|tose\p{L}*|respira\p{L}*|mareo\p{L}*|resbalos[oa]|peor|empeora\p{L}*|peligros[oa]|venenos[oa]|cicatri\p{L}*|cieg[oa])(?!\p{L})/u;
 /** Longer texts tell what they are about. */
 const MOST_OF_HURT = 16;
 

@@ -147,7 +147,7 @@ export const DOUBT_PATTERNS: TopicPatterns = [
           'says?|said|told|tells|gives?|shows|dice|decia|pone|da|sale',
           '\\d+(?: \\d+)? ?(?:g|gr|grams?|gramos?|oz)\\b|\\d+ (?:who|quien|why|por que)',
         ],
-        'mica|oxide|oxido|colou?r\\w*|tsp|tbsp|scent|fragrance|aroma|temperature|degrees|grados|ultramar\\w*|clay|arcilla|charcoal|carbon|water|agua|fluid|liquid\\w+|cure|weeks?|semanas?|salt|honey|miel|sal',
+        'mica|oxide|oxido|colou?r\\w*|tsp|tbsp|scent|fragrance|aroma|temperature|degrees|grados|ultramar\\w*|clay|arcilla|charcoal|carbon|water|agua|fluid|liquid\\w+|cure|weeks?|semanas?|salt|honey|miel|sal|instead|but (?:i|im|ive|we|were) \\w+|pero (?:yo )?(?:uso|usare|voy|tengo|estoy|quiero)|en (?:vez|lugar)|using',
       ),
       said(
         [

@@ -52,6 +52,10 @@ const BEYOND: readonly RegExp[] = [
   // Which is which, turned round: the other way about, swapped, muddled, crossed.
   /(?<!\p{L})(?:al reves|(?:al|lo) contrario|(?:the )?(?:other|opposite|wrong) way (?:a?round|about|up)|the (?:other|opposite|wrong) way(?= ?(?:[;,]|$))|(?:is|was|its|it's|just|exactly) the opposite|vice ?versa|viceversa|backwards|back to front|in reverse|(?:the )?reversed?(?: of that)?(?= ?(?:[;,]|$)))(?!\p{L})/u,
   /(?<!\p{L})(?:swap|switch|flip|turn|chang|revers|exchang)(?:p?ed|p?ing|e|es|s)? (?:those|these|them|both|the (?:two|2|first|last|amounts|figures|numbers|weights))(?![\p{L}\d])(?!\p{L})|(?<!\p{L})(?:got|had|have|put|wrote|mixed|muddled) (?:them|those|these|it|(?:those|these|the) (?:two|2|amounts|numbers|figures|weights)) (?:up|mixed|muddled|crossed|swapped|switched|confused|round|around|about)(?!\p{L})|(?<!\p{L})(?:invert|cruc|cruzad|trocad|trastoc|intercambi|permut|voltead)\p{L}*(?!\p{L})|(?<!\p{L})(?:los|las) (?:confund|cambie|trastoc)\p{L}*(?!\p{L})/u,
+  // "The book says 183 g for 1000 g of coconut, but I use 1000 g of olive": the first is another's pot.
+  /\d[^;]*(?<!\p{L})(?:but|pero)(?: (?:i|im|we|yo|nosotr[oa]s|am|are|have|voy|a|['’]?m|['’]?re))*(?:['’]m)? (?:using|use|usar|uso|usare|usamos)(?!\p{L})[^;%]*\d[\d.,]* ?(?:kg|kilos?|g|gr|gramos|grams|lbs?|pounds?|libras?|oz|ounces?|onzas?)(?!\p{L})/u,
+  // "With the two amounts swapped".
+  /(?<!\p{L})(?:amounts?|weights?|figures?|numbers?|quantit\p{L}+|two|both|oils?|cantidades|pesos|cifras|dos)(?: (?:are|is|were|was|just|all|estan|van|the))* (?:swapped|switched|exchanged|interchanged|flipped|muddled|cambiad[oa]s|cruzad[oa]s|invertid[oa]s)(?!\p{L})/u,
   // Of a volume nobody here knows the weight.
   /(?<!(?:not|no|never|nunca)(?: \p{L}+)? )(?<!\p{L})(?:(?:by|in) volume|por volumen|en volumen)(?!\p{L})/u,
   // "I make only part of this".

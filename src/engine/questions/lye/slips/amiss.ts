@@ -108,6 +108,10 @@ function wentIn(told: Told): LyeAmiss | undefined {
   };
 }
 
+/** The clause in which a place of the plain words lies. */
+const clauseAt = (plain: string, at: number): string =>
+  `${/[^,;]*$/u.exec(plain.slice(0, at))![0]}${/^[^,;]*/u.exec(plain.slice(at))![0]}`;
+
 /** Figures of lye nearer than this share to what the oils want were meant, and not doubled yet. */
 const NEAR_WANTED = 1.2;
 
@@ -120,7 +124,9 @@ function weightsOf(
   const [more, less, lye] = [of('more'), of('less'), of('lye')];
   if (more.length + less.length > 1) return undefined;
   if (more.length + less.length === 1) {
-    const meant = one(of('meant')) ?? one(lye) ?? wanted;
+    // Where no lye is told, a difference is of lye only beside its name.
+    const isOfLye = [...more, ...less].every(({ at }) => OF_LYE.test(clauseAt(plain, at)));
+    const meant = one(of('meant')) ?? one(lye) ?? (isOfLye ? wanted : undefined);
     const put = meant === undefined ? undefined : meant + sum(more) - sum(less);
     return put === undefined || meant === undefined ? undefined : { put, meant, ratio: put / meant };
   }

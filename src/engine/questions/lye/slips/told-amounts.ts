@@ -50,7 +50,7 @@ const LESS_BEHIND = new RegExp(
   'u',
 );
 const MORE_BEFORE = new RegExp(
-  `(?:over by|too high by|(?:le |me )?sobr(?:an?|aron|o)|me pase(?: (?:de|por|en))?)(?: ${CAUSTIC})? ?$`,
+  `(?:over by|too high by|(?:le |me )?sobr(?:an?|aron|o)|me pase(?: (?:de|por|en|con))?)(?: ${CAUSTIC})? ?$`,
   'u',
 );
 const LESS_BEFORE = /(?:short by|(?:me |le )?falt(?:an?|aron|o)|quede corto(?: (?:de|por|en))?) ?$/u;
@@ -86,11 +86,29 @@ function oilAt(text: string, side: 'behind' | 'before'): Oil | undefined {
   return undefined;
 }
 
+/** What is weighed or does the weighing, and is no lye. */
+const NO_LYE =
+  /(?<!\p{L})(?:scales?|balanza|bascula|romana|pesa|bottles?|botella|jars?|tarro|frasco|oils?|fats?|butters?|aceites?|grasas?|mantecas?)(?!\p{L})/u;
+const NAMES_LYE = new RegExp(`(?<!\\p{L})${CAUSTIC}(?!\\p{L})`, 'u');
+
+/** Whether the clause that a difference stands in speaks of an oil, a bottle or the scale: "the olive bottle was 100 g short". */
+function isOfNoLye({ before, behind }: Around): boolean {
+  const clause = `${before.split(/[,;]/u).at(-1)} ${behind.split(/[,;]/u)[0]}`;
+  if (NAMES_LYE.test(clause)) return false;
+  const words = clause.split(' ').filter(Boolean);
+  const names = words.flatMap((word, at) => [word, `${word} ${words[at + 1] ?? ''}`.trim()]);
+  return NO_LYE.test(clause) || names.some(name => knownOil(name) !== undefined);
+}
+
 type Around = { readonly before: string; readonly behind: string };
 
 function roleOf({ before, behind }: Around): Pick<ToldAmount, 'role' | 'oil' | 'isBatch'> {
   const plainRole = (role: Role, oil?: Oil) => ({ role, oil, isBatch: false });
   if (WATER.test(behind)) return plainRole('water');
+  const isDifference =
+    [MORE_BEHIND, LESS_BEHIND].some(cue => cue.test(behind)) ||
+    [MORE_BEFORE, LESS_BEFORE].some(cue => cue.test(before));
+  if (isDifference && isOfNoLye({ before, behind })) return plainRole('unknown', oilAt(behind, 'behind'));
   if (MORE_BEHIND.test(behind)) return plainRole('more');
   if (LESS_BEHIND.test(behind)) return plainRole('less');
   if (IS_LYE.test(behind) && MORE_BEFORE.test(before)) return plainRole('more');
