@@ -224,7 +224,7 @@ const sets = [
     file: 'labbench-and-bakehouse.json',
     // As many; run once, before anything was tuned on it; of its 60 flaws 56 came first and 59 in the first three.
     first: { questions: 90, amounts: 75, colours: 0, scope: 75 },
-    held: { questions: 93, amounts: 80, colours: 0, scope: 77 },
+    held: { questions: 93, amounts: 80, colours: 0, scope: 76 },
   },
   {
     file: 'fishstall-and-estuary.json',
@@ -284,7 +284,7 @@ const sets = [
     file: 'galley-and-botica.json',
     // As many; run once, before anything was tuned on it; of its 60 flaws 58 came first and all in the first three.
     first: { questions: 92, amounts: 78, colours: 0, scope: 77 },
-    held: { questions: 95, amounts: 79, colours: 0, scope: 78 },
+    held: { questions: 94, amounts: 79, colours: 0, scope: 78 },
   },
   {
     file: 'organ-and-volcano.json',
@@ -332,13 +332,43 @@ const sets = [
     file: 'physio-and-dispatch.json',
     // As many; run once, before anything was tuned on it.
     first: { questions: 111, amounts: 59, colours: 0, scope: 0 },
-    held: { questions: 116, amounts: 59, colours: 0, scope: 0 },
+    held: { questions: 115, amounts: 59, colours: 0, scope: 0 },
   },
   {
     file: 'bakery-and-balcony.json',
     // Run once, before anything was tuned on it; of its 110 flaws 104 came first.
     first: { questions: 52, amounts: 47, colours: 46, scope: 22 },
     held: { questions: 55, amounts: 49, colours: 48, scope: 24 },
+  },
+  {
+    file: 'cove-and-nightoven.json',
+    // Run once, nothing was learned from it; of its 60 flaws 57 came first and 59 in the first three.
+    first: { questions: 83, amounts: 79, colours: 30, scope: 77 },
+    held: { questions: 84, amounts: 79, colours: 30, scope: 77 },
+  },
+  {
+    file: 'prairiebus-and-taxirank.json',
+    // Every question in the news of a day. Run once, nothing was learned from it; of its 60 flaws all came first.
+    first: { questions: 75, amounts: 75, colours: 29, scope: 73 },
+    held: { questions: 76, amounts: 75, colours: 29, scope: 73 },
+  },
+  {
+    file: 'schoolcook-and-hairdresser.json',
+    // Every question in the news of a day. Rules were tuned on two thirds of it; colours as they are now.
+    first: { questions: 76, amounts: 76, colours: 27, scope: 76 },
+    held: { questions: 85, amounts: 77, colours: 27, scope: 76 },
+  },
+  {
+    file: 'vetnurse-and-chemistry.json',
+    // Rules were tuned on two thirds of it; colours as they are now.
+    first: { questions: 78, amounts: 66, colours: 29, scope: 79 },
+    held: { questions: 82, amounts: 74, colours: 29, scope: 79 },
+  },
+  {
+    file: 'elevator-and-ward.json',
+    // Run once, nothing was learned from it; of its 60 flaws 58 came first and 59 in the first three.
+    first: { questions: 88, amounts: 79, colours: 29, scope: 79 },
+    held: { questions: 88, amounts: 79, colours: 29, scope: 79 },
   },
 ];
 
