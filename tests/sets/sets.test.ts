@@ -344,7 +344,7 @@ const sets = [
     file: 'cove-and-nightoven.json',
     // Run once, nothing was learned from it; of its 60 flaws 57 came first and 59 in the first three.
     first: { questions: 83, amounts: 79, colours: 30, scope: 77 },
-    held: { questions: 84, amounts: 79, colours: 30, scope: 77 },
+    held: { questions: 84, amounts: 79, colours: 30, scope: 76 },
   },
   {
     file: 'prairiebus-and-taxirank.json',

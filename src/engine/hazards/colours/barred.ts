@@ -8,6 +8,7 @@ export type BarredReason =
   | 'arsenic'
   | 'antimony'
   | 'chromate'
+  | 'oxidiser'
   | 'cobalt'
   | 'nickel'
   | 'copper-poison'
@@ -87,9 +88,17 @@ export const BARRED: readonly BarredColour[] = [
   {
     reason: 'chromate',
     names:
-      'chromate; cromato; dichromate; bichromate; dicromato; zinc chromate; zinc yellow; barium chromate; strontium chromate; strontium yellow; lemon yellow chromate; potassium dichromate; chromic acid; chromium trioxide; chromium vi; hexavalent chromium; cromo hexavalente; cromato de zinc; amarillo de zinc; cromato de bario; cromato de estroncio; amarillo de estroncio; baryta yellow; pigment yellow 31; pigment yellow 32; pigment yellow 36; bicromato; dicromato de potasio; bicromato de potasio; potassium bichromate; zinc green; verde de zinc; brunswick green; verde brunswick; verde de brunswick; potassium permanganate; permanganate; permanganato; permanganato de potasio',
+      'chromate; cromato; dichromate; bichromate; dicromato; zinc chromate; zinc yellow; barium chromate; strontium chromate; strontium yellow; lemon yellow chromate; potassium dichromate; chromic acid; chromium trioxide; chromium vi; hexavalent chromium; cromo hexavalente; cromato de zinc; amarillo de zinc; cromato de bario; cromato de estroncio; amarillo de estroncio; baryta yellow; pigment yellow 31; pigment yellow 32; pigment yellow 36; bicromato; dicromato de potasio; bicromato de potasio; potassium bichromate; zinc green; verde de zinc; brunswick green; verde brunswick; verde de brunswick',
     ci: ['77103', '77839', '77955', '77957'],
     source: annex2('chromium; chromic acid and its salts'),
+  },
+  {
+    reason: 'oxidiser',
+    names: 'potassium permanganate; permanganate; permanganato; permanganato de potasio',
+    source: {
+      trust: 'from memory',
+      source: 'a strong oxidiser, harmful and staining; in no list of cosmetic colours',
+    },
   },
   {
     reason: 'cobalt',

@@ -125,6 +125,7 @@ const POISONS: ReadonlySet<BarredReason> = new Set([
   'arsenic',
   'antimony',
   'chromate',
+  'oxidiser',
   'nickel',
   'cobalt',
   'radioactive',

@@ -16,6 +16,8 @@ const barred: Readonly<Record<BarredReason, string>> = {
     'Antimony pigments (Naples yellow among them, with lead) are poisonous and banned in cosmetics. Take yellow iron oxide',
   chromate:
     'Chromates are chromium(VI): they cause cancer and allergy, and are banned in cosmetics. Chromium oxide green is another substance and may be used',
+  oxidiser:
+    'Permanganate is a strong oxidiser: it burns and stains skin, reacts with oils and glycerin, which may catch fire, and is no colour for cosmetics. For violet take ultramarine violet',
   cobalt:
     'Cobalt pigments are not listed for soap, and cobalt causes allergy. For blue take ultramarine blue',
   nickel: 'Nickel pigments cause allergy and are banned in cosmetics. Take yellow iron oxide',

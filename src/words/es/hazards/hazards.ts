@@ -15,6 +15,8 @@ const barred: Readonly<Record<BarredReason, string>> = {
     'Los pigmentos de antimonio (como el amarillo de Nápoles, que lleva plomo) son venenosos y están prohibidos en cosmética. Usa óxido de hierro amarillo',
   chromate:
     'Los cromatos son cromo(VI): causan cáncer y alergia, y están prohibidos en cosmética. El óxido de cromo verde es otra sustancia y sí puede usarse',
+  oxidiser:
+    'El permanganato es un oxidante fuerte: quema y mancha la piel, reacciona con aceites y glicerina, que pueden arder, y no es color para cosmética. Para violeta usa ultramar violeta',
   cobalt:
     'Los pigmentos de cobalto no están listados para jabón, y el cobalto causa alergia. Para azul usa azul ultramar',
   nickel:
