@@ -71,3 +71,27 @@ test.each([
 ])('weights that are swapped, or stand for another’s pot, are asked: %s', told => {
   expect(isAskedBack(told)).toBe(true);
 });
+
+test.each([
+  'I have 600 g olive oil, 200 g coconut oil and 300 g cocoa butter. How much NaOH at 5% without the last?',
+  '500 g de oliva, 200 g de coco, 300 g de palma; ¿cuánta sosa quitando lo tercero? sobreengrasado 5%',
+  '600 g de oliva, 200 g de coco, 300 g de palma, 5%. ¿Cuánta sosa sin el tercero?',
+  '600 g olive oil, 200 g coconut oil, 300 g shea butter, 5% superfat. How much NaOH for just the first two?',
+  '600 g olive oil, 200 g coconut oil, 300 g lard. How much NaOH at 5% for the first two only?',
+  '600 g olive oil, 200 g coconut oil, 300 g lard. How much NaOH at 5% if I skip the last?',
+  '600 g olive oil, 200 g coconut oil, 300 g lard. How much NaOH at 5% for the vegan version?',
+  '600 g olive oil, 200 g coconut oil, 300 g lard. How much NaOH at 5% for the liquid ones?',
+  'Llevo 600 g de oliva, 200 g de coco y 300 g de manteca de cacao. ¿Cuánta sosa al 5% sin lo último?',
+  '600 g de oliva, 200 g de coco, 300 g de sebo. ¿Cuánta sosa al 5% solo para los vegetales?',
+  '600 g de oliva, 200 g de coco, 300 g de palma. ¿Cuánta sosa al 5% exceptuando lo sólido?',
+  'Echo 600 g de oliva, 200 g de coco y al final, en la traza, 60 g de ricino. Sobreengrasado 5%. ¿Cuánta sosa sin contar lo último?',
+])('an oil left out by its place or its kind is asked: %s', told => {
+  expect(isAskedBack(told)).toBe(true);
+});
+
+test.each([
+  'my first batch: 600 g olive oil, 200 g coconut oil, 5%. How much lye?',
+  'only my second soap, 600 g olive oil and 200 g coconut oil at 5% superfat, lye please',
+])('and whose first batch it is changes nothing: %s', told => {
+  expect(isAskedBack(told)).toBe(false);
+});

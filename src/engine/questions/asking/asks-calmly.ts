@@ -10,6 +10,9 @@ import { piecesOf } from './pieces.ts';
 import { WHO } from './talk-words.ts';
 import { WHAT_IT_DOES } from './what-it-does.ts';
 
+/** Longer texts are hardly a question: first aid stays, and nothing is read twice. UTF-16 units. */
+const LONGEST = 1500;
+
 const HOW_MUCH = /(?<!\p{L})(?:how (?:much|many)|what amount|cuant[oa]s?|que cantidad)(?!\p{L})/u;
 /** "For 350 ml of batter". */
 const PORTION =
@@ -58,6 +61,7 @@ function isCalmWithoutTalk(pieces: readonly string[]): boolean {
  * @example asksCalmly('El agua se metió al salón anoche. ¿Cuánto óxido rojo para 350 ml?') // true
  */
 export function asksCalmly(text: string): boolean {
+  if (text.length > LONGEST) return false;
   const plain = unaccented(text);
   const rest = plain.replace(WHAT_IT_DOES, ' ');
   const pieces = piecesOf(text);

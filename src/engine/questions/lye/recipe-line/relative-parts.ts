@@ -14,7 +14,7 @@ const OF_PURPOSE = '(?:for|para|please|por|lye|sosa|soda|naoh|koh|batch|tanda|re
  */
 export const RELATIVE_PARTS: readonly RegExp[] = [
   new RegExp(
-    `(?<=${IN_WORDS}.*)(?<!\\p{L})${PART} (?:of|de|as much as|que) ${THAT}(?: (?:in|as|of|en|con|de|again))* (?!${OF_PURPOSE}(?!\\p{L}))\\p{L}`,
+    `(?<!\\p{L})${PART}(?<=${IN_WORDS}.*) (?:of|de|as much as|que) ${THAT}(?: (?:in|as|of|en|con|de|again))* (?!${OF_PURPOSE}(?!\\p{L}))\\p{L}`,
     'u',
   ),
 ];
@@ -40,4 +40,20 @@ export const SUPERFAT_OF_ONE: readonly RegExp[] = [
     `(?<!\\p{L})${SUPERFAT} (?:(?:but|pero) )?${ONLY} (?:on|in|from|over|en|sobre|del?|al|for|para)${THE} (?!${OF_ALL}(?!\\p{L}))\\p{L}`,
     'u',
   ),
+];
+
+const PLACED =
+  '(?:last|first|second|third|fourth|[1-4](?:st|nd|rd|th)|end|ultim[oa]s?|primer[oa]?s?|segund[oa]s?|tercer[oa]?s?|cuart[oa]s?|final|solid[oa]?s?|liquid[oa]?s?|vegetal(?:es)?|hard|soft)';
+const ONES = '(?: (?:ones?|1|2|3|two|three|oils?|fats?|dos|tres|aceites?|grasas?|part|only|solo))*';
+/**
+ * "Without the last", "for just the first two", "the vegan version": an oil that is left out by its place in the list or its kind. Which
+ * that is nobody here works out; it is asked.
+ */
+export const LEFT_OUT_BY_PLACE: readonly RegExp[] = [
+  new RegExp(
+    `(?<!\\p{L})(?:without|minus|except(?:ing)?|skip(?:ping)?|leav(?:e|ing) out|(?:not|without) counting|dropping|sin(?: contar)?|quit(?:ando|o|amos)|salvo|menos|excepto|exceptuando|descontando|just|only|solo|solamente|nomas)(?<=\\d.*)(?: (?:for|para|of|de|counting|the|el|la|lo|los|las|del))* ${PLACED}${ONES}(?= ?(?:[;,]|$|(?:at|al|a|con|with|and|y|sobreengrasado|superfat|\\d|please|por)(?![\\p{L}])))`,
+    'u',
+  ),
+  /(?<!\p{L})(?:for|para|of|de)(?<=\d.*)(?: (?:just|only|solo|the|los|las|el|la))* (?:first|last|primer[oa]s|ultim[oa]s|liquid|solid|hard|soft) (?:two|2|three|3|dos|tres|ones?)(?!\p{L})/u,
+  /(?<!\p{L})(?:vegan|vegetarian|vegana?)(?<=\d.*) (?:version|one|half|part)|(?:version|parte) (?:vegana|vegetal)(?!\p{L})/u,
 ];
