@@ -2,6 +2,8 @@ import { unaccented } from '../../text/unaccented.ts';
 
 /** What is called out beside it and tells nothing more. */
 const BESIDE = 'help|ayuda|auxilio|socorro|omg|please|por favor|quick|rapido|ay|theres|there is|hay';
+/** Longer texts tell more than a cry, UTF-16 units. */
+const LONGEST = 80;
 const FIRE = 'fire|flames|fuego|incendio|llamas';
 const CRY = new RegExp(`^(?:(?:a|${BESIDE}|un) )*(?:${FIRE})(?: (?:${BESIDE}|${FIRE}|here|aqui))*$`, 'u');
 /** "Ayuda, fuego en el taller": help is called for, and where it burns is told. */
@@ -16,6 +18,7 @@ const CRY_AT = new RegExp(
  * @example criesFire('FIRE') // true
  */
 export function criesFire(text: string): boolean {
+  if (text.length > LONGEST) return false;
   const words = unaccented(text)
     .replaceAll(/[^\p{L}]+/gu, ' ')
     .trim();

@@ -11,7 +11,7 @@ import { WHO } from './talk-words.ts';
 import { WHAT_IT_DOES } from './what-it-does.ts';
 
 /** Longer texts are hardly a question: first aid stays, and nothing is read twice. UTF-16 units. */
-const LONGEST = 1500;
+const LONGEST = 800;
 
 const HOW_MUCH = /(?<!\p{L})(?:how (?:much|many)|what amount|cuant[oa]s?|que cantidad)(?!\p{L})/u;
 /** "For 350 ml of batter". */
