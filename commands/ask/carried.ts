@@ -3,19 +3,20 @@ import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import { colourantsMeant } from '../../src/engine/colourants/find.ts';
 import { diagnose } from '../../src/engine/flaws/diagnose.ts';
-import { isOfLye, type Talk } from '../../src/engine/questions/leaning/before.ts';
+import { asOneText, isOfLye, type Talk } from '../../src/engine/questions/leaning/before.ts';
 import { isAsked, putInPlace, turnsToAnother } from '../../src/engine/questions/leaning/carried.ts';
 import { isStillHurt } from '../../src/engine/questions/leaning/points-back.ts';
 import { colourantOf } from '../../src/engine/questions/leaning/subject.ts';
 import { thingOf } from '../../src/engine/questions/leaning/things.ts';
 import { tellsOfHurt } from '../../src/engine/questions/lye/nearest/hurt.ts';
 import { lyeAskedIn } from '../../src/engine/questions/lye/question.ts';
-import { careTopicIn, lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
+import { lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
 import { askedOfBench } from '../../src/engine/questions/technique/asked/read.ts';
 import { wordCount } from '../../src/engine/text/word-count.ts';
 import { isNothing } from './leaned-back.ts';
 import { partReply } from './leaned-part.ts';
 import { leanedRun } from './leaned-run.ts';
+import { leansOnTalk } from './leans-on-talk.ts';
 import { shownAsReply } from './run-reading.ts';
 import { answeredTo } from './technique-answer.ts';
 
@@ -52,7 +53,7 @@ export async function carriedReply(
     (await oneMoreSign(turn)) ??
     (isWeak(turn) ? ((await itsDose(turn)) ?? (await withOneChange(turn))) : undefined) ??
     (await inItsPlace(turn));
-  return reply && leaning(reply);
+  return reply && leansOnTalk(reply);
 }
 /** After first aid, a contest and a recipe that is asked for a turn has ways of its own. */
 const MAY_CARRY: ReadonlySet<Talk['last']['kind']> = new Set(['command', 'technique', 'matter', 'open']);
@@ -76,11 +77,6 @@ const causesOf = z.object({
 const foundIn = ({ data }: Reply) => causesOf.safeParse(data).data;
 const likeliest = (reply: Reply): number => foundIn(reply)?.causes[0].probability ?? 0;
 
-const leaning = (reply: Reply): Reply => ({
-  ...reply,
-  data: { ...reply.data, understood: { ...(reply.data as { understood?: object }).understood, leans: true } },
-});
-
 /** From here on one cause is likelier than all the others. */
 const HALF = 0.5;
 /** Learned near lye and less sure than this, a turn may be of what came before as well. */
@@ -102,7 +98,7 @@ function isWeak({ question, alone, context }: Turn): boolean {
 
 /** What the turn asks, of a thing that the turn before named. */
 function onBench({ question, talk, context }: Turn): Reply | undefined {
-  if ((careTopicIn(question) ?? lyeTopicIn(question)) !== undefined) return undefined;
+  if (lyeTopicIn(question) !== undefined) return undefined;
   const asked = askedOfBench(question, talk.words);
   return asked && answeredTo(asked.technique, asked.to, context);
 }
@@ -118,7 +114,7 @@ async function oneMoreSign(turn: Turn): Promise<Reply | undefined> {
     return isDiagnosed && isWeak(turn) ? await partReply('points', last, { question, context }) : undefined;
   if (askedOfBench(question) || (!isDiagnosed && technique === undefined && !isWeak(turn))) return undefined;
   if (!isDiagnosed && !diagnose(question).findings.some(({ present }) => present)) return undefined;
-  const words = `${last.given.words ?? ''}. ${question}`;
+  const words = asOneText(last.given.words ?? '', question);
   const joint = shownAsReply(await context.run('diagnose', { words }), context);
   const [found, before] = [foundIn(joint), foundIn(alone)];
   if (!found || (before?.doNotUse && !found.doNotUse)) return undefined;
@@ -151,8 +147,8 @@ const THING: ReadonlySet<string> = new Set(['colourant', 'item', 'target', 'mix'
 /** The question before and the turn read as one: the same command of the same thing, with one option more or other. */
 async function withOneChange({ question, talk, context, readAnew }: Turn): Promise<Reply | undefined> {
   const { last, words } = talk;
-  if (last.kind !== 'command' || !/^(?:dose|match|preview)$/u.test(last.command)) return undefined;
-  const reply = await readAnew(`${words}. ${question}`);
+  if (!words || last.kind !== 'command' || !/^(?:dose|match|preview)$/u.test(last.command)) return undefined;
+  const reply = await readAnew(asOneText(words, question));
   const { command, given = {} } = understoodOf(reply);
   if (command !== last.command || isNothing(reply, question, context)) return undefined;
   const names = new Set([...Object.keys(given), ...Object.keys(last.given)]);

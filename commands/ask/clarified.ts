@@ -11,6 +11,7 @@ import { wordCount } from '../../src/engine/text/word-count.ts';
 import { isNothing } from './leaned-back.ts';
 import { partReply } from './leaned-part.ts';
 import { leanedRun } from './leaned-run.ts';
+import { leansOnTalk } from './leans-on-talk.ts';
 
 /** Longer turns tell what they are about, words. */
 const MOST_WORDS = 6;
@@ -45,7 +46,7 @@ export async function clarifiedReply(
   const isOfRecipe =
     understood.command === 'plan' || understood.lye === 'unsure' || understood.lye === 'stopped';
   if (isOfRecipe || 'problem' in reply.data || isNothing(reply, both, context)) return undefined;
-  return { ...reply, data: { ...reply.data, understood: { ...understood, leans: true } } };
+  return leansOnTalk(reply);
 }
 
 const BECAME =

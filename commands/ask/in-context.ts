@@ -9,11 +9,12 @@ import {
 import { isStillHurt } from '../../src/engine/questions/leaning/points-back.ts';
 import { tellsOfHurt } from '../../src/engine/questions/lye/nearest/hurt.ts';
 import { lyeAskedIn } from '../../src/engine/questions/lye/question.ts';
-import { careTopicIn, lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
+import { lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
 import { askedOfBench } from '../../src/engine/questions/technique/asked/read.ts';
 import { outrightIn } from '../../src/engine/questions/technique/outright/read.ts';
 import type { Technique } from '../../src/engine/questions/technique/topic.ts';
 import { partReply } from './leaned-part.ts';
+import { leansOnTalk } from './leans-on-talk.ts';
 import { answeredTo, techniqueAnswer } from './technique-answer.ts';
 import { NEAR_LYE } from './technique-likely.ts';
 
@@ -23,9 +24,9 @@ export async function inContextReply(question: string, context: Context): Promis
   if (!talk?.words || !mayNeedContext(question) || !mayGoOn(talk) || outrightIn(question)) return undefined;
   const { amount, weighed } = lyeAskedIn(question);
   if (amount || weighed || tellsOfHurt(question) || isStillHurt(question)) return undefined;
-  const isNearLye = (careTopicIn(question) ?? lyeTopicIn(question)) !== undefined;
+  const isNearLye = lyeTopicIn(question) !== undefined;
   const ofBench = isNearLye || askedOfBench(question) ? undefined : askedOfBench(question, talk.words);
-  if (ofBench) return leaning(answeredTo(ofBench.technique, ofBench.to, context));
+  if (ofBench) return leansOnTalk(answeredTo(ofBench.technique, ofBench.to, context));
   const both = asOneText(talk.words, question);
   const technique = isNearLye ? undefined : await techniqueOf(question, both, talk);
   if (technique !== undefined)
@@ -53,7 +54,7 @@ async function techniqueOf(question: string, both: string, { last }: Talk): Prom
   const technique = techniqueInContext(question, { alone: mattersOf(question), joint, last });
   if (technique === undefined) return undefined;
   // Near lye what the turn says by itself is found by patterns, and stands first.
-  const isNearLye = NEAR_LYE.has(technique) || (careTopicIn(question) ?? lyeTopicIn(question)) !== undefined;
+  const isNearLye = NEAR_LYE.has(technique) || lyeTopicIn(question) !== undefined;
   return isNearLye && joint.near[0]!.chance < SURELY ? undefined : technique;
 }
 /** Near lye both together have to be so sure. */
@@ -71,10 +72,5 @@ async function techniqueTold(technique: Technique, { question, both, last, conte
   const isSame = last.kind === 'technique' && last.id === technique;
   const part = isSame ? await partReply('goes-on', last, { question, context }) : undefined;
   const answer = part ?? techniqueAnswer(technique, both, context);
-  return leaning(answer);
+  return leansOnTalk(answer);
 }
-
-const leaning = (answer: Reply): Reply => {
-  const { understood } = answer.data as { readonly understood: object };
-  return { ...answer, data: { ...answer.data, understood: { ...understood, leans: true } } };
-};

@@ -3,7 +3,7 @@ import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import { lineOf } from '../../src/conversation/typed/line-of.ts';
 import type { Aspect } from '../../src/engine/questions/leaning/aspects/aspect.ts';
-import { type Before, isOfLye, type Ran } from '../../src/engine/questions/leaning/before.ts';
+import { asOneText, type Before, isOfLye, type Ran } from '../../src/engine/questions/leaning/before.ts';
 import { goOnPart, nearestPart } from '../../src/engine/questions/leaning/nearest-part.ts';
 import { type Told as MatterTold, partOf, tellingOf } from '../../src/engine/questions/leaning/part-of.ts';
 import type { LyeTopic } from '../../src/engine/questions/lye/topic.ts';
@@ -188,7 +188,7 @@ const MOST_REMEDIES = 2;
 async function flawPart(of: Part, before: Ran, { question, context }: Asked): Promise<Reply> {
   const { say } = context;
   const words = before.given.words ?? '';
-  const told = ADDS.has(of) ? `${words}. ${question}` : words;
+  const told = ADDS.has(of) ? asOneText(words, question) : words;
   const reply = shownAsReply(await context.run('diagnose', { words: told }), context);
   const found = diagnosed.safeParse(reply.data).data;
   // Lye that may be in a bar stands before all that is asked of it.

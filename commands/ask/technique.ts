@@ -4,7 +4,7 @@ import { lineOf } from '../../src/conversation/typed/line-of.ts';
 import { askedTopicIn } from '../../src/engine/questions/lye/asked/read.ts';
 import { tellsOfHurt } from '../../src/engine/questions/lye/nearest/hurt.ts';
 import { lyeAskedIn } from '../../src/engine/questions/lye/question.ts';
-import { careTopicIn, lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
+import { lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
 import type { QuestionRead } from '../../src/engine/questions/read.ts';
 import { LYE_WORDS } from '../../src/engine/questions/soap-words.ts';
 import { askedOfBench } from '../../src/engine/questions/technique/asked/read.ts';
@@ -115,7 +115,7 @@ function benchReply(question: string, read: QuestionRead, context: Context): Rep
   if (isDose || isJob || isRecipe || read.outside !== undefined || (isFlaw && !asked.overFlaw))
     return undefined;
   if (barredReading(question, read) !== undefined) return undefined;
-  if ((careTopicIn(question) ?? lyeTopicIn(question)) !== undefined) return undefined;
+  if (lyeTopicIn(question) !== undefined) return undefined;
   return answeredTo(asked.technique, asked.to, context);
 }
 
@@ -137,7 +137,7 @@ async function outrightReply(
 
 /** What stays out of soap, acid beside a colour, and what the patterns of lye find have answers of their own. */
 function isAnotherMatter(question: string, first: NearMatter, read: QuestionRead): boolean {
-  const topic = careTopicIn(question) ?? lyeTopicIn(question) ?? askedTopicIn(question);
+  const topic = lyeTopicIn(question) ?? askedTopicIn(question);
   return (
     (topic !== undefined && !standsOver(first, topic)) ||
     // Vinegar is asked for on lye that was spilt; what is said of it there says no.

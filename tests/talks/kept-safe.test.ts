@@ -275,3 +275,16 @@ describe('after lye water and after somebody was hurt', () => {
     expect(JSON.stringify(reply.data)).toContain('lye-eye');
   });
 });
+
+test('a bar that may not be used stays so, whatever flaw was told before it', async () => {
+  const { data } = await lastOf([
+    'couldn’t pour it, too thick',
+    'There’s an inch of yellow oil sitting above the soap this morning!',
+  ]);
+  expect(data).toMatchObject({ doNotUse: true });
+});
+
+test('an answer that leans on the turn before says so', async () => {
+  const { data } = await lastOf(['my bars have a white powder on top', 'how do I stop it next time']);
+  expect(data).toMatchObject({ understood: { leans: true } });
+});

@@ -18,7 +18,7 @@ const HALVES: Readonly<Record<string, string>> = { '½': '1/2', '¼': '1/4', '�
  * `spoons-owned-unreadable` for a list with anything else in it, or nothing.
  */
 export function parseOwnedSpoons(text: string): readonly Spoon[] {
-  const said = unaccented(text.replaceAll(/[½¼⅛]/g, sign => HALVES[sign]!)).toLowerCase();
+  const said = unaccented(text.replaceAll(/[½¼⅛]/g, sign => HALVES[sign]!));
   if (/^ *(?:all|every one|todas) *$/.test(said)) return SPOONS;
   const named = said
     .split(/[,;+]| and | y /)

@@ -57,7 +57,6 @@ const POLITE =
 export function hueAsked(question: string): HueAsked | undefined {
   if (question.length > LONGEST) return undefined;
   const plain = unaccented(question)
-    .toLowerCase()
     .replace(/['’]/gu, '')
     .replace(/[^\p{L} ]+/gu, ' ')
     .replace(/\s+/gu, ' ')

@@ -52,7 +52,6 @@ const HELP =
  */
 export function smallTalkIn(text: string): SmallTalk | undefined {
   const plain = unaccented(text, 160)
-    .toLowerCase()
     .replace(/['’]/gu, '')
     .replace(/[^\p{L}\p{N}]+/gu, ' ')
     .trim();
@@ -74,5 +73,5 @@ const ASIDE =
 export function pastAside(text: string): string {
   const [, aside, asked] = ASIDE.exec(text) ?? [];
   if (aside === undefined || asked === undefined) return text;
-  return MATTERS.test(unaccented(aside).toLowerCase()) ? text : asked;
+  return MATTERS.test(unaccented(aside)) ? text : asked;
 }

@@ -49,6 +49,7 @@ test.each([
 test.each([
   '450 g olive oil and 450 g coconut oil, 5% superfat on this batch only. NaOH?',
   '700 g olive oil, 300 g coconut oil, superfat 8% for the babies only, lye?',
+  '450 g de oliva y 450 g de coco, sobreengrasado del 8% solo en el jabón, ¿cuánta sosa?',
   'Total oils 1000 g, 70% olive 30% coconut, lye with water twice the lye?',
 ])('what speaks of the batch is read: %s', told => {
   expect(isAskedBack(told)).toBe(false);

@@ -31,7 +31,7 @@ const ASKS_FOR_HELP =
  * @example explainedIn('my sulphur soap smells of eggs, normal?').has('hydrogen-sulfide') // true
  */
 export function explainedIn(text: string): ReadonlySet<EmergencyId> {
-  const plain = unaccented(text, LONGEST + 1).toLowerCase();
+  const plain = unaccented(text, LONGEST + 1);
   const explained = new Set<EmergencyId>();
   if (text.length > LONGEST || ASKS_FOR_HELP.test(plain)) return explained;
   if (

@@ -17,11 +17,7 @@ const TELLS_NOTHING: ReadonlySet<string> = new Set(
 );
 const tellingWords = (text: string): ReadonlySet<string> =>
   new Set(
-    (
-      unaccented(text)
-        .toLowerCase()
-        .match(/\p{L}+|\d+/gu) ?? []
-    )
+    (unaccented(text).match(/\p{L}+|\d+/gu) ?? [])
       .filter(word => (word.length >= SHORTEST_WORD && !TELLS_NOTHING.has(word)) || /^\d/u.test(word))
       .map(word => word.slice(0, STEM)),
   );

@@ -41,9 +41,7 @@ function weightTold(part: string): readonly [string, number] | undefined {
  * read in another way; undefined where nothing is put right. Pure.
  */
 export function weightsPutRight(typed: string, before: Ran): Lean | undefined {
-  const plain = unaccented(typed)
-    .toLowerCase()
-    .replace(/['’]s(?!\p{L})/gu, '');
+  const plain = unaccented(typed).replace(/['’]s(?!\p{L})/gu, '');
   if (!PUTS_RIGHT.test(plain) || !/\d/u.test(plain)) return undefined;
   let rest = plain;
   for (let found = PUTS_RIGHT.exec(rest); found; found = PUTS_RIGHT.exec(rest))

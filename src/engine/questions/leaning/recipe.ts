@@ -164,7 +164,6 @@ const PIECE =
  */
 export function oilsAlone(typed: string, mayBeOne = false): string | undefined {
   const plain = unaccented(typed)
-    .toLowerCase()
     .replace(/['’]/gu, '')
     .replace(/[.!?]+\s*$/u, '');
   const text = plain.replace(/[,;] *(?=solo|just|only|thats|nothing|nada|y ya)/gu, ' ').trim();

@@ -11,7 +11,7 @@ const TOGETHER = /^(?:and|with|plus|y|e|con|mas|\+|&)$/u;
  * nice green". Pure.
  */
 export function putsTwoTogether(question: string): boolean {
-  const plain = unaccented(question).toLowerCase();
+  const plain = unaccented(question);
   if (APART.test(plain) || /\d/u.test(plain)) return false;
   const words = plain.match(/\p{L}+|[+&]/gu) ?? [];
   const isHue = (word: string | undefined): boolean => word !== undefined && isColourWord(foldedColour(word));

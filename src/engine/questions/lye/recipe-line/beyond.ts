@@ -1,5 +1,7 @@
+import { LEFT_OUT_BY_PLACE } from './left-out-by-place.ts';
 import { notSureOf } from './not-sure.ts';
-import { LEFT_OUT_BY_PLACE, RELATIVE_PARTS, SUPERFAT_OF_ONE } from './relative-parts.ts';
+import { RELATIVE_PARTS } from './relative-parts.ts';
+import { SUPERFAT_OF_ONE } from './superfat-of-one.ts';
 import { WET_WEIGHTS } from './wet-weight.ts';
 
 /** A scale that is wrong, by whatever it is. */

@@ -145,7 +145,6 @@ function isTwoFats(text: string): boolean {
   if (words.length < 2 || kind === undefined || !oil) return false;
   return !namesOf(oil).some(name =>
     unaccented(name)
-      .toLowerCase()
       .split(/[^\p{L}]+/u)
       .includes(kind),
   );

@@ -1,4 +1,5 @@
 import { unaccented } from '../../../text/unaccented.ts';
+import { whenAsked } from '../../../when-asked.ts';
 import { tellsOfHurt } from '../../lye/nearest/hurt.ts';
 import { ASPECTS, type Aspect } from './aspects.ts';
 import type { AskedRow } from './row.ts';
@@ -10,14 +11,16 @@ const LONGEST = 130;
 
 const compiled = (patterns: readonly string[]): RegExp =>
   new RegExp(`(?<![a-z0-9])(?:${patterns.join('|')})(?![a-z0-9])`, 'u');
-const NAMES: ReadonlyMap<string, RegExp> = new Map([
-  ...Object.entries(THINGS).map(([name, pattern]) => [name, compiled([pattern])] as const),
-  ...Object.entries(ASPECTS).map(([name, patterns]) => [name, compiled(patterns)] as const),
-]);
+const names = whenAsked(
+  (): ReadonlyMap<string, RegExp> =>
+    new Map([
+      ...Object.entries(THINGS).map(([name, pattern]) => [name, compiled([pattern])] as const),
+      ...Object.entries(ASPECTS).map(([name, patterns]) => [name, compiled(patterns)] as const),
+    ]),
+);
 
 const plainOf = (text: string): string =>
   unaccented(text)
-    .toLowerCase()
     .replace(/(?<=\p{L})['’](?=\p{L})/gu, '')
     .replace(/[^a-z0-9]+/gu, ' ')
     .trim();
@@ -37,13 +40,13 @@ export function askedOfBench(
   const earlier = plainOf(spokenOf);
   const said = new Map<string, boolean>();
   const isSaid = (name: Thing | Aspect): boolean => {
-    const known = said.get(name) ?? NAMES.get(name)!.test(plain);
+    const known = said.get(name) ?? names().get(name)!.test(plain);
     said.set(name, known);
     return known;
   };
   // A thing may have been named before; what is asked is said now.
   const isSpokenOf = (name: Thing | Aspect): boolean =>
-    isSaid(name) || (Object.hasOwn(THINGS, name) && NAMES.get(name)!.test(earlier));
+    isSaid(name) || (Object.hasOwn(THINGS, name) && names().get(name)!.test(earlier));
   const row = ASKED_ROWS.find(
     ({ said: all, none = [] }) =>
       all.every(names => [names].flat().some(isSpokenOf)) &&

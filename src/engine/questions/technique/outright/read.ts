@@ -19,8 +19,6 @@ const RISING = { technique: 'rising-now', to: { named: 'rising-in-mould' }, atHa
 export function outrightIn(question: string): Pick<Outright, 'technique' | 'to' | 'atHand'> | undefined {
   if (question.length > LONGEST) return undefined;
   if (isRisingInMould(question)) return RISING;
-  const plain = unaccented(question)
-    .toLowerCase()
-    .replace(/(?<=\p{L})['’](?=\p{L})/gu, '');
+  const plain = unaccented(question).replace(/(?<=\p{L})['’](?=\p{L})/gu, '');
   return OUTRIGHT.find(({ words, unless }) => words.test(plain) && unless?.test(plain) !== true);
 }
