@@ -285,6 +285,6 @@ test('a bar that may not be used stays so, whatever flaw was told before it', as
 });
 
 test('an answer that leans on the turn before says so', async () => {
-  const { data } = await lastOf(['my bars have a white powder on top', 'how do I stop it next time']);
+  const { data } = await lastOf(['puse el doble de mica, q pasa', 'ya esta en el molde'], 'es');
   expect(data).toMatchObject({ understood: { leans: true } });
 });
