@@ -201,6 +201,8 @@ describe('any 6,000 characters', () => {
         conversation,
       );
     expect(await ask('\uFDFA'.repeat(400))).toMatchObject({ kind: 'problem', id: 'text-too-long' });
+    expect(await ask('\uFDFA'.repeat(100))).toMatchObject({ kind: 'problem', id: 'text-too-long' });
+    expect(await ask('\u00BD '.repeat(300))).not.toMatchObject({ id: 'text-too-long' });
     expect(await ask('x'.repeat(6_001))).toMatchObject({ kind: 'problem', id: 'text-too-long' });
     expect(await ask('Mica, '.repeat(600))).toMatchObject({ kind: 'reply' });
   });
