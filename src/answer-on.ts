@@ -9,7 +9,7 @@ import type { Environment } from './environment.ts';
 import { COMMANDS, closeConversation, type Log, openConversation } from './open-conversation.ts';
 import type { Metrics } from './operations/metrics.ts';
 import { readinessOf } from './readiness.ts';
-import { HOUSE } from './records/dues.ts';
+import { HOUSE } from './records/dues/dues.ts';
 import { anonymousGroup, StoreFailure } from './records/failure.ts';
 import { SWEEP, sweepDue } from './records/privacy/retention.ts';
 import { openWorkers } from './workers/workers.ts';

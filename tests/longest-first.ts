@@ -6,7 +6,7 @@ import { BaseSequencer, type TestSpecification } from 'vitest/node';
  */
 const LONGEST = [
   'engine/questions/technique/technique',
-  'engine/questions/learned',
+  'engine/questions/learned/learned',
   'sets/sets',
   'faults/start',
   'faults/upgrade',
@@ -27,10 +27,10 @@ const LONGEST = [
   'records/sqlite',
   'discord/longest',
   'docker/image',
-  'replies/every-reply',
+  'conversation/every-reply/every-reply',
   'photo/colours',
   'browser/access',
-  'engine/questions/nearest-matter',
+  'engine/questions/lye/topics/nearest/nearest-matter',
   'commands/calibrate/command',
   'browser/photo',
   'loopback/answering',
@@ -47,7 +47,7 @@ const LONGEST = [
   'commands/challenge/command',
   'faults/kills',
   'conversation/faces',
-  'commands/ask-lye',
+  'commands/ask/lye',
   'demo/demo',
   'faults/operations',
 ].map(name => `/tests/${name}.test.ts`);

@@ -1,8 +1,8 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
+import { wordsOf } from '../../src/engine/questions/found/words-of.ts';
 import { portionOutOfRange } from '../../src/engine/questions/portion-line/out-of-range.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
-import { wordsOf } from '../../src/engine/questions/words-of.ts';
 import { plainReply } from '../../src/presenting/plain-reply.ts';
 
 /** The "no" to a portion that was told and can be none, for which a dose by the cup would be an answer to something else. */

@@ -1,6 +1,6 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
-import type { SmallTalk } from '../../src/engine/questions/small-talk.ts';
+import type { SmallTalk } from '../../src/engine/questions/fields/small-talk.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
 
 const whole = (words: string) => new RegExp(String.raw`(?<!\p{L})(?:${words})(?!\p{L})`, 'u');

@@ -1,10 +1,10 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
-import { HURTS_ANYWHERE } from '../../src/engine/questions/lye/hurts-anywhere.ts';
+import { LYE_WORDS, SOAP_WORDS } from '../../src/engine/questions/fields/soap-words.ts';
+import { HURTS_ANYWHERE } from '../../src/engine/questions/lye/topics/hurts-anywhere.ts';
 import type { QuestionRead } from '../../src/engine/questions/read.ts';
-import { LYE_WORDS, SOAP_WORDS } from '../../src/engine/questions/soap-words.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
-import type { lyeAnswer } from './lye.ts';
+import type { lyeAnswer } from './lye/lye-answer.ts';
 
 /** From here on a matter of handling is only taken for one, where no lye is spoken of. */
 export const SURELY_ELSEWHERE = 0.6;

@@ -2,12 +2,12 @@ import { z } from 'zod';
 import { followUp } from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
 import { readCommandLine } from '../../src/conversation/typed/command-line.ts';
-import { isLyeMatter } from '../../src/engine/questions/lye/lye-matter.ts';
+import { isLyeMatter } from '../../src/engine/questions/lye/topics/lye-matter.ts';
 import { isTechnique } from '../../src/engine/questions/technique/topic.ts';
 import { cut } from '../../src/engine/text/cut.ts';
 import { askedLineOf } from '../../src/records/asked/index.ts';
-import { topicReply } from './matter.ts';
-import { techniqueAnswer } from './technique-answer.ts';
+import { topicReply } from './lye/matter.ts';
+import { techniqueAnswer } from './technique/technique-answer.ts';
 
 const line = { line: z.string() };
 

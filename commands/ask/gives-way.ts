@@ -1,14 +1,14 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Block } from '../../src/conversation/reply.ts';
 import { colourantsMeant } from '../../src/engine/colourants/find.ts';
-import { isLyeMatter } from '../../src/engine/questions/lye/lye-matter.ts';
-import { tellsOfHurt } from '../../src/engine/questions/lye/nearest/hurt.ts';
-import type { LyeTopic } from '../../src/engine/questions/lye/topic.ts';
+import { LYE_WORDS } from '../../src/engine/questions/fields/soap-words.ts';
+import { isLyeMatter } from '../../src/engine/questions/lye/topics/lye-matter.ts';
+import { tellsOfHurt } from '../../src/engine/questions/lye/topics/nearest/hurt.ts';
+import type { LyeTopic } from '../../src/engine/questions/lye/topics/topic.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
-import { LYE_WORDS } from '../../src/engine/questions/soap-words.ts';
 import { acidIn } from '../../src/engine/text/names/acid-words.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
-import type { lyeAnswer } from './lye.ts';
+import type { lyeAnswer } from './lye/lye-answer.ts';
 
 /**
  * Matters near lye whose words are those of colours too: a scale beside a dose, the pH that a pigment bears, ash in a dyer's pot, a spice

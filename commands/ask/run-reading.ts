@@ -9,9 +9,9 @@ import type { Reading } from '../../src/engine/questions/read.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
 import { nameOf } from '../../src/presenting/dose.ts';
 import { plainReply } from '../../src/presenting/plain-reply.ts';
-import { compareReply } from './compare.ts';
+import { compareReply } from './colour/compare.ts';
+import { oilsWithoutShares, type PlanLacks } from './colour/plan-lacks.ts';
 import { askFollowUps } from './follow-ups.ts';
-import { oilsWithoutShares, type PlanLacks } from './plan-lacks.ts';
 import { toldAmountHeadline } from './told-amount.ts';
 import type { Told } from './understood.ts';
 

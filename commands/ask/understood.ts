@@ -2,7 +2,7 @@ import type { Context } from '../../src/conversation/context.ts';
 import { type Given, textsOf } from '../../src/conversation/question.ts';
 import type { Block, Choice } from '../../src/conversation/reply.ts';
 import { lineOf } from '../../src/conversation/typed/line-of.ts';
-import { USUAL_SUPERFAT } from '../../src/engine/questions/lye/check.ts';
+import { USUAL_SUPERFAT } from '../../src/engine/questions/lye/sums/check.ts';
 import { OF_PORTION, type QuestionRead, type Reading } from '../../src/engine/questions/read.ts';
 import { plantNamed } from '../../src/engine/stability/plant-classes.ts';
 import type { Words } from '../../src/words/index.ts';

@@ -1,13 +1,13 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
-import { isCurious } from '../../src/engine/questions/lye/curious.ts';
+import { SOAP_WORDS } from '../../src/engine/questions/fields/soap-words.ts';
 import { isOfNoAmount } from '../../src/engine/questions/lye/no-amount.ts';
+import { isCurious } from '../../src/engine/questions/lye/topics/curious.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
-import { SOAP_WORDS } from '../../src/engine/questions/soap-words.ts';
 import { foldedColour, isColourWord } from '../../src/engine/text/colours/folded-colours.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { behind, outsideReply, SURELY_ELSEWHERE } from './elsewhere.ts';
-import { topicReply } from './matter.ts';
+import { topicReply } from './lye/matter.ts';
 
 const NEAR_LYE =
   /\b(?:lye|naoh|koh|caustic soda|sodium hydroxide|sosa|soda c[aá]ustica|raw soap|(?:soap )?batter|jab[oó]n crudo|masa de jab[oó]n)\b/iu;

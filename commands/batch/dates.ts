@@ -9,7 +9,7 @@ import {
 } from '../../src/engine/batch/curing/stages.ts';
 import { dryingOf } from '../../src/engine/batch/curing/weight-loss.ts';
 import { type Batch, isDone, newest, type ToPour, weighingsOf } from '../../src/records/batches/index.ts';
-import { putDue } from '../../src/records/dues.ts';
+import { putDue } from '../../src/records/dues/dues.ts';
 import type { Write } from '../../src/records/store.ts';
 
 export type Clock = { readonly zone: string; readonly hour: number };

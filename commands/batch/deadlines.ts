@@ -22,7 +22,7 @@ import {
   reminderOf,
   weighingsOf,
 } from '../../src/records/batches/index.ts';
-import type { Due } from '../../src/records/dues.ts';
+import type { Due } from '../../src/records/dues/dues.ts';
 import { clockOf, preferencesOf } from '../../src/records/preferences.ts';
 import { type Words, wordsIn } from '../../src/words/index.ts';
 import { dueName, dueOf, lastTold } from './dates.ts';

@@ -13,7 +13,7 @@ import {
   resultAt,
   type StoredChallenge,
 } from '../../src/records/challenges/index.ts';
-import type { Due } from '../../src/records/dues.ts';
+import type { Due } from '../../src/records/dues/dues.ts';
 import { wordsIn } from '../../src/words/index.ts';
 import { numberedBars } from './bars.ts';
 import { keepCalendar, openThread } from './beside.ts';

@@ -5,7 +5,7 @@ import { choice } from '../../src/conversation/option.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import type { DeadlineActs, DeadlineServices } from '../../src/conversation/unasked/deadline.ts';
 import { refuse } from '../../src/engine/refusal.ts';
-import { HOUSE } from '../../src/records/dues.ts';
+import { HOUSE } from '../../src/records/dues/dues.ts';
 import { erase } from '../../src/records/privacy/erase.ts';
 import { exportPart, thingsOf } from '../../src/records/privacy/export.ts';
 import { type Topic, topics } from '../../src/records/privacy/kinds.ts';

@@ -1,5 +1,5 @@
 import type { Outbox } from '../conversation/unasked/outbox.ts';
-import { HOUSE } from '../records/dues.ts';
+import { HOUSE } from '../records/dues/dues.ts';
 import { sweepDue } from '../records/privacy/retention.ts';
 import type { Store } from '../records/store.ts';
 

@@ -1,4 +1,4 @@
-import type { Due } from '../records/dues.ts';
+import type { Due } from '../records/dues/dues.ts';
 
 const longest = 3_600_000;
 

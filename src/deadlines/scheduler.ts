@@ -1,6 +1,6 @@
 import type { DeadlineActs } from '../conversation/unasked/deadline.ts';
-import type { Shards } from '../records/due-buckets.ts';
-import { type Due, dropDue, duesBy } from '../records/dues.ts';
+import type { Shards } from '../records/dues/due-buckets.ts';
+import { type Due, dropDue, duesBy } from '../records/dues/dues.ts';
 import { leaveGroup, leftGroups, rejoinGroup } from '../records/left-groups.ts';
 import type { Store } from '../records/store.ts';
 import { Lane } from './lane.ts';

@@ -89,7 +89,7 @@ async function isQuestionAmongMembers(
   // A third of all that is loaded: with the first note, so that no start waits for it.
   const [{ readQuestion }, { BAR_WORDS }, { leanOf }] = await Promise.all([
     import('../engine/questions/read.ts'),
-    import('../engine/questions/soap-words.ts'),
+    import('../engine/questions/fields/soap-words.ts'),
     import('../engine/questions/leaning/lean.ts'),
   ]);
   const talk = lately?.before(originOf(message));

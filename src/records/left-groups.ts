@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { duesOfGroup } from './dues.ts';
+import { duesOfGroup } from './dues/dues.ts';
 import { groupLeft, groupsLeft, under } from './keys.ts';
 import { moment, read, readable, recordKind, written } from './record.ts';
 import { add, drop, everything, type Store } from './store.ts';

@@ -1,10 +1,10 @@
 import { refuse } from '../engine/refusal.ts';
 import type { RecordAdapter } from './adapters/adapter.ts';
 import { SqliteAdapter } from './adapters/sqlite.ts';
-import { divideDues } from './dues.ts';
+import { divideDues } from './dues/dues.ts';
 import { allFoldedAnswers, fillingKey, formatKey, under } from './keys.ts';
 import { noteAll, noting } from './privacy/owned-index.ts';
-import { ReadingHere } from './reading-here.ts';
+import { ReadingHere } from './reading/reading-here.ts';
 import { add, put, type Store } from './store.ts';
 import { StrictStore } from './strict.ts';
 import { WriteBehind } from './write-behind.ts';

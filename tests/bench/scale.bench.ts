@@ -2,7 +2,7 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { duesBy, putDue } from '../../src/records/dues.ts';
+import { duesBy, putDue } from '../../src/records/dues/dues.ts';
 import { groupShelf } from '../../src/records/keys.ts';
 import { openStore } from '../../src/records/open.ts';
 import { addItem, listShelf } from '../../src/records/shelf/index.ts';

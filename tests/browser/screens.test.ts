@@ -5,9 +5,9 @@ import { readCommandLine } from '../../src/conversation/typed/command-line.ts';
 import { colourantById } from '../../src/engine/colourants/catalogue.ts';
 import { type Member, type Options, permissionBits } from '../../src/loopback/index.ts';
 import { givenFrom } from '../../src/terminal/given.ts';
+import { ALL, REST } from '../conversation/every-reply/lines.ts';
 import { registry } from '../loopback/room.ts';
 import { speckedBar } from '../photo/render/specked-bar.ts';
-import { ALL, REST } from '../replies/lines.ts';
 import { WHOLE } from '../walk.ts';
 import {
   closeWindows,

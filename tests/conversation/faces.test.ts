@@ -5,9 +5,8 @@ import { openStore } from '../../src/records/open.ts';
 import { askLine, type Seat } from '../../src/terminal/seat.ts';
 import { jsonOf } from '../../src/terminal/shown.ts';
 import { wordsIn } from '../../src/words/index.ts';
-
-import { DEMO, JARS, LIMITS, LINES, MADE, MOST } from '../replies/lines.ts';
 import { sharedWorkers } from '../workers/shared.ts';
+import { DEMO, JARS, LIMITS, LINES, MADE, MOST } from './every-reply/lines.ts';
 
 let conversation: Conversation;
 const faults: unknown[] = [];

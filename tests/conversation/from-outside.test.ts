@@ -6,7 +6,7 @@ import { receive } from '../../src/conversation/receive.ts';
 import { validArgs } from '../../src/conversation/typed/validate.ts';
 import { matchColour } from '../../src/engine/colour/matching/match.ts';
 import { labOfHex } from '../../src/engine/colour/spectra/cielab.ts';
-import { readPowder } from '../../src/engine/text/amounts/powder-phrase.ts';
+import { readPowder } from '../../src/engine/text/amounts/powders/powder-phrase.ts';
 import { wordsIn } from '../../src/words/index.ts';
 import { refusalOf } from '../engine/batch/asked.ts';
 import { openConversation } from '../sets/open-conversation.ts';

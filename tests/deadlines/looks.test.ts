@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import type { Outbox } from '../../src/conversation/unasked/outbox.ts';
 import { setLooks } from '../../src/deadlines/looks.ts';
-import { duesBy, HOUSE } from '../../src/records/dues.ts';
+import { duesBy, HOUSE } from '../../src/records/dues/dues.ts';
 import { openStore } from '../../src/records/open.ts';
 import { SWEEP } from '../../src/records/privacy/retention.ts';
 import type { Store } from '../../src/records/store.ts';

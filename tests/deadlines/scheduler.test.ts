@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { type Scheduler, startScheduler } from '../../src/deadlines/scheduler.ts';
-import { type Due, duesBy, putDue } from '../../src/records/dues.ts';
+import { type Due, duesBy, putDue } from '../../src/records/dues/dues.ts';
 import { openStore } from '../../src/records/open.ts';
 import type { Store } from '../../src/records/store.ts';
 

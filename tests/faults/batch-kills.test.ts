@@ -7,7 +7,7 @@ import { createInterface } from 'node:readline';
 import { afterAll, expect, it } from 'vitest';
 import { type Batch, listBatches } from '../../src/records/batches/index.ts';
 import { lessonsOf } from '../../src/records/batches/lessons.ts';
-import { duesBy } from '../../src/records/dues.ts';
+import { duesBy } from '../../src/records/dues/dues.ts';
 import { openStore } from '../../src/records/open.ts';
 import { listShelf } from '../../src/records/shelf/index.ts';
 import { PATIENT } from '../records/patience.ts';

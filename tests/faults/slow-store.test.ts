@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, it, test } from 'vitest';
 import { RecordAdapter, type TextWrite } from '../../src/records/adapters/adapter.ts';
 import { SqliteAdapter } from '../../src/records/adapters/sqlite.ts';
-import { inTimeForOne } from '../../src/records/in-time.ts';
+import { inTimeForOne } from '../../src/records/reading/in-time.ts';
 import { put, type Store } from '../../src/records/store.ts';
 import { StrictStore } from '../../src/records/strict.ts';
 import { openRoom } from '../loopback/room.ts';

@@ -8,7 +8,7 @@ import { promisify } from 'node:util';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { register } from '../../src/discord/register.ts';
 import type { Guild, Member } from '../../src/loopback/interface.ts';
-import { type Due, dropDue, duesBy, putDue } from '../../src/records/dues.ts';
+import { type Due, dropDue, duesBy, putDue } from '../../src/records/dues/dues.ts';
 import { openStore } from '../../src/records/open.ts';
 import { addItem, findItem, showItem } from '../../src/records/shelf/index.ts';
 import type { Store } from '../../src/records/store.ts';

@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { permissionBits } from '../../src/loopback/index.ts';
 import type { Channel } from '../../src/loopback/interface.ts';
-import { duesOfGroup } from '../../src/records/dues.ts';
+import { duesOfGroup } from '../../src/records/dues/dues.ts';
 import { leftAt } from '../../src/records/left-groups.ts';
 import { day, type Fair, type FairRooms, openFair } from '../commands/challenge/room.ts';
 

@@ -138,7 +138,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   },
   questions: {
     sources: whole('questions'),
-    tests: ['tests/engine/questions/*.test.ts', '!tests/engine/questions/learned.test.ts'],
+    tests: ['tests/engine/questions/**/*.test.ts', '!tests/engine/questions/learned/learned.test.ts'],
     atLeast: 80,
   },
   cost: { sources: whole('cost'), tests: ['tests/engine/cost/*.test.ts'], atLeast: 80 },

@@ -1,7 +1,7 @@
 import { fc, test } from '@fast-check/vitest';
 import { ShardClientUtil } from 'discord.js';
 import { describe, expect } from 'vitest';
-import { BUCKETS, bucketOf, bucketsOf } from '../../src/records/due-buckets.ts';
+import { BUCKETS, bucketOf, bucketsOf } from '../../src/records/dues/due-buckets.ts';
 
 const ids = fc.bigInt({ min: 0n, max: 2n ** 63n - 1n }).map(String);
 /** As the library deals groups out, which follows the platform's documentation, Gateway > Sharding. */

@@ -1,6 +1,6 @@
 import { fc, test } from '@fast-check/vitest';
 import { describe, expect } from 'vitest';
-import { bucketOf } from '../../src/records/due-buckets.ts';
+import { bucketOf } from '../../src/records/dues/due-buckets.ts';
 import {
   dueBy,
   dueKey,

@@ -5,8 +5,8 @@ import { DatabaseSync } from 'node:sqlite';
 import { setImmediate as nextTurn } from 'node:timers/promises';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { openStore } from '../../src/records/open.ts';
-import { readOnce } from '../../src/records/read-once.ts';
-import { ReadingHere } from '../../src/records/reading-here.ts';
+import { readOnce } from '../../src/records/reading/read-once.ts';
+import { ReadingHere } from '../../src/records/reading/reading-here.ts';
 import { absent, add, drop, put, type Store, Unreadable } from '../../src/records/store.ts';
 
 let folder: string;

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { listChallenges, photosOf, resultAt, standingBars } from '../../src/records/challenges/index.ts';
-import { duesBy } from '../../src/records/dues.ts';
+import { duesBy } from '../../src/records/dues/dues.ts';
 import { groupSettings, keepGroupSettings } from '../../src/records/group.ts';
 import { sharedShelves } from '../../src/records/group-shelves.ts';
 import { formatKey, groupSettingsKey, shelfItem } from '../../src/records/keys.ts';

@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { startScheduler } from '../../src/deadlines/scheduler.ts';
 import { listChallenges } from '../../src/records/challenges/index.ts';
-import { duesBy, putDue } from '../../src/records/dues.ts';
+import { duesBy, putDue } from '../../src/records/dues/dues.ts';
 import { noteShelf, sharedShelves } from '../../src/records/group-shelves.ts';
 import * as keys from '../../src/records/keys.ts';
 import { openStore } from '../../src/records/open.ts';

@@ -1,5 +1,5 @@
 import { US_TEASPOON_ML } from '../../src/engine/quantities/units.ts';
-import { readPowder } from '../../src/engine/text/amounts/powder-phrase.ts';
+import { readPowder } from '../../src/engine/text/amounts/powders/powder-phrase.ts';
 import { near, sameThing } from './same-thing.ts';
 
 /** Labels that tell an amount to so much oil, as that to a pound. */

@@ -1,7 +1,7 @@
 import type { Portion } from '../../src/engine/quantities/amount.ts';
 import { parsePortionRange } from '../../src/engine/quantities/portion.ts';
 import { US_TEASPOON_ML } from '../../src/engine/quantities/units.ts';
-import { readPowder } from '../../src/engine/text/amounts/powder-phrase.ts';
+import { readPowder } from '../../src/engine/text/amounts/powders/powder-phrase.ts';
 import { apart } from '../../src/engine/text/colours/colour-name.ts';
 import { NEAR, near, sameThing } from './same-thing.ts';
 import type { Expect } from './text-set.ts';

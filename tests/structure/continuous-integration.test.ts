@@ -45,7 +45,7 @@ test.each([
   ['src/words/es/index.ts', 'third language'],
   ['src/engine/hazards/index.ts', 'emergencies'],
   ['src/engine/questions/read.ts', 'jobs'],
-  ['src/engine/questions/lye/topics.ts', 'matters'],
+  ['src/engine/questions/lye/topics/topics.ts', 'matters'],
   ['src/engine/questions/technique/parts.ts', 'techniques'],
 ] as const)('a change of %s makes the check of %s due', (file, what) => {
   expect(hasChanged(what, `README.md\n${file}`)).toBe(true);

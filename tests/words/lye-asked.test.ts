@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { NAOH_PER_KOH } from '../../src/engine/batch/oils/fatty-acids.ts';
 import { knownOil } from '../../src/engine/batch/oils/find-oil.ts';
 import { LANGUAGES } from '../../src/engine/language.ts';
-import { USUAL_SUPERFAT } from '../../src/engine/questions/lye/check.ts';
+import { USUAL_SUPERFAT } from '../../src/engine/questions/lye/sums/check.ts';
 import { wordsIn } from '../../src/words/index.ts';
 
 const saidIn = (language: (typeof LANGUAGES)[number]) => {

@@ -1,9 +1,9 @@
 import { remembered } from '../../engine/remembered.ts';
 import { valuesOn } from '../../engine/values-on.ts';
-import { inTimeForOne } from '../../records/in-time.ts';
 import { alone, evidenceSharedBy, mets, preferences, shelf, under } from '../../records/keys.ts';
 import { lookedAfter } from '../../records/privacy/looked-after.ts';
-import { readOnce } from '../../records/read-once.ts';
+import { inTimeForOne } from '../../records/reading/in-time.ts';
+import { readOnce } from '../../records/reading/read-once.ts';
 import type { Store } from '../../records/store.ts';
 import type { Conversation } from '../conversation.ts';
 import type { Origin } from '../question.ts';

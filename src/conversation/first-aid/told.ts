@@ -8,10 +8,10 @@ import {
 } from '../../engine/hazards/index.ts';
 import { plainAmount } from '../../engine/quantities/plain-amount.ts';
 import { asksCalmly } from '../../engine/questions/asking/asks-calmly.ts';
-import { isAskedGenerally } from '../../engine/questions/lye/asked-generally.ts';
-import { asksOfKeeping } from '../../engine/questions/lye/asks-of-keeping.ts';
-import { isOilLostBeforeLye } from '../../engine/questions/lye/recipe-line/oil-lost.ts';
+import { isOilLostBeforeLye } from '../../engine/questions/lye/recipe-line/doubts/oil-lost.ts';
 import { isPlainRecipe } from '../../engine/questions/lye/recipe-line/plain-recipe.ts';
+import { isAskedGenerally } from '../../engine/questions/lye/topics/asked-generally.ts';
+import { asksOfKeeping } from '../../engine/questions/lye/topics/asks-of-keeping.ts';
 import { valuesOn } from '../../engine/values-on.ts';
 import type { Language } from '../../words/sentence.ts';
 import type { Question } from '../question.ts';

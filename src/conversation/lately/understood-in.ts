@@ -1,8 +1,8 @@
 import { z } from 'zod';
 import { EMERGENCY_IDS } from '../../engine/hazards/index.ts';
-import { JOBS } from '../../engine/questions/jobs.ts';
+import { JOBS } from '../../engine/questions/jobs/jobs.ts';
 import { ASKED_OF_IT, type Before } from '../../engine/questions/leaning/before.ts';
-import { LYE_TOPIC_ORIGINS, type LyeTopic } from '../../engine/questions/lye/topic.ts';
+import { LYE_TOPIC_ORIGINS, type LyeTopic } from '../../engine/questions/lye/topics/topic.ts';
 import { NAMED_ANSWERS } from '../../engine/questions/technique/named-answers.ts';
 import { isTechnique } from '../../engine/questions/technique/topic.ts';
 import { type Origin, type Question, textsOf } from '../question.ts';

@@ -1,4 +1,4 @@
-import type { Due } from '../../records/dues.ts';
+import type { Due } from '../../records/dues/dues.ts';
 import type { Store } from '../../records/store.ts';
 import type { Workers } from '../../workers/workers.ts';
 import type { Outbox } from './outbox.ts';

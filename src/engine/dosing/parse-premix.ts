@@ -5,7 +5,7 @@ import { plainText, readDecimal } from '../quantities/number.ts';
 import { plainWord } from '../quantities/unit-words.ts';
 import { MEASURES, type Measures } from '../quantities/units.ts';
 import { Refusal, refuse } from '../refusal.ts';
-import { powderFromFigure } from '../text/amounts/powder-among-words.ts';
+import { powderFromFigure } from '../text/amounts/powders/powder-among-words.ts';
 import { spokenAmounts } from '../text/amounts/spoken-amounts.ts';
 import { carrierNamed } from '../text/names/carrier-name.ts';
 import { partsOf } from './premix-parts.ts';

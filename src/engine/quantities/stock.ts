@@ -1,5 +1,5 @@
 import { Refusal } from '../refusal.ts';
-import { powderFromFigure } from '../text/amounts/powder-among-words.ts';
+import { powderFromFigure } from '../text/amounts/powders/powder-among-words.ts';
 import { toldAmount } from '../text/amounts/told-amount.ts';
 import { type Amount, parseAmount } from './amount.ts';
 import { readDecimal } from './number.ts';

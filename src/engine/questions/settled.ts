@@ -1,9 +1,9 @@
 import { STRENGTH_WORDS } from '../quantities/strength.ts';
 import { unitOfWord } from '../quantities/unit-words.ts';
 import { foldedColour, isColourWord } from '../text/colours/folded-colours.ts';
-import { isOil } from './amounts.ts';
-import type { NamedThing } from './entities.ts';
-import type { Words } from './words-of.ts';
+import { isOil } from './found/amounts.ts';
+import type { NamedThing } from './found/entities.ts';
+import type { Words } from './found/words-of.ts';
 
 /** Words of the questions themselves, which a slip may be meant for too. */
 const ASKED: ReadonlySet<string> = new Set('batter superfat stronger survive challenge'.split(' '));

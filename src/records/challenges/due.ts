@@ -1,5 +1,5 @@
 import type { Terms } from '../../engine/challenges/terms.ts';
-import type { Due } from '../dues.ts';
+import type { Due } from '../dues/dues.ts';
 
 /** What is to be done about a challenge, and when. */
 export type ChallengeDue =

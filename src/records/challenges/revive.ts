@@ -1,4 +1,4 @@
-import { putDue } from '../dues.ts';
+import { putDue } from '../dues/dues.ts';
 import { duesOf } from './due.ts';
 import { asOf, type ChallengeScope, listChallenges } from './queries.ts';
 

@@ -3,7 +3,7 @@ import { checkTerms } from '../../engine/challenges/opening.ts';
 import type { Terms } from '../../engine/challenges/terms.ts';
 import type { Language } from '../../engine/language.ts';
 import { refuse } from '../../engine/refusal.ts';
-import { dropDue, putDue } from '../dues.ts';
+import { dropDue, putDue } from '../dues/dues.ts';
 import { challengeEnd, challengeEvent, challenge as challengeKey } from '../keys.ts';
 import { written } from '../record.ts';
 import { add } from '../store.ts';

@@ -1,4 +1,4 @@
-import { bucketOf } from '../due-buckets.ts';
+import { bucketOf } from '../dues/due-buckets.ts';
 import type { Span } from '../store.ts';
 import { key, under } from './key.ts';
 

@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { z } from 'zod';
-import { putDue } from '../dues.ts';
+import { putDue } from '../dues/dues.ts';
 import { flawCases, leftAt, leftOf, part, under } from '../keys.ts';
 import { moment, readable, recordKind, written } from '../record.ts';
 import { add, drop, everything, pages, type Store, type Write } from '../store.ts';

@@ -5,7 +5,7 @@ import type { Reply } from '../../../src/conversation/reply.ts';
 import type { Outbox } from '../../../src/conversation/unasked/outbox.ts';
 import { startScheduler } from '../../../src/deadlines/scheduler.ts';
 import { listBatches } from '../../../src/records/batches/index.ts';
-import { duesBy } from '../../../src/records/dues.ts';
+import { duesBy } from '../../../src/records/dues/dues.ts';
 import { openStore } from '../../../src/records/open.ts';
 import { everything, type Store } from '../../../src/records/store.ts';
 import { controlOf, day, hour } from '../challenge/room.ts';

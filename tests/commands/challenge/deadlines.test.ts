@@ -17,7 +17,7 @@ import {
   postOf,
   readChallenge,
 } from '../../../src/records/challenges/index.ts';
-import { duesBy } from '../../../src/records/dues.ts';
+import { duesBy } from '../../../src/records/dues/dues.ts';
 import { noticesFor } from '../../../src/records/notices.ts';
 import type { Store } from '../../../src/records/store.ts';
 import {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { duesBy } from '../../../src/records/dues.ts';
+import { duesBy } from '../../../src/records/dues/dues.ts';
 import { openStore } from '../../../src/records/open.ts';
 import type { Store } from '../../../src/records/store.ts';
 import { refusals } from '../../../src/words/en/index.ts';

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { isOilLostBeforeLye } from '../../../src/engine/questions/lye/recipe-line/oil-lost.ts';
+import { isOilLostBeforeLye } from '../../../src/engine/questions/lye/recipe-line/doubts/oil-lost.ts';
 import { isPlainRecipe } from '../../../src/engine/questions/lye/recipe-line/plain-recipe.ts';
 
 const sets = readdirSync(import.meta.dirname).filter(file => /^emergencies-.*\.json$/u.test(file));

@@ -1,6 +1,6 @@
-import { isLyeMatter } from '../../../src/engine/questions/lye/lye-matter.ts';
-import { featuresOf } from '../../../src/engine/questions/lye/nearest/features.ts';
-import { LYE_TOPIC_ORIGINS } from '../../../src/engine/questions/lye/topic.ts';
+import { isLyeMatter } from '../../../src/engine/questions/lye/topics/lye-matter.ts';
+import { featuresOf } from '../../../src/engine/questions/lye/topics/nearest/features.ts';
+import { LYE_TOPIC_ORIGINS } from '../../../src/engine/questions/lye/topics/topic.ts';
 import type { Fit, Lesson } from '../text/learned/fit.ts';
 import type { MatterText } from './matter-texts.ts';
 

@@ -1,8 +1,8 @@
-import { amountsIn } from '../../../src/engine/questions/amounts.ts';
-import { thingsIn } from '../../../src/engine/questions/entities.ts';
+import { amountsIn } from '../../../src/engine/questions/found/amounts.ts';
+import { thingsIn } from '../../../src/engine/questions/found/entities.ts';
+import { wordsOf } from '../../../src/engine/questions/found/words-of.ts';
 import { readPortions } from '../../../src/engine/questions/portion-line/portion-line.ts';
 import { settled } from '../../../src/engine/questions/settled.ts';
-import { wordsOf } from '../../../src/engine/questions/words-of.ts';
 
 /** The portions of a question, whatever is asked of them. */
 export const portionsIn = (question: string) => {

@@ -1,4 +1,4 @@
-import { inOrder } from '../../../src/engine/questions/lye/amounts-first.ts';
+import { inOrder } from '../../../src/engine/questions/lye/amounts/amounts-first.ts';
 import { readLyeInChat } from '../../../src/engine/questions/lye/told-in-chat.ts';
 import { Refusal, unlessRefused } from '../../../src/engine/refusal.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { outsideField } from '../../../src/engine/questions/fields/scope.ts';
+import { regionIn } from '../../../src/engine/questions/places/regions.ts';
 import { readQuestion } from '../../../src/engine/questions/read.ts';
-import { regionIn } from '../../../src/engine/questions/regions.ts';
-import { outsideField } from '../../../src/engine/questions/scope.ts';
 
 const job = (question: string) => readQuestion(question).readings[0]?.job;
 

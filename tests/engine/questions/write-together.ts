@@ -3,11 +3,11 @@
  * a quarter of an hour on one core. Prints how many lines of each writer are then judged wrongly.
  */
 import { writeFileSync } from 'node:fs';
-import { signsOf } from '../../../src/engine/questions/field-of.ts';
+import { signsOf } from '../../../src/engine/questions/fields/field-of.ts';
+import { wordsOf } from '../../../src/engine/questions/found/words-of.ts';
 import { CLASSES } from '../../../src/engine/questions/learned/classes.ts';
 import { FIELDS } from '../../../src/engine/questions/learned/field/read.ts';
 import { type Signs, termsOf } from '../../../src/engine/questions/learned/field/together.ts';
-import { wordsOf } from '../../../src/engine/questions/words-of.ts';
 import { logChances } from '../../../src/engine/text/learned/model.ts';
 import { chatSpelt } from '../../../src/engine/text/spelling/chat-spelling.ts';
 import { minimise } from '../hazards/minimise.ts';

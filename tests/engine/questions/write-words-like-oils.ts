@@ -7,7 +7,12 @@
  * and never read as the oil.
  */
 import { writeFileSync } from 'node:fs';
-import { isNearOil, nearestOilWord, PRODUCTS, TURNS } from '../../../src/engine/questions/lye/chat-words.ts';
+import {
+  isNearOil,
+  nearestOilWord,
+  PRODUCTS,
+  TURNS,
+} from '../../../src/engine/questions/lye/amounts/chat-words.ts';
 import { englishWords, spanishWords } from '../text/spelling/common-lists.ts';
 
 /** A letter more, fewer or other; two letters in each other's place cost less. */
@@ -35,7 +40,7 @@ const inRows = (list: readonly string[]): readonly string[] =>
     list.slice(16 * row, 16 * row + 16).join(' '),
   );
 writeFileSync(
-  new URL('../../../src/engine/questions/lye/words-like-oils.json', import.meta.url),
+  new URL('../../../src/engine/questions/lye/amounts/words-like-oils.json', import.meta.url),
   `${JSON.stringify({ source: 'See NOTICE.md', words: inRows(words), own: inRows(ownWords) }, undefined, 2)}\n`,
 );
 console.info(`${words.length} words, ${ownWords.length} of their own`);

@@ -3,9 +3,9 @@ import { parseSize } from '../../../src/engine/batch/batch-size.ts';
 import { parsePremix } from '../../../src/engine/dosing/parse-premix.ts';
 import { parsePortionRange } from '../../../src/engine/quantities/portion.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
-import { portionsAmongWords } from '../../../src/engine/text/amounts/portions-among-words.ts';
-import { readPowder } from '../../../src/engine/text/amounts/powder-phrase.ts';
-import { sharesPhrase } from '../../../src/engine/text/amounts/share-phrases.ts';
+import { portionsAmongWords } from '../../../src/engine/text/amounts/portions/portions-among-words.ts';
+import { readPowder } from '../../../src/engine/text/amounts/powders/powder-phrase.ts';
+import { sharesPhrase } from '../../../src/engine/text/amounts/shares/share-phrases.ts';
 
 /* Turns of phrase of makers of two sets by other hands, and others of their kinds. */
 describe('a division told among words that change nothing of it', () => {

@@ -5,7 +5,7 @@ import { parseSize } from '../../../src/engine/batch/batch-size.ts';
 import { parsePremix } from '../../../src/engine/dosing/parse-premix.ts';
 import { parsePortionRange } from '../../../src/engine/quantities/portion.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
-import { readPowder } from '../../../src/engine/text/amounts/powder-phrase.ts';
+import { readPowder } from '../../../src/engine/text/amounts/powders/powder-phrase.ts';
 import { wordsIn } from '../../../src/words/index.ts';
 import { refused } from '../quantities/refused.ts';
 

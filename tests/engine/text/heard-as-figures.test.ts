@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { parseOils } from '../../../src/engine/batch/oils/oil-list.ts';
-import { outsideField } from '../../../src/engine/questions/scope.ts';
-import { strengthIn } from '../../../src/engine/questions/strength-in.ts';
-import { wordsOf } from '../../../src/engine/questions/words-of.ts';
+import { outsideField } from '../../../src/engine/questions/fields/scope.ts';
+import { strengthIn } from '../../../src/engine/questions/found/strength-in.ts';
+import { wordsOf } from '../../../src/engine/questions/found/words-of.ts';
 import { spokenAmounts } from '../../../src/engine/text/amounts/spoken-amounts.ts';
 import { colourNamed } from '../../../src/engine/text/colours/colour-name.ts';
 

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { parsePortionRange } from '../../../src/engine/quantities/portion.ts';
 import { readQuestion } from '../../../src/engine/questions/read.ts';
 import { amountPhrase } from '../../../src/engine/text/amounts/amount-phrases.ts';
-import { sharesPhrase } from '../../../src/engine/text/amounts/share-phrases.ts';
+import { sharesPhrase } from '../../../src/engine/text/amounts/shares/share-phrases.ts';
 import { colourNamed } from '../../../src/engine/text/colours/colour-name.ts';
 import { fold } from '../../../src/engine/text/fold.ts';
 import { distance, slipsIn } from '../../../src/engine/text/spelling/edit-distance.ts';

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import '../../seed.ts';
 import { oilsOfBatch } from '../../../src/engine/batch/oils/bare-grams.ts';
 import { parsePortions } from '../../../src/engine/batch/portions/portion-list.ts';
-import { portionsAmongWords } from '../../../src/engine/text/amounts/portions-among-words.ts';
+import { portionsAmongWords } from '../../../src/engine/text/amounts/portions/portions-among-words.ts';
 import { refused } from '../quantities/refused.ts';
 
 const names = (text: string): readonly string[] =>

@@ -3,7 +3,7 @@ import { describe, expect } from 'vitest';
 import { parsePremix } from '../../../src/engine/dosing/parse-premix.ts';
 import type { Portion } from '../../../src/engine/quantities/amount.ts';
 import { parsePortionRange } from '../../../src/engine/quantities/portion.ts';
-import { sharesPhrase } from '../../../src/engine/text/amounts/share-phrases.ts';
+import { sharesPhrase } from '../../../src/engine/text/amounts/shares/share-phrases.ts';
 
 const sizeOf = (portion: Portion | undefined): number =>
   portion === undefined

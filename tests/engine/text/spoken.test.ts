@@ -6,7 +6,7 @@ import { parseAmount } from '../../../src/engine/quantities/amount.ts';
 import { POUND_G, US_TEASPOON_ML } from '../../../src/engine/quantities/units.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import { figuresOf } from '../../../src/engine/text/amounts/number-words.ts';
-import { readPowder } from '../../../src/engine/text/amounts/powder-phrase.ts';
+import { readPowder } from '../../../src/engine/text/amounts/powders/powder-phrase.ts';
 import { apart, colourNamed } from '../../../src/engine/text/colours/colour-name.ts';
 
 test.each([

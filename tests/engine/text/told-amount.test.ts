@@ -8,8 +8,8 @@ import { parsePortionRange } from '../../../src/engine/quantities/portion.ts';
 import { parseStock } from '../../../src/engine/quantities/stock.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import { isHarmlessWord } from '../../../src/engine/text/amounts/everyday-words.ts';
-import { portionsAmongWords } from '../../../src/engine/text/amounts/portions-among-words.ts';
-import { readPowder } from '../../../src/engine/text/amounts/powder-phrase.ts';
+import { portionsAmongWords } from '../../../src/engine/text/amounts/portions/portions-among-words.ts';
+import { readPowder } from '../../../src/engine/text/amounts/powders/powder-phrase.ts';
 import { toldAmount } from '../../../src/engine/text/amounts/told-amount.ts';
 
 /** What a reader gives, or the id of its refusal. */

@@ -3,7 +3,7 @@ import { parseSize } from '../../../src/engine/batch/batch-size.ts';
 import { parsePortionRange } from '../../../src/engine/quantities/portion.ts';
 import { US_TEASPOON_ML } from '../../../src/engine/quantities/units.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
-import { readPowder } from '../../../src/engine/text/amounts/powder-phrase.ts';
+import { readPowder } from '../../../src/engine/text/amounts/powders/powder-phrase.ts';
 
 /* Amounts with what is said of them; a US gallon by NIST Handbook 44, appendix C. */
 

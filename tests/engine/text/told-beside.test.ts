@@ -3,8 +3,8 @@ import { parseSize } from '../../../src/engine/batch/batch-size.ts';
 import { parsePortions } from '../../../src/engine/batch/portions/portion-list.ts';
 import { parsePremix } from '../../../src/engine/dosing/parse-premix.ts';
 import { parsePortionRange } from '../../../src/engine/quantities/portion.ts';
-import { placedLayers } from '../../../src/engine/text/amounts/placed-layers.ts';
-import { listedShares } from '../../../src/engine/text/amounts/share-lists.ts';
+import { placedLayers } from '../../../src/engine/text/amounts/layers/placed-layers.ts';
+import { listedShares } from '../../../src/engine/text/amounts/shares/share-lists.ts';
 import { sizeBeside, withHundreds } from '../../../src/engine/text/amounts/told-beside.ts';
 
 /* How makers tell amounts, common practice (no source); the sums are arithmetic. */

@@ -4,9 +4,9 @@ import { oilsOfBatch } from '../../../src/engine/batch/oils/bare-grams.ts';
 import { parsePremix } from '../../../src/engine/dosing/parse-premix.ts';
 import { parsePortionRange } from '../../../src/engine/quantities/portion.ts';
 import { US_CUP_ML, US_TEASPOON_ML } from '../../../src/engine/quantities/units.ts';
-import { layersSaid } from '../../../src/engine/text/amounts/layers-said.ts';
-import { readPowder } from '../../../src/engine/text/amounts/powder-phrase.ts';
-import { sharesPhrase } from '../../../src/engine/text/amounts/share-phrases.ts';
+import { layersSaid } from '../../../src/engine/text/amounts/layers/layers-said.ts';
+import { readPowder } from '../../../src/engine/text/amounts/powders/powder-phrase.ts';
+import { sharesPhrase } from '../../../src/engine/text/amounts/shares/share-phrases.ts';
 
 /* What is told by what stands beside it: how makers speak, common practice (no source); the sums are arithmetic. */
 

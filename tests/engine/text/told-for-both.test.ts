@@ -5,7 +5,7 @@ import { parsePremix } from '../../../src/engine/dosing/parse-premix.ts';
 import { parsePortionRange } from '../../../src/engine/quantities/portion.ts';
 import { inPlainWords } from '../../../src/engine/questions/options/in-plain-words.ts';
 import { unlessRefused } from '../../../src/engine/refusal.ts';
-import { readPowder } from '../../../src/engine/text/amounts/powder-phrase.ts';
+import { readPowder } from '../../../src/engine/text/amounts/powders/powder-phrase.ts';
 
 /* Amounts that are told once for several things, or put right as they are told; the lines are our own. */
 

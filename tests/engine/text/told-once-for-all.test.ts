@@ -3,8 +3,8 @@ import { parsePremix } from '../../../src/engine/dosing/parse-premix.ts';
 import { parsePortionRange } from '../../../src/engine/quantities/portion.ts';
 import { US_TEASPOON_ML } from '../../../src/engine/quantities/units.ts';
 import { figuresOf } from '../../../src/engine/text/amounts/number-words.ts';
-import { readPowder } from '../../../src/engine/text/amounts/powder-phrase.ts';
-import { sharesPhrase } from '../../../src/engine/text/amounts/share-phrases.ts';
+import { readPowder } from '../../../src/engine/text/amounts/powders/powder-phrase.ts';
+import { sharesPhrase } from '../../../src/engine/text/amounts/shares/share-phrases.ts';
 
 /* What is said once and goes for all: common practice (no source); the sums are arithmetic. */
 

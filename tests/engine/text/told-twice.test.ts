@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import '../../seed.ts';
 import { parseSize } from '../../../src/engine/batch/batch-size.ts';
 import { parsePortionRange } from '../../../src/engine/quantities/portion.ts';
-import { readPowder } from '../../../src/engine/text/amounts/powder-phrase.ts';
+import { readPowder } from '../../../src/engine/text/amounts/powders/powder-phrase.ts';
 import { refused } from '../quantities/refused.ts';
 
 /** Grams of an ounce and of a pound: NIST Handbook 44, Appendix C. */

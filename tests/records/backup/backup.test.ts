@@ -14,7 +14,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { SqliteAdapter } from '../../../src/records/adapters/sqlite.ts';
 import { backUp, move, restore } from '../../../src/records/backup/backup.ts';
 import { fill as fillFrom, tallyOf } from '../../../src/records/backup/lines.ts';
-import { duesBy } from '../../../src/records/dues.ts';
+import { duesBy } from '../../../src/records/dues/dues.ts';
 import { StoreFailure } from '../../../src/records/failure.ts';
 import { openStore } from '../../../src/records/open.ts';
 import { everything, instead, put, type Store } from '../../../src/records/store.ts';

@@ -20,7 +20,7 @@ import {
   readChallenge,
   resultAt,
 } from '../../../src/records/challenges/index.ts';
-import { duesBy } from '../../../src/records/dues.ts';
+import { duesBy } from '../../../src/records/dues/dues.ts';
 import {
   closingGrace,
   day,

@@ -1,6 +1,6 @@
 import { readDecimal } from '../../quantities/number.ts';
 import { unitOfWord } from '../../quantities/unit-words.ts';
-import { shareAt } from '../../text/amounts/share-at.ts';
+import { shareAt } from '../../text/amounts/shares/share-at.ts';
 import { unaccented } from '../../text/unaccented.ts';
 import { knownOil } from './find-oil.ts';
 

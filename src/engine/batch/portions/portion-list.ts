@@ -4,7 +4,7 @@ import { plainText, readDecimal } from '../../quantities/number.ts';
 import { USUAL } from '../../quantities/strength.ts';
 import { MEASURES, type Measures } from '../../quantities/units.ts';
 import { refuse } from '../../refusal.ts';
-import { sharesPhrase } from '../../text/amounts/share-phrases.ts';
+import { sharesPhrase } from '../../text/amounts/shares/share-phrases.ts';
 import { leadingBatter } from '../leading-amount.ts';
 import type { CarrierAsk, ColourAsk, PortionAsk, PortionShare } from '../request.ts';
 import { shown } from '../shown.ts';

@@ -1,5 +1,5 @@
 import { wordCount } from '../../text/word-count.ts';
-import { tellsOfHurt } from '../lye/nearest/hurt.ts';
+import { tellsOfHurt } from '../lye/topics/nearest/hurt.ts';
 import { asksIn } from './asks.ts';
 import { isTalk, speaksOfTrade } from './of-trade.ts';
 import { piecesOf } from './pieces.ts';

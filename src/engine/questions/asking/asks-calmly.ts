@@ -1,9 +1,9 @@
 import { readEmergencies } from '../../hazards/index.ts';
 import { unaccented } from '../../text/unaccented.ts';
-import { thingsIn } from '../entities.ts';
-import { asksForOrder } from '../lye/asked-generally.ts';
+import { thingsIn } from '../found/entities.ts';
+import { wordsOf } from '../found/words-of.ts';
 import { tellsOfHarm } from '../lye/recipe-line/plain-recipe.ts';
-import { wordsOf } from '../words-of.ts';
+import { asksForOrder } from '../lye/topics/asked-generally.ts';
 import { asksIn } from './asks.ts';
 import { isTalk, speaksOfTrade } from './of-trade.ts';
 import { piecesOf } from './pieces.ts';

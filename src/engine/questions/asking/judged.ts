@@ -1,4 +1,4 @@
-import { foundIn, type Heard } from '../found-in.ts';
+import { foundIn, type Heard } from '../found/found-in.ts';
 import { chanceElsewhere } from '../learned/field/read.ts';
 import { type Chance, chancesOf } from '../learned/read.ts';
 import { isOfCraft } from '../learned/topics.ts';

@@ -1,15 +1,15 @@
 import { signsIn } from '../../flaws/signs.ts';
 import { foldedColour, isColourWord } from '../../text/colours/folded-colours.ts';
-import { amountsIn, isOil } from '../amounts.ts';
-import { otherCountryIn } from '../countries.ts';
-import { thingsIn } from '../entities.ts';
+import { type Outside, outsideField } from '../fields/scope.ts';
+import { LYE_WORDS, OUR_WORDS, SOAP_WORDS } from '../fields/soap-words.ts';
+import { amountsIn, isOil } from '../found/amounts.ts';
+import { thingsIn } from '../found/entities.ts';
+import { strengthIn } from '../found/strength-in.ts';
+import { wordsOf } from '../found/words-of.ts';
 import { isOfCraft, topicsIn } from '../learned/topics.ts';
-import { tellsOfHurt } from '../lye/nearest/hurt.ts';
-import { regionIn } from '../regions.ts';
-import { type Outside, outsideField } from '../scope.ts';
-import { LYE_WORDS, OUR_WORDS, SOAP_WORDS } from '../soap-words.ts';
-import { strengthIn } from '../strength-in.ts';
-import { wordsOf } from '../words-of.ts';
+import { tellsOfHurt } from '../lye/topics/nearest/hurt.ts';
+import { otherCountryIn } from '../places/countries.ts';
+import { regionIn } from '../places/regions.ts';
 import { OF_LIFE, PEOPLE } from './talk-words.ts';
 import { asksWhatItDoes } from './what-it-does.ts';
 

@@ -1,7 +1,7 @@
 import type { EmergencyId } from '../../hazards/index.ts';
 import { unaccented } from '../../text/unaccented.ts';
-import type { Job } from '../jobs.ts';
-import type { LyeTopic } from '../lye/topic.ts';
+import type { Job } from '../jobs/jobs.ts';
+import type { LyeTopic } from '../lye/topics/topic.ts';
 import type { NamedAnswer } from '../technique/named-answers.ts';
 import type { Technique } from '../technique/topic.ts';
 import type { Subject } from './talk-subject.ts';

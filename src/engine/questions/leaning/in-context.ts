@@ -1,13 +1,13 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import { foldedColour, isColourWord } from '../../text/colours/folded-colours.ts';
 import { wordCount } from '../../text/word-count.ts';
-import { amountsIn } from '../amounts.ts';
-import { thingsIn } from '../entities.ts';
-import type { LyeMatter } from '../lye/lye-matter.ts';
+import { amountsIn } from '../found/amounts.ts';
+import { thingsIn } from '../found/entities.ts';
+import { unlistedIn } from '../found/unlisted.ts';
+import { wordsOf } from '../found/words-of.ts';
+import type { LyeMatter } from '../lye/topics/lye-matter.ts';
 import type { MatterChances } from '../technique/read.ts';
 import { isTechnique, type Technique } from '../technique/topic.ts';
-import { unlistedIn } from '../unlisted.ts';
-import { wordsOf } from '../words-of.ts';
 import type { Before } from './before.ts';
 
 /*

@@ -4,8 +4,8 @@ import { STRENGTH_SHARES, type StrengthName } from '../../quantities/strength.ts
 import { unaccented } from '../../text/unaccented.ts';
 import type { Laid } from './before.ts';
 import { isOfLye } from './before.ts';
-import { recipeLaid } from './laid-recipe.ts';
 import { portionLaid, withFigure } from './portion.ts';
+import { recipeLaid } from './recipes/laid-recipe.ts';
 import type { Slots } from './slots.ts';
 
 /* What a turn changes, laid over the command that the question before ran: each command by its own options. */

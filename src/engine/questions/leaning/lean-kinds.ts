@@ -1,4 +1,4 @@
-import type { LyeTopic } from '../lye/topic.ts';
+import type { LyeTopic } from '../lye/topics/topic.ts';
 import type { Technique } from '../technique/topic.ts';
 import type { Aspect } from './aspects/aspect.ts';
 import type { Laid, Ran } from './before.ts';

@@ -1,6 +1,6 @@
 import { colourantsMeant } from '../../colourants/find.ts';
 import { foldedColour, isColourWord } from '../../text/colours/folded-colours.ts';
-import type { LyeTopic } from '../lye/topic.ts';
+import type { LyeTopic } from '../lye/topics/topic.ts';
 import type { Technique } from '../technique/topic.ts';
 import { type Before, isOfLye, type Talk } from './before.ts';
 import { type Lean, run } from './lean-kinds.ts';

@@ -1,6 +1,6 @@
 import { unaccented } from '../../text/unaccented.ts';
-import { thingsIn } from '../entities.ts';
-import { wordsOf } from '../words-of.ts';
+import { thingsIn } from '../found/entities.ts';
+import { wordsOf } from '../found/words-of.ts';
 import type { Aspect } from './aspects/aspect.ts';
 import { type PartTold, partOf, sentencesOf, type Told } from './part-of.ts';
 import { pointsBack } from './points-back.ts';

@@ -1,11 +1,11 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import { foldedColour, isColourWord } from '../../text/colours/folded-colours.ts';
-import { amountsIn, type ToldAmount } from '../amounts.ts';
-import { type NamedThing, thingsIn } from '../entities.ts';
-import { kindAlone } from '../kind-alone.ts';
-import { type Region, regionIn } from '../regions.ts';
-import { strengthIn } from '../strength-in.ts';
-import { type Words, wordsOf } from '../words-of.ts';
+import { amountsIn, type ToldAmount } from '../found/amounts.ts';
+import { type NamedThing, thingsIn } from '../found/entities.ts';
+import { kindAlone } from '../found/kind-alone.ts';
+import { strengthIn } from '../found/strength-in.ts';
+import { type Words, wordsOf } from '../found/words-of.ts';
+import { type Region, regionIn } from '../places/regions.ts';
 import {
   ASKED_AGAIN,
   DARKER,

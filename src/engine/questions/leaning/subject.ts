@@ -1,9 +1,9 @@
 import type { Colourant } from '../../colourants/colourant.ts';
 import { holderOf } from '../../colourants/holding-hues.ts';
 import { unaccented } from '../../text/unaccented.ts';
-import { amountsIn } from '../amounts.ts';
-import { thingsIn } from '../entities.ts';
-import { wordsOf } from '../words-of.ts';
+import { amountsIn } from '../found/amounts.ts';
+import { thingsIn } from '../found/entities.ts';
+import { wordsOf } from '../found/words-of.ts';
 import type { Subject } from './talk-subject.ts';
 import { thingOf } from './things.ts';
 

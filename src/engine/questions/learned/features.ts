@@ -2,11 +2,11 @@ import { foldedColour, isColourWord } from '../../text/colours/folded-colours.ts
 import { ideaCounts, pieceCounts, wordCounts } from '../../text/learned/hashes.ts';
 import type { Features } from '../../text/learned/model.ts';
 import { stem } from '../../text/tokens.ts';
-import { isOil, type ToldAmount } from '../amounts.ts';
-import type { NamedThing } from '../entities.ts';
-import type { Facts } from '../facts.ts';
-import { OUR_WORDS } from '../soap-words.ts';
-import type { Words } from '../words-of.ts';
+import { OUR_WORDS } from '../fields/soap-words.ts';
+import { isOil, type ToldAmount } from '../found/amounts.ts';
+import type { NamedThing } from '../found/entities.ts';
+import type { Facts } from '../found/facts.ts';
+import type { Words } from '../found/words-of.ts';
 import { partsTold } from './parts-told.ts';
 import { strangeness } from './strange-words.ts';
 import { topicsIn } from './topics.ts';

@@ -1,4 +1,4 @@
-import type { ToldAmount } from '../amounts.ts';
+import type { ToldAmount } from '../found/amounts.ts';
 
 /** So many colours, layers or shades of one soap. */
 const COUNTED =

@@ -1,4 +1,4 @@
-import { LYE } from './words.ts';
+import { LYE } from './amounts/words.ts';
 
 const KIND = '(?:batch|recipe|lote|tanda|receta|formula)';
 const LABEL = new RegExp(`(?<!\\p{L})${KIND} ([ab12])(?![\\p{L}\\d])(?! ?(?:kg|kilo|g|lb|oz|%))`, 'gu');

@@ -1,6 +1,6 @@
-import { planParts } from '../plan-parts.ts';
+import { wordsOf } from '../found/words-of.ts';
+import { planParts } from '../plans/plan-parts.ts';
 import type { QuestionRead } from '../read.ts';
-import { wordsOf } from '../words-of.ts';
 
 const AMOUNT = /\d|\b(?:how (?:much|many)|cu[aá]nt[oa]s?|calcul\w*|amount|cantidad|recipe|receta)\b/iu;
 

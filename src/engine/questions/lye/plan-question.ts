@@ -1,12 +1,12 @@
 import { findOil } from '../../batch/oils/find-oil.ts';
 import { parseOils } from '../../batch/oils/oil-list.ts';
 import { Refusal } from '../../refusal.ts';
-import { addedIn } from './added.ts';
-import { alkaliIn } from './alkali.ts';
-import { superfatIn, waterIn } from './amounts.ts';
-import { trimmed } from './oils.ts';
+import { addedIn } from './amounts/added.ts';
+import { alkaliIn } from './amounts/alkali.ts';
+import { superfatIn, waterIn } from './amounts/amounts.ts';
+import { trimmed } from './amounts/oils.ts';
+import { MASS, plainWords, Remaining } from './amounts/words.ts';
 import type { LyeQuestion } from './question.ts';
-import { MASS, plainWords, Remaining } from './words.ts';
 
 /** What of a question for a whole plan `/plan` takes, and what of it is not taken. */
 export type PlanQuestion = {

@@ -1,13 +1,13 @@
 import { parseOils } from '../../batch/oils/oil-list.ts';
 import type { WrittenPlan } from '../../batch/planning/written-plan.ts';
 import { Refusal, refuse } from '../../refusal.ts';
-import { addedIn } from './added.ts';
-import { alkaliIn } from './alkali.ts';
-import { superfatIn, waterIn, weighedIn } from './amounts.ts';
-import type { WeighedLye } from './check.ts';
-import { oilsIn } from './oils.ts';
-import { clausesOfOils, oilsAmongWords } from './oils-among-words.ts';
-import { COUNT, FAT, gramsOf, LYE, MASS, plainWords, Remaining, told } from './words.ts';
+import { addedIn } from './amounts/added.ts';
+import { alkaliIn } from './amounts/alkali.ts';
+import { superfatIn, waterIn, weighedIn } from './amounts/amounts.ts';
+import { oilsIn } from './amounts/oils.ts';
+import { clausesOfOils, oilsAmongWords } from './amounts/oils-among-words.ts';
+import { COUNT, FAT, gramsOf, LYE, MASS, plainWords, Remaining, told } from './amounts/words.ts';
+import type { WeighedLye } from './sums/check.ts';
 
 /** What of a lye question `/plan` takes, in its own words, and lye or water that the question itself weighs. */
 export type LyeQuestion = {

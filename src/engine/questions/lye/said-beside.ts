@@ -1,9 +1,9 @@
 import { cut } from '../../text/cut.ts';
 import { unaccented } from '../../text/unaccented.ts';
-import type { Item } from './recipe-line/item.ts';
-import { itemsOf } from './recipe-line/items.ts';
-import { isMeasure, isName } from './recipe-line/parts.ts';
-import { FAT, LYE, plainWords } from './words.ts';
+import { FAT, LYE, plainWords } from './amounts/words.ts';
+import type { Item } from './recipe-line/items/item.ts';
+import { itemsOf } from './recipe-line/items/items.ts';
+import { isMeasure, isName } from './recipe-line/settling/parts.ts';
 
 /** So much of a message is looked at, and of each sentence told again, in UTF-16 units; and so many sentences. */
 const LONGEST = 2000;

@@ -1,6 +1,6 @@
 import { knownAdditive } from '../../batch/additives/additives.ts';
 import { knownOil } from '../../batch/oils/find-oil.ts';
-import { COUNT, LYE, MASS, UNIT } from './words.ts';
+import { COUNT, LYE, MASS, UNIT } from './amounts/words.ts';
 
 /** "No son 800 sino 600", "not 1 kg but 800 g". */
 const NOT_BUT = new RegExp(

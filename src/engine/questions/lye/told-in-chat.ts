@@ -1,23 +1,23 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import { Refusal, refuse, unlessRefused } from '../../refusal.ts';
-import { asTyped } from './as-typed.ts';
+import { asTyped } from './amounts/as-typed.ts';
+import { isEveryday, isNearOil, TURNS } from './amounts/chat-words.ts';
+import { withMilkAsWater } from './amounts/milk-as-water.ts';
+import { prepared, scentsOf } from './amounts/prepared.ts';
+import { POTASSIUM, plainWords, UNIT } from './amounts/words.ts';
 import { ofBatchAsked } from './batch-asked.ts';
-import { isEveryday, isNearOil, TURNS } from './chat-words.ts';
-import { withMilkAsWater } from './milk-as-water.ts';
-import { prepared, scentsOf } from './prepared.ts';
 import { type LyeQuestion, readLyeQuestion } from './question.ts';
-import { readyLyeNamed, strengthOfReady } from './ready-solution.ts';
-import { absenceIn, isHarmlessBesideOil } from './recipe-line/beside-oils.ts';
-import { beyondIn } from './recipe-line/beyond.ts';
-import { superfatTold } from './recipe-line/fat-unread.ts';
-import type { Way } from './recipe-line/item.ts';
-import { oilLostIn } from './recipe-line/oil-lost.ts';
-import { withOwnPound } from './recipe-line/own-pound.ts';
+import { absenceIn, isHarmlessBesideOil } from './recipe-line/doubts/beside-oils.ts';
+import { oilLostIn } from './recipe-line/doubts/oil-lost.ts';
+import { isShareOfOneOil } from './recipe-line/doubts/share-of-oil.ts';
+import { softSoapIn } from './recipe-line/doubts/soft-soap.ts';
+import { beyondIn } from './recipe-line/items/beyond-reading.ts';
+import { superfatTold } from './recipe-line/items/fat-unread.ts';
+import type { Way } from './recipe-line/items/item.ts';
 import { type RecipeLine, recipeLine } from './recipe-line/recipe-line.ts';
-import { isShareOfOneOil } from './recipe-line/share-of-oil.ts';
-import { softSoapIn } from './recipe-line/soft-soap.ts';
+import { withOwnPound } from './recipe-line/talk/own-pound.ts';
 import { BOTH } from './recipe-line/written.ts';
-import { POTASSIUM, plainWords, UNIT } from './words.ts';
+import { readyLyeNamed, strengthOfReady } from './sums/ready-solution.ts';
 
 declare module '../../refusal.ts' {
   interface Reasons {

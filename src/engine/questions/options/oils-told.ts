@@ -1,11 +1,11 @@
 import { oilsOfBatch } from '../../batch/oils/bare-grams.ts';
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import { unlessRefused } from '../../refusal.ts';
-import { PRODUCTS } from '../lye/chat-words.ts';
-import { prepared } from '../lye/prepared.ts';
+import { PRODUCTS } from '../lye/amounts/chat-words.ts';
+import { prepared } from '../lye/amounts/prepared.ts';
+import { gramsOf, POTASSIUM, plainWords } from '../lye/amounts/words.ts';
 import { readLyeQuestion } from '../lye/question.ts';
 import { recipeLine } from '../lye/recipe-line/recipe-line.ts';
-import { gramsOf, POTASSIUM, plainWords } from '../lye/words.ts';
 import { isIdle, listSaidPlainly } from './recipe-phrases.ts';
 import { isRead, type Told } from './told.ts';
 

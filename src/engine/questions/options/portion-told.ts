@@ -1,12 +1,12 @@
 import { parseSize } from '../../batch/batch-size.ts';
 import { parsePortionRange } from '../../quantities/portion.ts';
 import { withHundreds } from '../../text/amounts/told-beside.ts';
-import { amountsIn } from '../amounts.ts';
-import { thingsIn } from '../entities.ts';
+import { amountsIn } from '../found/amounts.ts';
+import { thingsIn } from '../found/entities.ts';
+import { wordsOf } from '../found/words-of.ts';
 import type { Telling } from '../portion-line/loose.ts';
 import { type PortionLine, readPortions } from '../portion-line/portion-line.ts';
 import { settled } from '../settled.ts';
-import { wordsOf } from '../words-of.ts';
 import { countedOils, numberWordIn } from './counted-oils.ts';
 import { isRead, type Told } from './told.ts';
 

@@ -1,11 +1,11 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
-import { shareAt } from '../../text/amounts/share-at.ts';
+import { shareAt } from '../../text/amounts/shares/share-at.ts';
 import { spokenAmounts } from '../../text/amounts/spoken-amounts.ts';
 import { unaccented } from '../../text/unaccented.ts';
-import { isEveryday, PRODUCTS, TURNS } from '../lye/chat-words.ts';
-import { SOMETHING } from '../lye/oils-among-words.ts';
-import { absenceIn, isHarmlessBesideOil } from '../lye/recipe-line/beside-oils.ts';
-import { isLostWord } from '../lye/recipe-line/words.ts';
+import { isEveryday, PRODUCTS, TURNS } from '../lye/amounts/chat-words.ts';
+import { SOMETHING } from '../lye/amounts/oils-among-words.ts';
+import { absenceIn, isHarmlessBesideOil } from '../lye/recipe-line/doubts/beside-oils.ts';
+import { isLostWord } from '../lye/recipe-line/items/words-beside.ts';
 
 /** In a list of oils almonds are their oil; bitter ones have another. */
 const ALMONDS =

@@ -1,7 +1,7 @@
-import type { ToldAmount } from '../amounts.ts';
-import { isOil } from '../amounts.ts';
-import type { NamedThing } from '../entities.ts';
-import type { Words } from '../words-of.ts';
+import type { ToldAmount } from '../found/amounts.ts';
+import { isOil } from '../found/amounts.ts';
+import type { NamedThing } from '../found/entities.ts';
+import type { Words } from '../found/words-of.ts';
 import { BATTER, OILS } from './amount-at.ts';
 
 const FIGURE = /^\d+(?:[.,]\d+)?$/u;

@@ -1,4 +1,4 @@
-import type { ToldAmount } from '../amounts.ts';
+import type { ToldAmount } from '../found/amounts.ts';
 
 /** Where something stands in the words of a question: its first word and the one after the last. */
 type Span = { readonly from: number; readonly to: number; readonly text: string };

@@ -1,7 +1,7 @@
 import { unitOfWord } from '../../quantities/unit-words.ts';
-import type { ToldAmount } from '../amounts.ts';
-import type { NamedThing } from '../entities.ts';
-import type { Words } from '../words-of.ts';
+import type { ToldAmount } from '../found/amounts.ts';
+import type { NamedThing } from '../found/entities.ts';
+import type { Words } from '../found/words-of.ts';
 import { amountOf, SPOONS } from './amount-at.ts';
 import { countAt, someAt } from './counted.ts';
 import { FRACTIONS, PERCENT, TURNS } from './grammar-words.ts';

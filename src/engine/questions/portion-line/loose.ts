@@ -1,4 +1,4 @@
-import { isOil } from '../amounts.ts';
+import { isOil } from '../found/amounts.ts';
 import type { Count, Figure, Item, Quantity, Share, Some } from './item.ts';
 import { isOther } from './items.ts';
 import { multiplied } from './products.ts';

@@ -1,7 +1,7 @@
 import { parsePortionRange } from '../../quantities/portion.ts';
 import { unitOfWord } from '../../quantities/unit-words.ts';
 import { Refusal } from '../../refusal.ts';
-import type { Words } from '../words-of.ts';
+import type { Words } from '../found/words-of.ts';
 import { amountOf, SPOONS } from './amount-at.ts';
 
 /** A figure, its parts and its unit: "3 000 000 l", "1 1/2 cups". */

@@ -1,6 +1,6 @@
-import type { ToldAmount } from '../amounts.ts';
-import type { NamedThing } from '../entities.ts';
-import type { Words } from '../words-of.ts';
+import type { ToldAmount } from '../found/amounts.ts';
+import type { NamedThing } from '../found/entities.ts';
+import type { Words } from '../found/words-of.ts';
 import { bareAmounts, elidedAmounts } from './bare-amounts.ts';
 import type { Item, Quantity } from './item.ts';
 import { itemsOf } from './items.ts';

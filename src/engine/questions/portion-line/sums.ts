@@ -1,6 +1,6 @@
 import { isAnyOil } from '../../text/amounts/stop-words.ts';
-import { isOil } from '../amounts.ts';
-import type { Words } from '../words-of.ts';
+import { isOil } from '../found/amounts.ts';
+import type { Words } from '../found/words-of.ts';
 
 const MASS = '(?:k?g|gr|grs|gms?|grams?|gramos?|kgs|kilos?)';
 const FIGURE = String.raw`(?<![\d.,/x])(\d+(?:[.,]\d+)?) ?(${MASS}(?!\p{L}))?(?![\d.,/]\d|\p{L}|%)`;

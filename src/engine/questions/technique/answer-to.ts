@@ -1,5 +1,5 @@
 import { unaccented } from '../../text/unaccented.ts';
-import type { LyeTopic } from '../lye/topic.ts';
+import type { LyeTopic } from '../lye/topics/topic.ts';
 import { LED_TO } from './beside.ts';
 import type { NamedAnswer } from './named-answers.ts';
 import { PARTS } from './parts.ts';

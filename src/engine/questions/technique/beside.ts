@@ -1,5 +1,5 @@
 import type { Origin } from '../../origin.ts';
-import type { LyeTopic } from '../lye/topic.ts';
+import type { LyeTopic } from '../lye/topics/topic.ts';
 
 const TRADE: Origin = { trust: 'common practice', source: 'soap makers working with coloured batter' };
 const MEMORY = (source: string): Origin => ({ trust: 'from memory', source });

@@ -1,4 +1,4 @@
-import type { LyeTopic } from '../lye/topic.ts';
+import type { LyeTopic } from '../lye/topics/topic.ts';
 import type { NamedAnswer } from './named-answers.ts';
 import type { Technique } from './topic.ts';
 import { WHOLE_GRAMS_WORDS } from './whole-grams.ts';

@@ -8,7 +8,7 @@ import { hedged } from './amount-remarks.ts';
 import { TOKEN } from './amount-tokens.ts';
 import { CORRECTS } from './corrects.ts';
 import { isHarmlessWord, mayChangeAmount } from './everyday-words.ts';
-import { shareAt } from './share-at.ts';
+import { shareAt } from './shares/share-at.ts';
 import { spokenAmounts } from './spoken-amounts.ts';
 import { isAnyOil } from './stop-words.ts';
 import { isOfVessel, restatedIn, type Sized, type Told } from './told-again.ts';

@@ -1,7 +1,7 @@
 import type { Portion } from '../../../engine/quantities/amount.ts';
-import type { Job } from '../../../engine/questions/jobs.ts';
+import type { Outside } from '../../../engine/questions/fields/scope.ts';
+import type { Job } from '../../../engine/questions/jobs/jobs.ts';
 import type { Reckoned } from '../../../engine/questions/portion-line/settled.ts';
-import type { Outside } from '../../../engine/questions/scope.ts';
 import { quoted } from '../../../engine/text/lines/option-line.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';

@@ -1,4 +1,4 @@
-import type { TradeTerm } from '../../../engine/questions/trade-terms.ts';
+import type { TradeTerm } from '../../../engine/questions/found/trade-terms.ts';
 
 /** Words of the trade, in a sentence or two. */
 export const terms = {

@@ -1,4 +1,4 @@
-import type { ByLitre } from '../../../engine/questions/lye/by-litre.ts';
+import type { ByLitre } from '../../../engine/questions/lye/amounts/by-litre.ts';
 import { numbersIn } from '../../numbers.ts';
 
 const { figure, one } = numbersIn('en');

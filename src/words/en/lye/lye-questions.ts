@@ -1,6 +1,6 @@
-import type { LyeCheck } from '../../../engine/questions/lye/check.ts';
-import type { OilsForLye } from '../../../engine/questions/lye/inverse.ts';
-import type { LyeTopic } from '../../../engine/questions/lye/topic.ts';
+import type { LyeCheck } from '../../../engine/questions/lye/sums/check.ts';
+import type { OilsForLye } from '../../../engine/questions/lye/sums/inverse.ts';
+import type { LyeTopic } from '../../../engine/questions/lye/topics/topic.ts';
 import { numbersIn } from '../../numbers.ts';
 import { lyeAsked } from './lye-asked.ts';
 import { lyeBench } from './lye-bench.ts';

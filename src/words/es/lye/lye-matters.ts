@@ -1,4 +1,4 @@
-import type { LyeMatter } from '../../../engine/questions/lye/lye-matter.ts';
+import type { LyeMatter } from '../../../engine/questions/lye/topics/lye-matter.ts';
 
 /** Each matter of lye as a short question, to choose from; a button holds 80 letters with what stands before. */
 export const lyeMatters: Readonly<Record<LyeMatter, string>> = {

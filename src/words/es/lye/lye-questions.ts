@@ -1,4 +1,4 @@
-import type { LyeCheck } from '../../../engine/questions/lye/check.ts';
+import type { LyeCheck } from '../../../engine/questions/lye/sums/check.ts';
 import type { lyeQuestions as english } from '../../en/lye/lye-questions.ts';
 import { numbersIn } from '../../numbers.ts';
 import { lyeAsked } from './lye-asked.ts';

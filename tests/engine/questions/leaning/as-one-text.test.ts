@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { asOneText } from '../../../../src/engine/questions/leaning/before.ts';
-import { plainWords } from '../../../../src/engine/questions/lye/words.ts';
+import { plainWords } from '../../../../src/engine/questions/lye/amounts/words.ts';
 
 test('a turn stands behind the question before as a sentence of its own', () => {
   expect(asOneText('bars feel scratchy, why', 'paprika')).toBe('bars feel scratchy, why. paprika');

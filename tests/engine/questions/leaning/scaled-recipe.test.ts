@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { timesRecipe } from '../../../../src/engine/questions/leaning/recipe.ts';
+import { timesRecipe } from '../../../../src/engine/questions/leaning/recipes/recipe.ts';
 
 const recipe = (oils: string) =>
   ({ job: 'lye', command: 'lye', given: { oils } }) as unknown as Parameters<typeof timesRecipe>[0];

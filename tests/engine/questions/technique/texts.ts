@@ -44,7 +44,7 @@ const NEAR_LYE: Readonly<Record<string, string>> = {
 const nearLye = (): readonly TechniqueText[] =>
   [
     ...labelledLines(join(import.meta.dirname, '../lye-matters')),
-    ...linesIn(readFileSync(join(import.meta.dirname, '../care-wordings.txt'), 'utf8'), 'lye'),
+    ...linesIn(readFileSync(join(import.meta.dirname, '../lye/topics/care-wordings.txt'), 'utf8'), 'lye'),
   ].map(({ text, label }) => {
     const matter = NEAR_LYE[label];
     // What else is asked near lye has answers of its own.

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { wordsOf } from '../../../../src/engine/questions/words-of.ts';
+import { wordsOf } from '../../../../src/engine/questions/found/words-of.ts';
 import { isBarredWord } from '../../../../src/engine/text/spelling/near-barred.ts';
 
 const LETTERS = 'aeiourstnldcmp';

@@ -1,6 +1,6 @@
 /**
  * Wider words for who is hurt, where, and how it shows, English and Spanish of many countries: each is weak evidence and
- * counts only in sum. Written as in `../lexicon-harm.ts`.
+ * counts only in sum. Written as in `../lexicon/harm.ts`.
  */
 export const WHO_WORDS = {
   /** Somebody else, as people call their own. */

@@ -1,6 +1,6 @@
-import { EMERGENCY_GRAMMAR } from '../lexicon-grammar.ts';
-import { HARM_WORDS } from '../lexicon-harm.ts';
-import { SCENE_WORDS } from '../lexicon-scene.ts';
+import { EMERGENCY_GRAMMAR } from '../lexicon/grammar.ts';
+import { HARM_WORDS } from '../lexicon/harm.ts';
+import { SCENE_WORDS } from '../lexicon/scene.ts';
 
 /** Each of `first` with each of `second`, as phrases. */
 const pairs = (first: string, second: string): string =>
@@ -20,7 +20,7 @@ const SUELOS =
   'piso, suelo, alfombra, mesa, encimera, mesada, mesón, sofa, mostrador, tapete, moqueta, cocina';
 
 /**
- * Ideas that tell outright of an emergency where the weighed ones are silent. Written as in `../lexicon-harm.ts`; a word
+ * Ideas that tell outright of an emergency where the weighed ones are silent. Written as in `../lexicon/harm.ts`; a word
  * that means harm in one neighbourhood only stands here, so that it weighs nothing elsewhere.
  */
 export const OUTRIGHT_WORDS = {

@@ -1,10 +1,10 @@
 import { ideaCounts, wordCounts } from '../../../text/learned/hashes.ts';
 import type { Features } from '../../../text/learned/model.ts';
-import { plainlyElsewhere, withoutLikenesses } from '../../elsewhere.ts';
-import { outsideField } from '../../scope.ts';
-import { OUR_WORDS } from '../../soap-words.ts';
-import { isSurelyOurs } from '../../surely-ours.ts';
-import type { Words } from '../../words-of.ts';
+import { plainlyElsewhere, withoutLikenesses } from '../../fields/elsewhere.ts';
+import { outsideField } from '../../fields/scope.ts';
+import { OUR_WORDS } from '../../fields/soap-words.ts';
+import { isSurelyOurs } from '../../fields/surely-ours.ts';
+import type { Words } from '../../found/words-of.ts';
 import { type Found, featuresOf } from '../features.ts';
 import { topicOf } from '../topics.ts';
 

@@ -1,6 +1,6 @@
 import { logChances, type Model } from '../../../text/learned/model.ts';
 import { hashesOf, modelOf } from '../../../text/learned/written.ts';
-import type { Words } from '../../words-of.ts';
+import type { Words } from '../../found/words-of.ts';
 import type { Found } from '../features.ts';
 import { fieldFeaturesOf } from './features.ts';
 import WRITTEN from './weights.json' with { type: 'json' };

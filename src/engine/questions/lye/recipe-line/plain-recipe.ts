@@ -1,5 +1,5 @@
-import { prepared } from '../prepared.ts';
-import { FAT, LYE, plainWords } from '../words.ts';
+import { prepared } from '../amounts/prepared.ts';
+import { FAT, LYE, plainWords } from '../amounts/words.ts';
 import { recipeLine } from './recipe-line.ts';
 
 /** "I do the water by eye". */

@@ -1,9 +1,9 @@
-import { prepared } from '../prepared.ts';
-import { alkaliNamed } from './alkali-named.ts';
-import { fixedIn } from './fixed.ts';
-import type { Item } from './item.ts';
-import { itemsOf } from './items.ts';
-import { isMeasure, isName, isOil, partsOf } from './parts.ts';
+import { prepared } from '../amounts/prepared.ts';
+import { alkaliNamed } from './items/alkali-named.ts';
+import type { Item } from './items/item.ts';
+import { itemsOf } from './items/items.ts';
+import { fixedIn } from './settling/fixed-figures.ts';
+import { isMeasure, isName, isOil, partsOf } from './settling/parts.ts';
 import { same } from './state.ts';
 
 /** How many weighed oils make a recipe of what may else be a tale; with its superfat one does. */

@@ -1,14 +1,14 @@
-import { oilsOf } from './amounts.ts';
-import { anothersPotIn } from './anothers-pot.ts';
-import { type Fixed, fixedIn, secondFat } from './fixed.ts';
-import { type Doubt, doubtOfOil } from './in-the-pot.ts';
-import type { Name } from './item.ts';
-import { saidBehind } from './said-behind.ts';
+import { anothersPotIn } from './doubts/anothers-pot.ts';
+import { type Doubt, doubtOfOil } from './doubts/in-the-pot.ts';
+import { waysOf } from './doubts/left-out-choices.ts';
+import { saidBehind } from './doubts/said-behind.ts';
+import { takenBackIn } from './doubts/taken-back.ts';
+import { oilsOf } from './items/amounts.ts';
+import type { Name } from './items/item.ts';
+import { isLostWord, wordsBeside } from './items/words-beside.ts';
+import { type Fixed, fixedIn, secondFat } from './settling/fixed-figures.ts';
+import { type Told, toldIn, type Unclear } from './settling/ingredients-told.ts';
 import { same } from './state.ts';
-import { takenBackIn } from './taken-back.ts';
-import { type Told, toldIn, type Unclear } from './told.ts';
-import { waysOf } from './ways.ts';
-import { isLostWord, wordsBeside } from './words.ts';
 import { written } from './written.ts';
 
 /** What was typed, and as which name it was read. */

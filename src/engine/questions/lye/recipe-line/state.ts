@@ -1,6 +1,6 @@
 import { knownOil } from '../../../batch/oils/find-oil.ts';
-import type { Amount, Name } from './item.ts';
-import type { Pair } from './parts.ts';
+import type { Amount, Name } from './items/item.ts';
+import type { Pair } from './settling/parts.ts';
 
 /** An oil as it is named, and its two amounts. */
 export type Twice = { readonly name: string; readonly one: string; readonly other: string };

@@ -1,9 +1,9 @@
 import { additiveById, knownAdditive } from '../../../batch/additives/additives.ts';
-import { alkaliNamed } from './alkali-named.ts';
-import { besideOils, oilsOf } from './amounts.ts';
-import { type Fixed, MOST_SUPERFAT } from './fixed.ts';
-import type { Name } from './item.ts';
-import type { Told, Unclear } from './told.ts';
+import { alkaliNamed } from './items/alkali-named.ts';
+import { besideOils, oilsOf } from './items/amounts.ts';
+import type { Name } from './items/item.ts';
+import { type Fixed, MOST_SUPERFAT } from './settling/fixed-figures.ts';
+import type { Told, Unclear } from './settling/ingredients-told.ts';
 
 /** Unclear is only which alkali is meant, or that both are. */
 export const BOTH = 'NaOH, KOH';

@@ -1,9 +1,8 @@
-import { superfatIn } from '../amounts.ts';
-import { CAUSTIC } from '../care-words.ts';
-import { USUAL_SUPERFAT, verdictOf } from '../check.ts';
-import { asksWhetherTooMuch } from '../lye-difference.ts';
-import { spoonedOnTop } from '../weighed-amiss.ts';
-import { POTASSIUM, Remaining } from '../words.ts';
+import { superfatIn } from '../amounts/amounts.ts';
+import { POTASSIUM, Remaining } from '../amounts/words.ts';
+import { USUAL_SUPERFAT, verdictOf } from '../sums/check.ts';
+import { CAUSTIC } from '../topics/care-words.ts';
+import { asksWhetherTooMuch } from './lye-difference.ts';
 import { oilShortIn } from './oil-short.ts';
 import {
   type Alkali,
@@ -19,6 +18,7 @@ import {
   sum,
 } from './reckoned.ts';
 import { type ToldAmount, toldAmounts, wordsOfBatch } from './told-amounts.ts';
+import { spoonedOnTop } from './weighed-amiss.ts';
 
 const timesLye = (done: string, much: string) =>
   new RegExp(

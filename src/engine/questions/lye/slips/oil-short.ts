@@ -1,6 +1,6 @@
 import { knownOil } from '../../../batch/oils/find-oil.ts';
 import type { Band } from '../../../origin.ts';
-import { USUAL_SUPERFAT, verdictOf } from '../check.ts';
+import { USUAL_SUPERFAT, verdictOf } from '../sums/check.ts';
 import { demandOfAny, demandOfNamed, type LyeAmiss, OILS_DIFFER } from './reckoned.ts';
 import type { ToldAmount } from './told-amounts.ts';
 

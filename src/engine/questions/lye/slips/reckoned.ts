@@ -1,7 +1,7 @@
 import { DEFAULT_PURITY, hydroxideDemand, hydroxideIn, superfatPercent } from '../../../batch/lye/lye.ts';
 import { NAOH_MOLAR_MASS } from '../../../batch/oils/fatty-acids.ts';
 import type { Band } from '../../../origin.ts';
-import type { LyeCheck } from '../check.ts';
+import type { LyeCheck } from '../sums/check.ts';
 import type { Role, ToldAmount } from './told-amounts.ts';
 
 /**

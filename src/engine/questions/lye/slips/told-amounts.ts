@@ -1,8 +1,8 @@
 import { knownOil } from '../../../batch/oils/find-oil.ts';
 import type { Oil } from '../../../batch/oils/oil.ts';
 import { readOnce } from '../../../remembered.ts';
-import { CAUSTIC } from '../care-words.ts';
-import { COUNT, decimal, gramsOf, POTASSIUM, plainWords, UNIT } from '../words.ts';
+import { COUNT, decimal, gramsOf, POTASSIUM, plainWords, UNIT } from '../amounts/words.ts';
+import { CAUSTIC } from '../topics/care-words.ts';
 
 /**
  * What a weight told of a batch is of: an oil or all oils, water, the lye that went in or was meant, or how much of it was too

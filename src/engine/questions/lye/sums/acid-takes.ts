@@ -5,9 +5,9 @@ import {
   LACTIC_MOLES_PER_GRAM,
 } from '../../../batch/additives/additive.ts';
 import { KOH_MOLAR_MASS, NAOH_MOLAR_MASS } from '../../../batch/oils/fatty-acids.ts';
-import { CAUSTIC } from '../care-words.ts';
+import { decimal, MASS } from '../amounts/words.ts';
 import { gramsOrMillilitres, VOLUME, wordsOfBatch } from '../slips/told-amounts.ts';
-import { decimal, MASS } from '../words.ts';
+import { CAUSTIC } from '../topics/care-words.ts';
 
 /** Lye that an acid takes for itself: grams for a gram of the pure acid, and for the weight that is told. */
 export type AcidTakes = {

@@ -1,8 +1,8 @@
-import { CAUSTIC } from '../care-words.ts';
-import { USUAL_STRENGTH } from '../check.ts';
+import { COUNT, decimal, gramsOf, MASS, PERCENT, POTASSIUM } from '../amounts/words.ts';
 import { ofLye, ofRole, one } from '../slips/reckoned.ts';
 import { toldAmounts, wordsOfBatch } from '../slips/told-amounts.ts';
-import { COUNT, decimal, gramsOf, MASS, PERCENT, POTASSIUM } from '../words.ts';
+import { CAUSTIC } from '../topics/care-words.ts';
+import { USUAL_STRENGTH } from './check.ts';
 
 /** Lye water of known strength that takes the place of dry lye: grams of it, and of water beside it. Percent. */
 export type ReadyLye = {

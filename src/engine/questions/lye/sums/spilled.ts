@@ -1,9 +1,9 @@
-import { superfatIn } from '../amounts.ts';
-import { CAUSTIC } from '../care-words.ts';
-import { USUAL_SUPERFAT } from '../check.ts';
+import { superfatIn } from '../amounts/amounts.ts';
+import { Remaining } from '../amounts/words.ts';
 import { ofLye, ofRole, one } from '../slips/reckoned.ts';
 import { toldAmounts, wordsOfBatch } from '../slips/told-amounts.ts';
-import { Remaining } from '../words.ts';
+import { CAUSTIC } from '../topics/care-words.ts';
+import { USUAL_SUPERFAT } from './check.ts';
 
 /** Lye water that was lost before it met the oils: its share of all, and the superfat that the rest leaves, percent. */
 export type LyeSpilled = {

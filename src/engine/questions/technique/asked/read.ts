@@ -1,6 +1,6 @@
 import { unaccented } from '../../../text/unaccented.ts';
 import { whenAsked } from '../../../when-asked.ts';
-import { tellsOfHurt } from '../../lye/nearest/hurt.ts';
+import { tellsOfHurt } from '../../lye/topics/nearest/hurt.ts';
 import { ASPECTS, type Aspect } from './aspects.ts';
 import type { AskedRow } from './row.ts';
 import { ASKED_ROWS } from './table.ts';

@@ -1,0 +1,46 @@
+import type { Context } from '../../../src/conversation/context.ts';
+import type { Reply } from '../../../src/conversation/reply.ts';
+import { lineOf } from '../../../src/conversation/typed/line-of.ts';
+import { type HueAsked, hueAsked } from '../../../src/engine/questions/found/hue-asked.ts';
+import type { QuestionRead } from '../../../src/engine/questions/read.ts';
+import { nameOf } from '../../../src/presenting/dose.ts';
+import { isNamedElsewhere } from '../elsewhere.ts';
+import { shownAsReply } from '../run-reading.ts';
+
+/** Told of as much oil as makers reckon with. */
+const PORTION = { en: '500 g oils', es: '500 g de aceites' } as const;
+
+/** A colourant that holds, where one is asked for by its hue, with its dose; undefined where nothing of the kind is asked. */
+export async function hueReply(
+  question: string,
+  read: QuestionRead,
+  context: Context,
+): Promise<Reply | undefined> {
+  const asked = isNamedElsewhere(read) || read.facts.named.length > 0 ? undefined : hueAsked(question);
+  return asked && (await heldHue(asked, context));
+}
+
+/** The same for a hue that is known already; `portion`: for how much, where a talk has told it. */
+export async function heldHue(
+  { hue, colourant }: HueAsked,
+  context: Context,
+  portion?: string,
+): Promise<Reply> {
+  const { say } = context;
+  const given = {
+    colourant: nameOf(colourant, say),
+    portion: portion ?? PORTION[say.language],
+  };
+  const dose = shownAsReply(await context.run('dose', given), context);
+  const note = colourant.id === 'red-30-lake' ? [say.ask.trueRed] : [];
+  return {
+    ...dose,
+    headline: say.ask.hueHolds({ dose: dose.headline, light: colourant.light }),
+    data: { ...dose.data, understood: { job: 'mix', command: 'dose', given, hue } },
+    blocks: [
+      ...note.map(text => ({ kind: 'text' as const, text })),
+      { kind: 'text', text: say.ask.understood({ line: lineOf('dose', given) }), firm: true },
+      ...dose.blocks,
+    ],
+  };
+}

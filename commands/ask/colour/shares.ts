@@ -1,0 +1,112 @@
+import { z } from 'zod';
+import type { Context } from '../../../src/conversation/context.ts';
+import type { Block, Reply } from '../../../src/conversation/reply.ts';
+import { lineOf } from '../../../src/conversation/typed/line-of.ts';
+import { colourantsMeant } from '../../../src/engine/colourants/find.ts';
+import { wordsOf } from '../../../src/engine/questions/found/words-of.ts';
+import {
+  amongNoColours,
+  BAR_G,
+  barsAsked,
+  enoughAsked,
+  type SharesAsked,
+  sharesAsked,
+} from '../../../src/engine/questions/plans/shares-asked.ts';
+import { unaccented } from '../../../src/engine/text/unaccented.ts';
+import { SPICE } from '../gives-way.ts';
+import { topicReply } from '../lye/matter.ts';
+import { shownAsReply } from '../run-reading.ts';
+import { together } from './shared-doses.ts';
+
+/** Sums of a colour that a question tells all of: equal parts, whether a jar is enough, so many bars; undefined where it tells none. */
+export async function colourSumReply(question: string, context: Context): Promise<Reply | undefined> {
+  const words = wordsOf(question);
+  const mixed = amongNoColours(words);
+  if (mixed) return await withoutOthers(mixed, context);
+  const shares = sharesAsked(words);
+  if (shares) return await sharesReply(shares, context);
+  const enough = enoughAsked(words);
+  if (enough) {
+    const { grams, of, colourant, has } = enough;
+    const powder = `${has} g`;
+    const { reply, needs } = await dosed({ colourant, portion: `${round(grams)} g ${of}`, powder }, context);
+    return needs === undefined
+      ? reply
+      : { ...reply, headline: context.say.ask.isEnough({ has, needs: rough(needs), dose: reply.headline }) };
+  }
+  const bars = barsAsked(words);
+  if (!bars) return undefined;
+  const grams = bars.bars * BAR_G;
+  const { reply } = await dosed({ colourant: bars.colourant, portion: `${grams} g batter` }, context);
+  return { ...reply, headline: context.say.ask.forBars({ ...bars, each: BAR_G, dose: reply.headline }) };
+}
+
+const round = (value: number): number => Math.round(value);
+const rough = (value: number): number => Number(value.toPrecision(2));
+const dosedOne = z.object({ doses: z.tuple([z.object({ grams: z.object({ typical: z.number() }) })]) });
+
+/** `powder`: what there is of it. */
+type Dosed = { readonly colourant: string; readonly portion: string; readonly powder?: string };
+
+/** A dose as it is answered, and its grams of powder. */
+async function dosed({ powder, ...given }: Dosed, context: Context) {
+  const answer = shownAsReply(await context.run('dose', given), context);
+  const line = context.say.ask.understood({ line: lineOf('dose', given) });
+  const facts = { named: [given.colourant], portion: given.portion, powder };
+  const reply: Reply = {
+    ...answer,
+    data: { ...answer.data, understood: { job: 'dose', command: 'dose', given, facts } },
+    blocks: [{ kind: 'text', text: line, firm: true }, ...answer.blocks],
+  };
+  return { reply, needs: dosedOne.safeParse(answer.data).data?.doses[0].grams.typical };
+}
+
+/** What each of several parts takes: of the colours that are named, else of a mica as most begin. */
+async function sharesReply(asked: SharesAsked, context: Context): Promise<Reply> {
+  const { say } = context;
+  const { grams, of, parts, colours, shares, bars } = asked;
+  const each = round(grams / parts);
+  const portionOf = (at: number) => `${shares ? round(grams * shares[at]!) : each} g ${of}`;
+  const doses: Reply[] = [];
+  for (const [at, colour] of (colours.length > 0 ? colours : ['mica', 'iron oxide']).entries())
+    doses.push((await dosed({ colourant: colour, portion: portionOf(at) }, context)).reply);
+  const [first] = doses;
+  // A batch that is shared among colours is one that is planned.
+  const understood = {
+    job: 'plan',
+    command: 'dose',
+    given: { portion: portionOf(0) },
+    facts: { named: colours, portion: `${grams} g ${of}`, colours: colours.map(seen) },
+  };
+  const whole = say.quantities[of];
+  const dose =
+    bars === undefined ? first!.headline : say.ask.forBars({ bars, each: BAR_G, dose: first!.headline });
+  return together(doses, {
+    data: { ...first!.data, understood },
+    headline: shares
+      ? say.ask.toldShares({ grams, of: whole, dose })
+      : say.ask.eachShare({ parts, grams: each, of: whole, dose }),
+  });
+}
+
+/** What is no colour has no part among colours: said first, then what the colours take. */
+async function withoutOthers(
+  { colourants, others, whole }: NonNullable<ReturnType<typeof amongNoColours>>,
+  context: Context,
+): Promise<Reply> {
+  const { say } = context;
+  const portion = whole ?? say.match.oneCup;
+  const doses: Reply[] = [];
+  for (const colourant of colourants) doses.push((await dosed({ colourant, portion }, context)).reply);
+  const [first] = doses;
+  const headline = say.ask.noColours({ names: others, dose: first!.headline });
+  const reply = together(doses, { headline, data: first!.data });
+  if (!others.some(name => SPICE.test(unaccented(name)))) return reply;
+  const spice: Block = { kind: 'text', text: topicReply('kitchen-spice', context).headline, firm: true };
+  return { ...reply, blocks: [spice, ...reply.blocks] };
+}
+
+const seen = (text: string) => {
+  const hex = colourantsMeant(text)[0]?.hex;
+  return { text, ...(hex !== undefined && { hex }) };
+};

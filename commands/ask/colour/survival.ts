@@ -1,0 +1,70 @@
+import type { Context } from '../../../src/conversation/context.ts';
+import type { Reply } from '../../../src/conversation/reply.ts';
+import { survivalAsked } from '../../../src/engine/questions/found/survives.ts';
+import type { QuestionRead } from '../../../src/engine/questions/read.ts';
+import { PLANT_CLASS_ORIGINS } from '../../../src/engine/stability/plant-classes.ts';
+
+/** Matters of lye that a plant in place of water is taken for; what is asked of its colour is answered with how it goes in. */
+const OF_LIQUIDS: ReadonlySet<unknown> = new Set(['liquid-instead', 'puree']);
+
+/** From here on what was learned is sure enough to need no word that says what is asked. */
+const SURELY = 0.9;
+/** And to stand before a name that is only likened to. */
+const MOST_SURELY = 0.97;
+
+/** Whether what was read near lye leaves the colour to be answered. */
+const isLeftOpen = (near: { readonly kind: string; readonly data?: object } | undefined): boolean =>
+  near === undefined ||
+  (near.kind === 'reply' &&
+    OF_LIQUIDS.has((near.data as { understood?: { lye?: string } } | undefined)?.understood?.lye));
+
+/**
+ * What lye does to a plant or a food that the catalogue does not hold, by what colours it, or that it is on no list; undefined where
+ * the question asks for something else. `near`: what was read of it near lye.
+ */
+export function survivalReply(
+  question: string,
+  { read, near }: { readonly read: QuestionRead; readonly near: Parameters<typeof isLeftOpen>[0] },
+  { say }: Context,
+): Reply | undefined {
+  const [reading] = read.readings;
+  const isSure = reading?.job === 'survives-lye' && reading.score >= SURELY;
+  // "A mix for avocado green": the plant is what the colour is likened to.
+  if (reading?.job === 'mix' && reading.score >= MOST_SURELY && read.facts.target !== undefined)
+    return undefined;
+  // How much of it is worth putting in hangs on what lye leaves of it.
+  const isDosed = reading?.job === 'dose' && reading.score >= SURELY;
+  const asked = isLeftOpen(near) ? survivalAsked(question, isSure || isDosed) : undefined;
+  if (!asked || (isDosed && asked.of === undefined)) return undefined;
+  if (read.outside !== undefined && (read.outside !== 'other' || !asked.isOfSoap)) return undefined;
+  const { name, plant, of, isLiquid } = asked;
+  const words = say.plants;
+  const origin = of && PLANT_CLASS_ORIGINS[of];
+  return {
+    kind: 'reply',
+    headline: of ? words.fate[of](name) : words.notListed(name),
+    data: {
+      understood: {
+        ...(isDosed
+          ? { job: 'dose', command: 'dose', given: { ...reading.given, colourant: plant ?? name } }
+          : { job: 'survives-lye', command: 'colourant check', given: { item: plant ?? name } }),
+        facts: { ...read.facts, named: [name] },
+      },
+      plant: { name, plant, of },
+    },
+    blocks: [
+      ...(isDosed ? [{ kind: 'text' as const, text: words.usual }] : []),
+      { kind: 'text', text: of ? words.test : words.onlyForSoap },
+      ...(origin
+        ? [
+            {
+              kind: 'text' as const,
+              text: words.source({ source: origin.source, isRemembered: origin.trust === 'from memory' }),
+              fold: 'why' as const,
+            },
+          ]
+        : []),
+    ],
+    cautions: isLiquid ? [{ id: 'plant-liquid', text: words.asLiquid, firm: true }] : [],
+  };
+}

@@ -1,0 +1,164 @@
+import type { Context } from '../../../src/conversation/context.ts';
+import { type Choice, LONGEST_LABEL, type Reply } from '../../../src/conversation/reply.ts';
+import { lineOf } from '../../../src/conversation/typed/line-of.ts';
+import { knownOil } from '../../../src/engine/batch/oils/find-oil.ts';
+import { type Before, isOfLye, type Talk } from '../../../src/engine/questions/leaning/before.ts';
+import { pointsBack } from '../../../src/engine/questions/leaning/points-back.ts';
+import { namesOilOf } from '../../../src/engine/questions/leaning/recipes/recipe.ts';
+import { colourantOf } from '../../../src/engine/questions/leaning/subject.ts';
+import { thingOf } from '../../../src/engine/questions/leaning/things.ts';
+import { foldedColour, isColourWord } from '../../../src/engine/text/colours/folded-colours.ts';
+import { cut } from '../../../src/engine/text/cut.ts';
+import { unaccented } from '../../../src/engine/text/unaccented.ts';
+import { wordCount } from '../../../src/engine/text/word-count.ts';
+import { contestReply } from '../contest.ts';
+import { askFollowUps } from '../follow-ups.ts';
+import { keepLines } from '../kept-lines.ts';
+import { partReply } from './leaned-part.ts';
+import { aidAgain, askedFor, plainly } from './leaning.ts';
+
+/** Longer texts after first aid tell what they are about, words. */
+const MOST_AFTER_HELP = 10;
+/** So few words name no other matter. */
+const MOST_OF_A_WORD = 4;
+/** Fewer words hardly tell a subject of their own. */
+const MOST_OF_A_TURN = 6;
+
+type Understood = {
+  readonly outside?: unknown;
+  readonly chat?: unknown;
+  readonly nothing?: unknown;
+  readonly askedBack?: unknown;
+  readonly job?: unknown;
+  readonly command?: unknown;
+  readonly technique?: unknown;
+  readonly lye?: unknown;
+  readonly given?: Readonly<Record<string, string>>;
+  readonly facts?: {
+    readonly named?: readonly string[];
+    readonly target?: unknown;
+    readonly findings?: number;
+  };
+};
+
+/** Nothing was understood of it: it is asked back, sent away or taken for a doubt. */
+export function isNothing({ data }: Reply, question: string, context: Context): boolean {
+  const { understood = {} } = data as { readonly understood?: Understood };
+  if (understood.chat !== undefined) return false;
+  return (
+    understood.outside === 'other' ||
+    (understood.outside !== undefined && isAfterHelp(question, context)) ||
+    understood.nothing === true ||
+    understood.askedBack === true ||
+    understood.job === 'doubt' ||
+    (wordCount(question) <= MOST_OF_A_TURN && isHardlyAnswered(data, understood))
+  );
+}
+
+/** Who was told first aid a moment ago is not sent away. */
+const isAfterHelp = (question: string, context: Context): boolean =>
+  wordCount(question) <= MOST_OF_A_TURN - 1 && context.lately?.before(context)?.last.kind === 'emergency';
+
+/** A menu, a colour that nobody knows, a flaw without a sign: a short turn says more of what came before. */
+function isHardlyAnswered(data: object, { job, command, technique, lye, given, facts }: Understood): boolean {
+  if (lye === 'unsure') return true;
+  if (technique !== undefined || lye !== undefined) return false;
+  if ((facts?.named?.length ?? 0) > 0 || facts?.target !== undefined) return false;
+  if (command === 'help') return job === 'help' && Object.keys(given ?? {}).length === 0;
+  if (command === 'diagnose') return (facts?.findings ?? 0) === 0 || !isDecided(data);
+  if (command === 'plan') return false;
+  const isUnknown = 'problem' in data && data.problem === 'colourant-unknown';
+  return isUnknown || 'lacking' in data || (command === 'shelf add' && Object.keys(given ?? {}).length === 0);
+}
+
+/** One cause of a flaw is likelier than all the others. */
+function isDecided(data: object): boolean {
+  const [first] =
+    'causes' in data && Array.isArray(data.causes) ? (data.causes as { probability?: number }[]) : [];
+  return (first?.probability ?? 0) >= HALF;
+}
+const HALF = 0.5;
+
+/** Of what nothing is understood, but which points back or is short: more of what was asked before, or one question that names it. */
+export async function backToBefore(
+  question: string,
+  alone: Reply,
+  context: Context,
+): Promise<Reply | undefined> {
+  const talk = context.lately?.before(context);
+  if (!talk) return undefined;
+  const { last: before, ran } = talk;
+  const count = wordCount(question);
+  if (ran && isOfLye(ran) && namesOilOf(ran, question)) return askedFor('whole-recipe', undefined, context);
+  if (before.kind === 'emergency') return count <= MOST_AFTER_HELP ? aidAgain(before, context) : undefined;
+  if (!pointsBack(question) && count > MOST_OF_A_TURN) return undefined;
+  // "Cambio 200 por coco": near lye what is not understood is asked for, whole.
+  if (before.kind === 'command' && isOfLye(before) && (/\d/u.test(question) || namesOil(question)))
+    return askedFor('whole-recipe', undefined, context);
+  const isOfMatter = before.kind === 'technique' || before.kind === 'matter';
+  // An oil is a part of what is told of a pot: "the butter was cold".
+  if (!pointsBack(question) && (namesColour(question) || (!isOfMatter && namesOil(question))))
+    return undefined;
+  if (before.kind === 'recipe') return askedFor('whole-recipe', undefined, context);
+  if (before.kind === 'contest') return await contestReply(context);
+  // Who says that it was otherwise is not told the same once more.
+  const isOtherwise = DENIES.test(unaccented(question)) && !pointsBack(question);
+  const part = isOtherwise ? undefined : await partReply('points', before, { question, context });
+  if (part) return part;
+  if (isOfMatter && !isOtherwise && count <= MOST_OF_A_WORD)
+    return await partReply('goes-on', before, { question, context });
+  if (before.kind === 'command' && isOfLye(before)) return askedFor('whole-recipe', undefined, context);
+  const headline = askedOf(talk, context);
+  if (headline === undefined) return undefined;
+  const choices = await ofItsColour(talk, context);
+  const asked = { ...plainly(headline, { command: 'ask', given: {}, askedBack: true }), choices };
+  // What always holds near lye stays behind the question.
+  const isNearLye = (alone.data as { understood?: Understood }).understood?.lye === 'unsure';
+  return isNearLye ? { ...asked, blocks: alone.blocks, cautions: alone.cautions } : asked;
+}
+
+/** A colour or an oil is a subject of its own. */
+const namesColour = (question: string): boolean =>
+  (question.match(/\p{L}+/gu) ?? []).some(word => isColourWord(foldedColour(word)));
+const namesOil = (question: string): boolean =>
+  (question.match(/\p{L}+/gu) ?? []).some(word => knownOil(word) !== undefined);
+const DENIES = /(?<!\p{L})(?:didn'?t|did not|wasn'?t|isn'?t|not|never|no use|sin|nunca|no)(?!\p{L})/u;
+
+/** One question that names what a talk is about; undefined where nothing is known of it. */
+function askedOf({ last, subject }: Talk, { say }: Context): string | undefined {
+  const words = wordsOf(last, say);
+  if (words !== undefined && last.kind === 'command') return say.leaning.aboutFlaw({ words });
+  if (words !== undefined) return say.leaning.aboutMatter({ words });
+  const name =
+    (last.kind === 'command' ? (thingOf(last) ?? last.given.target) : undefined) ??
+    subject?.hue ??
+    colourantOf(subject);
+  return name === undefined ? undefined : say.leaning.aboutThing({ name });
+}
+
+/** What may be asked of the colour that a talk is about, to be pressed instead of written. */
+async function ofItsColour({ last, subject }: Talk, context: Context): Promise<readonly Choice[]> {
+  const name = (last.kind === 'command' ? thingOf(last) : undefined) ?? colourantOf(subject);
+  if (name === undefined || (last.kind === 'command' && last.command === 'diagnose')) return [];
+  const { ask } = context.say;
+  const portion = subject?.portion ?? '500 g oils';
+  const lines = [lineOf('dose', { colourant: name, portion }), lineOf('colourant check', { item: name })];
+  await keepLines(lines, context);
+  return lines.map((line, at) => ({
+    kind: 'button' as const,
+    label: cut(ask.ratherThat({ job: line }), LONGEST_LABEL),
+    follow: askFollowUps.run.with({ line: context.idempotencyKey, at }),
+  }));
+}
+
+/** The words by which a flaw or a matter is named to somebody who asked of it. */
+function wordsOf(before: Before, say: Context['say']): string | undefined {
+  if (before.kind === 'technique') return say.technique.matters[before.id];
+  const told =
+    before.kind === 'matter'
+      ? before.words
+      : before.kind === 'command' && before.command === 'diagnose'
+        ? before.given.words
+        : undefined;
+  return told === undefined ? undefined : cut(told, LONGEST_LABEL);
+}

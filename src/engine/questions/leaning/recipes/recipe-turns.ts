@@ -1,0 +1,84 @@
+import { knownOil } from '../../../batch/oils/find-oil.ts';
+import { aspectIn } from '../asked-of-it.ts';
+import { type Before, isOfLye, type Ran } from '../before.ts';
+import type { Lean } from '../lean-kinds.ts';
+import type { Opened } from '../plain.ts';
+import { slotsOf } from '../slots.ts';
+import { oilTurn } from '../turns.ts';
+import { addedOil, inUnitOf, oilsAlone } from './recipe.ts';
+import { scaledToFit, weightsPutRight } from './recipe-put-right.ts';
+import { otherLyeLaid, swapLaid, takesOilAway, tellsOilOff, waterLaid } from './recipe-swaps.ts';
+
+/* Turns that go on from a recipe, or from the question which recipe it is. Near lye what is unclear is asked for, whole. */
+
+const ASKS_RECIPE: Lean = { kind: 'asks', lacks: 'whole-recipe' };
+
+/** What the lye goes into instead of water. */
+const LIQUID_INSTEAD =
+  /^(?:if |si )?(?:its |it is |es |fuera |lo hago |la hago |i )?(?:(?:with|use|using|con|en|usar|uso) )?(?:goat |coconut )?(?:milk|beer|wine|coffee|tea|aloe(?: juice)?|leche(?: de (?:cabra|coco))?|cerveza|vino|cafe|te)(?: (?:for|instead of|and not|not|en vez del?|en lugar del?|y no|no)(?: the| el| con| with)? (?:water|agua)| instead)?$/u;
+
+/** "And how much lye", after a colour: never without the oils. */
+const OF_LYE = /^(?:of |de )(?:the |la |el )?(?:lye|naoh|caustic soda|sosa|soda(?: caustica)?|lejia)$/u;
+
+const WEIGHT = String.raw`\d+(?:[.,]\d+)? ?(?:g|gr|grams?|gramos?|kg|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?)`;
+const SO_MUCH_OVER = new RegExp(
+  `^(?:(?:by|por|of|de|only|just|solo|unos|about|like|como|its|son|fueron|it|was) )*${WEIGHT}(?: (?:more|over|extra|too much|de mas|mas|de sobra))?(?: (?:in|en|for|para|per|on|of|de|out of) (?:a |un )?${WEIGHT}(?: (?:of |de )?(?:oils?|aceites?|batch|lote))?)?$`,
+  'u',
+);
+/** "By 10 g in 1 kg": how far over lye is, of oils that nobody named. Pure. */
+export const isSoMuchOver = (text: string): boolean => SO_MUCH_OVER.test(text);
+
+/** How a turn goes on from a recipe; undefined where it says nothing of one. Pure. */
+export function recipeTurn(typed: string, turn: Opened, before: Before | undefined): Lean | undefined {
+  const isRecipe = before?.kind === 'command' && isOfLye(before);
+  if ((isRecipe || before?.kind === 'recipe') && LIQUID_INSTEAD.test(turn.text))
+    return { kind: 'matter', id: 'liquid-instead' };
+  if (before && OF_LYE.test(turn.text)) return isRecipe ? { kind: 'runs', readings: [before] } : ASKS_RECIPE;
+  if (isRecipe)
+    return (
+      weightsPutRight(typed, before) ??
+      scaledToFit(turn, before) ??
+      swapLaid(turn.text, before) ??
+      oilLaid(turn, before) ??
+      otherLyeLaid(turn.text, before) ??
+      waterLaid(turn.text, before) ??
+      // What takes an oil out, or tells that it came out otherwise, and is not understood changes the lye.
+      (takesOilAway(turn.text) || tellsOilOff(turn.text) ? ASKS_RECIPE : undefined)
+    );
+  return before?.kind === 'recipe'
+    ? withoutRecipe(typed, turn, before.hadOne !== true)
+    : addedToNothing(turn);
+}
+
+/** After the question for the recipe: the recipe, or what still cannot be reckoned without it. */
+function withoutRecipe(typed: string, turn: Opened, mayBeOne: boolean): Lean | undefined {
+  const oils = oilsAlone(typed, mayBeOne);
+  if (oils !== undefined)
+    return { kind: 'runs', readings: [{ job: 'lye', command: 'plan', given: { oils } }] };
+  const [added, one] = [addedToNothing(turn), oilTurn(turn.text)];
+  if (added) return added;
+  if (one && knownOil(one.name) !== undefined) return ASKS_RECIPE;
+  const aspect = aspectIn(turn.text);
+  if (aspect === 'water' || aspect === 'how-much') return ASKS_RECIPE;
+  const slots = slotsOf(turn);
+  const isBare = slots !== undefined && slots.named.length === 0 && slots.hues.length === 0;
+  return isBare || knownOil(turn.text) !== undefined ? ASKS_RECIPE : undefined;
+}
+
+/** "I add 200 of coconut too": to what? An oil alone is never reckoned for the whole. */
+function addedToNothing({ text, leads, tails }: Opened): Lean | undefined {
+  const oil = oilTurn(text);
+  const isMore = oil?.isAdded || (leads.length > 0 && tails.some(tail => ALSO.test(tail)));
+  return oil && isMore && knownOil(oil.name) !== undefined ? ASKS_RECIPE : undefined;
+}
+const ALSO = /^(?:too|also|as well|tambien)$/u;
+
+/** "And 50 g castor" after a recipe: in addition, or instead? It is asked unless the words say it. */
+function oilLaid({ text, leads, tails }: Opened, before: Ran): Lean | undefined {
+  const oil = oilTurn(text);
+  const isSaid = oil?.isAdded === true || tails.some(tail => ALSO.test(tail));
+  if (!oil || knownOil(oil.name) === undefined || !(isSaid || leads.length > 0)) return undefined;
+  const amount = inUnitOf(before, oil.amount);
+  const laid = isSaid && amount !== undefined ? addedOil(before, amount, oil.name) : undefined;
+  return laid ? { kind: 'runs', readings: [laid] } : ASKS_RECIPE;
+}

@@ -1,0 +1,114 @@
+import { OUNCE_G, POUND_G } from '../../../quantities/units.ts';
+import { readOnce } from '../../../remembered.ts';
+import { spokenAmounts } from '../../../text/amounts/spoken-amounts.ts';
+import { deaccented } from '../../../text/unaccented.ts';
+
+export const LYE =
+  '(?:lye|naoh|koh|caustic soda|caustic potash|(?:sodium|potassium) hydroxide|sosa caustica|sosa|soda caustica|lejia|potasa caustica|potasa|potash|hidroxido (?:de )?(?:sodico|sodio|potasico|potasio)|caustic(?! soda| potash))';
+export const POTASSIUM =
+  /\b(?:koh|potassium hydroxide|(?:caustic )?potash|potasa(?: caustica)?|hidroxido (?:de )?potas(?:ico|io))\b/u;
+export const SODIUM =
+  /\b(?:naoh|sodium hydroxide|caustic soda|sosa(?: caustica)?|soda caustica|hidroxido (?:de )?sod(?:ico|io))\b/u;
+export const UNIT = String.raw`(?:kg|kilos?|kilograms?|kilogramos?|g|gr|grams?|gramos?|oz|ounces?|onzas?|lbs?|pounds?|libras?)\b`;
+export const COUNT = String.raw`(?:\d+\/\d+|\d+(?:[.,]\d+)?(?: \d+\/\d+)?)`;
+export const MASS = `${COUNT} ?${UNIT}`;
+export const PERCENT = String.raw`(\d+(?:[.,]\d+)?) ?(?:%|percent|per cent|por ciento)`;
+export const FAT =
+  '(?:superfat(?:ting|ted)?|(?:lye )?discount|descuento(?: de sosa)?|sf|(?:sobre|super) ?engrasado|sobre ?engrase|sobregras[ao])';
+
+const IN_GRAMS: readonly (readonly [unit: RegExp, grams: number])[] = [
+  [/^k/u, 1000],
+  [/^g/u, 1],
+  [/^o/u, OUNCE_G],
+  [/^[lp]/u, POUND_G],
+];
+export const decimal = (figure: string) => Number(figure.replace(',', '.'));
+
+/** Grams of `250 g`, `1.5 kg`, `2 libras`. */
+export function gramsOf(mass: string): number {
+  const [, figure = '', unit = ''] = new RegExp(String.raw`^(${COUNT}) ?(\p{L}+)`, 'u').exec(mass) ?? [];
+  const [whole = '', part] = /^\d+\//u.test(figure) ? ['0', figure] : figure.split(' ');
+  const [over = 0, under = 1] = (part ?? '0/1').split('/').map(Number);
+  return (decimal(whole) + over / under) * (IN_GRAMS.find(([start]) => start.test(unit))?.[1] ?? Number.NaN);
+}
+
+const neat = (grams: number) => String(Number(grams.toFixed(2)));
+
+/** Lye that is named before what was put in the place of the right amount. */
+const INSTEAD = new RegExp(
+  `(?<![\\p{L}\\d])(${LYE})((?:,? \\p{L}+){0,4}?),? (puse|eche|use|pese|put|used|added|weighed) (\\d+(?:[.,]\\d+)?)(?: ?(?:g|gr|grams?|gramos?))?(?= (?:en (?:vez|lugar) de|instead of|rather than)(?!\\p{L}))`,
+  'gu',
+);
+
+/** "Agua 230 g. ¿Sosa al 5 %?": an opening mark begins a sentence, and no weight before it is of what is asked. */
+const STOP_BEFORE_OPENING = /[.…]+\s*(?=[¿¡])/gu;
+
+/** Where a sentence ends; a full stop behind a short unit ends none. */
+const SENTENCE_END =
+  /(?<!(?<!\p{L})(?:oz|lbs?|kgs?|gr?s?|ml|approx|aprox|ca|no|sobre ?engr?|superf))\.+(?!\d)|[?!]+|\n+/gu;
+
+/** "Olive 700g coconut 300g. Lye?": what stands behind the stop is asked for, and was not weighed. */
+const ASKED_LAST = new RegExp(
+  String.raw`(?<=\d ?(?:kgs?|gr?s?|oz|lbs?|kilos?|grams?|gramos?|ounces?|onzas?|pounds?|libras?))\s*\.+\s+(?=(?:(?:and|y|how much|cu[aá]nt[ao]|the|la)\s+)*${LYE}(?:\s+(?:and|n|y|\+|&)\s+(?:water|agua))?\s*(?:(?:quantity|qty|amount|weight|needed|required|please|pls|plz|cantidad|por favor|porfa)\W*$|\?))`,
+  'giu',
+);
+
+/**
+ * Lower case without accents, spelt numbers as figures, thousands and pounds with ounces as one figure of grams; `clauses` leaves
+ * a semicolon where a sentence ends.
+ */
+export const plainWords = (question: string, { clauses = false } = {}): string =>
+  clauses ? plainClauses(question) : plainText(question);
+const plainClauses = readOnce(question => plainly(question, true));
+const plainText = readOnce(question => plainly(question, false));
+
+function plainly(question: string, clauses: boolean): string {
+  const said = question.slice(0, 2000).replace(STOP_BEFORE_OPENING, ' ; ').replace(ASKED_LAST, ' ; ');
+  return (
+    deaccented(spokenAmounts(clauses ? said.replace(SENTENCE_END, ' ; ') : said))
+      .replace(/[?!¿¡"“”«»()]|\.(?!\d)/gu, ' ')
+      .replace(/\b(\d{1,3})[.,](\d{3})(?= ?(?:g|gr|grams?|gramos?|ml)\b)/gu, '$1$2')
+      .replace(
+        /(\d+(?:[.,]\d+)?) ?(?:lbs?|pounds?|libras?)(?: and| y|,)? (\d+(?:[.,]\d+)?) ?(?:oz|ounces?|onzas?)\b/gu,
+        (_, pounds: string, ounces: string) =>
+          `${neat(decimal(pounds) * POUND_G + decimal(ounces) * OUNCE_G)} g`,
+      )
+      .replace(/(?<=\d) ?(?:gms?|grs|grms?)\b/gu, ' g')
+      .replace(/\bcastor sugar\b/gu, 'caster sugar')
+      .replace(/\b(?:h20|watr|wter|watter|watre)\b/gu, 'water')
+      .replace(/\b(lye|naoh|koh) ?\/ ?(?:h2o|water|agua)\b/gu, '$1 and water')
+      .replace(/\b(lye|naoh|koh|sosa|soda) ?\+ ?(?=water\b|agua\b)/gu, '$1 and ')
+      .replace(/\bh2o\b/gu, 'water')
+      .replace(/\b(lye|naoh|koh|water) fr\b/gu, '$1 for')
+      .replace(/\bhow much soda\b(?! ?(?:ash|water|bread|crystals|bicarb))/gu, 'how much caustic soda')
+      // "Me pasé de sosa, puse 180 g en vez de 130".
+      .replace(INSTEAD, '$2 $3 $4 g $1')
+      // A dash before a weight parts it from what stands before.
+      .replace(new RegExp(`(?<!\\b${UNIT}) [-–—]+ (?=${MASS})`, 'gu'), ', ')
+      // In much of America soda alone is the caustic one, where an amount of it is asked for.
+      .replace(/\b(cuanta|calcul\w+ la) soda\b(?! caustica)/gu, '$1 soda caustica')
+      .replace(/\s+/gu, ' ')
+      .trim()
+  );
+}
+
+/** A text from which what was understood is taken out, so that nothing left over is passed by. */
+export class Remaining {
+  text: string;
+  constructor(text: string) {
+    this.text = text;
+  }
+
+  /** The first match of any pattern, taken out. */
+  take(...patterns: readonly string[]): RegExpExecArray | undefined {
+    for (const pattern of patterns) {
+      const match = new RegExp(String.raw`(?<![\p{L}\d])(?:${pattern})(?![\p{L}\d])`, 'u').exec(this.text);
+      if (!match) continue;
+      this.text = `${this.text.slice(0, match.index)} ; ${this.text.slice(match.index + match[0].length)}`;
+      return match;
+    }
+    return undefined;
+  }
+}
+
+export const told = (match: RegExpExecArray | undefined) => match?.slice(1).find(part => part !== undefined);

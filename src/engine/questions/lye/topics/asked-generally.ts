@@ -1,0 +1,213 @@
+import { hasHappened } from '../../../hazards/index.ts';
+import { unaccented } from '../../../text/unaccented.ts';
+import { lyeSpilledIn } from '../sums/spilled.ts';
+import { isCareOnly } from './care-only.ts';
+import type { LyeTopic } from './topic.ts';
+import { isCalmMatter, lyeTopicIn } from './topics.ts';
+
+/** Longer texts tell a story, and a story may hold somebody who is hurt. */
+const LONGEST = 160;
+
+/** What is asked out of care, in the words of an accident. */
+const IN_ITS_WORDS: ReadonlySet<LyeTopic> = new Set([
+  'zap-test',
+  'water-onto-lye',
+  'drink-bottle',
+  'lye-on-skin',
+  'lye-fumes',
+  'lye-and-water-swapped',
+  'baby',
+  'children',
+  'storing',
+  'disposal',
+  'when-safe',
+  'milk-at-once',
+  'more-lye',
+  'acid-on-soap',
+  'acid-in-batter',
+  'cooling-lye',
+  'no-goggles',
+  'gear',
+  'dust',
+  'when-safe',
+]);
+
+/** Their own words are read as an accident's, and hold none: "conchas" as a rash, a tube of crisps, asthma. */
+const HARMLESS: ReadonlySet<LyeTopic> = new Set([
+  'sand-and-shells',
+  'mould-stuff',
+  'asthma',
+  'cooling-lye',
+  'lye-into-water',
+  'scale',
+]);
+
+/** What is asked before doing it, with somebody or something hot in it to whom nothing has happened. */
+const ASKED_AHEAD: ReadonlySet<LyeTopic> = new Set([
+  'hot-liquid',
+  'hands-full',
+  'birds',
+  'no-window',
+  'heating-lye',
+  'lye-by-food',
+]);
+/** What would come of too much or too little lye, weighed by nobody yet. */
+const WHAT_IF: ReadonlySet<LyeTopic> = new Set(['too-much-in', 'too-little-in']);
+const IF =
+  /^\W*(?:(?:and|so|but|y|pero)\W+)*(?:what (?:if|(?:would )?happens? if)|qu[eé] (?:pasa|pasar[ií]a) si)\b/iu;
+const LEAVE =
+  /\b(?:(?:can|could|may|should|shall) (?:i|we)|is it (?:ok|okay|safe|fine|allowed)|puedo|podemos|se puede|es seguro|est[aá] bien)\b/iu;
+const HEAT = /\b(?:hot|warm|boiled|boiling|caliente|hirviendo|reci[eé]n hervid[oa])\b/giu;
+/** Somebody or an animal that is not well. */
+const UNWELL =
+  /\b(?:cough\w*|gasp\w*|chok\w*|wheez\w*|shak\w*|limp|dead|dying|died|sick|ill|unwell|faint\w*|dizzy|vomit\w*|cry\w*|scream\w*|tos\w*|ahog\w*|tiembl\w*|muert[oa]|enferm\w*|mare\w*|llor\w*|grit\w*|respira mal)\b/iu;
+
+/** Pain, wounds and calls for help; what was drunk, tasted or splashed. */
+const TOLD_HURT =
+  /\b(?:burn(?:s|ed|t|ing)?|hurt\w*|sting\w*|stung|red|blister\w*|rash|swallow\w*|drank|tasted|licked|ate|splash\w*|eyes?|help|arde\w*|quem\w*|duele\w*|roj[oa]s?|ampollas?|sarpullido|trag[oóué]\w*|bebi[oó]|prob[oóé]|lami[oó]|comi[oó]|salpic\w*|ojos?|ayuda|auxilio)\b/iu;
+/** It does so at this moment. */
+const GOING_WRONG =
+  /\b(?:fizz\w*|(?<!for (?:more )?)bubbl\w*|foam\w*|smok\w*|steam\w*|boil(?:s|ed) over|overflow\w*|spill\w*|spilt|espuma|burbuj\w*|humo|vapor|hierve|hirvi[oó]|derram\w*|rebos\w*)\b/iu;
+
+/** Where lye may be, and no bench. */
+const ON_A_BODY =
+  /\b(?:skin|hands?(?! (?:blender|mixer))|fingers?|arms?|legs?|face|mouth|lips?|throat|nose|feet|foot|touch\w*|piel|manos?|dedos?|brazos?|piernas?|cara|boca|labios?|garganta|nariz|pies?|toc[oóu]\w*)\b/iu;
+
+/** Harm that may be going on: whatever first aid knows of it stands before. */
+const NEVER_IN_GENERAL: ReadonlySet<LyeTopic> = new Set([
+  'bleach',
+  'swallowed',
+  'electric-shock',
+  'soap-in-wound',
+  'lye-in-food',
+  'ultramarine-acid',
+]);
+/** Two cleaners are spoken of in general only where it is asked for leave. */
+const MAY_I = /^\W*(?:can|could|may|should) (?:i|we)\b|^\W*(?:puedo|podemos|se puede|es seguro)\b/iu;
+/** Something is in the oil already, and then it is no longer the oil alone that smokes. */
+const IN_THE_OIL =
+  /\b(?:added|poured|put|stirred|mixed|ech[eé]|puse|a[nñ]ad[ií]|vert[ií]|mezcl\w+|batter|masa|soap|jab[oó]n|jug|jarra)\b/iu;
+
+const OPENS =
+  /^\W*(?:(?:hi|hello|hey|hola|oye|so|and|y|please|por favor|just asking|una duda|una pregunta|quick question)\W+)*(?:can|could|should|shall|may|must|do|does|is|are|how|when|what (?:happens|would|ph)|will|would|why|which|puedo|puede|pueden|podr[ií]a|debo|se puede|es|son|aguantan?|resisten?|sirven?|c[oó]mo|cu[aá]ndo|cu[aá]nto|qu[eé] pasa|por qu[eé]|hay que)\b/iu;
+/** What is asked at the end of what is told. */
+const ASKS_ADVICE = /\b(?:what (?:do|should|can) i do|qu[eé] (?:hago|puedo hacer))\b/giu;
+/** "Use" and "put" in a question are no past. */
+const USE = /\b(?:can|could|may|should|shall) (?:i|we|you) use\b|\bhow do (?:i|we|you) put\b/giu;
+const NOT_NOW =
+  /\bjust (?:asking|curious|wondering|in case|want to know)\b|\bmixed up\b|\bswapped\b|\bno longer\b|\b(?:hot|boiling|warm)(?= (?:lye )?water)|\b(?:hirviendo|caliente)\b|\b(?:inhale|breathe)\b.{0,12}\bsteam\b|\bsteam\b(?= (?:of|from))|\b(?:does|can|will) it explode\b|\bexplota\b(?=\W*$)/giu;
+
+/** A thing is told, and asked about at the end. */
+const ENDS =
+  /\b(?:is (?:that|this|it)|that) (?:fine|ok|okay|safe|alright|all right|allowed|right)\W*$|,? (?:ok|okay|right|yes or no)\?+\s*$|\b(?:est[aá] bien|es seguro|pasa algo|vale|se puede|lo puedo usar)\W*$/iu;
+/** Who is hurt, by what, or what is going on: of this nothing is only asked. */
+const SOMEBODY =
+  /\b(?:eyes?|skin|hands?|fingers?|arms?|legs?|face|mouth|lips?|tongue|throat|nose|lungs?|chest|stomach|feet|foot|hair|son|daughter|kids?|child(?:ren)?|baby|toddler|husband|wife|mum|mom|dad|dogs?|cats?|pets?|puppy|somebody|someone|drank|drinks?|swallow\w*|eat|ate|eaten|lick\w*|breath\w*|inhal\w*|cough\w*|chok\w*|vomit\w*|dizzy|faint\w*|rash\w*|itch\w*|blister\w*|sting\w*|burns?|burning|pain\w*|red|sore|smell\w*|stink\w*|gas|fumes?|flames?|fire|alight|explo\w*|erupt\w*|volcan\w*|overflow\w*|doctor|hospital|ambulance|poison\w*|emergency|first aid|what do i do|ojos?|piel|manos?|dedos?|brazos?|piernas?|cara|boca|labios?|lengua|garganta|nariz|pulm\w+|pecho|est[oó]mago|pies?|pelo|hij[oa]s?|ni[nñ][oa]s?|beb[eé]s?|marido|esposa?|perr[oa]s?|gat[oa]s?|mascotas?|gallinas?|cabras?|vacas?|pollos?|p[aá]jaros?|peces|hens?|chickens?|birds?|goats?|cows?|horses?|fish|parrots?|rabbits?|alguien|bebi[oó]|beber|trag\w*|comi[oó]|lami\w*|respir\w*|inhal\w*|tos\w*|v[oó]mit\w*|mare\w*|desmay\w*|sarpullido|ampollas?|picor|arde\w*|duele\w*|dolor|rojo|roja|huele\w*|olor|humos?|llamas?|fuego|explot\w*|desbord\w*|m[eé]dic[oa]|urgencias|ambulancia|t[oó]xic\w*|veneno\w*|qu[eé] hago)\b/iu;
+/** What an animal only gives. */
+const MILKED = /\b(?:goat|cow)(?:'?s)? milk\b|\bleche de (?:cabra|vaca)\b/giu;
+/** Going on at this moment: "is rising", "se está saliendo". */
+const GOING_ON =
+  /\b(?:is|are|it'?s|its|keeps?|started|starts|est[aá]n?|sigue|empez[oó]|empieza)\b(?: \w+){0,2} (?:\w+ing|\w+ndo)\b/iu;
+/** What holds the lye has given way. */
+const BROKE =
+  /\b(?:crack\w*|broke\w*|shatter\w*|burst\w*|leak\w*|spill\w*|spilt|melt\w*|romp\w*|rot[oa]|raj\w*|grieta|revent\w*|derram\w*|gote\w*|derrit\w*)\b/iu;
+/** What a loaf does that has only overheated is told calmly, unless it does more. */
+const MORE_THAN_A_CRACK =
+  /\b(?:ris(?:es|ing|en)|spit\w*|smok\w*|steam\w*|boil\w*|foam\w*|bubbl\w*|ooz\w*|leak\w*|spill\w*|out of|over the|sub(?:e|iendo)|salpica\w*|hierv\w*|espuma|burbuj\w*|rebos\w*|sale\w*|saliendo)\b/iu;
+
+/** Asked of a colour or an ingredient: what lye does to it. */
+const BEARS =
+  /^\W*(?:does|will|do|can|aguantan?|resisten?|sobreviven?)\b.{0,60}\b(?:survive|hold up|bear|soap|batter|lye|sosa|jab[oó]n|masa)\b[^.!?]*\?*\s*$/iu;
+
+/** Two cleaners are a matter of gas, unless it is asked plainly whether they may meet. */
+const CLEANERS = /\b(?:bleach|chlorine|ammonia|clean\w*|lej[ií]a|cloro|amoniaco|limpi\w*)\b/iu;
+/** More is told behind the question. */
+const GOES_ON = /[.!?]\s+\S+\s+\S/u;
+
+const LYE_WORD = '(?:lye|naoh|caustic(?: soda)?|sosa|soda|lejia)';
+/** Which of the two goes into which: a question, and nothing that was done. */
+const IN_WHICH_ORDER = [
+  new RegExp(
+    String.raw`\b${LYE_WORD}\b.{0,24}\b(?:water|agua)\b.{0,8}\b(?:or|o)\b.{0,16}\b(?:water|agua)\b.{0,20}\b${LYE_WORD}\b`,
+    'u',
+  ),
+  new RegExp(
+    String.raw`\b(?:water|agua)\b.{0,24}\b${LYE_WORD}\b.{0,8}\b(?:or|o)\b.{0,16}\b${LYE_WORD}\b.{0,20}\b(?:water|agua)\b`,
+    'u',
+  ),
+  // "When I mix the caustic, do I put it to the water or the water to it?"
+  new RegExp(
+    String.raw`\b${LYE_WORD}\b.{0,30}\b(?:it|la)\b.{0,12}\b(?:water|agua)\b.{0,8}\b(?:or|o)\b.{0,12}\b(?:water|agua)\b.{0,12}\b(?:it|ella)\b`,
+    'u',
+  ),
+];
+/** Pure. Whether only the order is asked, by somebody who has done nothing and to whom nothing has happened. */
+export const asksForOrder = (words: string): boolean =>
+  IN_WHICH_ORDER.some(order => order.test(unaccented(words))) &&
+  ![UNWELL, TOLD_HURT, GOING_WRONG, ON_A_BODY].some(told => told.test(words)) &&
+  !hasHappened(words.replace(/\b(?:now|ya|ahora|(?:do|should|shall) (?:i|we|you) put)\b/giu, ' '));
+
+const isQuestion = (words: string): boolean =>
+  (OPENS.test(words) && !GOES_ON.test(words)) || ENDS.test(words);
+
+/** Of lye that is mixed and of metal first aid is shown in doubt all the same. */
+const LYE_OR_METAL = /\b(?:soda|mezcla\w*|latas?|tins?|alumini\w*|metal\w*)\b/iu;
+
+function isHarmless(words: string): boolean {
+  const told = words
+    .replace(NOT_NOW, ' ')
+    .replace(USE, ' ')
+    .replace(
+      /\b(?:i have|tengo) (?=asthma|asma)|\b(?:melts?|dissolves?)(?= (?:faster|quicker|better))/giu,
+      ' ',
+    );
+  return ![SOMEBODY, GOING_ON, BROKE, LYE_OR_METAL].some(word => word.test(told)) && !hasHappened(told);
+}
+
+/**
+ * True where a short question asks whether something may be done, or of lye and its harm in general, and nothing in it
+ * says that anything has happened, that somebody is hurt, or that it is going on: it is answered, and first aid would only
+ * frighten. Asking what to do if it happens is not meant.
+ */
+export function isAskedGenerally(words: string): boolean {
+  if (words.length > LONGEST) return false;
+  if (asksForOrder(words)) return true;
+  const topic = lyeTopicIn(words);
+  if (topic !== undefined && NEVER_IN_GENERAL.has(topic)) return false;
+  if (topic === 'bleach-mixed' && !MAY_I.test(words)) return false;
+  if (isCalmMatter(words) && ![UNWELL, TOLD_HURT, GOING_WRONG, ON_A_BODY].some(told => told.test(words)))
+    return true;
+  // Lye water that was lost on the bench, by weight, and on nobody.
+  if (lyeSpilledIn(words) && ![UNWELL, TOLD_HURT].some(told => told.test(words))) return true;
+  if (topic !== undefined && isCareOnly(topic, words)) return true;
+  if (topic === 'smoking-oil') return ![SOMEBODY, BROKE, IN_THE_OIL].some(told => told.test(words));
+  if (topic === 'hot-crack')
+    return ![SOMEBODY, MORE_THAN_A_CRACK].some(told => told.test(words.replace(ASKS_ADVICE, ' ')));
+  if (topic !== undefined && HARMLESS.has(topic) && isHarmless(words)) return true;
+  if (topic !== undefined && ASKED_AHEAD.has(topic) && LEAVE.test(words))
+    return (
+      ![UNWELL, GOING_ON, BROKE].some(told => told.test(words)) && !hasHappened(words.replace(HEAT, ' '))
+    );
+  if (topic !== undefined && WHAT_IF.has(topic) && IF.test(words))
+    return (
+      ![UNWELL, TOLD_HURT, GOING_WRONG, ON_A_BODY, SOMEBODY, BROKE].some(told => told.test(words)) &&
+      !hasHappened(words)
+    );
+  const isOfLye =
+    topic !== undefined &&
+    IN_ITS_WORDS.has(topic) &&
+    (OPENS.test(words) ||
+      topic === 'lye-and-water-swapped' ||
+      (topic === 'no-goggles' && words.includes('?') && !SOMEBODY.test(words)));
+  if (isOfLye) return !hasHappened(words.replace(NOT_NOW, ' '));
+  // Only what has an answer of its own; of all else first aid is shown in doubt.
+  if (topic === undefined && (!BEARS.test(words) || CLEANERS.test(words))) return false;
+  if (
+    !isQuestion(words) ||
+    SOMEBODY.test(words.replace(MILKED, ' ')) ||
+    GOING_ON.test(words) ||
+    BROKE.test(words)
+  )
+    return false;
+  return !hasHappened(words.replace(NOT_NOW, ' ').replace(USE, ' '));
+}

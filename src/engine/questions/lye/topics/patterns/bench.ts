@@ -1,0 +1,219 @@
+import { OIL } from '../things.ts';
+import { LYE, MAY, near, SOAP, type TopicPatterns } from './topic.ts';
+
+const CAUSTIC = `(?:${LYE}|lye water|soap batter|batter|raw soap|jabon crudo|masa)`;
+const TOOL =
+  '(?:spoons?|spatulas?|whisk|sticks?|pots?|pans?|bowls?|jugs?|cans?|mou?lds?|trays?|flask|blender|cuchar(?:a|on)s?|espatulas?|varilla|palo|ollas?|cazos?|bol(?:es)?|jarras?|latas?|moldes?|termo|batidora)';
+const STUFF =
+  '(?:wood(?:en)?|bamboo|silicone|copper|brass|tin|cast iron|iron|non ?stick|enamel(?:led)?|ceramic|plastic|madera|bambu|silicona|cobre|laton|lata|hierro|antiadherente|esmaltad[oa]|ceramica|plastico)';
+const OTHER_ALKALI =
+  '(?:wood ash(?:es)?|ash lye|ashes|sodium carbonate|washing soda|calcium hydroxide|slaked lime|quicklime|oven cleaner|ceniza(?! (?:de sosa|(?:por |en |de |x )?(?:arriba|encima)|blanca|en (?:la|el|los|las|mi|mis) ))|lejia de ceniza|carbonato de sodio|hidroxido de calcio|cal (?:viva|apagada)|limpiahornos)';
+const POWDER =
+  '(?:mica|titanium dioxide|oxides?|clay|charcoal|powders?|soap dust|dioxido de titanio|oxidos?|arcilla|carbon|polvos?)';
+
+/** Of the bench: what is worn, what stirs and holds, how lye is cooled and left, what is weighed; plain text. */
+export const BENCH_PATTERNS: TopicPatterns = [
+  [
+    'gear',
+    [
+      near(
+        'dish ?washing|latex|vinyl|nitrile|rubber|kitchen|household|cotton|latex|nitrilo|goma|cocina|fregar|algodon',
+        'gloves|guantes',
+        12,
+      ),
+      near('respirator|face mask|mask|gas mask|mascarilla|respirador', LYE, 40),
+    ],
+  ],
+  [
+    'no-goggles',
+    [
+      /\b(?:glasses|spectacles|reading glasses|gafas de (?:ver|leer|vista)|lentes)\b.{0,30}\b(?:enough|ok|okay|fine|instead|bastan|sirven|valen)\b/u,
+    ],
+  ],
+  [
+    'dust',
+    [
+      near('mask|respirator|mascarilla|cubrebocas', POWDER, 30),
+      near(
+        POWDER,
+        'mask|respirator|mascarilla|broom|sweep|vacuum|dangerous|lungs|inhale|escoba|barrer|aspirar|peligros\\w+',
+        40,
+      ),
+      near('sweep|vacuum|brush up|barrer|aspirar', POWDER, 20),
+    ],
+  ],
+  [
+    'cooling-lye',
+    [
+      near(
+        LYE,
+        String.raw`(?:in ?to|in|with|to|en|con|a)\b.{0,12}\b(?:hot|boiling|warm|caliente|hirviendo|tibia)\b(?: \w+)? ?(?:water|agua)|(?:water|agua) (?:caliente|hirviendo|tibia)`,
+        24,
+      ),
+      near('hot|boiling|warm', `water\\b.{0,24}\\b(?:dissolv\\w*|for|melt|with)\\b.{0,16}\\b${LYE}`, 6),
+      near(
+        'ice|hielo|cold water|agua fria',
+        `(?:to|in ?to|in|a|al|en)\\b.{0,12}\\b(?:hot )?(?:${LYE})\\b`,
+        12,
+      ),
+      near(
+        MAY,
+        `${LYE}\\b.{0,20}\\b(?:freezer|fridge|refrigerator|ice bath|congelador|nevera|refrigerador|heladera|frigorifico)`,
+        30,
+      ),
+    ],
+  ],
+  [
+    'unattended',
+    [
+      near(
+        'leave|leaving|left|dejar|dejo',
+        `${LYE}\\b.{0,40}\\b(?:over ?night|unattended|alone|uncovered|open|hours?|sol[oa]|noche|sin tapar|destapad[oa]|horas?)`,
+        16,
+      ),
+    ],
+  ],
+  [
+    'zap-test',
+    [
+      /^(?:(?:ok|so|and|y|pero|hey|the|a|la) )*(?:(?:what ?s|what is|how (?:do i|to)(?: do)?|que es(?: eso de)?|como (?:se hace|hago)|en que consiste) (?:an? |the |la |el )?(?:(?:zap|tongue) ?test|(?:prueba|test) (?:de|en|con) la lengua)|(?:zap|tongue) ?test(?: what ?s| what is| how)(?: (?:that|it|is|do i do it))*|(?:prueba|test) (?:de|con) la lengua (?:que es|como se hace)(?: eso)?)[ ?!.]*$/u,
+    ],
+  ],
+  [
+    'zap-test',
+    [near('lick|taste|tongue|lamer|lengua|saborear', 'spoon|batter|raw|trace|cuchara|masa|crudo|traza', 30)],
+  ],
+  ['other-alkali', [near(OTHER_ALKALI, `${LYE}|${SOAP}`, 40), near(`${LYE}|${SOAP}`, OTHER_ALKALI, 30)]],
+  [
+    'oil-swapped',
+    [
+      near(
+        `replac\\w*|swap\\w*|substitut\\w*|instead of|chang\\w*|switch\\w*|cambi\\w*|sustitu\\w*|reemplaz\\w*|en (?:vez|lugar) de`,
+        `${OIL}\\b.{0,60}\\b(?:same (?:amount of )?|without changing(?: the)? |misma |sin cambiar(?: la)? )(?:${LYE})`,
+        24,
+      ),
+      near(
+        'ran out of|leave out|left out|skip|forgot|forgotten|me quede sin|quitar|olvid\\w+',
+        `${OIL}\\b.{0,40}\\b(?:leave it out|left out|${LYE}|sin el)`,
+        16,
+      ),
+    ],
+  ],
+  [
+    'less-lye',
+    [
+      near(
+        'half|less|reduce|cut|lower|mitad de|menos|reducir',
+        `${LYE}\\b.{0,30}\\b(?:gentle\\w*|mild\\w*|softer|kinder|soft|sensitive|suav\\w*|delicad\\w*)`,
+        12,
+      ),
+    ],
+  ],
+  ['scale', [near('scales?|bascula|balanza|pesa', `${LYE}`, 50)]],
+  [
+    'scent-dose',
+    [
+      /^(?!.*\b(?:plan|g|kg|oz|vanillin|vainillina)\b).*\b(?:\d+(?: \d+)?) ?(?:percent|por ciento)?(?: of)?(?: the)? (?:essential oils?|fragrance(?: oils?)?|scent|de (?:fragancia|aceites? esencial(?:es)?|aroma))\b/u,
+      near(
+        'fragrance|essential oils?|scent|fragancia|aroma|aceites? esencial(?:es)?',
+        String.raw`\d+ (?:of|percent|de|por)(?: the| los)? (?:oils|aceites|ciento)`,
+        16,
+      ),
+    ],
+  ],
+  [
+    'old-oil',
+    [
+      near(
+        'used|fry(?:ing|er)?|expired|old|rancid|waste|usad[oa]|frei[rd]\\w*|fritura|caducad[oa]|ranci[oa]|viej[oa]',
+        `(?:\\w+ )?(?:oils?|fats?|aceites?|grasas?)\\b.{0,40}\\b(?:soap|jabon)`,
+        16,
+      ),
+      near(
+        `(?:soap|jabon)\\b.{0,24}\\b(?:with|from|out of|con|de)`,
+        'used (?:\\w+ )?oil|frying oil|fryer oil|expired (?:\\w+ )?oil|rancid (?:\\w+ )?oil|aceite (?:usado|de freir|caducado|rancio|viejo)',
+        16,
+      ),
+      near('aceite (?:usado|de freir|caducado|rancio|viejo)', 'puedo|sirve|vale|jabon|usado', 24),
+      near('puedo|sirve|se puede', 'aceite (?:usado|de freir|caducado|rancio|viejo)', 24),
+    ],
+  ],
+  [
+    'hot-oven',
+    [
+      near(
+        'soap|loaf|mou?ld|jabon|molde',
+        'radiator|heating pad|electric blanket|hair dryer|heater|radiador|manta electrica|estufa',
+        30,
+      ),
+    ],
+  ],
+  [
+    'microwave',
+    [
+      near(
+        `${MAY}\\b.{0,30}\\b(?:soap|loaf|bars?|jabon)`,
+        '(?:in|en)(?: the| a| el| un)? (?:microwave|microondas)',
+        16,
+      ),
+    ],
+  ],
+  [
+    'when-safe',
+    [
+      near(
+        'raw soap|fresh soap|new soap|uncured soap|jabon (?:fresco|crudo|nuevo|sin curar)',
+        'safe|wash|use|give|gift|present|segur[oa]|lavar\\w*|usar|regalar',
+        30,
+      ),
+      near(
+        '(?:can|could|may) i (?:use|give|gift|sell)|puedo (?:usar|regalar|vender)',
+        String.raw`(?:fresh|raw|new|uncured) soap|soap (?:after|in) \d+ (?:hours?|days?)|jabon (?:fresco|crudo|a los \d+ dias)`,
+        12,
+      ),
+    ],
+  ],
+  [
+    'children',
+    [
+      near(
+        'how (?:far|close)|can|could|may|should|puede|pueden|debo',
+        String.raw`(?:dogs?|cats?|pets?|puppy|kitten|perr[oa]s?|gat[oa]s?|mascotas?)\b.{0,40}\b(?:mix|near|next to|room|while|around|cerca|cuarto|mientras|lado)\b.{0,24}\b(?:lye|soap|batter|curing|sosa|jabon|curando|curado)`,
+        30,
+      ),
+      near(
+        'how (?:far|close)|where',
+        String.raw`(?:dog|cat|pet|perro|gato|mascota)s?\b.{0,24}\b(?:when|while|cuando|mientras)\b.{0,24}\b(?:lye|soap|sosa|jabon)`,
+        30,
+      ),
+    ],
+  ],
+  [
+    'vessel',
+    [
+      near(`${STUFF} ${TOOL}|${TOOL} de ${STUFF}`, `${CAUSTIC}|soap|jabon|mou?ld|molde`, 50),
+      near(`${CAUSTIC}|soap|jabon`, `${STUFF} ${TOOL}|${TOOL} de ${STUFF}`, 50),
+      near(CAUSTIC, 'flask|termo', 24),
+      near(
+        'soap pot|soap pan|lye jug|lye pot|soap blender|olla de(?:l)? jabon',
+        'cook\\w*|food|eat\\w*|kitchen|cocinar|comida',
+        40,
+      ),
+      near(
+        'blender|pot|pan|bowl|batidora|olla',
+        'also (?:use )?for food|for cooking|tambien para (?:comida|cocinar)',
+        24,
+      ),
+    ],
+  ],
+  [
+    'vessel',
+    [
+      near(
+        '(?:can|could|should|may) (?:i|we)|is it (?:ok|okay|safe) to|puedo|se puede',
+        `${LYE}\\b.{0,16}\\b(?:in|with|en|con)\\b.{0,24}\\b(?:jugs?|bowls?|pots?|pans?|buckets?|containers?|cups?|stainless(?: steel)?|plastic|jarras?|ollas?|cubos?|recipientes?|acero(?: inoxidable)?|plastico)`,
+        20,
+      ),
+    ],
+  ],
+];

@@ -1,0 +1,223 @@
+import { statSync } from 'node:fs';
+import { DatabaseSync, type StatementSync } from 'node:sqlite';
+import type { CommitResult, Entry, Span, Store, Write } from '../store.ts';
+
+/** Where the adapters keep their records, unless told otherwise. */
+const NAMESPACE = 'tintmoot';
+/** How often is looked whether the file is still the one that was opened, ms. */
+const LOOK_EVERY_MS = 1_000;
+/** More than this is left to the store's own thread: reading it would hold up everybody's answers. */
+const MOST_HERE = 5_000;
+/** So many keys are asked for in one statement. */
+const MOST_KEYS = 32;
+/** So many answers of an unchanged file are kept, each of so many entries at most. */
+const MOST_KEPT = 1_000;
+const MOST_ENTRIES_KEPT = 50;
+/** Prepared statements of each sort kept; then all are made anew. */
+const MOST_STATEMENTS = 100;
+
+/** Of several spans asked for at once, as many entries at most. */
+const MOST_AT_ONCE = 20_000;
+
+type Row = readonly [key: string, text: string];
+/** With the place of the span that it lies in. */
+type Numbered = readonly [key: string, text: string, at: number];
+
+const SELECT = `SELECT key, text FROM records WHERE ns = '${NAMESPACE}'`;
+const keysOf = (count: number) =>
+  `${SELECT} AND key IN (${Array.from({ length: count }, () => '?').join(', ')})`;
+const rangeOf = (limit: number) => `${SELECT} AND key >= ? AND key < ? ORDER BY key LIMIT ${limit}`;
+const unionOf = (spans: number, limit: number) =>
+  Array.from({ length: spans }, (_, at) => `SELECT key, text, ${at} FROM (${rangeOf(limit)})`).join(
+    ' UNION ALL ',
+  );
+
+/**
+ * A store in an SQLite file whose reads are made on this thread, beside the thread that writes: a read takes some
+ * microseconds, a message to another thread and back ten times that. A reader of a write-ahead log waits for no
+ * writer and sees every commit that has been acknowledged (sqlite.org/wal.html). Whatever does not go smoothly here
+ * is asked again of the store itself, which knows how to say what is wrong.
+ */
+export class ReadingHere implements Store {
+  readonly #inner: Store;
+  readonly #path: string;
+  readonly #db: DatabaseSync;
+  readonly #gets = new Map<number, StatementSync>();
+  /** By limit and number of spans. */
+  readonly #ranges = new Map<number, StatementSync>();
+  /** What was read since the file last changed, by key and by span: a busy group asks for the same again and again. */
+  readonly #values = new Map<string, unknown>();
+  readonly #entries = new Map<string, readonly Entry[]>();
+  #version: unknown;
+  readonly #versionNow: StatementSync;
+  readonly #begin: StatementSync;
+  readonly #end: StatementSync;
+  readonly #file: string;
+  #lookedAt = Number.NEGATIVE_INFINITY;
+  #sound = true;
+
+  readonly patience?: number;
+
+  private constructor(inner: Store, path: string, db: DatabaseSync) {
+    this.#inner = inner;
+    if (inner.patience !== undefined) this.patience = inner.patience;
+    this.#path = path;
+    this.#db = db;
+    this.#file = identityOf(path);
+    // Changes with every commit of another connection, that of our own writer included (sqlite.org/pragma.html#pragma_data_version).
+    this.#versionNow = db.prepare('PRAGMA data_version');
+    this.#begin = db.prepare('BEGIN');
+    this.#end = db.prepare('COMMIT');
+  }
+
+  /** The store with its reads made here; the store as it is where the file cannot be read from here. */
+  static of(inner: Store, path: string): Store {
+    if (path === ':memory:') return inner;
+    let db: DatabaseSync | undefined;
+    try {
+      // No patience: whoever waits for a lock waits in the other thread.
+      db = new DatabaseSync(path, { readOnly: true, timeout: 0 });
+      return new ReadingHere(inner, path, db);
+    } catch {
+      db?.close();
+      return inner;
+    }
+  }
+
+  async get(keys: readonly string[]): Promise<readonly unknown[]> {
+    if (!this.#ready() || keys.length > MOST_KEYS) return await this.#inner.get(keys);
+    try {
+      this.#look();
+      if (!keys.every(key => this.#values.has(key))) this.#readValues(keys);
+      return keys.map(key => this.#values.get(key));
+    } catch {
+      return await this.#inner.get(keys);
+    }
+  }
+
+  async range(from: string, to: string, limit: number): Promise<readonly Entry[]> {
+    if (!this.#ready() || !Number.isInteger(limit) || limit < 1 || limit > MOST_HERE)
+      return await this.#inner.range(from, to, limit);
+    try {
+      this.#look();
+      return this.#entriesOf([{ from, to }], limit)[0] ?? [];
+    } catch {
+      return await this.#inner.range(from, to, limit);
+    }
+  }
+
+  async ranges(spans: readonly Span[], limit: number): Promise<readonly (readonly Entry[])[]> {
+    if (spans.length === 0) return [];
+    const isBounded = Number.isInteger(limit) && limit >= 1 && limit * spans.length <= MOST_AT_ONCE;
+    if (!isBounded || spans.length > MOST_KEYS || !this.#ready())
+      return await Promise.all(spans.map(({ from, to }) => this.range(from, to, limit)));
+    try {
+      this.#look();
+      return this.#entriesOf(spans, limit);
+    } catch {
+      return await Promise.all(spans.map(({ from, to }) => this.range(from, to, limit)));
+    }
+  }
+
+  async commit(writes: readonly Write[]): Promise<CommitResult> {
+    try {
+      return await this.#inner.commit(writes);
+    } finally {
+      // The acknowledgement may arrive in the very turn of a look that was taken before the commit.
+      this.#endLook();
+    }
+  }
+
+  async close(): Promise<void> {
+    this.#sound = false;
+    if (this.#db.isOpen) this.#db.close();
+    await this.#inner.close();
+  }
+
+  #readValues(keys: readonly string[]): void {
+    const statement = this.#statement(this.#gets, keys.length, () => keysOf(keys.length));
+    const rows = statement.all(...keys) as unknown as readonly Row[];
+    const found = new Map(rows.map(([key, text]) => [key, valueIn(text)]));
+    if (this.#values.size >= MOST_KEPT) this.#values.clear();
+    for (const key of keys) this.#values.set(key, found.get(key));
+  }
+
+  #entriesOf(spans: readonly Span[], limit: number): readonly (readonly Entry[])[] {
+    const names = spans.map(({ from, to }) => `${from} ${to} ${limit}`);
+    const known = names.map(name => this.#entries.get(name));
+    const missing = spans.filter((_, at) => known[at] === undefined);
+    if (missing.length === 0) return known as readonly (readonly Entry[])[];
+    const bounds = missing.flatMap(({ from, to }) => [from, to]);
+    const rows = this.#rangesOf(missing.length, limit).all(...bounds) as unknown as readonly Numbered[];
+    const read: Entry[][] = missing.map(() => []);
+    for (const [key, text, at] of rows) read[at]?.push({ key, value: valueIn(text) });
+    let next = 0;
+    return known.map((before, at) => before ?? this.#keep(names[at] ?? '', read[next++] ?? []));
+  }
+
+  #keep(name: string, entries: readonly Entry[]): readonly Entry[] {
+    if (entries.length > MOST_ENTRIES_KEPT) return entries;
+    if (this.#entries.size >= MOST_KEPT) this.#entries.clear();
+    this.#entries.set(name, entries);
+    return entries;
+  }
+
+  /** Prepared once for each number of keys or spans and each limit: a bound limit costs as much as the search. */
+  #statement(kept: Map<number, StatementSync>, which: number, sql: () => string): StatementSync {
+    const known = kept.get(which);
+    if (known) return known;
+    const made = this.#db.prepare(sql());
+    made.setReturnArrays(true);
+    if (kept.size >= MOST_STATEMENTS) kept.clear();
+    kept.set(which, made);
+    return made;
+  }
+
+  #rangesOf(spans: number, limit: number): StatementSync {
+    return this.#statement(this.#ranges, limit * (MOST_KEYS + 1) + spans, () => unionOf(spans, limit));
+  }
+
+  /**
+   * What is read in one turn of the event loop is read from one moment of the records: the locks of a transaction
+   * cost more than its reads. A commit of this process ends that moment, so that whoever wrote reads what they wrote.
+   */
+  #look(): void {
+    if (this.#db.isTransaction) return;
+    this.#begin.run();
+    const version = this.#versionNow.get()?.data_version;
+    if (version !== this.#version) {
+      this.#values.clear();
+      this.#entries.clear();
+      this.#version = version;
+    }
+    setImmediate(() => {
+      this.#endLook();
+    });
+  }
+
+  #endLook(): void {
+    if (this.#db.isOpen && this.#db.isTransaction) this.#end.run();
+  }
+
+  /** False once the file under the path is another one, or none: what is still open is then nobody's records. */
+  #ready(): boolean {
+    const now = performance.now();
+    if (!this.#sound || now - this.#lookedAt < LOOK_EVERY_MS) return this.#sound;
+    this.#lookedAt = now;
+    this.#sound = identityOf(this.#path) === this.#file;
+    if (!this.#sound) this.#db.close();
+    return this.#sound;
+  }
+}
+
+function identityOf(path: string): string {
+  const found = statSync(path, { throwIfNoEntry: false });
+  return found ? `${found.dev}/${found.ino}` : '';
+}
+
+/** What the store's envelope holds; throws on anything that is no envelope. */
+function valueIn(text: string): unknown {
+  const data: unknown = JSON.parse(text);
+  if (typeof data !== 'object' || data === null || !('value' in data)) throw new SyntaxError('no record');
+  return data.value;
+}
