@@ -107,7 +107,7 @@ function wrongFact(key: string, value: unknown, { names, facts, given, job }: Go
       return amount !== undefined && near(amount, value) ? undefined : `got ${facts?.powder}`;
     }
     case 'strength':
-      return facts?.strength === value ? undefined : `got ${facts?.strength}`;
+      return strengthOf(facts?.strength) === strengthOf(value) ? undefined : `got ${facts?.strength}`;
     case 'target_hex': {
       // Of a plan several colours are told, each of which is looked for among those that were understood.
       const wanted = [value].flat() as string[];
@@ -137,5 +137,9 @@ function wrongFact(key: string, value: unknown, { names, facts, given, job }: Go
       return undefined;
   }
 }
+
+/** Labels of writers that have another name here: a light colour is a pastel, half of full is medium (common practice). */
+const STRENGTHS: Readonly<Record<string, string>> = { light: 'pastel', half: 'medium' };
+const strengthOf = (told: unknown) => STRENGTHS[String(told)] ?? told;
 
 const millilitres = (portion: Portion) => (portion.measure === 'volume' ? portion.millilitres : Number.NaN);
