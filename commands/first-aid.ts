@@ -9,7 +9,10 @@ import {
   isRisingInMould,
   readEmergencies,
 } from '../src/engine/hazards/index.ts';
+import { phrases } from '../src/words/declared.ts';
 import type { Words } from '../src/words/index.ts';
+
+const says = phrases('first-aid');
 
 /** The emergencies meant by an id, by a name in the list, or by words of one's own; none where nothing is understood. */
 function meantBy(what: string, say: Words): readonly EmergencyId[] {
@@ -29,14 +32,11 @@ function meantBy(what: string, say: Words): readonly EmergencyId[] {
 export default command(
   'first-aid',
   action({
-    purpose: {
-      en: 'Lye, fumes or fresh soap hurt somebody: what to do now',
-      es: 'La sosa, sus vapores o el jabón fresco dañaron a alguien: qué hacer ya',
-    },
+    purpose: says.purpose,
     anywhere: true,
     seenBy: 'group',
     options: {
-      what: text({ en: 'What happened', es: 'Qué pasó' }).optional(),
+      what: text(says.what).optional(),
     },
     completes: {
       what: (typed, { say }) => {

@@ -1,13 +1,16 @@
 import { action, command, type MenuEntry } from '../../src/conversation/command.ts';
 import { picture, text } from '../../src/conversation/option.ts';
 import { whichOneFollowUps } from '../../src/conversation/typed/asked-again.ts';
+import { phrases } from '../../src/words/declared.ts';
 import { answerQuestion } from './answer.ts';
 import { askFollowUps } from './follow-ups.ts';
+
+const says = phrases('ask');
 
 const IMAGE = /\.(jpe?g|png|webp|hei[cf]|avif)$/i;
 
 const menu: MenuEntry = {
-  name: { en: 'Answer this', es: 'Responder a esto' },
+  name: says.menu,
   // It may be somebody else's question: the answer is for who asked for it.
   seenBy: 'asker',
   pace: 'slow',
@@ -23,19 +26,13 @@ const menu: MenuEntry = {
 export default command(
   'ask',
   action({
-    purpose: {
-      en: 'Ask in your own words: “how much ultramarine for 2 cups?”',
-      es: 'Pregunta con tus palabras: «¿cuánto ultramar para 2 tazas?»',
-    },
+    purpose: says.purpose,
     // What is asked may be about the asker's own shelf.
     seenBy: 'asker',
     pace: 'slow',
     options: {
-      question: text(
-        { en: 'Your question, as you would ask a friend', es: 'Tu pregunta, como se la harías a una amiga' },
-        { most: 2000 },
-      ),
-      photo: picture({ en: 'A picture it is about', es: 'Una foto de lo que se trata' }).optional(),
+      question: text(says.question, { most: 2000 }),
+      photo: picture(says.photo).optional(),
     },
     answer: ({ question, photo }, context) => answerQuestion({ question, photo }, context),
   }),

@@ -4,6 +4,7 @@ import { picture, text, yesNo } from '../../src/conversation/option.ts';
 import { suggestBases } from '../../src/presenting/colour/suggest.ts';
 import { nearestRecipes } from '../../src/records/recipes/index.ts';
 import { nearestNames } from '../../src/records/shelf/index.ts';
+import { phrases } from '../../src/words/declared.ts';
 import { curedReply } from './cured.ts';
 import { batchActs } from './deadlines.ts';
 import { exportReply } from './export.ts';
@@ -14,67 +15,27 @@ import { pouredReply } from './poured.ts';
 import { removedReply, sharedReply, unsharedReply } from './sharing.ts';
 import { weighedReply, weighingFollowUps } from './weighing.ts';
 
+const says = phrases('batch');
+
 export default commandGroup(
   'batch',
-  {
-    en: 'Your batch book: what you poured, how it cured, what it taught me of your jars',
-    es: 'Tu libro de lotes: qué vertiste, cómo curó y qué enseñó de tus botes',
-  },
+  says.purpose,
   {
     poured: action({
-      purpose: {
-        en: 'Keep what you really poured; its colours leave your shelf',
-        es: 'Guarda lo que vertiste; sus colores salen de tu estantería',
-      },
+      purpose: says.poured.purpose,
       anywhere: true,
       seenBy: 'asker',
       pace: 'slow',
       options: {
-        recipe: text(
-          {
-            en: 'A kept recipe; without anything, your last plan',
-            es: 'Una receta guardada; sin nada, tu último plan',
-          },
-          { most: 100 },
-        ).optional(),
-        changes: text(
-          {
-            en: 'What was otherwise: “2 tsp instead of 1, no gel, fridge”',
-            es: 'Qué fue distinto: «2 cdta en vez de 1, sin gel, nevera»',
-          },
-          { most: 1000 },
-        ).optional(),
-        made: text(
-          {
-            en: 'Without a plan: “2 cups violet 1/2 tsp + gold mica pastel; 1 cup plain”',
-            es: 'Sin plan: «2 tazas violeta 1/2 cdta + mica dorada pastel; 1 taza sin color»',
-          },
-          { most: 1500 },
-        ).optional(),
-        oils: text(
-          {
-            en: 'Its oils, for dates and heat: “coconut 30%, olive 70%”',
-            es: 'Sus aceites, para fechas y calor: «coco 30%, oliva 70%»',
-          },
-          { most: 1500, reads: 'oils' },
-        ).optional(),
-        size: text(
-          {
-            en: 'With oils: “1000 g oils”, “mould 25x9x7 cm”',
-            es: 'Con aceites: «1000 g de aceites», «molde 25x9x7 cm»',
-          },
-          { reads: 'size' },
-        ).optional(),
-        base: text(
-          {
-            en: 'The soap without colour: white, cream, yellow, green, deep, or its oils',
-            es: 'El jabón sin color: blanca, crema, amarilla, verde, intensa, o sus aceites',
-          },
-          { most: 400 },
-        ).optional(),
-        name: text({ en: 'A name for it', es: 'Un nombre para él' }, { most: 60 }).optional(),
+        recipe: text(says.poured.recipe, { most: 100 }).optional(),
+        changes: text(says.poured.changes, { most: 1000 }).optional(),
+        made: text(says.poured.made, { most: 1500 }).optional(),
+        oils: text(says.poured.oils, { most: 1500, reads: 'oils' }).optional(),
+        size: text(says.poured.size, { reads: 'size' }).optional(),
+        base: text(says.poured.base, { most: 400 }).optional(),
+        name: text(says.poured.name, { most: 60 }).optional(),
         on,
-        photo: picture({ en: 'A photo of the pour', es: 'Una foto del vertido' }).optional(),
+        photo: picture(says.poured.photo).optional(),
       },
       completes: {
         recipe: async (typed: string, context: Context) =>
@@ -84,7 +45,7 @@ export default commandGroup(
       answer: pouredReply,
     }),
     cut: action({
-      purpose: { en: 'It is cut', es: 'Ya está cortado' },
+      purpose: says.cut.purpose,
       anywhere: true,
       seenBy: 'asker',
       options: { batch: batch.optional(), weights: weights.optional(), on },
@@ -92,10 +53,7 @@ export default commandGroup(
       answer: (asked, context) => weighedReply('cut', asked, context),
     }),
     weigh: action({
-      purpose: {
-        en: 'Weigh bars: when they stop losing they are cured',
-        es: 'Pesa barras: cuando dejan de perder están curadas',
-      },
+      purpose: says.weigh.purpose,
       anywhere: true,
       seenBy: 'asker',
       options: { weights, batch: batch.optional(), on },
@@ -103,26 +61,14 @@ export default commandGroup(
       answer: (asked, context) => weighedReply('weighed', asked, context),
     }),
     cured: action({
-      purpose: {
-        en: 'It is cured: a photo beside white paper shows what colours it became',
-        es: 'Ya curó: una foto junto a papel blanco muestra qué colores salieron',
-      },
+      purpose: says.cured.purpose,
       anywhere: true,
       seenBy: 'asker',
       pace: 'slow',
       options: {
         batch: batch.optional(),
-        photo: picture({
-          en: 'One bar beside white paper, by daylight',
-          es: 'Una barra junto a papel blanco, con luz de día',
-        }).optional(),
-        colours: text(
-          {
-            en: 'Or what each portion became: “violet #6b5aa8; gold #c9a24b”',
-            es: 'O qué color tomó cada parte: «violeta #6b5aa8; dorado #c9a24b»',
-          },
-          { most: 500 },
-        ).optional(),
+        photo: picture(says.cured.photo).optional(),
+        colours: text(says.cured.colours, { most: 500 }).optional(),
         weights: weights.optional(),
         on,
       },
@@ -130,10 +76,7 @@ export default commandGroup(
       answer: curedReply,
     }),
     show: action({
-      purpose: {
-        en: 'One batch: what went in, what it became, what comes next',
-        es: 'Un lote: qué llevó, en qué quedó y qué sigue',
-      },
+      purpose: says.show.purpose,
       anywhere: true,
       seenBy: 'asker',
       options: { batch: batch.optional() },
@@ -141,23 +84,14 @@ export default commandGroup(
       answer: shownReply,
     }),
     list: action({
-      purpose: { en: 'Your batches, by colour, jar or date', es: 'Tus lotes, por color, bote o fecha' },
+      purpose: says.list.purpose,
       anywhere: true,
       seenBy: 'asker',
       options: {
-        colour: text(
-          { en: 'A colour it has: “violet”', es: 'Un color que lleva: «violeta»' },
-          { most: 60 },
-        ).optional(),
-        jar: text({ en: 'A jar that went in', es: 'Un bote que llevó' }, { most: 100 }).optional(),
-        since: text(
-          { en: 'From which day on: “2026-11-01”', es: 'Desde qué día: «2026-11-01»' },
-          { most: 20 },
-        ).optional(),
-        shared: yesNo({
-          en: 'Those that members show to this group',
-          es: 'Los que se muestran a este grupo',
-        }).optional(),
+        colour: text(says.list.colour, { most: 60 }).optional(),
+        jar: text(says.list.jar, { most: 100 }).optional(),
+        since: text(says.list.since, { most: 20 }).optional(),
+        shared: yesNo(says.list.shared).optional(),
       },
       completes: {
         jar: async (typed: string, { shelf }: Context) =>
@@ -166,25 +100,22 @@ export default commandGroup(
       answer: listReply,
     }),
     dates: action({
-      purpose: { en: 'What your batches ask for next, and when', es: 'Qué piden tus lotes y cuándo' },
+      purpose: says.dates.purpose,
       anywhere: true,
       seenBy: 'asker',
       options: {
         batch: batch.optional(),
-        remind: yesNo({
-          en: 'Reminders of this batch: on or off',
-          es: 'Avisos de este lote: sí o no',
-        }).optional(),
+        remind: yesNo(says.dates.remind).optional(),
       },
       completes,
       answer: datesReply,
     }),
     note: action({
-      purpose: { en: 'Write something beside a batch', es: 'Apunta algo junto a un lote' },
+      purpose: says.note.purpose,
       anywhere: true,
       seenBy: 'asker',
       options: {
-        text: text({ en: 'What to note', es: 'Qué apuntar' }, { most: 1000 }),
+        text: text(says.note.text, { most: 1000 }),
         batch: batch.optional(),
         on,
       },
@@ -192,24 +123,21 @@ export default commandGroup(
       answer: notedReply,
     }),
     share: action({
-      purpose: { en: 'Show a batch to this group', es: 'Muestra un lote a este grupo' },
+      purpose: says.share.purpose,
       seenBy: 'group',
       options: { batch: batch.optional() },
       completes,
       answer: sharedReply,
     }),
     unshare: action({
-      purpose: { en: 'Take a batch back from this group', es: 'Retira un lote de este grupo' },
+      purpose: says.unshare.purpose,
       seenBy: 'asker',
       options: { batch: batch.optional() },
       completes,
       answer: unsharedReply,
     }),
     remove: action({
-      purpose: {
-        en: 'Remove a batch with its photos; your shelf stays as it is',
-        es: 'Quita un lote con sus fotos; tu estantería queda igual',
-      },
+      purpose: says.remove.purpose,
       anywhere: true,
       seenBy: 'asker',
       options: { batch },
@@ -217,7 +145,7 @@ export default commandGroup(
       answer: removedReply,
     }),
     export: action({
-      purpose: { en: 'All your batches as CSV and JSON', es: 'Todos tus lotes en CSV y JSON' },
+      purpose: says.export.purpose,
       anywhere: true,
       seenBy: 'asker',
       options: {},

@@ -3,29 +3,17 @@ import type { Context } from '../../src/conversation/context.ts';
 import { text } from '../../src/conversation/option.ts';
 import { cut } from '../../src/engine/text/cut.ts';
 import { nearestBatches } from '../../src/records/batches/index.ts';
+import { phrases } from '../../src/words/declared.ts';
 import { bookOf } from './book.ts';
 
+const says = phrases('batch');
+
 /** The batch that is meant. */
-export const batch = text(
-  { en: 'The batch by its name; the newest unless you say', es: 'El lote por su nombre; si no, el último' },
-  { most: 100 },
-);
+export const batch = text(says.options.batch, { most: 100 });
 /** On which day. */
-export const on = text(
-  {
-    en: 'On which day: “2026-11-03”, “yesterday”. Today unless you say',
-    es: 'Qué día: «2026-11-03», «ayer». Hoy si no dices nada',
-  },
-  { most: 20 },
-).optional();
+export const on = text(says.options.on, { most: 20 }).optional();
 /** Bars on the scale. */
-export const weights = text(
-  {
-    en: 'Bars on the scale, always the same ones: “112 g, 108 g”',
-    es: 'Barras en la báscula, siempre las mismas: «112 g, 108 g»',
-  },
-  { most: 500 },
-);
+export const weights = text(says.options.weights, { most: 500 });
 
 async function suggest(typed: string, context: Context): Promise<readonly Suggestion[]> {
   const found = await nearestBatches(bookOf(context), typed, 25);

@@ -1,5 +1,6 @@
 import { action, commandGroup } from '../../src/conversation/command.ts';
 import { member, picture, role, text, whole, yesNo } from '../../src/conversation/option.ts';
+import { phrases } from '../../src/words/declared.ts';
 import { history, list, results, show } from './answer.ts';
 import { challengeActs } from './deadlines.ts';
 import { suggestUsed } from './entering/colourants-used.ts';
@@ -15,41 +16,25 @@ import { audit, cancel, disqualify, extend, settings } from './steward.ts';
 import { back, ballot, ownBallot, pick, turn, vote } from './voting/vote.ts';
 import { giveRecipe } from './winning-recipe.ts';
 
-const challenge = text({
-  en: 'Which challenge, by its title',
-  es: 'Qué reto, por su título',
-}).optional();
-const completes = { challenge: suggestChallenges };
-const reason = text({ en: 'Why: members can read it', es: 'Por qué: todos pueden leerlo' }, { most: 300 });
-const barNumber = whole(
-  { en: 'The number of the bar', es: 'El número de la barra' },
-  { least: 1, most: 9999 },
-);
+const says = phrases('challenge');
 
-const title = text({ en: 'What it is called', es: 'Cómo se llama' }, { most: 80 });
-const photo = picture({
-  en: 'The bar; beside a white sheet where colour counts',
-  es: 'La barra; junto a una hoja blanca si cuenta el color',
-});
-const colourants = text(
-  { en: 'Colourants in it, apart by commas', es: 'Colorantes que lleva, entre comas' },
-  { most: 500 },
-);
-const note = text(
-  { en: 'A note; how you made it', es: 'Una nota; cómo la hiciste' },
-  { most: 1000 },
-).optional();
-const made = text({ en: 'Day it was made: 2026-11-20', es: 'Día en que se hizo: 2026-11-20' }).optional();
+const challenge = text(says.options.challenge).optional();
+const completes = { challenge: suggestChallenges };
+const reason = text(says.options.reason, { most: 300 });
+const barNumber = whole(says.options.barNumber, { least: 1, most: 9999 });
+
+const title = text(says.options.title, { most: 80 });
+const photo = picture(says.options.photo);
+const colourants = text(says.options.colourants, { most: 500 });
+const note = text(says.options.note, { most: 1000 }).optional();
+const made = text(says.options.made).optional();
 
 export default commandGroup(
   'challenge',
-  {
-    en: 'Colour challenges: open, enter, vote, results',
-    es: 'Retos de color: abrir, inscribir, votar, resultados',
-  },
+  says.purpose,
   {
     open: action({
-      purpose: { en: 'Open a challenge (stewards)', es: 'Abre un reto (responsables)' },
+      purpose: says.open.purpose,
       seenBy: 'asker',
       opensForm: 'bare',
       access: 'steward',
@@ -57,20 +42,20 @@ export default commandGroup(
       answer: open,
     }),
     show: action({
-      purpose: { en: 'A challenge: rules, dates, bars', es: 'Un reto: reglas, fechas, barras' },
+      purpose: says.show.purpose,
       seenBy: 'asker',
       options: { challenge },
       completes,
       answer: show,
     }),
     list: action({
-      purpose: { en: 'The challenges of this group', es: 'Los retos de este grupo' },
+      purpose: says.list.purpose,
       seenBy: 'asker',
       options: {},
       answer: (_, context) => list(context),
     }),
     enter: action({
-      purpose: { en: 'Enter a bar', es: 'Inscribe una barra' },
+      purpose: says.enter.purpose,
       seenBy: 'asker',
       pace: 'slow',
       options: { title, photo, colourants, note, made, challenge },
@@ -78,7 +63,7 @@ export default commandGroup(
       answer: enter,
     }),
     replace: action({
-      purpose: { en: 'Hand your bar in anew', es: 'Entrega tu barra de nuevo' },
+      purpose: says.replace.purpose,
       seenBy: 'asker',
       pace: 'slow',
       options: {
@@ -94,82 +79,73 @@ export default commandGroup(
       answer: replace,
     }),
     withdraw: action({
-      purpose: { en: 'Take your bar back', es: 'Retira tu barra' },
+      purpose: says.withdraw.purpose,
       seenBy: 'asker',
       options: { entry: barNumber.optional(), challenge },
       completes,
       answer: withdraw,
     }),
     vote: action({
-      purpose: { en: 'Vote, or change your vote', es: 'Vota o cambia tu voto' },
+      purpose: says.vote.purpose,
       seenBy: 'asker',
       options: {
-        ranking: text(
-          {
-            en: 'Bars by number, best first: “2,1,3”; “2,1=3” ties',
-            es: 'Barras por número, la mejor primero: «2,1,3»; «2,1=3» empata',
-          },
-          { most: 1000 },
-        ).optional(),
+        ranking: text(says.vote.ranking, { most: 1000 }).optional(),
         challenge,
       },
       completes,
       answer: vote,
     }),
     ballot: action({
-      purpose: { en: 'What you voted', es: 'Lo que votaste' },
+      purpose: says.ballot.purpose,
       seenBy: 'asker',
       options: { challenge },
       completes,
       answer: (asked, context) => ownBallot(asked.challenge, context),
     }),
     results: action({
-      purpose: { en: 'How a challenge came out', es: 'Cómo acabó un reto' },
+      purpose: says.results.purpose,
       seenBy: 'group',
       options: { challenge },
       completes,
       answer: results,
     }),
     history: action({
-      purpose: { en: 'Places of a member so far', es: 'Puestos de alguien hasta ahora' },
+      purpose: says.history.purpose,
       seenBy: 'asker',
       options: {
-        member: member({ en: 'Whose; yours if left out', es: 'De quién; tuyos si falta' }).optional(),
+        member: member(says.history.member).optional(),
       },
       answer: history,
     }),
     audit: action({
-      purpose: { en: 'What stewards did', es: 'Lo que hicieron los responsables' },
+      purpose: says.audit.purpose,
       seenBy: 'asker',
       options: { challenge },
       completes,
       answer: audit,
     }),
     recipe: action({
-      purpose: { en: 'You won: let the group keep your recipe', es: 'Ganaste: deja tu receta al grupo' },
+      purpose: says.recipe.purpose,
       seenBy: 'group',
       options: {
-        recipe: text({ en: 'Your recipe by its name', es: 'Tu receta por su nombre' }, { most: 100 }),
+        recipe: text(says.recipe.recipe, { most: 100 }),
         challenge,
       },
       answer: giveRecipe,
     }),
     palette: action({
-      purpose: {
-        en: 'Colours of a photo, or drawn for our shelves',
-        es: 'Colores de una foto, o sacados para nuestros estantes',
-      },
+      purpose: says.palette.purpose,
       seenBy: 'asker',
       pace: 'slow',
       options: {
         colours: terms.random,
         ...drawn,
-        photo: picture({ en: 'Take them from a photo', es: 'Tomarlos de una foto' }).optional(),
+        photo: picture(says.palette.photo).optional(),
       },
       answer: showPalette,
     }),
     extend: action({
-      purpose: { en: 'Move deadlines later (stewards)', es: 'Aplaza los plazos (responsables)' },
+      purpose: says.extend.purpose,
       seenBy: 'asker',
       access: 'steward',
       options: {
@@ -182,7 +158,7 @@ export default commandGroup(
       answer: extend,
     }),
     cancel: action({
-      purpose: { en: 'Call a challenge off (stewards)', es: 'Cancela un reto (responsables)' },
+      purpose: says.cancel.purpose,
       seenBy: 'asker',
       access: 'steward',
       options: { reason, challenge },
@@ -190,7 +166,7 @@ export default commandGroup(
       answer: cancel,
     }),
     disqualify: action({
-      purpose: { en: 'Take a bar out (stewards)', es: 'Retira una barra (responsables)' },
+      purpose: says.disqualify.purpose,
       seenBy: 'asker',
       access: 'steward',
       options: { entry: barNumber, reason, challenge },
@@ -198,7 +174,7 @@ export default commandGroup(
       answer: disqualify,
     }),
     export: action({
-      purpose: { en: 'Everything as JSON and CSV (stewards)', es: 'Todo en JSON y CSV (responsables)' },
+      purpose: says.export.purpose,
       seenBy: 'asker',
       access: 'steward',
       options: { challenge },
@@ -206,16 +182,16 @@ export default commandGroup(
       answer: exportChallenge,
     }),
     settings: action({
-      purpose: { en: 'Steward role and time zone (stewards)', es: 'Rol y zona horaria (responsables)' },
+      purpose: says.settings.purpose,
       seenBy: 'asker',
       access: 'steward',
       options: {
-        role: role({ en: 'Role whose holders are stewards', es: 'Rol de los responsables' }).optional(),
+        role: role(says.settings.role).optional(),
         zone: zone.optional(),
-        calls: role({ en: 'Role called when one opens', es: 'Rol al que se avisa al abrir' }).optional(),
-        quiet: yesNo({ en: 'Call nobody any more', es: 'No avisar ya a nadie' }).optional(),
-        threads: yesNo({ en: 'A thread for each challenge', es: 'Un hilo por reto' }).optional(),
-        calendar: yesNo({ en: 'Deadlines in the events', es: 'Plazos en los eventos' }).optional(),
+        calls: role(says.settings.calls).optional(),
+        quiet: yesNo(says.settings.quiet).optional(),
+        threads: yesNo(says.settings.threads).optional(),
+        calendar: yesNo(says.settings.calendar).optional(),
       },
       answer: settings,
     }),

@@ -11,10 +11,13 @@ import { preferencesOf } from '../../src/records/preferences.ts';
 import { findRecipe, nearestRecipes } from '../../src/records/recipes/index.ts';
 import { readKept } from '../../src/records/recipes/kept-plan.ts';
 import { findMeant, findTogether, type Meant, meantByText } from '../../src/records/shelf/meant.ts';
+import { phrases } from '../../src/words/declared.ts';
 import { evidenceFollowUps, evidenceOn } from './follow-ups.ts';
 import { labelled, plannedParts } from './label.ts';
 import { longestList } from './options.ts';
 import { reportActions } from './reports.ts';
+
+const says = phrases('colourant');
 
 declare module '../../src/engine/refusal.ts' {
   interface Reasons {
@@ -40,31 +43,16 @@ async function inRecipe(asked: string, context: Context) {
 
 export default commandGroup(
   'colourant',
-  {
-    en: 'Will it survive the lye, may it be used, and what this group has seen',
-    es: 'Si aguanta la sosa, si se puede usar y qué ha visto este grupo',
-  },
+  says.purpose,
   {
     check: action({
-      purpose: {
-        en: 'Read a label: what lye does to each ingredient, dose, and the law',
-        es: 'Lee una etiqueta: qué hace la sosa con cada ingrediente, dosis y normas',
-      },
+      purpose: says.check.purpose,
       anywhere: true,
       // An item of one's own shelf is one's own; a label is anybody's.
       seenBy: ({ item }) => (item === undefined ? 'group' : 'asker'),
       options: {
-        ingredients: text(
-          {
-            en: 'The ingredients as the label has them: “Mica (CI 77019), Carmine (CI 75470)”',
-            es: 'Los ingredientes como en la etiqueta: «Mica (CI 77019), Carmine (CI 75470)»',
-          },
-          { most: longestList },
-        ).optional(),
-        item: text({
-          en: 'Or an item on your shelf, or a colourant such as “gold mica”',
-          es: 'O un producto de tu estantería, o un colorante como «mica dorada»',
-        }).optional(),
+        ingredients: text(says.check.ingredients, { most: longestList }).optional(),
+        item: text(says.check.item).optional(),
       },
       completes: { item: suggestJars },
       namesJar: async ({ item }, { shelf }) =>
@@ -78,30 +66,12 @@ export default commandGroup(
     }),
     ...reportActions,
     label: action({
-      purpose: {
-        en: 'The colours of a finished bar as its label must list them',
-        es: 'Los colores de una pastilla como debe listarlos su etiqueta',
-      },
+      purpose: says.label.purpose,
       seenBy: 'asker',
       options: {
-        market: choice(
-          { en: 'Where it will be sold', es: 'Dónde se venderá' },
-          {
-            us: { en: 'United States', es: 'Estados Unidos' },
-            eu: { en: 'European Union', es: 'Unión Europea' },
-          },
-        ),
-        of: text(
-          {
-            en: 'The colours in it: “ultramarine blue, gold mica”, or an ingredient list',
-            es: 'Los colores que lleva: «azul ultramar, mica dorada», o una lista de ingredientes',
-          },
-          { most: longestList },
-        ).optional(),
-        recipe: text(
-          { en: 'Or a kept recipe, by its name', es: 'O una receta guardada, por su nombre' },
-          { most: 100 },
-        ).optional(),
+        market: choice(says.label.market),
+        of: text(says.label.of, { most: longestList }).optional(),
+        recipe: text(says.label.recipe, { most: 100 }).optional(),
       },
       completes: {
         recipe: async (typed, context) =>

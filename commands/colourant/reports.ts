@@ -8,10 +8,13 @@ import { suggestJars } from '../../src/presenting/colour/suggest.ts';
 import { identityName, weigh } from '../../src/presenting/evidence.ts';
 import * as evidence from '../../src/records/evidence/index.ts';
 import { findMeant } from '../../src/records/shelf/meant.ts';
+import { phrases } from '../../src/words/declared.ts';
 import { undoChoice } from '../shelf/follow-ups.ts';
 import { colourPage, evidenceOn, scopeOf, wholePage } from './follow-ups.ts';
 import { colour } from './options.ts';
 import { reportedReply } from './report-pages.ts';
+
+const says = phrases('colourant');
 
 declare module '../../src/engine/refusal.ts' {
   interface Reasons {
@@ -19,14 +22,7 @@ declare module '../../src/engine/refusal.ts' {
   }
 }
 
-const process = choice(
-  { en: 'How the soap was made', es: 'Cómo se hizo el jabón' },
-  {
-    ambient: { en: 'Left to itself, no gel', es: 'Sin calor añadido, sin gel' },
-    gel: { en: 'Went through gel, or was heated to', es: 'Pasó por gel, o se calentó para eso' },
-    other: { en: 'Another way', es: 'De otra manera' },
-  },
-);
+const process = choice(says.options.process);
 
 /** The colour that is meant, with what its reports are filed under; metals are refused. */
 async function reportable(asked: string, context: Context) {
@@ -42,46 +38,17 @@ async function reportable(asked: string, context: Context) {
 /** What the group saw of a colour: told, shown, taken back, shared. */
 export const reportActions = {
   report: action({
-    purpose: {
-      en: 'Tell the group how a colour came out in your cured bar',
-      es: 'Cuenta al grupo cómo quedó un color en tu pastilla curada',
-    },
+    purpose: says.report.purpose,
     seenBy: 'group',
     options: {
       item: colour,
-      result: choice(
-        { en: 'What became of the colour', es: 'Qué fue del color' },
-        {
-          held: { en: 'It held', es: 'Aguantó' },
-          shifted: { en: 'It turned into another colour', es: 'Se volvió otro color' },
-          faded: { en: 'It faded', es: 'Se apagó' },
-          bled: { en: 'It bled into the next colour', es: 'Sangró en el color vecino' },
-        },
-      ),
+      result: choice(says.report.result),
       process,
-      weeks: whole(
-        { en: 'Weeks since the pour when you looked', es: 'Semanas desde el vertido cuando miraste' },
-        { least: 0, most: 520 },
-      ).optional(),
-      strength: text(
-        {
-          en: 'How strong: tint, pastel, medium, full, or teaspoons per cup',
-          es: 'Cuánto: toque, pastel, medio, pleno, o cucharaditas por taza',
-        },
-        { most: 60 },
-      ).optional(),
-      base: text(
-        {
-          en: 'The batter: “pale olive base”, “with white”',
-          es: 'La masa: «base clara de oliva», «con blanco»',
-        },
-        { most: 100 },
-      ).optional(),
-      note: text(
-        { en: 'Anything else worth knowing', es: 'Algo más que convenga saber' },
-        { most: 300 },
-      ).optional(),
-      photo: picture({ en: 'A photo of the bar', es: 'Una foto de la pastilla' }).optional(),
+      weeks: whole(says.report.weeks, { least: 0, most: 520 }).optional(),
+      strength: text(says.report.strength, { most: 60 }).optional(),
+      base: text(says.report.base, { most: 100 }).optional(),
+      note: text(says.report.note, { most: 300 }).optional(),
+      photo: picture(says.report.photo).optional(),
     },
     completes: { item: suggestJars },
     async answer({ item, result, process: made, weeks, strength, base, note, photo }, context) {
@@ -115,10 +82,7 @@ export const reportActions = {
     },
   }),
   evidence: action({
-    purpose: {
-      en: 'What this group has seen of one colour, or of all',
-      es: 'Qué ha visto este grupo de un color, o de todos',
-    },
+    purpose: says.evidence.purpose,
     seenBy: 'asker',
     options: { item: colour.optional() },
     completes: { item: suggestJars },
@@ -128,7 +92,7 @@ export const reportActions = {
     },
   }),
   withdraw: action({
-    purpose: { en: 'Take back your own report', es: 'Retira tu propio informe' },
+    purpose: says.withdraw.purpose,
     seenBy: 'asker',
     options: { item: colour, process: process.optional() },
     completes: { item: suggestJars },
@@ -153,14 +117,11 @@ export const reportActions = {
     },
   }),
   share: action({
-    purpose: {
-      en: 'Stewards: share counts with groups that also share, or stop',
-      es: 'Responsables: compartir cuentas con grupos que también comparten, o dejarlo',
-    },
+    purpose: says.share.purpose,
     seenBy: 'asker',
     access: 'steward',
     options: {
-      on: yesNo({ en: 'Yes to share, no to stop', es: 'Sí para compartir, no para dejarlo' }).optional(),
+      on: yesNo(says.share.on).optional(),
     },
     async answer({ on }, context) {
       const scope = scopeOf(context);

@@ -18,12 +18,15 @@ import * as flaws from '../../src/records/flaws/index.ts';
 import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { findRecipe, nearestRecipes } from '../../src/records/recipes/index.ts';
 import { readKept } from '../../src/records/recipes/kept-plan.ts';
+import { phrases } from '../../src/words/declared.ts';
 import { flawReply, lookAt } from './answer.ts';
 import { flawChoices } from './choices.ts';
 import { type Description, described, describeForm, isFinding } from './form.ts';
 import { giving, offer } from './giving.ts';
 import { MarkedPhotos } from './marked-photos.ts';
 import { readPicture } from './picture.ts';
+
+const says = phrases('diagnose');
 
 declare module '../../src/engine/refusal.ts' {
   interface Reasons {
@@ -143,7 +146,7 @@ async function readPlan(asked: string, context: Context): Promise<flaws.PlanShow
 const filledIn = described(opened);
 
 const menu: MenuEntry = {
-  name: { en: 'Diagnose this picture', es: 'Diagnosticar esta foto' },
+  name: says.menu,
   // It may be somebody else's bar: the verdict is for who asked.
   seenBy: 'asker',
   pace: 'quick',
@@ -163,29 +166,14 @@ const menu: MenuEntry = {
 export default command(
   'diagnose',
   action({
-    purpose: {
-      en: 'Why did my bar do that? Describe it, show a picture, or both',
-      es: '¿Por qué le pasó eso a mi pastilla? Descríbelo, enseña una foto, o ambas',
-    },
+    purpose: says.purpose,
     anywhere: true,
     opensForm: 'bare',
     seenBy: privateIfRecipe,
     options: {
-      words: text(
-        {
-          en: 'What you see and feel, and what you did: “blue specks all over, no zap”',
-          es: 'Lo que ves y notas, y lo que hiciste: «motas azules por todas partes»',
-        },
-        { most: 5000 },
-      ).optional(),
-      photo: picture({
-        en: 'The whole bar on a plain surface, all edges in view',
-        es: 'La barra entera sobre algo liso, con todos los bordes a la vista',
-      }).optional(),
-      recipe: text({
-        en: 'The recipe it was made by, yours or the group’s: its numbers count too',
-        es: 'La receta con que se hizo, tuya o del grupo: sus números también cuentan',
-      }).optional(),
+      words: text(says.words, { most: 5000 }).optional(),
+      photo: picture(says.photo).optional(),
+      recipe: text(says.recipe).optional(),
     },
     completes: {
       recipe: async (typed, context) =>

@@ -3,7 +3,10 @@ import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import { infer, MOST_COUNTED } from '../../src/engine/flaws/inference.ts';
 import * as flaws from '../../src/records/flaws/index.ts';
+import { phrases } from '../../src/words/declared.ts';
 import { pictureActions, pictureFollowUps } from './pictures.ts';
+
+const says = phrases('flaws');
 
 const scopeOf = ({ store, group }: Context): flaws.FlawScope => ({ store, group });
 
@@ -30,16 +33,10 @@ const nothing = ({ say }: Context): Reply => ({
 
 export default commandGroup(
   'flaws',
-  {
-    en: 'What flaws turned out to be here, and the pictures of them',
-    es: 'Qué resultaron ser los defectos aquí, y sus fotos',
-  },
+  says.purpose,
   {
     learned: action({
-      purpose: {
-        en: 'What flaws turned out to be here, and how that moves the chances (stewards)',
-        es: 'Qué resultaron ser los defectos aquí y cómo mueve eso las probabilidades (encargados)',
-      },
+      purpose: says.learned.purpose,
       seenBy: 'asker',
       access: 'steward',
       options: {},
@@ -82,10 +79,7 @@ export default commandGroup(
       },
     }),
     reset: action({
-      purpose: {
-        en: 'Forget what flaws turned out to be here (stewards)',
-        es: 'Olvidar qué resultaron ser los defectos aquí (encargados)',
-      },
+      purpose: says.reset.purpose,
       seenBy: 'asker',
       access: 'steward',
       options: {},

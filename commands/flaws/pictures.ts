@@ -4,7 +4,10 @@ import type { Context } from '../../src/conversation/context.ts';
 import { text } from '../../src/conversation/option.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import * as flaws from '../../src/records/flaws/index.ts';
+import { phrases } from '../../src/words/declared.ts';
 import { zipped } from './zip.ts';
+
+const says = phrases('flaws');
 
 /** Bytes of pictures in one file: the platform takes files of up to 10 MB. */
 const MOST_BYTES = 8 * 1024 * 1024;
@@ -85,19 +88,13 @@ async function own(context: Context): Promise<Reply> {
 
 export const pictureActions = {
   given: action({
-    purpose: {
-      en: 'The pictures you gave this group’s set, to take back',
-      es: 'Las fotos que diste a la colección del grupo, para retirarlas',
-    },
+    purpose: says.given.purpose,
     seenBy: 'asker',
     options: {},
     answer: (_, context) => own(context),
   }),
   pictures: action({
-    purpose: {
-      en: 'The pictures members gave, with what they turned out to be, as a file (stewards)',
-      es: 'Las fotos que dieron los miembros, con lo que resultaron ser, en un archivo (encargados)',
-    },
+    purpose: says.pictures.purpose,
     seenBy: 'asker',
     access: 'steward',
     pace: 'slow',
@@ -105,20 +102,11 @@ export const pictureActions = {
     answer: (_, context) => setFrom(0, context),
   }),
   drop: action({
-    purpose: {
-      en: 'Erase one picture from the set: one that shows a face, or is no soap (stewards)',
-      es: 'Borrar una foto de la colección: una con una cara, o que no es jabón (encargados)',
-    },
+    purpose: says.drop.purpose,
     seenBy: 'asker',
     access: 'steward',
     options: {
-      file: text(
-        {
-          en: 'Its name in the file of /flaws pictures: “3f09c2a1b7de.jpg”',
-          es: 'Su nombre en el archivo de /flaws pictures: «3f09c2a1b7de.jpg»',
-        },
-        { most: 60 },
-      ),
+      file: text(says.drop.file, { most: 60 }),
     },
     async answer({ file }, context): Promise<Reply> {
       const cause = await flaws.dropPicture(context, file);

@@ -1,22 +1,19 @@
 import { action, command } from '../../src/conversation/command.ts';
 import { text } from '../../src/conversation/option.ts';
 import { fold } from '../../src/engine/text/fold.ts';
+import { phrases } from '../../src/words/declared.ts';
 import { overview, topicReply } from './answer.ts';
 import { topicNames } from './topics.ts';
+
+const says = phrases('help');
 
 export default command(
   'help',
   action({
-    purpose: { en: 'What I can do, and how to ask', es: 'Qué sé hacer y cómo preguntarme' },
+    purpose: says.purpose,
     seenBy: 'asker',
     options: {
-      topic: text(
-        {
-          en: 'A command, an option, a word of the trade or a caution: “plan”, “trace”, “lye”',
-          es: 'Una orden, una opción, una palabra del oficio o un aviso: «plan», «traza», «sosa»',
-        },
-        { most: 100 },
-      ).optional(),
+      topic: text(says.topic, { most: 100 }).optional(),
     },
     completes: {
       topic: (typed, context) =>

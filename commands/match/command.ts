@@ -5,9 +5,12 @@ import { refuse } from '../../src/engine/refusal.ts';
 import { readColour } from '../../src/engine/text/colours/colour-name.ts';
 import { suggestBases } from '../../src/presenting/colour/suggest.ts';
 import { listShelf } from '../../src/records/shelf/index.ts';
+import { phrases } from '../../src/words/declared.ts';
 import { targetOf } from './answer.ts';
 import { matchFollowUps, matchReply } from './follow-ups.ts';
 import { matchPhoto, matchPhotoFollowUps } from './photo.ts';
+
+const says = phrases('match');
 
 declare module '../../src/engine/refusal.ts' {
   interface Reasons {
@@ -19,10 +22,7 @@ declare module '../../src/engine/refusal.ts' {
 export default command(
   'match',
   action({
-    purpose: {
-      en: 'A recipe in real spoons for the colour you want, from your shelf',
-      es: 'Una receta en cucharas para el color que quieres, con lo de tu estantería',
-    },
+    purpose: says.purpose,
     anywhere: true,
     // A recipe from the shelf tells what stands on it; a colour of a photo is chosen by whoever sent it.
     seenBy: ({ from, photo }) => (from === 'catalogue' && !photo ? 'group' : 'asker'),
@@ -30,49 +30,13 @@ export default command(
     namesJar: async ({ from }, { shelf }) => from !== 'catalogue' && (await listShelf(shelf)).length > 0,
     pace: 'slow',
     options: {
-      target: text({
-        en: 'The colour: “#6b3fa0”, or a name such as “teal” or “rebeccapurple”',
-        es: 'El color: «#6b3fa0», o un nombre inglés como «teal» o «rebeccapurple»',
-      }).optional(),
-      photo: picture({
-        en: 'Or a photo of a bar: you pick one of its colours',
-        es: 'O una foto de una pastilla: eliges uno de sus colores',
-      }).optional(),
-      portion: text(
-        {
-          en: 'How much batter: “2 cups”, “500 ml”. 1 cup unless you say',
-          es: 'Cuánta masa: «2 tazas», «500 ml». 1 taza si no dices nada',
-        },
-        { reads: 'portion' },
-      ).optional(),
-      from: choice(
-        {
-          en: 'What it may use. Your shelf unless you say',
-          es: 'De dónde. De tu estantería si no dices nada',
-        },
-        {
-          shelf: { en: 'My shelf', es: 'Mi estantería' },
-          catalogue: { en: 'Any pigment', es: 'Cualquier pigmento' },
-        },
-      ).optional(),
-      most: whole(
-        {
-          en: 'How many colourants at most, beside a white. 3 unless you say',
-          es: 'Cuántos colorantes como mucho, sin contar un blanco. 3 si no dices',
-        },
-        { least: 1, most: 3 },
-      ).optional(),
-      base: text(
-        {
-          en: 'The soap without colour: white, cream, yellow, green, or your oils. Cream unless you say',
-          es: 'El jabón sin color: blanca, crema, amarilla, verde, o tus aceites. Crema si no dices',
-        },
-        { most: 400 },
-      ).optional(),
-      gel: yesNo({
-        en: 'Does it go through gel? No unless you say',
-        es: '¿Pasa por gel? No, si no dices nada',
-      }).optional(),
+      target: text(says.target).optional(),
+      photo: picture(says.photo).optional(),
+      portion: text(says.portion, { reads: 'portion' }).optional(),
+      from: choice(says.from).optional(),
+      most: whole(says.most, { least: 1, most: 3 }).optional(),
+      base: text(says.base, { most: 400 }).optional(),
+      gel: yesNo(says.gel).optional(),
     },
     completes: { base: (typed: string, { say }: Context) => suggestBases(typed, say) },
     async answer({ target, photo, portion, from, most, base, gel }, context) {

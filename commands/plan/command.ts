@@ -4,10 +4,13 @@ import { parseOilPrices } from '../../src/engine/cost/oil-prices.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { preferencesOf } from '../../src/records/preferences.ts';
 import { findRecipe, nearestRecipes } from '../../src/records/recipes/index.ts';
+import { phrases } from '../../src/words/declared.ts';
 import type { Asking } from './answer.ts';
 import { answerPlan, formOf, freshPlan, planFollowUps } from './follow-ups.ts';
 import { planNamesJar, whoSees } from './who-sees.ts';
 import { changed, wordsGiven, written } from './written.ts';
+
+const says = phrases('plan');
 
 declare module '../../src/engine/refusal.ts' {
   interface Reasons {
@@ -18,54 +21,18 @@ declare module '../../src/engine/refusal.ts' {
 export default command(
   'plan',
   action({
-    purpose: {
-      en: 'Plan a coloured batch: lye, water, portions, heat and prep list. Bare: a form',
-      es: 'Planea un lote con color: sosa, agua, partes, calor y pasos. Sin nada: un formulario',
-    },
+    purpose: says.purpose,
     anywhere: true,
     opensForm: 'bare',
     seenBy: privateIfRecipe,
     options: {
       ...written,
-      recipe: text(
-        {
-          en: 'A kept recipe to plan; other options change it',
-          es: 'Una receta guardada; las demás opciones la cambian',
-        },
-        { most: 100 },
-      ).optional(),
-      'save-as': text(
-        { en: 'Keep it as a recipe of that name', es: 'Guárdala como receta con ese nombre' },
-        { most: 100 },
-      ).optional(),
-      prices: text(
-        {
-          en: 'What your oils cost: “olive 8 €/kg, coconut 6 € per 500 g”',
-          es: 'Lo que cuestan tus aceites: «oliva 8 €/kg, coco 6 € por 500 g»',
-        },
-        { most: 1000 },
-      ).optional(),
-      people: whole(
-        { en: 'For a class: how many people', es: 'Para una clase: cuántas personas' },
-        { least: 1, most: 1000 },
-      ).optional(),
-      stations: whole(
-        {
-          en: 'For a class: how many stations. One each unless you say',
-          es: 'Para una clase: cuántas mesas. Una por persona si no dices',
-        },
-        { least: 1, most: 1000 },
-      ).optional(),
-      'plan-is-for': choice(
-        {
-          en: 'For a class: whether the size is one station’s or everybody’s',
-          es: 'Para una clase: si el tamaño es de una mesa o de toda la clase',
-        },
-        {
-          station: { en: 'Each station', es: 'Cada mesa' },
-          class: { en: 'The whole class', es: 'Toda la clase' },
-        },
-      ).optional(),
+      recipe: text(says.recipe, { most: 100 }).optional(),
+      'save-as': text(says['save-as'], { most: 100 }).optional(),
+      prices: text(says.prices, { most: 1000 }).optional(),
+      people: whole(says.people, { least: 1, most: 1000 }).optional(),
+      stations: whole(says.stations, { least: 1, most: 1000 }).optional(),
+      'plan-is-for': choice(says['plan-is-for']).optional(),
     },
     completes: {
       recipe: async (typed, context) =>

@@ -5,7 +5,7 @@ import { readDecimal } from '../../src/engine/quantities/number.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import type { KeptPlan } from '../../src/records/recipes/index.ts';
 import type { Words } from '../../src/words/index.ts';
-import { MATERIALS, PROCESSES, SWIRLS } from './written.ts';
+import { PICKS } from './written.ts';
 
 declare module '../../src/engine/refusal.ts' {
   interface Reasons {
@@ -37,7 +37,6 @@ const HINTS: { readonly [Key in keyof WrittenPlan]?: keyof Words['plan']['forms'
   start: 'temperatureHint',
   room: 'temperatureHint',
 };
-const PICKS = { swirl: SWIRLS, process: PROCESSES, material: MATERIALS } as const;
 const LONG_FIELDS: ReadonlySet<string> = new Set(['oils', 'portions', 'additives']);
 const NUMBERS: ReadonlySet<string> = new Set(['superfat', 'reserve', 'scale', 'purity']);
 

@@ -11,6 +11,9 @@ import { exportPart, thingsOf } from '../../src/records/privacy/export.ts';
 import { type Topic, topics } from '../../src/records/privacy/kinds.ts';
 import { isBare, nightSweep } from '../../src/records/privacy/night.ts';
 import { retention, SWEEP, sweep, sweepDue } from '../../src/records/privacy/retention.ts';
+import { phrases } from '../../src/words/declared.ts';
+
+const says = phrases('privacy');
 
 declare module '../../src/engine/refusal.ts' {
   interface Reasons {
@@ -138,49 +141,27 @@ function acts({ store, outbox, now }: DeadlineServices): DeadlineActs {
 
 export default commandGroup(
   'privacy',
-  {
-    en: 'What I keep of you: see it, take it with you, erase it',
-    es: 'Qué guardo de ti: verlo, llevártelo, borrarlo',
-  },
+  says.purpose,
   {
     show: action({
-      purpose: { en: 'What is kept of you, and for how long', es: 'Qué se guarda de ti y hasta cuándo' },
+      purpose: says.show.purpose,
       seenBy: 'asker',
       pace: 'slow',
       options: {},
       answer: (_, context) => shown(context),
     }),
     export: action({
-      purpose: {
-        en: 'Everything about you as one file, pictures included',
-        es: 'Todo lo tuyo en un archivo, fotos incluidas',
-      },
+      purpose: says.export.purpose,
       seenBy: 'asker',
       pace: 'slow',
       options: {},
       answer: (_, context) => exported(0, context),
     }),
     erase: action({
-      purpose: {
-        en: 'Erase what is kept of you, all or one kind',
-        es: 'Borra lo que se guarda de ti, todo o una parte',
-      },
+      purpose: says.erase.purpose,
       seenBy: 'asker',
       options: {
-        what: choice(
-          { en: 'What to erase', es: 'Qué borrar' },
-          {
-            everything: { en: 'Everything', es: 'Todo' },
-            shelf: { en: 'My shelf', es: 'Mi estantería' },
-            preferences: { en: 'My preferences', es: 'Mis preferencias' },
-            recipes: { en: 'My recipes', es: 'Mis recetas' },
-            batches: { en: 'My batches', es: 'Mis lotes' },
-            recent: { en: 'Recent plans and matches', es: 'Planes y recetas de color recientes' },
-            evidence: { en: 'My reports', es: 'Mis informes' },
-            flaws: { en: 'My questions about flaws', es: 'Mis preguntas sobre defectos' },
-            challenges: { en: 'My part in challenges', es: 'Mi parte en los retos' },
-          },
-        ),
+        what: choice(says.erase.what),
       },
       answer({ what }, { say }): Reply {
         return {

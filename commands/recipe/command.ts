@@ -6,15 +6,15 @@ import type { Block, Reply } from '../../src/conversation/reply.ts';
 import { cut } from '../../src/engine/text/cut.ts';
 import * as recipes from '../../src/records/recipes/index.ts';
 import { UNDO_MINUTES } from '../../src/records/undo/index.ts';
+import { phrases } from '../../src/words/declared.ts';
 import { answerPlan } from '../plan/follow-ups.ts';
 import { undoChoice } from '../shelf/follow-ups.ts';
 import { rescaled } from './rescaled.ts';
 
-const recipe = text(
-  { en: 'A recipe by its name, yours or the group’s', es: 'Una receta por su nombre, tuya o del grupo' },
-  { most: 100 },
-);
-const saveAs = text({ en: 'A name to keep it under', es: 'Un nombre con que guardarla' }, { most: 100 });
+const says = phrases('recipe');
+
+const recipe = text(says.options.recipe, { most: 100 });
+const saveAs = text(says.options.saveAs, { most: 100 });
 
 const suggest = async (typed: string, context: Context): Promise<readonly Suggestion[]> =>
   (await recipes.nearestRecipes(context.recipes, typed, 25)).map(one => ({ name: one, value: one }));
@@ -67,176 +67,143 @@ function row(found: recipes.Found, { say }: Context): string {
     : say.recipes.row({ name: found.name, oils, size });
 }
 
-export default commandGroup(
-  'recipe',
-  {
-    en: 'Your batch recipes: keep, plan again, copy, rescale, share',
-    es: 'Tus recetas de lotes: guardar, volver a planear, copiar, escalar, compartir',
-  },
-  {
-    list: action({
-      purpose: {
-        en: 'Your recipes, and those shared in this group',
-        es: 'Tus recetas y las compartidas en este grupo',
-      },
-      seenBy: 'asker',
-      options: {},
-      async answer(_asked, context) {
-        const { say } = context;
-        const all = await recipes.listRecipes(context.recipes);
-        const own = all.filter(({ shared }) => !shared);
-        const shared = all.filter(one => one.shared);
-        const lists = [
-          { title: say.recipes.own, rows: own },
-          { title: say.recipes.shared, rows: shared },
-        ];
-        return {
-          kind: 'reply',
-          headline:
-            all.length === 0
-              ? say.recipes.none
-              : say.recipes.count({ own: own.length, shared: shared.length }),
-          data: { own, shared },
-          blocks: lists
-            .filter(({ rows }) => rows.length > 0)
-            .map(({ title, rows }) => ({ kind: 'rows', title, rows: rows.map(one => row(one, context)) })),
-          cautions: [],
-        };
-      },
-    }),
-    show: action({
-      purpose: {
-        en: 'One recipe, planned anew, and as it was written',
-        es: 'Una receta, planeada de nuevo y tal como se escribió',
-      },
-      seenBy: 'asker',
-      options: { recipe },
-      completes: { recipe: suggest },
-      async answer(asked, context) {
-        const found = await recipes.findRecipe(context.recipes, asked.recipe);
-        const reply = await answerPlan(found, { name: found.name, seenBy: 'asker' }, context);
-        const by: readonly Block[] = found.shared
-          ? [{ kind: 'text', text: context.say.recipes.by({ name: found.byName }) }]
-          : [];
-        return {
-          ...reply,
-          data: { ...reply.data, written: found.written, times: found.times, by: found.byName },
-          blocks: [...by, ...reply.blocks, asWritten(found, context)],
-        };
-      },
-    }),
-    save: action({
-      purpose: { en: 'Keep the last plan I made for you', es: 'Guarda el último plan que te hice' },
-      seenBy: 'asker',
-      options: { 'save-as': saveAs },
-      formerly: { name: 'save-as' },
-      async answer(asked, context) {
-        const { say } = context;
-        const plan = await recipes.lastPlan(context.shelf);
-        const kept = await recipes.saveRecipe(context.recipes, asked['save-as'], plan, context.change);
-        return told(say.recipes.saved(kept), kept, context);
-      },
-    }),
-    copy: action({
-      purpose: {
-        en: 'Make a recipe yours, under its name or another',
-        es: 'Haz tuya una receta, con su nombre u otro',
-      },
-      seenBy: 'asker',
-      options: { recipe, 'save-as': saveAs.optional() },
-      formerly: { name: 'save-as' },
-      completes: { recipe: suggest },
-      async answer(asked, context) {
-        const shelf = context.recipes;
-        const found = await recipes.findRecipe(shelf, asked.recipe);
-        const kept = await recipes.saveRecipe(shelf, asked['save-as'] ?? found.name, found, context.change);
-        return told(context.say.recipes.copied({ ...kept, from: found.name }), kept, context);
-      },
-    }),
-    rescale: action({
-      purpose: {
-        en: 'The same recipe for another size, volumes and all',
-        es: 'La misma receta para otro tamaño, con sus volúmenes',
-      },
-      seenBy: 'asker',
-      options: {
-        recipe,
-        size: text(
-          {
-            en: 'How many times (“2”, “1/2”), or the new size: “1500 g oils”, “mould 25x9x7 cm”',
-            es: 'Cuántas veces («2», «1/2») o el tamaño nuevo: «1500 g de aceites»',
-          },
-          { reads: 'size' },
-        ),
-        'save-as': saveAs.optional(),
-      },
-      formerly: { to: 'size' },
-      completes: { recipe: suggest },
-      async answer(asked, context) {
-        const { say } = context;
-        const found = await recipes.findRecipe(context.recipes, asked.recipe);
-        const { plan, factor } = await rescaled(found, asked.size, context);
-        const keptAs = asked['save-as'];
-        const reply = await answerPlan(
-          plan,
-          { name: keptAs ?? found.name, saveAs: keptAs, seenBy: 'asker' },
-          context,
-        );
-        const said =
-          keptAs === undefined
-            ? say.recipes.rescaled({ name: found.name, factor })
-            : say.recipes.rescaledKept({ name: keptAs, from: found.name, factor });
-        return {
-          ...reply,
-          data: { ...reply.data, factor },
-          blocks: [{ kind: 'text', text: said }, ...reply.blocks],
-        };
-      },
-    }),
-    share: action({
-      purpose: {
-        en: 'Show one of your recipes to this group, as it is now',
-        es: 'Muestra una receta tuya a este grupo, tal como está',
-      },
-      seenBy: 'group',
-      options: { recipe },
-      completes: { recipe: suggest },
-      async answer(asked, context) {
-        const shared = await recipes.shareRecipe(context.recipes, asked.recipe, context.change);
-        return told(context.say.recipes.sharedNow(shared), shared, context);
-      },
-    }),
-    unshare: action({
-      purpose: {
-        en: 'Take a recipe back from this group: its maker, or a steward',
-        es: 'Retira una receta de este grupo: quien la hizo o quien administra',
-      },
-      seenBy: 'asker',
-      options: { recipe },
-      completes: { recipe: suggest },
-      async answer(asked, context) {
-        const steward = await isSteward(context);
-        const change = { ...context.change, steward };
-        const taken = await recipes.unshareRecipe(context.recipes, asked.recipe, change);
-        return withUndo(told(context.say.recipes.unshared(taken), taken, context), taken, context);
-      },
-    }),
-    remove: action({
-      purpose: { en: 'Remove one of your recipes', es: 'Quita una de tus recetas' },
-      seenBy: 'asker',
-      options: { recipe },
-      completes: { recipe: suggest },
-      async answer(asked, context) {
-        const shelf = context.recipes;
-        const gone = await recipes.removeRecipe(shelf, asked.recipe, context.change);
-        const stays = (await recipes.listRecipes(shelf)).some(
-          one => one.shared && one.by === shelf.member && one.name === gone.name,
-        );
-        const more = stays ? [context.say.recipes.removedStillShared] : [];
-        const minutes = gone.repeated ? [] : [context.say.undo.within({ minutes: UNDO_MINUTES })];
-        const reply = told(context.say.recipes.removed(gone), gone, context, [...more, ...minutes]);
-        return withUndo(reply, gone, context);
-      },
-    }),
-  },
-);
+export default commandGroup('recipe', says.purpose, {
+  list: action({
+    purpose: says.list.purpose,
+    seenBy: 'asker',
+    options: {},
+    async answer(_asked, context) {
+      const { say } = context;
+      const all = await recipes.listRecipes(context.recipes);
+      const own = all.filter(({ shared }) => !shared);
+      const shared = all.filter(one => one.shared);
+      const lists = [
+        { title: say.recipes.own, rows: own },
+        { title: say.recipes.shared, rows: shared },
+      ];
+      return {
+        kind: 'reply',
+        headline:
+          all.length === 0 ? say.recipes.none : say.recipes.count({ own: own.length, shared: shared.length }),
+        data: { own, shared },
+        blocks: lists
+          .filter(({ rows }) => rows.length > 0)
+          .map(({ title, rows }) => ({ kind: 'rows', title, rows: rows.map(one => row(one, context)) })),
+        cautions: [],
+      };
+    },
+  }),
+  show: action({
+    purpose: says.show.purpose,
+    seenBy: 'asker',
+    options: { recipe },
+    completes: { recipe: suggest },
+    async answer(asked, context) {
+      const found = await recipes.findRecipe(context.recipes, asked.recipe);
+      const reply = await answerPlan(found, { name: found.name, seenBy: 'asker' }, context);
+      const by: readonly Block[] = found.shared
+        ? [{ kind: 'text', text: context.say.recipes.by({ name: found.byName }) }]
+        : [];
+      return {
+        ...reply,
+        data: { ...reply.data, written: found.written, times: found.times, by: found.byName },
+        blocks: [...by, ...reply.blocks, asWritten(found, context)],
+      };
+    },
+  }),
+  save: action({
+    purpose: says.save.purpose,
+    seenBy: 'asker',
+    options: { 'save-as': saveAs },
+    formerly: { name: 'save-as' },
+    async answer(asked, context) {
+      const { say } = context;
+      const plan = await recipes.lastPlan(context.shelf);
+      const kept = await recipes.saveRecipe(context.recipes, asked['save-as'], plan, context.change);
+      return told(say.recipes.saved(kept), kept, context);
+    },
+  }),
+  copy: action({
+    purpose: says.copy.purpose,
+    seenBy: 'asker',
+    options: { recipe, 'save-as': saveAs.optional() },
+    formerly: { name: 'save-as' },
+    completes: { recipe: suggest },
+    async answer(asked, context) {
+      const shelf = context.recipes;
+      const found = await recipes.findRecipe(shelf, asked.recipe);
+      const kept = await recipes.saveRecipe(shelf, asked['save-as'] ?? found.name, found, context.change);
+      return told(context.say.recipes.copied({ ...kept, from: found.name }), kept, context);
+    },
+  }),
+  rescale: action({
+    purpose: says.rescale.purpose,
+    seenBy: 'asker',
+    options: {
+      recipe,
+      size: text(says.rescale.size, { reads: 'size' }),
+      'save-as': saveAs.optional(),
+    },
+    formerly: { to: 'size' },
+    completes: { recipe: suggest },
+    async answer(asked, context) {
+      const { say } = context;
+      const found = await recipes.findRecipe(context.recipes, asked.recipe);
+      const { plan, factor } = await rescaled(found, asked.size, context);
+      const keptAs = asked['save-as'];
+      const reply = await answerPlan(
+        plan,
+        { name: keptAs ?? found.name, saveAs: keptAs, seenBy: 'asker' },
+        context,
+      );
+      const said =
+        keptAs === undefined
+          ? say.recipes.rescaled({ name: found.name, factor })
+          : say.recipes.rescaledKept({ name: keptAs, from: found.name, factor });
+      return {
+        ...reply,
+        data: { ...reply.data, factor },
+        blocks: [{ kind: 'text', text: said }, ...reply.blocks],
+      };
+    },
+  }),
+  share: action({
+    purpose: says.share.purpose,
+    seenBy: 'group',
+    options: { recipe },
+    completes: { recipe: suggest },
+    async answer(asked, context) {
+      const shared = await recipes.shareRecipe(context.recipes, asked.recipe, context.change);
+      return told(context.say.recipes.sharedNow(shared), shared, context);
+    },
+  }),
+  unshare: action({
+    purpose: says.unshare.purpose,
+    seenBy: 'asker',
+    options: { recipe },
+    completes: { recipe: suggest },
+    async answer(asked, context) {
+      const steward = await isSteward(context);
+      const change = { ...context.change, steward };
+      const taken = await recipes.unshareRecipe(context.recipes, asked.recipe, change);
+      return withUndo(told(context.say.recipes.unshared(taken), taken, context), taken, context);
+    },
+  }),
+  remove: action({
+    purpose: says.remove.purpose,
+    seenBy: 'asker',
+    options: { recipe },
+    completes: { recipe: suggest },
+    async answer(asked, context) {
+      const shelf = context.recipes;
+      const gone = await recipes.removeRecipe(shelf, asked.recipe, context.change);
+      const stays = (await recipes.listRecipes(shelf)).some(
+        one => one.shared && one.by === shelf.member && one.name === gone.name,
+      );
+      const more = stays ? [context.say.recipes.removedStillShared] : [];
+      const minutes = gone.repeated ? [] : [context.say.undo.within({ minutes: UNDO_MINUTES })];
+      const reply = told(context.say.recipes.removed(gone), gone, context, [...more, ...minutes]);
+      return withUndo(reply, gone, context);
+    },
+  }),
+});

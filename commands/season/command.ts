@@ -17,6 +17,9 @@ import {
   voteFor,
 } from '../../src/records/seasons/index.ts';
 import { tidyName } from '../../src/records/shelf/names.ts';
+import { phrases } from '../../src/words/declared.ts';
+
+const says = phrases('season');
 
 declare module '../../src/engine/refusal.ts' {
   interface Reasons {
@@ -68,110 +71,83 @@ const suggest = async (typed: string, context: Context): Promise<readonly Sugges
     .filter(({ title }) => fold(title).includes(fold(typed)))
     .map(({ title }) => ({ name: title, value: title }));
 
-export default commandGroup(
-  'season',
-  {
-    en: 'The palette your group makes soap in this season: put forward, vote, settle',
-    es: 'La paleta en que tu grupo hace jabón esta temporada: proponer, votar, fijar',
-  },
-  {
-    show: action({
-      purpose: {
-        en: 'This season’s palette, and what is put forward for the next',
-        es: 'La paleta de la temporada y las propuestas para la próxima',
-      },
-      seenBy: 'asker',
-      pace: 'slow',
-      options: {},
-      async answer(_, context) {
-        const { say } = context;
-        const [now, put] = await Promise.all([seasonOf(scopeOf(context)), proposals(scopeOf(context))]);
-        const rows = put.map(one => say.community.proposal(one));
-        return plainReply(
-          now ? say.community.palette(now) : say.community.noSeason,
-          { season: now, proposals: put.map(({ title, colours, votes }) => ({ title, colours, votes })) },
-          [
-            ...(now ? [await drawn(now.title, now.colours, context)] : []),
-            ...(rows.length > 0 ? [{ kind: 'rows' as const, title: say.community.putForward, rows }] : []),
-          ],
-        );
-      },
-    }),
-    propose: action({
-      purpose: {
-        en: 'Put a palette forward; it takes the place of your earlier one',
-        es: 'Propón una paleta; ocupa el lugar de la que propusiste',
-      },
-      seenBy: 'group',
-      pace: 'slow',
-      options: {
-        title: text({ en: 'What it is called', es: 'Cómo se llama' }, { most: 60 }),
-        colours: text(
-          {
-            en: 'Two to six colours: “teal, #4b3f9e, old gold”',
-            es: 'De dos a seis colores: «turquesa, #4b3f9e, dorado»',
-          },
-          { most: 300 },
-        ),
-      },
-      async answer(asked, context) {
-        const title = tidyName(asked.title);
-        const colours = readColours(asked.colours);
-        const all = await proposals(scopeOf(context));
-        const taken = all.some(one => one.member !== context.asker.id && fold(one.title) === fold(title));
-        if (taken) refuse('season-title-taken', { title });
-        const proposal = {
-          id: context.id,
-          member: context.asker.id,
-          title,
-          colours: [...colours],
-          at: new Date(context.at),
-        };
-        await proposePalette(scopeOf(context), proposal);
-        return plainReply(context.say.community.proposed({ title, colours }), { title, colours }, [
-          await drawn(title, colours, context),
-        ]);
-      },
-    }),
-    vote: action({
-      purpose: {
-        en: 'Vote for a palette; your newest vote counts',
-        es: 'Vota por una paleta; cuenta tu último voto',
-      },
-      seenBy: 'asker',
-      options: {
-        palette: text({ en: 'The palette by its title', es: 'La paleta por su título' }, { most: 100 }),
-      },
-      completes: { palette: suggest },
-      async answer({ palette }, context) {
-        const chosen = named(await proposals(scopeOf(context)), palette);
-        const { asker, at } = context;
-        await voteFor(scopeOf(context), { member: asker.id, chosen: chosen.id, at: new Date(at) });
-        return plainReply(context.say.community.voted({ title: chosen.title }), { palette: chosen.title });
-      },
-    }),
-    settle: action({
-      purpose: {
-        en: 'Close the vote: the most liked is the season’s palette (stewards)',
-        es: 'Cierra la votación: gana la más votada (responsables)',
-      },
-      seenBy: 'group',
-      access: 'steward',
-      pace: 'slow',
-      options: {},
-      async answer(_, context) {
-        const [first, second] = await proposals(scopeOf(context));
-        if (!first) return refuse('season-nothing-put', {});
-        if (second && second.votes === first.votes)
-          refuse('season-tie', { titles: [first.title, second.title] });
-        const { title, colours, votes } = first;
-        await settleSeason(scopeOf(context), { title, colours, votes, at: new Date(context.at) });
-        return plainReply(
-          context.say.community.settled({ title, colours, votes }),
-          { title, colours, votes },
-          [await drawn(title, colours, context)],
-        );
-      },
-    }),
-  },
-);
+export default commandGroup('season', says.purpose, {
+  show: action({
+    purpose: says.show.purpose,
+    seenBy: 'asker',
+    pace: 'slow',
+    options: {},
+    async answer(_, context) {
+      const { say } = context;
+      const [now, put] = await Promise.all([seasonOf(scopeOf(context)), proposals(scopeOf(context))]);
+      const rows = put.map(one => say.community.proposal(one));
+      return plainReply(
+        now ? say.community.palette(now) : say.community.noSeason,
+        { season: now, proposals: put.map(({ title, colours, votes }) => ({ title, colours, votes })) },
+        [
+          ...(now ? [await drawn(now.title, now.colours, context)] : []),
+          ...(rows.length > 0 ? [{ kind: 'rows' as const, title: say.community.putForward, rows }] : []),
+        ],
+      );
+    },
+  }),
+  propose: action({
+    purpose: says.propose.purpose,
+    seenBy: 'group',
+    pace: 'slow',
+    options: {
+      title: text(says.propose.title, { most: 60 }),
+      colours: text(says.propose.colours, { most: 300 }),
+    },
+    async answer(asked, context) {
+      const title = tidyName(asked.title);
+      const colours = readColours(asked.colours);
+      const all = await proposals(scopeOf(context));
+      const taken = all.some(one => one.member !== context.asker.id && fold(one.title) === fold(title));
+      if (taken) refuse('season-title-taken', { title });
+      const proposal = {
+        id: context.id,
+        member: context.asker.id,
+        title,
+        colours: [...colours],
+        at: new Date(context.at),
+      };
+      await proposePalette(scopeOf(context), proposal);
+      return plainReply(context.say.community.proposed({ title, colours }), { title, colours }, [
+        await drawn(title, colours, context),
+      ]);
+    },
+  }),
+  vote: action({
+    purpose: says.vote.purpose,
+    seenBy: 'asker',
+    options: {
+      palette: text(says.vote.palette, { most: 100 }),
+    },
+    completes: { palette: suggest },
+    async answer({ palette }, context) {
+      const chosen = named(await proposals(scopeOf(context)), palette);
+      const { asker, at } = context;
+      await voteFor(scopeOf(context), { member: asker.id, chosen: chosen.id, at: new Date(at) });
+      return plainReply(context.say.community.voted({ title: chosen.title }), { palette: chosen.title });
+    },
+  }),
+  settle: action({
+    purpose: says.settle.purpose,
+    seenBy: 'group',
+    access: 'steward',
+    pace: 'slow',
+    options: {},
+    async answer(_, context) {
+      const [first, second] = await proposals(scopeOf(context));
+      if (!first) return refuse('season-nothing-put', {});
+      if (second && second.votes === first.votes)
+        refuse('season-tie', { titles: [first.title, second.title] });
+      const { title, colours, votes } = first;
+      await settleSeason(scopeOf(context), { title, colours, votes, at: new Date(context.at) });
+      return plainReply(context.say.community.settled({ title, colours, votes }), { title, colours, votes }, [
+        await drawn(title, colours, context),
+      ]);
+    },
+  }),
+});

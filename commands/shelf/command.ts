@@ -1,14 +1,14 @@
 import { commandGroup } from '../../src/conversation/command.ts';
+import { phrases } from '../../src/words/declared.ts';
 import { shelfFollowUps } from './follow-ups.ts';
 import { lotActions } from './lots.ts';
 import { stockActions } from './stock.ts';
 
+const says = phrases('shelf');
+
 export default commandGroup(
   'shelf',
-  {
-    en: 'Your pigments: what you have, how much, how they behave',
-    es: 'Tus pigmentos: qué tienes, cuánto y cómo se portan',
-  },
+  says.purpose,
   { ...stockActions, ...lotActions },
   { followUps: shelfFollowUps },
 );

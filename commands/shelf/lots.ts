@@ -4,6 +4,7 @@ import { parseStock } from '../../src/engine/quantities/stock.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import * as shelf from '../../src/records/shelf/index.ts';
 import { whatItIs } from '../../src/records/shelf/jars/what-it-is.ts';
+import { phrases } from '../../src/words/declared.ts';
 import { compareReply } from './compare.ts';
 import { undoChoice } from './follow-ups.ts';
 import {
@@ -24,6 +25,8 @@ import {
 import { priceAsked } from './price.ts';
 import { describedReply } from './view.ts';
 
+const says = phrases('shelf');
+
 declare module '../../src/engine/refusal.ts' {
   interface Reasons {
     'spoon-weight-unreadable': { text: string };
@@ -41,25 +44,12 @@ function spoonGrams(text: string): number {
 /** What a jar and its lot are like: tests, weights, what it is, when it runs low. */
 export const lotActions = {
   'dish-test': action({
-    purpose: {
-      en: 'Where a pinch of this lot went in a dish of water',
-      es: 'Adónde fue una pizca de este lote en un plato de agua',
-    },
+    purpose: says['dish-test'].purpose,
     anywhere: true,
     seenBy: 'asker',
     options: {
       item,
-      result: choice(
-        { en: 'What the pinch did', es: 'Qué hizo la pizca' },
-        {
-          water: { en: 'It swirled into the water', es: 'Se mezcló con el agua' },
-          oil: {
-            en: 'It floated or sat there; oil took it',
-            es: 'Flotó o se quedó quieta; entró en aceite',
-          },
-          neither: { en: 'Neither water nor oil took it', es: 'No entró ni en agua ni en aceite' },
-        },
-      ),
+      result: choice(says['dish-test'].result),
     },
     completes: { item: suggestItems },
     async answer({ item: name, result }, context) {
@@ -68,18 +58,12 @@ export const lotActions = {
     },
   }),
   weigh: action({
-    purpose: {
-      en: 'What one level teaspoon of yours weighs',
-      es: 'Cuánto pesa una cucharadita rasa del tuyo',
-    },
+    purpose: says.weigh.purpose,
     anywhere: true,
     seenBy: 'asker',
     options: {
       item,
-      amount: text({
-        en: 'What one level teaspoon weighs: “2.4 g”. A bare number is grams',
-        es: 'Lo que pesa una cucharadita rasa: «2,4 g». Un número solo son gramos',
-      }),
+      amount: text(says.weigh.amount),
     },
     formerly: { grams: 'amount' },
     completes: { item: suggestItems },
@@ -91,10 +75,7 @@ export const lotActions = {
     },
   }),
   'new-lot': action({
-    purpose: {
-      en: 'A new lot: its tests and weights start anew',
-      es: 'Un lote nuevo: sus pruebas y pesos empiezan de cero',
-    },
+    purpose: says['new-lot'].purpose,
     anywhere: true,
     seenBy: 'asker',
     options: {
@@ -118,10 +99,7 @@ export const lotActions = {
     },
   }),
   describe: action({
-    purpose: {
-      en: 'Say what an item is, so that I can dose it',
-      es: 'Di qué es un producto, para que pueda dosificarlo',
-    },
+    purpose: says.describe.purpose,
     anywhere: true,
     seenBy: 'asker',
     options: {
@@ -149,29 +127,23 @@ export const lotActions = {
     },
   }),
   compare: action({
-    purpose: {
-      en: 'Two jars for the same depth of colour: strength, hue, cost',
-      es: 'Dos botes para la misma intensidad: fuerza, tono, coste',
-    },
+    purpose: says.compare.purpose,
     anywhere: true,
     seenBy: 'asker',
     options: {
-      one: text({ en: 'A jar of yours, or any colourant', es: 'Un bote tuyo, o cualquier colorante' }),
-      other: text({ en: 'And the other', es: 'Y el otro' }),
+      one: text(says.compare.one),
+      other: text(says.compare.other),
     },
     completes: { one: suggestItems, other: suggestItems },
     answer: compareReply,
   }),
   'low-mark': action({
-    purpose: { en: 'At how much left I should warn you', es: 'Con cuánto restante debo avisarte' },
+    purpose: says['low-mark'].purpose,
     anywhere: true,
     seenBy: 'asker',
     options: {
       item,
-      amount: text({
-        en: 'How much is left then: “10 g”, “1 tsp”; 0 for only when empty',
-        es: 'Cuánto queda entonces: «10 g», «1 cdta»; 0 solo cuando se acabe',
-      }),
+      amount: text(says['low-mark'].amount),
     },
     formerly: { grams: 'amount' },
     completes: { item: suggestItems },

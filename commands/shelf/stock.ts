@@ -7,6 +7,7 @@ import { noteShelf } from '../../src/records/group-shelves.ts';
 import * as shelf from '../../src/records/shelf/index.ts';
 import { gramsOf } from '../../src/records/shelf/jars/jar.ts';
 import { whatItIs } from '../../src/records/shelf/jars/what-it-is.ts';
+import { phrases } from '../../src/words/declared.ts';
 import { askRemove, removedReply, undoChoice, undone } from './follow-ups.ts';
 import {
   amount,
@@ -26,6 +27,8 @@ import {
 import { priceAsked } from './price.ts';
 import { addedReply, itemReply, shelfReply } from './view.ts';
 
+const says = phrases('shelf');
+
 /** Stock is kept in whole milligrams: what is said of it on adding is what is read of it afterwards. */
 const wholeMilligrams = (grams: number): number => Math.round(grams * 1000) / 1000;
 
@@ -41,14 +44,11 @@ const isWhole = (name: string, asked: string): boolean => fold(name) === fold(as
 /** What is on the shelf, and how much. */
 export const stockActions = {
   add: action({
-    purpose: { en: 'Put a colourant on your shelf', es: 'Pon un colorante en tu estantería' },
+    purpose: says.add.purpose,
     anywhere: true,
     seenBy: 'asker',
     options: {
-      item: text(
-        { en: 'Your name for it, any language', es: 'Tu nombre para él, en cualquier idioma' },
-        { most: 100 },
-      ),
+      item: text(says.add.item, { most: 100 }),
       amount: amount.optional(),
       colourant: colourant.optional(),
       ingredients: ingredients.optional(),
@@ -89,7 +89,7 @@ export const stockActions = {
     },
   }),
   list: action({
-    purpose: { en: 'Everything on your shelf', es: 'Todo lo que hay en tu estantería' },
+    purpose: says.list.purpose,
     anywhere: true,
     seenBy: 'asker',
     options: {},
@@ -103,10 +103,7 @@ export const stockActions = {
     },
   }),
   show: action({
-    purpose: {
-      en: 'One item: stock, lot, tests and history',
-      es: 'Un producto: existencias, lote, pruebas e historial',
-    },
+    purpose: says.show.purpose,
     anywhere: true,
     seenBy: 'asker',
     options: { item },
@@ -116,7 +113,7 @@ export const stockActions = {
     },
   }),
   use: action({
-    purpose: { en: 'Take some off your shelf', es: 'Saca un poco de tu estantería' },
+    purpose: says.use.purpose,
     anywhere: true,
     seenBy: 'asker',
     options: { item, amount },
@@ -128,7 +125,7 @@ export const stockActions = {
     },
   }),
   restock: action({
-    purpose: { en: 'Add more of the same lot', es: 'Añade más del mismo lote' },
+    purpose: says.restock.purpose,
     anywhere: true,
     seenBy: 'asker',
     options: { item, amount },
@@ -141,10 +138,7 @@ export const stockActions = {
     },
   }),
   remove: action({
-    purpose: {
-      en: 'Take an item off your shelf with its history',
-      es: 'Quita un producto de tu estantería con su historial',
-    },
+    purpose: says.remove.purpose,
     anywhere: true,
     seenBy: 'asker',
     options: { item },
@@ -159,10 +153,7 @@ export const stockActions = {
     },
   }),
   undo: action({
-    purpose: {
-      en: 'Take back what you just changed on your shelf',
-      es: 'Deshaz lo que acabas de cambiar en tu estantería',
-    },
+    purpose: says.undo.purpose,
     anywhere: true,
     seenBy: 'asker',
     options: {},

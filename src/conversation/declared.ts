@@ -26,18 +26,15 @@ export type DeclaredOption = {
   readonly completes: boolean;
 };
 
-type Described = {
-  type?: string;
-  option?: DeclaredOption['kind'];
-  says?: Phrase;
-  labels?: Record<string, Phrase>;
-  reads?: ReadAs;
-  minimum?: number;
-  maximum?: number;
-  maxLength?: number;
-  items?: Described;
-  maxItems?: number;
+/** What the builders of `option.ts` say of a schema: an option before it has a name. */
+export type Described = Pick<DeclaredOption, 'kind' | 'says' | 'least' | 'most' | 'reads'> & {
+  /** In the order of the list. */
+  readonly choices?: Readonly<Record<string, Phrase>>;
+  /** Over how many options of the same kind it is spread. */
+  readonly times?: number;
 };
+/** Beside the schemas and by themselves, so that a phrase stays unread until somebody needs its language. */
+export const described = z.registry<Described>();
 
 /** Name of the `place`-th (from 1) option that a repeated option `name` is spread over. */
 export const repeatedName = (name: string, place: number) => `${name}-${place}`;
@@ -50,38 +47,32 @@ export function declaredOptions(
   schema: z.ZodObject,
   completes: ReadonlySet<string>,
 ): readonly DeclaredOption[] {
-  const json = z.toJSONSchema(schema, { io: 'input', unrepresentable: 'any' });
-  const required = new Set(json.required ?? []);
-  const options = Object.entries(json.properties ?? {}).flatMap(([name, described]) =>
-    spread(name, described as Described).map(([spreadName, one]) =>
-      declaredOption(spreadName, one, { required: required.has(name), completes: completes.has(name) }),
-    ),
-  );
+  const options = Object.entries(schema.shape).flatMap(([name, declared]) => {
+    const { inner, required } = unwrapped(declared as z.ZodType);
+    return named(name, described.get(inner), { required, completes: completes.has(name) });
+  });
   return [...options.filter(option => option.required), ...options.filter(option => !option.required)];
 }
 
-function spread(name: string, described: Described): [string, Described][] {
-  const { type, items, maxItems } = described;
-  if (type !== 'array' || !items || !maxItems) return [[name, described]];
-  return Array.from({ length: maxItems }, (_, index) => [repeatedName(name, index + 1), items]);
+/** What the builder made, without what was said of its absence. */
+function unwrapped(schema: z.ZodType): { readonly inner: z.ZodType; readonly required: boolean } {
+  if (!(schema instanceof z.ZodOptional || schema instanceof z.ZodDefault))
+    return { inner: schema, required: true };
+  return { inner: unwrapped(schema.unwrap() as z.ZodType).inner, required: false };
 }
 
-function declaredOption(
+function named(
   name: string,
-  { option, says, labels, reads, minimum, maximum, maxLength }: Described,
-  { required, completes }: { required: boolean; completes: boolean },
-): DeclaredOption {
-  if (!option || !says) throw new Error(`option ${name} is not made by the builders of option.ts`);
-  const most = maximum ?? maxLength;
-  return {
-    name,
-    kind: option,
-    required,
-    says,
-    completes,
-    ...(reads && { reads }),
-    ...(labels && { choices: Object.entries(labels).map(([value, label]) => ({ value, label })) }),
-    ...(minimum !== undefined && { least: minimum }),
-    ...(most !== undefined && { most }),
+  one: Described | undefined,
+  given: Pick<DeclaredOption, 'required' | 'completes'>,
+): readonly DeclaredOption[] {
+  if (!one) throw new Error(`option ${name} is not made by the builders of option.ts`);
+  const { choices, times, ...rest } = one;
+  const option = {
+    ...rest,
+    ...given,
+    ...(choices && { choices: Object.entries(choices).map(([value, label]) => ({ value, label })) }),
   };
+  if (times === undefined) return [{ name, ...option }];
+  return Array.from({ length: times }, (_, at) => ({ name: repeatedName(name, at + 1), ...option }));
 }

@@ -1,4 +1,5 @@
 import { byLanguage, type Language } from '../engine/language.ts';
+import { dateLocaleOf } from './locales.ts';
 import { instantMark, type ShowMark, withoutMarks } from './marks.ts';
 
 /** Days and moments as one language writes them, by the clocks of a zone (IANA name). */
@@ -16,8 +17,7 @@ const YEAR = { year: 'numeric' } as const;
 const HOUR = { hour: '2-digit', minute: '2-digit', timeZoneName: 'short' } as const;
 
 const dates = (language: Language): Dates => {
-  // Day before month in English too: half of its readers take 3/4 for the third of April.
-  const locale = language === 'en' ? 'en-GB' : language;
+  const locale = dateLocaleOf(language);
   const written = (options: Intl.DateTimeFormatOptions) => (at: number, zone: string) =>
     new Intl.DateTimeFormat(locale, { ...options, timeZone: zone }).format(at);
   const marked = (write: Dates['day']) => (at: number, zone: string) => instantMark(at, write(at, zone));

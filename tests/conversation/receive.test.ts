@@ -27,7 +27,7 @@ const pour = command(
     options: {
       what: text(says, { most: 10 }),
       cups: whole(says, { least: 1, most: 20 }).optional(),
-      tool: choice(says, { whisk: says, spoon: says }).optional(),
+      tool: choice({ says, choices: { whisk: says, spoon: says } }).optional(),
       warm: yesNo(says).optional(),
       photo: picture(says).optional(),
       with: several(says, { most: 3 }),

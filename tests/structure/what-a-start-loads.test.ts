@@ -21,10 +21,12 @@ async function loaded(): Promise<Loaded> {
     const start = await bring(${files('wiring.ts', 'discord/client.ts')});
     const answering = await bring(${files('discord/interactions.ts', 'discord/post.ts', 'conversation/registry/growing-registry.ts')});
     const dose = await bring(${files('../commands/dose/command.ts')});
+    const { default: declaration } = await import(${files('../commands/dose/command.ts')}[0]);
     const before = urls.length;
     const { wordsIn } = await import(${files('words/index.ts')}[0]);
     const said = wordsIn('es').language + wordsIn('es').folds.next.preview;
     if (!said.startsWith('es')) throw new Error(said);
+    if (!declaration.purpose.es) throw new Error('no purpose');
     console.log(JSON.stringify({ start, answering, dose, spanish: urls.slice(before) }));
   `;
   const { stdout } = await promisify(execFile)(
@@ -37,6 +39,9 @@ async function loaded(): Promise<Loaded> {
 
 const amongst = (urls: readonly string[], patterns: readonly RegExp[]) =>
   patterns.map(pattern => urls.find(url => pattern.test(url)));
+/** Which commands' own phrases were loaded. */
+const declared = (urls: readonly string[]) =>
+  urls.flatMap(url => /\/\w+\/declared\/\S+$/.exec(url.replace(/^.*\/src\/words/, ''))?.[0] ?? []);
 const none = (patterns: readonly RegExp[]) => patterns.map(() => undefined);
 
 /*
@@ -65,5 +70,7 @@ test('a start loads what connects; what answers comes behind it, and what is rar
   expect(amongst([...answering, ...dose], RARE)).toEqual(none(RARE));
   expect(answering.some(url => url.endsWith('/src/words/en/index.ts'))).toBe(true);
   expect(dose.some(url => url.endsWith('/commands/dose/answer.ts'))).toBe(true);
+  expect(declared(dose)).toEqual(['/en/declared/dose.ts']);
   expect(spanish.some(url => url.endsWith('/src/words/es/index.ts'))).toBe(true);
+  expect(declared(spanish)).toEqual(['/es/declared/dose.ts']);
 });

@@ -3,6 +3,7 @@ import type { Reply } from '../../../src/conversation/reply.ts';
 import { colourantById } from '../../../src/engine/colourants/catalogue.ts';
 import { colourantsMeant } from '../../../src/engine/colourants/find.ts';
 import { answerDose } from '../../../src/engine/dosing/answer.ts';
+import { byLanguage } from '../../../src/engine/language.ts';
 import { parsePortion } from '../../../src/engine/quantities/portion.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import { fold } from '../../../src/engine/text/fold.ts';
@@ -23,7 +24,7 @@ async function jarOrAlike(name: string, { shelf }: Context): Promise<Jar> {
     if (!(refusal instanceof Refusal) || refusal.id !== 'colourant-ambiguous') throw refusal;
     const [first, ...others] = colourantsMeant(name);
     if (!first || others.some(other => other.dose.fullTspPerCup !== first.dose.fullTspPerCup)) throw refusal;
-    return { colourant: { ...first, names: { en: name, es: name } } };
+    return { colourant: { ...first, names: byLanguage(() => name) } };
   }
 }
 
@@ -48,7 +49,7 @@ function jarsOfHue(question: string, items: readonly ShelfItem[]): readonly Shel
   if (!hue) return [];
   return items.filter(({ name, colourant }) => {
     const names = colourant === undefined ? undefined : colourantById(colourant)?.names;
-    return names !== undefined && hue.test(fold(`${name} ${names.en} ${names.es}`));
+    return names !== undefined && hue.test(fold([name, ...Object.values(names)].join(' ')));
   });
 }
 

@@ -7,9 +7,6 @@ import { nameOf } from '../../../src/presenting/dose.ts';
 import { isNamedElsewhere } from '../elsewhere.ts';
 import { shownAsReply } from '../run-reading.ts';
 
-/** Told of as much oil as makers reckon with. */
-const PORTION = { en: '500 g oils', es: '500 g de aceites' } as const;
-
 /** A colourant that holds, where one is asked for by its hue, with its dose; undefined where nothing of the kind is asked. */
 export async function hueReply(
   question: string,
@@ -29,7 +26,7 @@ export async function heldHue(
   const { say } = context;
   const given = {
     colourant: nameOf(colourant, say),
-    portion: portion ?? PORTION[say.language],
+    portion: portion ?? say.ask.usualBatch,
   };
   const dose = shownAsReply(await context.run('dose', given), context);
   const note = colourant.id === 'red-30-lake' ? [say.ask.trueRed] : [];

@@ -1,6 +1,5 @@
-import { page as en } from '../../words/en/fronts/page.ts';
-import { page as es } from '../../words/es/fronts/page.ts';
-import type { Change, Command, PageAction, Seat, ShownForm, Snapshot } from '../model.ts';
+import type { page } from '../../words/en/fronts/page.ts';
+import type { Change, Command, Language, PageAction, Seat, ShownForm, Snapshot } from '../model.ts';
 import { type Attached, allSeats, closeForms, listen, perform, suggestionsFor } from './api-client.ts';
 import { batterBand } from './batter.ts';
 import { checkOption } from './check.ts';
@@ -11,11 +10,12 @@ import { element } from './element.ts';
 import { openForm } from './form.ts';
 import { keyOf, seatHere, seatPicker } from './seats.ts';
 
-const WORDS = { en, es };
+/** The page's words in a language. */
+const wordsIn = async (language: Language): Promise<typeof page> =>
+  ((await import(`../../words/${language}/fronts/page.ts`)) as { readonly page: typeof page }).page;
 
 /** Puts the page together for one seat and keeps it as the room is. */
-function openRoom(seat: Seat): void {
-  const say = WORDS[seat.language];
+function openRoom(seat: Seat, say: typeof page): void {
   document.documentElement.lang = seat.language;
   document.title = `${say.title}: ${seat.name}`;
   let commands: readonly Command[] = [];
@@ -152,4 +152,4 @@ function takeFiles(take: (file: File) => void): void {
 }
 
 const seat = seatHere(await allSeats());
-if (seat) openRoom(seat);
+if (seat) openRoom(seat, await wordsIn(seat.language));

@@ -1,3 +1,4 @@
+import { dateLocaleOf } from '../../words/locales.ts';
 import type { Language } from '../model.ts';
 import { element } from './element.ts';
 
@@ -72,11 +73,8 @@ export function spansOf(text: string, language: Language): readonly Span[] {
   return spans;
 }
 
-/** Day before month in English too, as in every other date that is told. */
-const LOCALES = { en: 'en-GB', es: 'es' } as const;
-
 /** An instant by the reader's own clock, in the reader's language; seconds since 1970 UTC. */
 const instantOf = (seconds: number, language: Language): string =>
-  new Intl.DateTimeFormat(LOCALES[language], { dateStyle: 'medium', timeStyle: 'short' }).format(
+  new Intl.DateTimeFormat(dateLocaleOf(language), { dateStyle: 'medium', timeStyle: 'short' }).format(
     seconds * 1000,
   );

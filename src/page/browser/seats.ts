@@ -1,4 +1,5 @@
 import type { page } from '../../words/en/fronts/page.ts';
+import { LANGUAGES } from '../../words/locales.ts';
 import type { Language, Seat } from '../model.ts';
 import { takeNewSeat } from './api-client.ts';
 import { element, freshId } from './element.ts';
@@ -47,10 +48,11 @@ export function seatPicker(say: typeof page, now: Seat) {
   };
 }
 
-const LANGUAGES: readonly { readonly value: Language; readonly label: string }[] = [
-  { value: 'en', label: 'English' },
-  { value: 'es', label: 'Español' },
-];
+/** A language by the name that its own speakers give it. */
+function ownName(language: Language): string {
+  const name = new Intl.DisplayNames(language, { type: 'language' }).of(language) ?? language;
+  return name.charAt(0).toLocaleUpperCase(language) + name.slice(1);
+}
 
 function openNewSeat(say: typeof page, seats: readonly Seat[], now: Seat): void {
   const groups = new Map(seats.map(({ group, groupName }) => [group, groupName]));
@@ -72,8 +74,8 @@ function openNewSeat(say: typeof page, seats: readonly Seat[], now: Seat): void 
   const language = element(
     'select',
     {},
-    ...LANGUAGES.map(({ value, label }) =>
-      element('option', { value, lang: value, selected: value === now.language }, label),
+    ...LANGUAGES.map(value =>
+      element('option', { value, lang: value, selected: value === now.language }, ownName(value)),
     ),
   );
   const heading = element('h2', { id: freshId('new-seat') }, say.newSeat);

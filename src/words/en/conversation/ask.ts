@@ -17,6 +17,8 @@ const portion = (told: Portion): string =>
 
 /** What is said to a plain question. */
 export const ask = {
+  /** As much oil as makers reckon with, as they would type it. */
+  usualBatch: '500 g oils',
   understood: (v: { line: string }) => `Understood as: ${v.line}`,
   comparing: (v: { names: readonly string[] }) =>
     `compare the strength of ${v.names.length > 1 ? v.names.join(' and ') : 'your jars'}`,

@@ -1,7 +1,10 @@
 import { numbersIn } from '../../numbers.ts';
+import type { Language } from '../../sentence.ts';
 
 const { plain } = numbersIn('en');
 const list = new Intl.ListFormat('en');
+
+const language: Readonly<Record<Language, string>> = { en: 'Language: English', es: 'Language: Spanish' };
 
 export const prefer = {
   headline: 'This is how I answer you.',
@@ -22,7 +25,7 @@ export const prefer = {
     grams: 'Weight: grams first, ounces beside them',
     ounces: 'Weight: ounces first, grams beside them',
   },
-  language: { en: 'Language: English', es: 'Language: Spanish' },
+  language,
   platformLanguage: 'Language: as your chat app is set',
   reminders: (v: { hour: number; zone: string | undefined }) =>
     `Reminders of batches: at ${v.hour}:00, ${v.zone ?? 'UTC (set your zone to have them at your hour)'}`,

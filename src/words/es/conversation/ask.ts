@@ -13,6 +13,7 @@ const portion = (told: Portion): string =>
   `${told.measure === 'mass' ? `${plain(told.grams)} g` : `${plain(told.millilitres)} ml`}${told.of === 'oils' ? ' de aceites' : ''}`;
 
 export const ask: typeof en.ask = {
+  usualBatch: '500 g de aceites',
   understood: ({ line }) => `Entendido como: ${line}`,
   comparing: ({ names }) => `comparar la fuerza de ${names.length > 1 ? names.join(' y ') : 'tus botes'}`,
   target: ({ name, hex }) => `El color: ${name}, más o menos ${hex}.`,

@@ -1,0 +1,51 @@
+/** What `/plan` says of itself where it is declared. */
+export const says = {
+  purpose: 'Plan a coloured batch: lye, water, portions, heat and prep list. Bare: a form',
+  recipe: 'A kept recipe to plan; other options change it',
+  'save-as': 'Keep it as a recipe of that name',
+  prices: 'What your oils cost: “olive 8 €/kg, coconut 6 € per 500 g”',
+  people: 'For a class: how many people',
+  stations: 'For a class: how many stations. One each unless you say',
+  'plan-is-for': {
+    says: 'For a class: whether the size is one station’s or everybody’s',
+    choices: { station: 'Each station', class: 'The whole class' },
+  },
+  process: {
+    choices: {
+      ambient: 'On the bench',
+      insulated: 'Wrapped',
+      oven: 'Warm oven, switched off',
+      fridge: 'Fridge',
+    },
+    says: 'Where the loaf spends its first day',
+  },
+  material: {
+    choices: { silicone: 'Silicone', wood: 'Wood', plastic: 'Plastic', cardboard: 'Cardboard' },
+    says: 'What the mould is made of',
+  },
+  swirl: {
+    choices: {
+      'in-the-pot': 'In the pot',
+      drop: 'Drop',
+      layered: 'Layered',
+      hanger: 'Hanger',
+      single: 'One colour',
+    },
+    says: 'How you pour',
+  },
+  oils: 'Oils: “coconut 30%, olive 50%, palm 20%”, or weights',
+  size: '“1000 g oils”, “1.2 l batter”, “mould 25x9x7 cm”, “12 x 100 ml”',
+  superfat: 'Percent of the oils left unsaponified. 5 unless you say',
+  lye: 'NaOH, “KOH 90%”, both: “NaOH 95% + KOH 5%”, or ready: “50% lye solution”',
+  water: '“33% lye”, “2:1” (water to lye) or “38% of oils”. 33% lye unless you say',
+  portions: '“2 cups ultramarine blue; 500 ml gold mica pastel in water; rest plain”',
+  fragrance: '“3%” of the oils, with “vanillin 8%” if the label says',
+  additives: '“honey 10 g, salt 5%, clay 1 Tbsp, citric acid 5 g”',
+  liquid: 'Instead of water: “goat milk”, “half beer, half water”, “cream 100 g in the oils”',
+  start: 'Batter when poured: “38 C”, “100 F”',
+  room: 'The room: “21 C”, “70 F”',
+  oven: 'The oven before it is switched off: “77 C”',
+  purity: 'Percent of the lye that is lye, from its label',
+  scale: 'What your scale steps in, grams: 0.1 or 1',
+  reserve: 'Percent of batter that clings to pot and cups. 2 unless you say',
+};
