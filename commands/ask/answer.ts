@@ -6,16 +6,19 @@ import { pastAside } from '../../src/engine/questions/fields/small-talk.ts';
 import { withOwnJars } from '../../src/engine/questions/found/own-jars.ts';
 import { spokenOfIn } from '../../src/engine/questions/leaning/things.ts';
 import { refuse } from '../../src/engine/refusal.ts';
+import { whenAsked } from '../../src/engine/when-asked.ts';
 import { whiffCautions } from '../../src/presenting/whiff.ts';
 import { listShelf } from '../../src/records/shelf/index.ts';
+import { answeredBy } from './answerers.ts';
+import type { Answerer, Turn } from './asked.ts';
 import { carriedReply } from './leaning/carried.ts';
-import { clarifiedReply } from './leaning/clarified.ts';
-import { inContextReply } from './leaning/in-context.ts';
+import { clarified } from './leaning/clarified.ts';
+import { inContext } from './leaning/in-context.ts';
 import { backToBefore, isNothing } from './leaning/leaned-back.ts';
-import { leanedReply, stillHurtReply } from './leaning/leaning.ts';
-import { plainRequestReply } from './plain-request.ts';
-import { shownAsReply } from './run-reading.ts';
-import { type Asked, standingAlone } from './standing-alone.ts';
+import { leaning, stillHurt } from './leaning/leaning.ts';
+import { wholeSentence } from './plain-request.ts';
+import { readAsked } from './read-asked.ts';
+import { shownAsReply } from './reading/run-reading.ts';
 
 declare module '../../src/engine/refusal.ts' {
   interface Reasons {
@@ -23,8 +26,42 @@ declare module '../../src/engine/refusal.ts' {
   }
 }
 
+/** Words that call for help, whatever stands beside them. */
+const firstAid: Answerer<Turn> = {
+  id: 'first-aid',
+  answer: async ({ question, context }) =>
+    callsForFirstAid(question) ? shownAsReply(await context.run('first-aid', {}), context) : undefined,
+};
+
+/** Who answers a turn before it is read by itself; beside a photo only the first. The order is told in DEVELOPERS.md. */
+export const TURNS: readonly Answerer<Turn>[] = [
+  firstAid,
+  wholeSentence,
+  stillHurt,
+  leaning,
+  inContext,
+  clarified,
+];
+const TURNS_BESIDE_PHOTO: readonly Answerer<Turn>[] = [firstAid];
+
+/** Who answers once it was read by itself, and tells too little so. Beside a photo nobody does. */
+export const AFTER_ALL: readonly Answerer<Turn & { readonly alone: Reply }>[] = [
+  {
+    id: 'carried',
+    answer: ({ question, alone, readAnew, context }) => carriedReply(question, { alone, readAnew }, context),
+  },
+  {
+    id: 'back-to-before',
+    answer: ({ question, alone, context }) =>
+      isNothing(alone, question, context) ? backToBefore(question, alone, context) : undefined,
+  },
+];
+
+/** What is asked, and a photo that came with it. */
+type Question = Pick<Turn, 'question' | 'photo'>;
+
 /** Answers a plain question: what was understood in one line as the command it runs, then that command's answer. */
-export async function answerQuestion(asked: Asked, context: Context): Promise<Reply> {
+export async function answerQuestion(asked: Question, context: Context): Promise<Reply> {
   const answer = await answerOf({ ...asked, question: pastAside(asked.question) }, context);
   const isTold = (id: string) => answer.cautions.some(one => one.id === id);
   const spokenOf = spokenOfIn(context.lately?.before(context));
@@ -34,35 +71,36 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
   return { ...answer, cautions: [...cautions, ...answer.cautions] };
 }
 
-async function answerOf(asked: Asked, context: Context): Promise<Reply> {
-  const { question, photo } = asked;
+async function answerOf({ question, photo }: Question, context: Context): Promise<Reply> {
   if (question.trim() === '' && !photo) refuse('question-empty', {});
-  if (callsForFirstAid(question)) return shownAsReply(await context.run('first-aid', {}), context);
-  const plain = photo ? undefined : await plainRequestReply(question, context);
-  if (plain) return plain;
-  const hurt = photo ? undefined : stillHurtReply(question, context);
-  if (hurt) return hurt;
-  const own = withOwnJars(
+  const turn: Turn = {
     question,
-    (await listShelf(context.shelf)).map(({ name }) => name),
-  );
-  const leaned = photo ? undefined : await leanedReply(question, own, context);
-  if (leaned) return leaned;
-  const inContext = photo ? undefined : await inContextReply(question, context);
-  if (inContext) return inContext;
-  const clarified = photo
-    ? undefined
-    : await clarifiedReply(question, context, both =>
-        standingAlone({ question: both }, withOwnJars(both, []), context),
+    photo,
+    context,
+    own: whenAsked(async () => {
+      const jars = await listShelf(context.shelf);
+      return withOwnJars(
+        question,
+        jars.map(({ name }) => name),
       );
-  if (clarified) return clarified;
-  const alone = await standingAlone(asked, own, context);
-  const readAnew = (text: string) => standingAlone({ question: text }, withOwnJars(text, []), context);
-  const carried = photo ? undefined : await carriedReply(question, { alone, readAnew }, context);
-  if (carried) return carried;
-  return (
-    (!photo && isNothing(alone, question, context)
-      ? await backToBefore(question, alone, context)
-      : undefined) ?? alone
-  );
+    }),
+    readAnew: async text =>
+      (await answeredBy(readAsked({ question: text }, withOwnJars(text, []), context))).reply,
+  };
+  const before = await firstOf(photo ? TURNS_BESIDE_PHOTO : TURNS, turn);
+  if (before) return before;
+  const { reply: alone } = await answeredBy(readAsked({ question, photo }, await turn.own(), context));
+  return (photo ? undefined : await firstOf(AFTER_ALL, { ...turn, alone })) ?? alone;
+}
+
+/** The answer of the first who has one. */
+async function firstOf<About>(
+  answerers: readonly Answerer<About>[],
+  about: About,
+): Promise<Reply | undefined> {
+  for (const { answer } of answerers) {
+    const reply = await answer(about);
+    if (reply) return reply;
+  }
+  return undefined;
 }

@@ -1,9 +1,11 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
+import { isHardlyDoubt } from '../../src/engine/questions/fields/unsure.ts';
 import type { QuestionRead } from '../../src/engine/questions/read.ts';
+import type { Answerer } from './asked.ts';
 
 /** What an answer hangs on and where it shows how it came about, for who calls one into question. */
-export function doubtReply({ facts }: QuestionRead, { say }: Context): Reply {
+function doubtReply({ facts }: QuestionRead, { say }: Context): Reply {
   const { headline, why, how, lye } = say.ask.doubted;
   return {
     kind: 'reply',
@@ -16,3 +18,12 @@ export function doubtReply({ facts }: QuestionRead, { say }: Context): Reply {
     cautions: [{ id: 'lye', text: lye, firm: true }],
   };
 }
+
+/** An answer of before is called into question. */
+export const doubt: Answerer = {
+  id: 'doubt',
+  async answer({ question, read, context, reading }) {
+    const first = await reading();
+    return first?.job === 'doubt' && !isHardlyDoubt(first, question) ? doubtReply(read, context) : undefined;
+  },
+};

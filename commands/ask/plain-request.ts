@@ -6,6 +6,7 @@ import { smallTalkIn } from '../../src/engine/questions/fields/small-talk.ts';
 import { type PlainRequest, plainRequest } from '../../src/engine/questions/jobs/plain-requests.ts';
 import { askedOfBench } from '../../src/engine/questions/technique/asked/read.ts';
 import { listOwn } from '../../src/records/recipes/index.ts';
+import type { Answerer, Turn } from './asked.ts';
 import { chatReply, smallTalkReply } from './chat.ts';
 import { askFollowUps } from './follow-ups.ts';
 import { keepLines } from './kept-lines.ts';
@@ -13,7 +14,7 @@ import { keepLines } from './kept-lines.ts';
 type Asked = { readonly command: string; readonly given: Given };
 
 /** The answer to words that can mean one command only; undefined where they are read in the usual way. */
-export async function plainRequestReply(question: string, context: Context): Promise<Reply | undefined> {
+async function plainRequestReply(question: string, context: Context): Promise<Reply | undefined> {
   const request = plainRequest(question);
   const isHurt = context.lately?.before(context)?.last.kind === 'emergency';
   const smallTalk = request || isHurt || askedOfBench(question) ? undefined : smallTalkIn(question);
@@ -79,3 +80,9 @@ async function commandOf(
     }
   }
 }
+
+/** Words that can mean one thing only. */
+export const wholeSentence: Answerer<Turn> = {
+  id: 'whole-sentence',
+  answer: ({ question, context }) => plainRequestReply(question, context),
+};

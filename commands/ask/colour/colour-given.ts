@@ -4,20 +4,6 @@ import { colourantsMeant } from '../../../src/engine/colourants/find.ts';
 import { survivalAsked } from '../../../src/engine/questions/found/survives.ts';
 import type { QuestionRead } from '../../../src/engine/questions/read.ts';
 import { answerTo } from '../../../src/engine/questions/technique/answer-to.ts';
-import { unaccented } from '../../../src/engine/text/unaccented.ts';
-
-const ASKS_COLOUR =
-  /(?<!\p{L})(?:(?:what|which|wat) (?:colou?r|shade)s? (?:do|does|will|would|is|comes?|you)|(?:que|q) (?:color|tono) (?:me )?(?:da|dan|dara|sale|queda|toma|deja|saca)|(?:le )?da color|de (?:que|q) color (?:queda|sale))(?!\p{L})/u;
-/** "Pink or red": two hues to choose from. */
-const HUE_OR_HUE =
-  /(?<!\p{L})(?:pink|red|purple|blue|violet|green|yellow|orange|brown|grey|rosa|roj[oa]|morad[oa]|azul|verde|amarill[oa]|naranja|marron|gris) (?:or|o|u) (?:pink|red|purple|blue|violet|green|yellow|orange|brown|grey|rosa|roj[oa]|morad[oa]|azul|verde|amarill[oa]|naranja|marron|gris)(?!\p{L})/u;
-
-/** Whether the colour of the one thing that is named is asked, in so many words: "alkanet what colour do you get", "madder pink or red". */
-export function asksItsColour(question: string, { facts }: QuestionRead): boolean {
-  const plain = unaccented(question);
-  const isOfAmount = facts.portion !== undefined || facts.powder !== undefined || /\d/u.test(plain);
-  return facts.named.length === 1 && !isOfAmount && (ASKS_COLOUR.test(plain) || HUE_OR_HUE.test(plain));
-}
 
 /** Which colour a plant or a mineral that is named gives; undefined where none is named, or nothing is known of it. */
 export function colourGivenReply(

@@ -1,16 +1,15 @@
 import type { Context } from '../../../src/conversation/context.ts';
 import type { Reply } from '../../../src/conversation/reply.ts';
-import { colourantById } from '../../../src/engine/colourants/catalogue.ts';
 import { colourantsMeant } from '../../../src/engine/colourants/find.ts';
 import { answerDose } from '../../../src/engine/dosing/answer.ts';
 import { byLanguage } from '../../../src/engine/language.ts';
 import { parsePortion } from '../../../src/engine/quantities/portion.ts';
+import { jarsMeantIn } from '../../../src/engine/questions/found/jars-meant.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
-import { fold } from '../../../src/engine/text/fold.ts';
 import { learntNote } from '../../../src/presenting/colour/learnt-strength.ts';
 import { nameOf, rough, spoonsOf } from '../../../src/presenting/dose.ts';
 import { kitchenOf, preferencesOf } from '../../../src/records/preferences.ts';
-import { listShelf, type ShelfItem } from '../../../src/records/shelf/index.ts';
+import { listShelf } from '../../../src/records/shelf/index.ts';
 import { findJar, type Jar, knownOf } from '../../../src/records/shelf/jars/jar.ts';
 
 /** More jars than this are no comparison. */
@@ -28,41 +27,6 @@ async function jarOrAlike(name: string, { shelf }: Context): Promise<Jar> {
   }
 }
 
-/** English and Spanish stems of one hue; the first is looked for in the catalogue's own name of a jar. */
-const HUES: readonly RegExp[] = [
-  /\bblues?\b|\bazul/u,
-  /\breds?\b|\broj[oa]/u,
-  /\bgreens?\b|\bverde/u,
-  /\byellows?\b|\bamarill/u,
-  /\b(?:violets?|purples?|lilacs?)\b|\b(?:violeta|morad|lila)/u,
-  /\bpinks?\b|\brosas?\b/u,
-  /\boranges?\b|\bnaranja/u,
-  /\bbrowns?\b|\bmarron/u,
-  /\bblacks?\b|\bnegr[oa]/u,
-  /\bwhites?\b|\btitanium\b|\bblanc[oa]|\btitanio\b/u,
-  /\bgolds?\b|\bdorad[oa]|\boro\b/u,
-];
-
-/** The jars of the hue that a question speaks of: "my two blues". */
-function jarsOfHue(question: string, items: readonly ShelfItem[]): readonly ShelfItem[] {
-  const hue = HUES.find(one => one.test(fold(question)));
-  if (!hue) return [];
-  return items.filter(({ name, colourant }) => {
-    const names = colourant === undefined ? undefined : colourantById(colourant)?.names;
-    return names !== undefined && hue.test(fold([name, ...Object.values(names)].join(' ')));
-  });
-}
-
-/** The jars whose whole names stand in a question. */
-function jarsNamed(question: string, items: readonly ShelfItem[]): readonly ShelfItem[] {
-  const plain = (text: string) =>
-    ` ${fold(text)
-      .replace(/[^\p{L}\p{N}]+/gu, ' ')
-      .trim()} `;
-  const asked = plain(question);
-  return items.filter(({ name }) => plain(name).trim() !== '' && asked.includes(plain(name)));
-}
-
 /**
  * Which colourant is the stronger: by what a cup takes of each at full colour, smaller being stronger. Jars of one kind
  * are told apart by test bars only, and it says so.
@@ -75,8 +39,7 @@ export async function compareReply(
   const { say, store, asker, shelf } = context;
   const measures = kitchenOf(await preferencesOf(store, asker.id));
   const items = await listShelf(shelf);
-  const own = jarsNamed(question, items);
-  const meant = own.length > 1 ? own : names.length < 2 ? jarsOfHue(question, items) : [];
+  const meant = jarsMeantIn(question, items, names);
   const [one, other] = meant;
   if (one && other && meant.length === 2)
     return (await context.run('shelf compare', { one: one.name, other: other.name })) as Reply;

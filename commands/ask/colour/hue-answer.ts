@@ -1,18 +1,15 @@
 import type { Context } from '../../../src/conversation/context.ts';
 import type { Reply } from '../../../src/conversation/reply.ts';
 import { lineOf } from '../../../src/conversation/typed/line-of.ts';
+import { isNamedElsewhere } from '../../../src/engine/questions/fields/other-field.ts';
 import { type HueAsked, hueAsked } from '../../../src/engine/questions/found/hue-asked.ts';
 import type { QuestionRead } from '../../../src/engine/questions/read.ts';
 import { nameOf } from '../../../src/presenting/dose.ts';
-import { isNamedElsewhere } from '../elsewhere.ts';
-import { shownAsReply } from '../run-reading.ts';
+import type { Answerer } from '../asked.ts';
+import { shownAsReply } from '../reading/run-reading.ts';
 
 /** A colourant that holds, where one is asked for by its hue, with its dose; undefined where nothing of the kind is asked. */
-export async function hueReply(
-  question: string,
-  read: QuestionRead,
-  context: Context,
-): Promise<Reply | undefined> {
+async function hueReply(question: string, read: QuestionRead, context: Context): Promise<Reply | undefined> {
   const asked = isNamedElsewhere(read) || read.facts.named.length > 0 ? undefined : hueAsked(question);
   return asked && (await heldHue(asked, context));
 }
@@ -41,3 +38,10 @@ export async function heldHue(
     ],
   };
 }
+
+/** A colourant that holds is asked for by its hue. */
+export const hue: Answerer = {
+  id: 'hue',
+  leavesTo: ['stays-out'],
+  answer: ({ said, read, context }) => hueReply(said, read, context),
+};

@@ -3,32 +3,23 @@ import type { Reply } from '../../../src/conversation/reply.ts';
 import { lineOf } from '../../../src/conversation/typed/line-of.ts';
 import { nearestWord } from '../../../src/engine/colour/reading/plain-words.ts';
 import { labOfHex } from '../../../src/engine/colour/spectra/cielab.ts';
-import { coloursBeside } from '../../../src/engine/palettes/colours-beside.ts';
-import { THEMES } from '../../../src/engine/palettes/themes.ts';
+import { isElsewhere } from '../../../src/engine/questions/fields/other-field.ts';
+import { paletteAsked } from '../../../src/engine/questions/plans/palette-asked.ts';
 import type { QuestionRead } from '../../../src/engine/questions/read.ts';
-import { colourNamed } from '../../../src/engine/text/colours/colour-name.ts';
-import { unaccented } from '../../../src/engine/text/unaccented.ts';
-import { isElsewhere } from '../elsewhere.ts';
+import type { Answerer } from '../asked.ts';
 import { askFollowUps } from '../follow-ups.ts';
 import { keepLines } from '../kept-lines.ts';
 
-const OF_PALETTES =
-  /\b(?:palettes?|paletas?|combinac\w+|colou?r (?:combos?|combinations?|schemes?)|colou?rs? (?:ideas?|for)|ideas? (?:de|para|for|on) (?:\w+ )?colou?r\w*|colores (?:para|de|ideas?)|que colores)\b/u;
-const GOES_WITH =
-  /\b(?:goes?(?: well)? with|go with|to go with|pairs? with|beside|combin\w+ (?:con|bien con)|que (?:\p{L}+ ){0,2}van? con|van? bien con|pega(?:n)? con|queda(?:n)? bien con) (?:(?:a|the|my|el|la|un|una|mi) )?([\p{L} ]{3,24})/u;
-
 /** Colours that go together for a mood, or beside a colour; undefined where neither is asked for. */
-export async function paletteIdeaReply(
+async function paletteIdeaReply(
   question: string,
   read: QuestionRead,
   context: Context,
 ): Promise<Reply | undefined> {
   if (isElsewhere(read)) return undefined;
-  const plain = unaccented(question);
-  const theme = OF_PALETTES.test(plain) ? THEMES.find(({ words }) => words.test(plain)) : undefined;
-  const beside = theme ? undefined : besideIn(plain);
-  const hexes = theme?.stops ?? beside?.hexes;
-  if (hexes === undefined) return undefined;
+  const palette = paletteAsked(question);
+  if (!palette) return undefined;
+  const { hexes, beside } = palette;
   const { palettes, colour } = context.say;
   const names = [...new Set(hexes.map(hex => colour.names[nearestWord(labOfHex(hex))]))];
   const asked = hexes.join(', ');
@@ -41,7 +32,7 @@ export async function paletteIdeaReply(
   });
   return {
     kind: 'reply',
-    headline: beside ? palettes.goesWith({ colour: beside.text, names }) : palettes.idea({ names }),
+    headline: beside !== undefined ? palettes.goesWith({ colour: beside, names }) : palettes.idea({ names }),
     data: { understood: { job: 'mix', command: 'palette make', given: { colours: asked } }, colours: hexes },
     blocks: [{ kind: 'text', text: palettes.ideaWhy({ hexes }) }],
     cautions: [],
@@ -49,9 +40,8 @@ export async function paletteIdeaReply(
   };
 }
 
-function besideIn(plain: string): { readonly text: string; readonly hexes: readonly string[] } | undefined {
-  const text = GOES_WITH.exec(plain)?.[1]?.trim();
-  const named = text === undefined ? undefined : colourNamed(text);
-  const hexes = named ? coloursBeside(labOfHex(named.hex)) : [];
-  return named && hexes.length > 0 ? { text: text!, hexes } : undefined;
-}
+/** Colours for a mood, or beside a colour. */
+export const paletteIdea: Answerer = {
+  id: 'palette-idea',
+  answer: ({ said, read, context }) => paletteIdeaReply(said, read, context),
+};

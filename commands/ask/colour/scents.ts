@@ -1,37 +1,19 @@
 import type { Context } from '../../../src/conversation/context.ts';
 import type { Reply } from '../../../src/conversation/reply.ts';
-import { refuseSpirit } from '../../../src/engine/batch/additives/additives.ts';
-import { riskyScents } from '../../../src/engine/hazards/index.ts';
+import { isNamedElsewhere, isSurelyElsewhere } from '../../../src/engine/questions/fields/other-field.ts';
+import { scentsAsked } from '../../../src/engine/questions/found/scent-asked.ts';
 import type { QuestionRead } from '../../../src/engine/questions/read.ts';
-import { unlessRefused } from '../../../src/engine/refusal.ts';
-import { foldedWords } from '../../../src/engine/text/fold.ts';
-
-const INSTEAD = /\b(?:instead|replace|substitute|en vez|en lugar|reemplazar|sustituir|por agua)\b/u;
-/** Without one of these, mint and lemon are colours as often as scents. */
-const SCENT =
-  /\b(?:oils?|essential|scents?|fragrances?|balsam|perfume|cologne|eau|aceites?|esencial|esencias?|fragancia|balsamo|colonia|aroma)\b/u;
-const LIQUID = /\b(?:water|agua|liquid|liquido|lye|sosa|soda|lejia)\b/u;
-
-/** True where no colour is asked about, and nothing else of ours can be answered. */
-const isOfNoColour = ({ outside, readings: [reading], facts }: QuestionRead) =>
-  facts.named.length === 0 &&
-  facts.target === undefined &&
-  (outside === 'other' ||
-    reading === undefined ||
-    (outside === undefined &&
-      reading.missing.length > 0 &&
-      /^(?:dose|colourant check)$/u.test(reading.command)));
+import { Refusal } from '../../../src/engine/refusal.ts';
+import { plainReply } from '../../../src/presenting/plain-reply.ts';
+import type { Answerer, Asked } from '../asked.ts';
+import { fieldFirst } from '../elsewhere.ts';
 
 /**
  * What a scent asked about by name does, where no colour is asked about; undefined where none is named. Throws a Refusal
  * `scent-barred`, or `liquid-is-spirit` where strong drink is to stand in for the water.
  */
-export function scentReply(question: string, read: QuestionRead, { say }: Context): Reply | undefined {
-  if (!isOfNoColour(read)) return undefined;
-  const words = foldedWords(question.slice(0, 500)).join(' ');
-  if (INSTEAD.test(words) && LIQUID.test(words)) refuseSpirit(question);
-  if (!SCENT.test(words)) return undefined;
-  const risky = riskyScents(question);
+function scentReply(question: string, read: QuestionRead, { say }: Context): Reply | undefined {
+  const risky = scentsAsked(question, read);
   const [first, ...others] = risky.map(({ name, risk }) =>
     say.batch.warnings['scent-hurts']({ scent: name, risk }),
   );
@@ -45,7 +27,23 @@ export function scentReply(question: string, read: QuestionRead, { say }: Contex
   };
 }
 
-/** Whether a scent that stays out of soap is asked about, or strong drink for the water. */
-export function isBarredScent(question: string, read: QuestionRead, context: Context): boolean {
-  return unlessRefused(() => ({ reply: scentReply(question, read, context) })) === undefined;
+/** What a scent does; of a diffuser and the like, surely spoken of for themselves, the "no" is an answer as well. */
+function scentTold({ question, read, context }: Asked): Reply | undefined {
+  try {
+    return scentReply(question, read, context);
+  } catch (error) {
+    if (!(error instanceof Refusal) || !isSurelyElsewhere(question, read)) throw error;
+    const headline = context.say.refusal(error);
+    return plainReply(headline, { problem: error.id });
+  }
 }
+
+/** A scent by its name; candles and creams are scented too. */
+export const scents: Answerer = {
+  id: 'scents',
+  leavesTo: ['lye'],
+  answer(asked) {
+    const scent = isNamedElsewhere(asked.read) ? undefined : scentTold(asked);
+    return scent && fieldFirst(scent, asked);
+  },
+};

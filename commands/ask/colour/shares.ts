@@ -4,6 +4,7 @@ import type { Block, Reply } from '../../../src/conversation/reply.ts';
 import { lineOf } from '../../../src/conversation/typed/line-of.ts';
 import { colourantsMeant } from '../../../src/engine/colourants/find.ts';
 import { wordsOf } from '../../../src/engine/questions/found/words-of.ts';
+import { isHotSpice } from '../../../src/engine/questions/lye/topics/gives-way.ts';
 import {
   amongNoColours,
   BAR_G,
@@ -13,13 +14,13 @@ import {
   sharesAsked,
 } from '../../../src/engine/questions/plans/shares-asked.ts';
 import { unaccented } from '../../../src/engine/text/unaccented.ts';
-import { SPICE } from '../gives-way.ts';
+import type { Answerer } from '../asked.ts';
 import { topicReply } from '../lye/matter.ts';
-import { shownAsReply } from '../run-reading.ts';
+import { shownAsReply } from '../reading/run-reading.ts';
 import { together } from './shared-doses.ts';
 
 /** Sums of a colour that a question tells all of: equal parts, whether a jar is enough, so many bars; undefined where it tells none. */
-export async function colourSumReply(question: string, context: Context): Promise<Reply | undefined> {
+async function colourSumReply(question: string, context: Context): Promise<Reply | undefined> {
   const words = wordsOf(question);
   const mixed = amongNoColours(words);
   if (mixed) return await withoutOthers(mixed, context);
@@ -101,7 +102,7 @@ async function withoutOthers(
   const [first] = doses;
   const headline = say.ask.noColours({ names: others, dose: first!.headline });
   const reply = together(doses, { headline, data: first!.data });
-  if (!others.some(name => SPICE.test(unaccented(name)))) return reply;
+  if (!others.some(name => isHotSpice(unaccented(name)))) return reply;
   const spice: Block = { kind: 'text', text: topicReply('kitchen-spice', context).headline, firm: true };
   return { ...reply, blocks: [spice, ...reply.blocks] };
 }
@@ -109,4 +110,11 @@ async function withoutOthers(
 const seen = (text: string) => {
   const hex = colourantsMeant(text)[0]?.hex;
   return { text, ...(hex !== undefined && { hex }) };
+};
+
+/** A sum of colour that the question tells all of. */
+export const colourSums: Answerer = {
+  id: 'colour-sums',
+  leavesTo: ['stays-out'],
+  answer: ({ said, context }) => colourSumReply(said, context),
 };

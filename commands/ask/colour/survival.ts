@@ -3,6 +3,7 @@ import type { Reply } from '../../../src/conversation/reply.ts';
 import { survivalAsked } from '../../../src/engine/questions/found/survives.ts';
 import type { QuestionRead } from '../../../src/engine/questions/read.ts';
 import { PLANT_CLASS_ORIGINS } from '../../../src/engine/stability/plant-classes.ts';
+import type { Answerer } from '../asked.ts';
 
 /** Matters of lye that a plant in place of water is taken for; what is asked of its colour is answered with how it goes in. */
 const OF_LIQUIDS: ReadonlySet<unknown> = new Set(['liquid-instead', 'puree']);
@@ -22,7 +23,7 @@ const isLeftOpen = (near: { readonly kind: string; readonly data?: object } | un
  * What lye does to a plant or a food that the catalogue does not hold, by what colours it, or that it is on no list; undefined where
  * the question asks for something else. `near`: what was read of it near lye.
  */
-export function survivalReply(
+function survivalReply(
   question: string,
   { read, near }: { readonly read: QuestionRead; readonly near: Parameters<typeof isLeftOpen>[0] },
   { say }: Context,
@@ -68,3 +69,14 @@ export function survivalReply(
     cautions: isLiquid ? [{ id: 'plant-liquid', text: words.asLiquid, firm: true }] : [],
   };
 }
+
+/** What becomes of a plant or a food in lye. */
+export const survival: Answerer = {
+  id: 'survival',
+  leavesTo: ['check'],
+  async answer({ question, read, context, nearLye }) {
+    const { told, recipe, behind = [] } = await nearLye();
+    const reply = survivalReply(question, { read, near: told ?? recipe }, context);
+    return reply && { ...reply, blocks: [...reply.blocks, ...behind] };
+  },
+};

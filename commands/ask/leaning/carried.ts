@@ -13,7 +13,7 @@ import { tellsOfHurt } from '../../../src/engine/questions/lye/topics/nearest/hu
 import { lyeTopicIn } from '../../../src/engine/questions/lye/topics/topics.ts';
 import { askedOfBench } from '../../../src/engine/questions/technique/asked/read.ts';
 import { wordCount } from '../../../src/engine/text/word-count.ts';
-import { shownAsReply } from '../run-reading.ts';
+import { shownAsReply } from '../reading/run-reading.ts';
 import { answeredTo } from '../technique/technique-answer.ts';
 import { isNothing } from './leaned-back.ts';
 import { partReply } from './leaned-part.ts';

@@ -11,15 +11,16 @@ import { lyeAskedIn } from '../../../src/engine/questions/lye/question.ts';
 import { tellsOfHurt } from '../../../src/engine/questions/lye/topics/nearest/hurt.ts';
 import { lyeTopicIn } from '../../../src/engine/questions/lye/topics/topics.ts';
 import { askedOfBench } from '../../../src/engine/questions/technique/asked/read.ts';
+import { NEAR_LYE } from '../../../src/engine/questions/technique/likely.ts';
 import { outrightIn } from '../../../src/engine/questions/technique/outright/read.ts';
 import type { Technique } from '../../../src/engine/questions/technique/topic.ts';
+import type { Answerer, Turn } from '../asked.ts';
 import { answeredTo, techniqueAnswer } from '../technique/technique-answer.ts';
-import { NEAR_LYE } from '../technique/technique-likely.ts';
 import { partReply } from './leaned-part.ts';
 import { leansOnTalk } from './leans-on-talk.ts';
 
 /** What a short turn asks behind the question before it, where both together tell that plainly; undefined where it stands alone. */
-export async function inContextReply(question: string, context: Context): Promise<Reply | undefined> {
+async function inContextReply(question: string, context: Context): Promise<Reply | undefined> {
   const talk = context.lately?.before(context);
   if (!talk?.words || !mayNeedContext(question) || !mayGoOn(talk) || outrightIn(question)) return undefined;
   const { amount, weighed } = lyeAskedIn(question);
@@ -74,3 +75,9 @@ async function techniqueTold(technique: Technique, { question, both, last, conte
   const answer = part ?? techniqueAnswer(technique, both, context);
   return leansOnTalk(answer);
 }
+
+/** A short turn that is of a matter together with the question before it. */
+export const inContext: Answerer<Turn> = {
+  id: 'in-context',
+  answer: ({ question, context }) => inContextReply(question, context),
+};

@@ -1,15 +1,14 @@
 import type { Context } from '../../../src/conversation/context.ts';
 import { type Choice, LONGEST_LABEL, type Reply } from '../../../src/conversation/reply.ts';
 import { lineOf } from '../../../src/conversation/typed/line-of.ts';
-import { knownOil } from '../../../src/engine/batch/oils/find-oil.ts';
 import { type Before, isOfLye, type Talk } from '../../../src/engine/questions/leaning/before.ts';
+import { namesOil, saysOtherwise } from '../../../src/engine/questions/leaning/behind/names-another.ts';
 import { pointsBack } from '../../../src/engine/questions/leaning/points-back.ts';
 import { namesOilOf } from '../../../src/engine/questions/leaning/recipes/recipe.ts';
 import { colourantOf } from '../../../src/engine/questions/leaning/subject.ts';
 import { thingOf } from '../../../src/engine/questions/leaning/things.ts';
-import { foldedColour, isColourWord } from '../../../src/engine/text/colours/folded-colours.ts';
+import { colourWordIn } from '../../../src/engine/text/colours/colour-words-in.ts';
 import { cut } from '../../../src/engine/text/cut.ts';
-import { unaccented } from '../../../src/engine/text/unaccented.ts';
 import { wordCount } from '../../../src/engine/text/word-count.ts';
 import { contestReply } from '../contest.ts';
 import { askFollowUps } from '../follow-ups.ts';
@@ -97,12 +96,12 @@ export async function backToBefore(
     return askedFor('whole-recipe', undefined, context);
   const isOfMatter = before.kind === 'technique' || before.kind === 'matter';
   // An oil is a part of what is told of a pot: "the butter was cold".
-  if (!pointsBack(question) && (namesColour(question) || (!isOfMatter && namesOil(question))))
+  if (!pointsBack(question) && (colourWordIn(question) !== undefined || (!isOfMatter && namesOil(question))))
     return undefined;
   if (before.kind === 'recipe') return askedFor('whole-recipe', undefined, context);
   if (before.kind === 'contest') return await contestReply(context);
   // Who says that it was otherwise is not told the same once more.
-  const isOtherwise = DENIES.test(unaccented(question)) && !pointsBack(question);
+  const isOtherwise = saysOtherwise(question) && !pointsBack(question);
   const part = isOtherwise ? undefined : await partReply('points', before, { question, context });
   if (part) return part;
   if (isOfMatter && !isOtherwise && count <= MOST_OF_A_WORD)
@@ -116,13 +115,6 @@ export async function backToBefore(
   const isNearLye = (alone.data as { understood?: Understood }).understood?.lye === 'unsure';
   return isNearLye ? { ...asked, blocks: alone.blocks, cautions: alone.cautions } : asked;
 }
-
-/** A colour or an oil is a subject of its own. */
-const namesColour = (question: string): boolean =>
-  (question.match(/\p{L}+/gu) ?? []).some(word => isColourWord(foldedColour(word)));
-const namesOil = (question: string): boolean =>
-  (question.match(/\p{L}+/gu) ?? []).some(word => knownOil(word) !== undefined);
-const DENIES = /(?<!\p{L})(?:didn'?t|did not|wasn'?t|isn'?t|not|never|no use|sin|nunca|no)(?!\p{L})/u;
 
 /** One question that names what a talk is about; undefined where nothing is known of it. */
 function askedOf({ last, subject }: Talk, { say }: Context): string | undefined {

@@ -4,16 +4,16 @@ import type { Reply } from '../../../src/conversation/reply.ts';
 import { lineOf } from '../../../src/conversation/typed/line-of.ts';
 import type { Aspect } from '../../../src/engine/questions/leaning/aspects/aspect.ts';
 import { asOneText, type Before, isOfLye, type Ran } from '../../../src/engine/questions/leaning/before.ts';
+import { asksOfSuds, tellsOfPoured } from '../../../src/engine/questions/leaning/behind/names-another.ts';
 import { goOnPart, nearestPart } from '../../../src/engine/questions/leaning/nearest-part.ts';
 import { type Told as MatterTold, partOf, tellingOf } from '../../../src/engine/questions/leaning/part-of.ts';
 import type { LyeTopic } from '../../../src/engine/questions/lye/topics/topic.ts';
 import { answerTo } from '../../../src/engine/questions/technique/answer-to.ts';
+import { IN_THE_POT } from '../../../src/engine/questions/technique/likely.ts';
 import type { Technique } from '../../../src/engine/questions/technique/topic.ts';
-import { unaccented } from '../../../src/engine/text/unaccented.ts';
 import { topicReply } from '../lye/matter.ts';
-import { shownAsReply } from '../run-reading.ts';
+import { shownAsReply } from '../reading/run-reading.ts';
 import { answeredTo, ownWords, techniqueAnswer } from '../technique/technique-answer.ts';
-import { IN_THE_POT } from '../technique/technique-likely.ts';
 import { leanedRun } from './leaned-run.ts';
 
 type Asked = { readonly question: string; readonly context: Context };
@@ -40,16 +40,13 @@ export async function partReply(of: Part, before: Before, asked: Asked): Promise
   }
 }
 
-/** Batter that split is a flaw once it is poured: lye may lie under the oil. */
-const IS_POURED = /(?<!\p{L})(?:poured|mou?lds?|moldes?|vertid[oa]|verti)(?!\p{L})/u;
-
 async function techniquePart(
   of: Part,
   { id, named, words }: Extract<Before, { readonly kind: 'technique' }>,
   asked: Asked,
 ): Promise<Reply | undefined> {
   const { context } = asked;
-  if (words !== undefined && IN_THE_POT.has(id) && IS_POURED.test(unaccented(asked.question)))
+  if (words !== undefined && IN_THE_POT.has(id) && tellsOfPoured(asked.question))
     return await flawPart(
       of,
       {
@@ -142,15 +139,13 @@ const AFTER_LYE: { readonly [One in Part]?: LyeTopic } = {
 /** These ask for what folds behind an answer. */
 const UNFOLDS: ReadonlySet<Part> = new Set(['why', 'too-much', 'how-long', 'more', 'same']);
 
-const OF_SUDS = /(?<!\p{L})(?:lather|suds|foam|towels?|flannels?|espuma|toallas?)(?!\p{L})/u;
-
 async function commandPart(of: Part, before: Ran, { question, context }: Asked): Promise<Reply | undefined> {
   const { command } = before;
   if (isOfLye(before)) {
     const topic = AFTER_LYE[of];
     return topic ? topicReply(topic, context) : undefined;
   }
-  if (command === 'match' && of === 'bleeds' && OF_SUDS.test(unaccented(question)))
+  if (command === 'match' && of === 'bleeds' && asksOfSuds(question))
     return techniqueAnswer('coloured-suds', '', context);
   const next = command === 'match' ? AFTER_MATCH[of] : command === 'dose' ? AFTER_DOSE[of] : undefined;
   if (next) return techniqueAnswer(next, '', context);

@@ -14,8 +14,8 @@ import { quoted } from '../../../src/engine/text/lines/option-line.ts';
 import { askFollowUps } from '../follow-ups.ts';
 import { keepLines } from '../kept-lines.ts';
 import { topicReply } from '../lye/matter.ts';
-import { filled } from '../options-of.ts';
-import { confirming, orItsNo, shownAsReply, wettingFirst, writes } from '../run-reading.ts';
+import { filled } from '../reading/options-of.ts';
+import { confirming, orItsNo, shownAsReply, wettingFirst, writes } from '../reading/run-reading.ts';
 import { ofThing } from '../technique/asked-of-thing.ts';
 
 /** The command of before with what was changed in it: what it ran in one line, then its answer, and a way to change it. */

@@ -23,6 +23,7 @@ import { fineTurn, languageTurn } from '../../../src/engine/questions/leaning/tu
 import { capital } from '../../../src/engine/text/capital.ts';
 import { plainReply } from '../../../src/presenting/plain-reply.ts';
 import { preferencesOf } from '../../../src/records/preferences.ts';
+import type { Answerer, Turn } from '../asked.ts';
 import { contestReply } from '../contest.ts';
 import { cautions, topicReply } from '../lye/matter.ts';
 import { techniqueAnswer } from '../technique/technique-answer.ts';
@@ -30,7 +31,7 @@ import { partReply } from './leaned-part.ts';
 import { leanedRun } from './leaned-run.ts';
 
 /** The first aid of before once more, where a turn still tells of it: nothing is looked up for that. */
-export function stillHurtReply(question: string, context: Context): Reply | undefined {
+function stillHurtReply(question: string, context: Context): Reply | undefined {
   const before = context.lately?.before(context)?.last;
   // Who hears that lye eats the pan and says that it is in already stands beside it.
   if (before?.kind === 'matter' && before.id === 'aluminium' && hasMetMetal(question))
@@ -84,11 +85,7 @@ const SPILT: ReadonlySet<EmergencyId> = new Set(['lye-eruption', 'lye-skin']);
 const ON_SKIN: ReadonlySet<EmergencyId> = new Set(['lye-skin']);
 
 /** The answer to a turn that leans on the one before, with the jars of its asker under names that every reader knows; undefined where it stands alone. */
-export async function leanedReply(
-  question: string,
-  own: Questioned,
-  context: Context,
-): Promise<Reply | undefined> {
+async function leanedReply(question: string, own: Questioned, context: Context): Promise<Reply | undefined> {
   const talk = context.lately?.before(context);
   const lean = own.restore(leanOf(own.text, talk));
   return lean && (await answered(lean, talk?.last, { question, context }));
@@ -184,3 +181,15 @@ export function aidAgain({ ids }: Extract<Before, { kind: 'emergency' }>, { say,
     blocks: [{ kind: 'text', text: aid.headline, firm: true }, ...aid.blocks],
   };
 }
+
+/** First aid was given, and the turn still tells of it. */
+export const stillHurt: Answerer<Turn> = {
+  id: 'still-hurt',
+  answer: ({ question, context }) => stillHurtReply(question, context),
+};
+
+/** A turn that leans on the one before. */
+export const leaning: Answerer<Turn> = {
+  id: 'leaning',
+  answer: async ({ question, own, context }) => leanedReply(question, await own(), context),
+};

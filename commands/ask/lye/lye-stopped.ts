@@ -1,6 +1,7 @@
 import type { Context } from '../../../src/conversation/context.ts';
 import { LONGEST_LABEL, type Reply } from '../../../src/conversation/reply.ts';
 import { plainWords } from '../../../src/engine/questions/lye/amounts/words.ts';
+import { tellsOfMade } from '../../../src/engine/questions/lye/asked-plainly.ts';
 import { readLyeQuestion } from '../../../src/engine/questions/lye/question.ts';
 import type { Way } from '../../../src/engine/questions/lye/recipe-line/items/item.ts';
 import { readyLyeNamed } from '../../../src/engine/questions/lye/sums/ready-solution.ts';
@@ -10,10 +11,6 @@ import { cut } from '../../../src/engine/text/cut.ts';
 import { askFollowUps } from '../follow-ups.ts';
 import { keepLines } from '../kept-lines.ts';
 import { cautions } from './matter.ts';
-
-/** Somebody has the lye in a jug, a batter or a bar already. */
-const MADE =
-  /\b(?:put|added|poured|used|mixed|made|weighed|went in|eché|eche|echó|puse|puso|hice|usé|use|agregué|añadí|mezclé|pesé)\b/iu;
 
 /** A recipe of the strict reader as a question that asks for its lye, or whether that which was weighed is right. */
 const asked = (line: string, { lyeQuestions }: Context['say']): string =>
@@ -62,7 +59,7 @@ export async function stopped(
         : [{ kind: 'text' as const, text: say.lyeQuestions.beyondAllOils({ lye: beyond }), firm: true }]),
       { kind: 'text', text: say.lyeQuestions.noNumber },
       ...(sole ? [{ kind: 'text' as const, text: say.lyeQuestions.readWithout(sole), firm: true }] : []),
-      ...(weighed && MADE.test(question)
+      ...(weighed && tellsOfMade(question)
         ? [{ kind: 'text' as const, text: say.lyeQuestions.weighedButUnread }]
         : []),
       ...(readyLyeNamed(plainWords(question, { clauses: true })) !== undefined

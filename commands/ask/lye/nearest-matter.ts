@@ -2,15 +2,13 @@ import type { Context } from '../../../src/conversation/context.ts';
 import type { Choice, Reply } from '../../../src/conversation/reply.ts';
 import { lyeAskedIn } from '../../../src/engine/questions/lye/question.ts';
 import type { LyeMatter } from '../../../src/engine/questions/lye/topics/lye-matter.ts';
+import { asksAmountOfLye } from '../../../src/engine/questions/lye/topics/nearest/general.ts';
 import { tellsOfHurt } from '../../../src/engine/questions/lye/topics/nearest/hurt.ts';
 import type { NearMatter } from '../../../src/engine/questions/lye/topics/nearest/read.ts';
 import { acidIn } from '../../../src/engine/text/names/acid-words.ts';
+import type { Asked } from '../asked.ts';
 import { askFollowUps } from '../follow-ups.ts';
 import { topicReply } from './matter.ts';
-
-/** An amount of lye, though no figure is told. */
-const AMOUNT =
-  /\b(?:how (?:much|many)|cu[aá]nt[oa]s?) (?:\p{L}+ ){0,2}(?:lye|naoh|koh|caustic|sosa|soda|potasa|potash)\b/iu;
 
 /** Where nothing speaks of soap, none of the matters is offered from this chance on that none is meant. */
 const ELSEWHERE = 0.5;
@@ -18,13 +16,14 @@ const ELSEWHERE = 0.5;
 /**
  * Where nothing better was found: the answer of the matter of lye that the question is surely about, else `reply` with
  * the matters that it may be about to choose from. An amount that is asked for is never answered by a matter, nor is what
- * tells of somebody hurt.
+ * tells of somebody hurt; a photo is of a bar, and no matter of lye.
  */
-export async function withNearest(
+export async function orNearest(
   reply: Reply,
-  question: string,
-  { context, isOfSoap }: { readonly context: Context; readonly isOfSoap: boolean },
+  { question, context, photo }: Pick<Asked, 'question' | 'context' | 'photo'>,
+  { isOfSoap }: { readonly isOfSoap: boolean } = { isOfSoap: true },
 ): Promise<Reply> {
+  if (photo) return reply;
   const { amount, weighed } = lyeAskedIn(question);
   if (amount || weighed || tellsOfHurt(question)) return reply;
   // Most questions never come this far, and the weights are large.
@@ -34,7 +33,7 @@ export async function withNearest(
   const { sure, offered, nothing } = nearestMatters(question);
   // Stearic acid is a fat: what acid does to ultramarine it does not.
   const isWithoutAcid = sure?.topic === 'ultramarine-acid' && acidIn(question) === undefined;
-  const told = AMOUNT.test(question) || isWithoutAcid ? undefined : sure;
+  const told = asksAmountOfLye(question) || isWithoutAcid ? undefined : sure;
   const near = sure && !told ? [sure.topic, ...offered] : offered;
   const may = isOfSoap || nothing < ELSEWHERE ? near.slice(0, MOST_OFFERED) : [];
   const choices = [...may.map(topic => meant(topic, context)), ...(reply.choices ?? [])];

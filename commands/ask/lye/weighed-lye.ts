@@ -1,5 +1,6 @@
 import type { Context } from '../../../src/conversation/context.ts';
 import type { Reply } from '../../../src/conversation/reply.ts';
+import { isNoSingleAlkali } from '../../../src/engine/questions/lye/asked-plainly.ts';
 import type { LyeQuestion } from '../../../src/engine/questions/lye/question.ts';
 import {
   checkLye,
@@ -41,7 +42,7 @@ export async function weighedReply(
 ): Promise<Reply> {
   const { say } = context;
   const words = say.lyeQuestions;
-  if (weighed === undefined || given.lye?.match(/both|\+|solution/u))
+  if (weighed === undefined || (given.lye !== undefined && isNoSingleAlkali(given.lye)))
     return stopped(words.nameOils, { question, weighed: true, problem: 'lye-mixed' }, context);
   const { oils, additives } = given;
   const wished = wishedIn(given.superfat);

@@ -2,7 +2,7 @@ import type { Context } from '../../../src/conversation/context.ts';
 import type { Choice, Reply } from '../../../src/conversation/reply.ts';
 import { lineOf } from '../../../src/conversation/typed/line-of.ts';
 import type { QuestionRead } from '../../../src/engine/questions/read.ts';
-import { foldedColour, isColourWord } from '../../../src/engine/text/colours/folded-colours.ts';
+import { colourWordIn } from '../../../src/engine/text/colours/colour-words-in.ts';
 import { askFollowUps } from '../follow-ups.ts';
 import { keepLines } from '../kept-lines.ts';
 
@@ -16,7 +16,7 @@ export async function troubleReply(
   context: Context,
 ): Promise<Reply> {
   const { technique, ask } = context.say;
-  const colour = (question.match(/\p{L}+/gu) ?? []).find(word => isColourWord(foldedColour(word)));
+  const colour = colourWordIn(question);
   if (colour !== undefined) return wantedOrTurned(colour.toLowerCase(), context);
   const isHelp = reading?.job === 'help';
   await keepLines([lineOf('first-aid', {}), lineOf('help', {})], context);

@@ -1,14 +1,10 @@
-import type { Context } from '../../src/conversation/context.ts';
-import type { Block } from '../../src/conversation/reply.ts';
-import { colourantsMeant } from '../../src/engine/colourants/find.ts';
-import { LYE_WORDS } from '../../src/engine/questions/fields/soap-words.ts';
-import { isLyeMatter } from '../../src/engine/questions/lye/topics/lye-matter.ts';
-import { tellsOfHurt } from '../../src/engine/questions/lye/topics/nearest/hurt.ts';
-import type { LyeTopic } from '../../src/engine/questions/lye/topics/topic.ts';
-import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
-import { acidIn } from '../../src/engine/text/names/acid-words.ts';
-import { unaccented } from '../../src/engine/text/unaccented.ts';
-import type { lyeAnswer } from './lye/lye-answer.ts';
+import { colourantsMeant } from '../../../colourants/find.ts';
+import { acidIn } from '../../../text/names/acid-words.ts';
+import { unaccented } from '../../../text/unaccented.ts';
+import { LYE_WORDS } from '../../fields/soap-words.ts';
+import type { QuestionRead, Reading } from '../../read.ts';
+import { tellsOfHurt } from './nearest/hurt.ts';
+import type { LyeTopic } from './topic.ts';
 
 /**
  * Matters near lye whose words are those of colours too: a scale beside a dose, the pH that a pigment bears, ash in a dyer's pot, a spice
@@ -47,8 +43,9 @@ const SHARED_WITH_FLAWS: ReadonlySet<string> = new Set<LyeTopic>([
 const MOST_SIGNS = 3;
 /** Left out one writer at a time, what was learned is right from here on in 199 of 200. */
 const MOST_SURELY = 0.97;
-/** These irritate skin, whatever they colour: their matter stands first. */
-export const SPICE = /cinnamon|canela|clove|clavo|chil[il]|cayen|pepper|pimienta|mustard|mostaza/u;
+const SPICE = /cinnamon|canela|clove|clavo|chil[il]|cayen|pepper|pimienta|mustard|mostaza/u;
+/** Whether a name, in lower case without accents, is of a spice that irritates skin whatever it colours: its matter stands first. Pure. */
+export const isHotSpice = (name: string): boolean => SPICE.test(name);
 /** Beside acid nothing gives way. */
 const isBesideAcid = (question: string): boolean => acidIn(question) !== undefined;
 /** Beside these only what the catalogue holds is a colourant, and no further spice. */
@@ -66,9 +63,6 @@ const OF_COLOUR: ReadonlySet<string> = new Set([
 /** Left out one writer at a time, what was learned is right from here on in 49 of 50. */
 const SURELY = 0.8;
 
-/** What stands behind an answer that a matter gave way to: the matter's own, whole where it is acted on. */
-export type GivenWay = { readonly notes: readonly Block[] };
-
 /** A soap that is entered in a contest is no matter of handling, where no lye is spoken of. */
 const isOfContest = ({ job, score }: Reading, question: string): boolean =>
   job === 'challenge' &&
@@ -79,34 +73,40 @@ const CONTEST =
   /(?<!\p{L})(?:challenges?|contests?|competitions?|compete|rounds?|entry|entries|vot\p{L}+|retos?|desaf[ií]os?|concursos?|concurs\p{L}+|rondas?)(?!\p{L})/iu;
 
 /**
- * Where a question is surely of a colour that it names, the matter of handling that its words were taken for stands behind the answer
- * instead of in its place; undefined where the matter stays first. `near`: what was read near lye.
+ * How a matter of lye that was found gives way to what else a question surely asks: `behind` it stands behind that answer, `silently` it is none
+ * at all; undefined where it stays first. Pure.
  */
 export function givesWay(
   question: string,
-  { read, near }: { readonly read: QuestionRead; readonly near: Awaited<ReturnType<typeof lyeAnswer>> },
-  { say }: Context,
-): GivenWay | undefined {
-  if (near?.kind !== 'reply' || tellsOfHurt(question)) return undefined;
+  { read, matter }: { readonly read: QuestionRead; readonly matter: string },
+): 'behind' | 'silently' | undefined {
   const [reading] = read.readings;
-  const matter = (near.data as { understood?: { lye?: string } }).understood?.lye;
-  if (!reading || matter === undefined) return undefined;
-  if (isOfContest(reading, question)) return { notes: [] };
-  // A country, and no chilli.
-  if (matter === 'kitchen-spice' && read.facts.country === 'CL') return { notes: [] };
-  const notes = () => notesOf(matter, near.headline, say);
-  if (matter === 'ash-or-lye' && isFilmTold(reading, question)) return { notes: notes() };
-  if (SHARED_WITH_FLAWS.has(matter) && isFlawTold(reading, question, read)) return { notes: notes() };
+  if (!reading || tellsOfHurt(question)) return undefined;
+  // Chile is a country, and no chilli.
+  const isCountry = matter === 'kitchen-spice' && read.facts.country === 'CL';
+  if (isCountry || isOfContest(reading, question)) return 'silently';
+  if (matter === 'ash-or-lye' && isFilmTold(reading, question)) return 'behind';
+  if (SHARED_WITH_FLAWS.has(matter) && isFlawTold(reading, question, read)) return 'behind';
+  return isOfItsColour(question, { reading, read, matter }) ? 'behind' : undefined;
+}
+
+/** Whether the words of a matter are those of a colour that is surely asked of, by its name. */
+function isOfItsColour(
+  question: string,
+  {
+    reading,
+    read,
+    matter,
+  }: { readonly reading: Reading; readonly read: QuestionRead; readonly matter: string },
+): boolean {
   const isShared =
     SHARED.has(matter) ||
     (SHARED_SURELY.has(matter) && reading.score >= MOST_SURELY && !isBesideAcid(question));
-  if (!isShared) return undefined;
   const { named, target } = read.facts;
   const isNamed =
-    named.some(name => !SPICE.test(name) && (!OF_SPICES.has(matter) || colourantsMeant(name).length > 0)) ||
+    named.some(name => !isHotSpice(name) && (!OF_SPICES.has(matter) || colourantsMeant(name).length > 0)) ||
     (matter === 'food-kitchen' && target !== undefined);
-  if (!isNamed || !OF_COLOUR.has(reading.job) || reading.score < SURELY) return undefined;
-  return { notes: notes() };
+  return isShared && isNamed && OF_COLOUR.has(reading.job) && reading.score >= SURELY;
 }
 
 const FILM =
@@ -123,8 +123,3 @@ const isFlawTold = ({ job, score }: Reading, question: string, { facts }: Questi
   score >= MOST_SURELY &&
   facts.findings >= MOST_SIGNS &&
   !LYE_WORDS.test(unaccented(question));
-
-function notesOf(matter: string, headline: string, say: Context['say']): readonly Block[] {
-  const asked = isLyeMatter(matter) ? `${say.lyeQuestions.matters[matter]} ` : '';
-  return [{ kind: 'text', text: `${asked}${headline}`, firm: true }];
-}

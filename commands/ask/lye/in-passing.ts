@@ -1,7 +1,7 @@
-import type { Context } from '../../src/conversation/context.ts';
-import type { Reply } from '../../src/conversation/reply.ts';
-import { byLitreIn, heldUpIn } from '../../src/engine/questions/lye/amounts/by-litre.ts';
-import { cautions } from './lye/matter.ts';
+import type { Context } from '../../../src/conversation/context.ts';
+import type { Reply } from '../../../src/conversation/reply.ts';
+import { byLitreIn, heldUpIn } from '../../../src/engine/questions/lye/amounts/by-litre.ts';
+import { cautions } from './matter.ts';
 
 /** Two figures told in passing: oil by the litre beside lye by weight, or lye for oil that is held up once more. */
 export function inPassing(question: string, context: Context): Reply | undefined {

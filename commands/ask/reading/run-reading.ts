@@ -1,19 +1,19 @@
 import { z } from 'zod';
-import type { Context } from '../../src/conversation/context.ts';
-import type { Given } from '../../src/conversation/question.ts';
-import type { Form, Reply } from '../../src/conversation/reply.ts';
-import { lineOf } from '../../src/conversation/typed/line-of.ts';
-import { Offer } from '../../src/conversation/typed/which-one.ts';
-import { colourantById } from '../../src/engine/colourants/catalogue.ts';
-import type { Reading } from '../../src/engine/questions/read.ts';
-import { Refusal } from '../../src/engine/refusal.ts';
-import { nameOf } from '../../src/presenting/dose.ts';
-import { plainReply } from '../../src/presenting/plain-reply.ts';
-import { compareReply } from './colour/compare.ts';
-import { oilsWithoutShares, type PlanLacks } from './colour/plan-lacks.ts';
-import { askFollowUps } from './follow-ups.ts';
+import type { Context } from '../../../src/conversation/context.ts';
+import type { Given } from '../../../src/conversation/question.ts';
+import type { Form, Reply } from '../../../src/conversation/reply.ts';
+import { lineOf } from '../../../src/conversation/typed/line-of.ts';
+import { Offer } from '../../../src/conversation/typed/which-one.ts';
+import { colourantById } from '../../../src/engine/colourants/catalogue.ts';
+import type { Reading } from '../../../src/engine/questions/read.ts';
+import { Refusal } from '../../../src/engine/refusal.ts';
+import { nameOf } from '../../../src/presenting/dose.ts';
+import { plainReply } from '../../../src/presenting/plain-reply.ts';
+import { compareReply } from '../colour/compare.ts';
+import { oilsWithoutShares, type PlanLacks } from '../colour/plan-lacks.ts';
+import { askFollowUps } from '../follow-ups.ts';
+import type { Told } from '../understood.ts';
 import { toldAmountHeadline } from './told-amount.ts';
-import type { Told } from './understood.ts';
 
 /** Commands that write something: what was understood is shown first, and done on a press. */
 const WRITES: ReadonlySet<string> = new Set(['shelf add', 'shelf use']);

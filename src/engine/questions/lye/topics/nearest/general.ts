@@ -1,13 +1,13 @@
-import { knownAdditive } from '../../../src/engine/batch/additives/additives.ts';
-import { lyeAskedIn } from '../../../src/engine/questions/lye/question.ts';
-import { toldAmounts, wordsOfBatch } from '../../../src/engine/questions/lye/slips/told-amounts.ts';
-import { GENERAL_TOPIC_ORIGINS } from '../../../src/engine/questions/lye/topics/general-topic.ts';
-import { isLyeMatter, type LyeMatter } from '../../../src/engine/questions/lye/topics/lye-matter.ts';
-import { tellsOfHurt } from '../../../src/engine/questions/lye/topics/nearest/hurt.ts';
-import type { NearMatter } from '../../../src/engine/questions/lye/topics/nearest/read.ts';
-import type { LyeTopic } from '../../../src/engine/questions/lye/topics/topic.ts';
-import type { QuestionRead } from '../../../src/engine/questions/read.ts';
-import { unaccented } from '../../../src/engine/text/unaccented.ts';
+import { knownAdditive } from '../../../../batch/additives/additives.ts';
+import { unaccented } from '../../../../text/unaccented.ts';
+import type { QuestionRead } from '../../../read.ts';
+import { lyeAskedIn } from '../../question.ts';
+import { toldAmounts, wordsOfBatch } from '../../slips/told-amounts.ts';
+import { GENERAL_TOPIC_ORIGINS } from '../general-topic.ts';
+import { isLyeMatter, type LyeMatter } from '../lye-matter.ts';
+import type { LyeTopic } from '../topic.ts';
+import { tellsOfHurt } from './hurt.ts';
+import type { NearMatter } from './read.ts';
 
 /** Lye, its reckoning, and what it is for. */
 const NEAR_LYE =
@@ -82,7 +82,7 @@ export async function generalMatter(
   const amounts = toldAmounts(wordsOfBatch(question));
   if (amounts.some(({ role }) => role === 'oil')) return undefined;
   // Most questions never come this far, and the weights are large.
-  const { nearestMatters } = await import('../../../src/engine/questions/lye/topics/nearest/read.ts');
+  const { nearestMatters } = await import('./read.ts');
   const { sure, likely } = nearestMatters(question);
   const near = sure ?? (isNearLye || (likely?.chance ?? 0) >= PLAINLY ? likely : undefined);
   if (!near || !fits(near.topic, { plain, question })) return undefined;
@@ -110,3 +110,9 @@ function fits(topic: LyeMatter, { plain, question }: { readonly plain: string; r
   if (isLyeMatter(topic) && OF_AMOUNTS.has(topic)) return true;
   return !(amount || weighed);
 }
+
+/** An amount of lye, though no figure is told. */
+const AMOUNT_OF_LYE =
+  /\b(?:how (?:much|many)|cu[aá]nt[oa]s?) (?:\p{L}+ ){0,2}(?:lye|naoh|koh|caustic|sosa|soda|potasa|potash)\b/iu;
+/** Whether how much lye is asked for, in so many words. Pure. */
+export const asksAmountOfLye = (question: string): boolean => AMOUNT_OF_LYE.test(question);

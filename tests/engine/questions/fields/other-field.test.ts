@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { isSurelyElsewhere } from '../../../commands/ask/elsewhere.ts';
-import { readQuestion } from '../../../src/engine/questions/read.ts';
+import { isSurelyElsewhere } from '../../../../src/engine/questions/fields/other-field.ts';
+import { readQuestion } from '../../../../src/engine/questions/read.ts';
 
 test.each([
   'will it be minus forty again this week',

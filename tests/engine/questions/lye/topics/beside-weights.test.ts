@@ -1,5 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { givesWayToAWeight, isOfAnOil } from '../../../commands/ask/lye/lye-or-matter.ts';
+import {
+  givesWayToAWeight,
+  isOfAnOil,
+} from '../../../../../src/engine/questions/lye/topics/beside-weights.ts';
 
 describe('too much of an oil is no lye too much', () => {
   test.each([

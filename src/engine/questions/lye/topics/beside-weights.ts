@@ -1,5 +1,5 @@
-import { knownOil } from '../../../src/engine/batch/oils/find-oil.ts';
-import type { LyeTopic } from '../../../src/engine/questions/lye/topics/topic.ts';
+import { knownOil } from '../../../batch/oils/find-oil.ts';
+import type { LyeTopic } from './topic.ts';
 
 /** Another substance, a spill, or harm: these are answered even where an amount of lye is asked for. */
 export const BEFORE_AMOUNTS: ReadonlySet<LyeTopic> = new Set([

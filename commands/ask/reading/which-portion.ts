@@ -1,13 +1,14 @@
-import type { Context } from '../../src/conversation/context.ts';
-import type { Reply } from '../../src/conversation/reply.ts';
-import { lineOf } from '../../src/conversation/typed/line-of.ts';
-import { parsePortionRange } from '../../src/engine/quantities/portion.ts';
-import { OF_PORTION, type QuestionRead, type Reading } from '../../src/engine/questions/read.ts';
-import { askFollowUps } from './follow-ups.ts';
-import { keepLines } from './kept-lines.ts';
+import type { Context } from '../../../src/conversation/context.ts';
+import type { Reply } from '../../../src/conversation/reply.ts';
+import { lineOf } from '../../../src/conversation/typed/line-of.ts';
+import { parsePortionRange } from '../../../src/engine/quantities/portion.ts';
+import { OF_PORTION, type QuestionRead, type Reading } from '../../../src/engine/questions/read.ts';
+import type { Answerer } from '../asked.ts';
+import { askFollowUps } from '../follow-ups.ts';
+import { keepLines } from '../kept-lines.ts';
 
 /** Asks which portion is meant where the words fit several; undefined where they fit one. */
-export async function whichPortionReply(
+async function whichPortionReply(
   { job, command, given }: Reading,
   { facts }: QuestionRead,
   context: Context,
@@ -41,3 +42,12 @@ export async function whichPortionReply(
     ],
   };
 }
+
+/** The words fit several portions. */
+export const whichPortion: Answerer = {
+  id: 'which-portion',
+  async answer({ read, context, reading }) {
+    const first = await reading();
+    return first && (await whichPortionReply(first, read, context));
+  },
+};

@@ -1,7 +1,5 @@
-import type { Context } from '../../src/conversation/context.ts';
-import type { Given } from '../../src/conversation/question.ts';
-import type { Reading } from '../../src/engine/questions/read.ts';
-import { acidIn } from '../../src/engine/text/names/acid-words.ts';
+import { acidIn } from '../../text/names/acid-words.ts';
+import type { Reading } from '../read.ts';
 
 /** Questions of what a colour bears, in which an acid beside an ultramarine decides. */
 const BEARING: ReadonlySet<string> = new Set(['survives-lye', 'law', 'wet']);
@@ -12,7 +10,7 @@ const HAPPENED =
 
 /**
  * An acid that a question names beside an ultramarine is checked with it, and not dropped; also where it is taken for a
- * flaw, of which it tells nothing.
+ * flaw, of which it tells nothing. Pure.
  */
 export function withItsAcid(reading: Reading, question: string): Reading {
   const acid = acidIn(question);
@@ -33,14 +31,4 @@ export function withItsAcid(reading: Reading, question: string): Reading {
     given: { ingredients: acidIn(listed) === undefined ? `${listed}, ${acid}` : listed },
     missing: [],
   };
-}
-
-/** Options as the command wants them: a dose without a portion is told by the cup, and says so. */
-export function filled({ command, given, missing }: Reading, { say }: Context): Given {
-  return command === 'dose' &&
-    given.colourant !== undefined &&
-    given.portion === undefined &&
-    missing.length <= 1
-    ? { ...given, portion: say.match.oneCup }
-    : given;
 }

@@ -1,9 +1,9 @@
-import { barredInSentence, batchPartIn, isPoison } from '../../../src/engine/hazards/index.ts';
-import { outsideField } from '../../../src/engine/questions/fields/scope.ts';
-import type { QuestionRead, Reading } from '../../../src/engine/questions/read.ts';
-import { plantNamed } from '../../../src/engine/stability/plant-classes.ts';
-import { unaccented } from '../../../src/engine/text/unaccented.ts';
-import { isNamedElsewhere, MOST_SURELY_ELSEWHERE } from '../elsewhere.ts';
+import { barredInSentence, batchPartIn, isPoison } from '../../hazards/index.ts';
+import { plantNamed } from '../../stability/plant-classes.ts';
+import { unaccented } from '../../text/unaccented.ts';
+import { isNamedElsewhere, MOST_SURELY_ELSEWHERE } from '../fields/other-field.ts';
+import { outsideField } from '../fields/scope.ts';
+import type { QuestionRead, Reading } from '../read.ts';
 
 /** What is told of a bar that is made, or done on a shelf, names a thing without asking to put it into soap. */
 const ELSEWHERE = /^(?:diagnose|shelf|plan|lye|help|challenge)/u;
@@ -30,9 +30,9 @@ const SCENT =
 
 /**
  * A question for a thing that stays out of soap, or for a scent that lye is asked about, as a check of that thing by its
- * name, whatever else the sentence was read as; undefined where it asks for neither.
+ * name, whatever else the sentence was read as; undefined where it asks for neither. Pure.
  */
-export function barredReading(question: string, read: QuestionRead): Reading | undefined {
+export function staysOut(question: string, read: QuestionRead): Reading | undefined {
   const [reading] = read.readings;
   const dosed = poisonDosed(question);
   if (dosed !== undefined) return checkFor('survives-lye', dosed);

@@ -1,11 +1,12 @@
 import { z } from 'zod';
-import type { Context } from '../../src/conversation/context.ts';
-import type { Reply } from '../../src/conversation/reply.ts';
-import { parseAmount } from '../../src/engine/quantities/amount.ts';
-import { practicalSpoons } from '../../src/engine/quantities/spoons.ts';
-import { US_TEASPOON_ML } from '../../src/engine/quantities/units.ts';
-import type { QuestionRead } from '../../src/engine/questions/read.ts';
-import { Refusal } from '../../src/engine/refusal.ts';
+import type { Context } from '../../../src/conversation/context.ts';
+import type { Reply } from '../../../src/conversation/reply.ts';
+import { parseAmount } from '../../../src/engine/quantities/amount.ts';
+import { practicalSpoons } from '../../../src/engine/quantities/spoons.ts';
+import { US_TEASPOON_ML } from '../../../src/engine/quantities/units.ts';
+import { amountJudged } from '../../../src/engine/questions/found/amount-judged.ts';
+import type { QuestionRead } from '../../../src/engine/questions/read.ts';
+import { Refusal } from '../../../src/engine/refusal.ts';
 
 const dosed = z.object({
   doses: z.tuple([
@@ -18,11 +19,6 @@ const dosed = z.object({
   ]),
 });
 
-const TOO_MUCH =
-  /\b(?:too (?:much|many|little)|enough|overdo\w*|demasiad[oa]s?|me (?:he pasado|pas[eé])|basta|alcanza)\b/iu;
-/** An amount beside these may be what is there, or what is poured. */
-const HOW_MUCH = /\b(?:how (?:much|many)|cu[aá]nt[oa]s?|what (?:amount|dose)|qu[eé] (?:cantidad|dosis))\b/iu;
-
 /**
  * Who names how much they would put in is told first whether that is too much; the dose follows. Undefined where no
  * amount of powder was told, or several colours were.
@@ -32,10 +28,7 @@ export function toldAmountHeadline(
   { question, read: { facts } }: { readonly question: string; readonly read: QuestionRead },
   { say }: Pick<Context, 'say'>,
 ): string | undefined {
-  const isJudged = TOO_MUCH.test(question) || !HOW_MUCH.test(question);
-  // One amount cannot be both what is coloured and what colours it.
-  const isPortion = facts.powder === facts.portion && !TOO_MUCH.test(question);
-  const told = isJudged && !isPortion && facts.named.length === 1 ? facts.powder : undefined;
+  const told = amountJudged(question, facts);
   const dose = dosed.safeParse(answer.data).data?.doses[0];
   if (told === undefined || !dose) return undefined;
   const teaspoons = teaspoonsOf(told, dose.grams.typical / dose.teaspoons);

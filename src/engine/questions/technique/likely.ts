@@ -1,13 +1,13 @@
-import { mayBeOfShelf } from '../../../src/engine/questions/fields/shelf-words.ts';
-import type { Job } from '../../../src/engine/questions/jobs/jobs.ts';
-import type { LyeTopic } from '../../../src/engine/questions/lye/topics/topic.ts';
-import type { QuestionRead } from '../../../src/engine/questions/read.ts';
-import type { NearMatter } from '../../../src/engine/questions/technique/read.ts';
-import type { Matter } from '../../../src/engine/questions/technique/topic.ts';
-import { unaccented } from '../../../src/engine/text/unaccented.ts';
-import { wordCount } from '../../../src/engine/text/word-count.ts';
-import { isElsewhere, isNamedElsewhere, MOST_SURELY_ELSEWHERE } from '../elsewhere.ts';
-import { isHardlyDoubt } from '../unsure.ts';
+import { unaccented } from '../../text/unaccented.ts';
+import { wordCount } from '../../text/word-count.ts';
+import { isElsewhere, isNamedElsewhere, MOST_SURELY_ELSEWHERE } from '../fields/other-field.ts';
+import { mayBeOfShelf } from '../fields/shelf-words.ts';
+import { isHardlyDoubt } from '../fields/unsure.ts';
+import type { Job } from '../jobs/jobs.ts';
+import type { LyeTopic } from '../lye/topics/topic.ts';
+import type { QuestionRead } from '../read.ts';
+import type { NearMatter } from './read.ts';
+import type { Matter } from './topic.ts';
 
 /**
  * From this chance on a matter is answered, where nothing else was surely read. This and the figures below were chosen on two hands'
@@ -166,7 +166,7 @@ const CRY: NearMatter = { matter: 'thick-now', chance: 1 };
 
 async function nearestTo(question: string): Promise<readonly NearMatter[]> {
   // The weights are large, and nobody needs them before a question in words is asked.
-  const { mattersOf } = await import('../../../src/engine/questions/technique/read.ts');
+  const { mattersOf } = await import('./read.ts');
   return mattersOf(question).near;
 }
 

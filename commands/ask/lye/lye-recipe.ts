@@ -1,0 +1,92 @@
+import type { Context } from '../../../src/conversation/context.ts';
+import { isOnlyOfLye } from '../../../src/engine/questions/lye/asked-plainly.ts';
+import { planReading } from '../../../src/engine/questions/lye/plan-reading.ts';
+import { type LyeQuestion, refuseFigureOrWord } from '../../../src/engine/questions/lye/question.ts';
+import type { Way } from '../../../src/engine/questions/lye/recipe-line/items/item.ts';
+import { saidBeside } from '../../../src/engine/questions/lye/said-beside.ts';
+import { readLyeInChat } from '../../../src/engine/questions/lye/told-in-chat.ts';
+import type { QuestionRead } from '../../../src/engine/questions/read.ts';
+import { Refusal } from '../../../src/engine/refusal.ts';
+import type { AskedOfLye } from './asked-of-lye.ts';
+import type { LyeFound, LyeReading } from './lye-found.ts';
+import { stopped } from './lye-stopped.ts';
+import { weighedReply } from './weighed-lye.ts';
+
+/**
+ * The recipe that a question weighs: what its lye that was weighed does, or a reading for `/plan` that holds every word of it. What was not
+ * understood of it is asked back; undefined where a flaw is told with it, or only a word of lye.
+ */
+export async function recipeFound(asked: AskedOfLye): Promise<LyeFound> {
+  const { typed, question, read, context } = asked;
+  const { amount, weighed } = asked.figures();
+  const { ordered, unordered } = asked.turned();
+  try {
+    refuseFigureOrWord(typed);
+    const told = {
+      ...withCorrections(readLyeInChat(question, { ordered, ...(unordered && { unordered }) }), read),
+      beside: saidBeside(typed),
+    };
+    if (told.weighed) return weighedReply(told, question, context);
+    if (!amount && told.given.oils === undefined && isOnlyOfLye(question)) return undefined;
+    return readingOf(told, context);
+  } catch (refusal) {
+    if (!(refusal instanceof Refusal)) throw refusal;
+    // A flaw that is told with the whole recipe stays with whoever reads flaws.
+    if (read.readings[0]?.job === 'diagnose' && !amount && asked.found() === undefined) return undefined;
+    return stopped(
+      context.say.refusal(refusal),
+      { question, weighed, problem: refusal.id, ways: waysOf(refusal) },
+      context,
+    );
+  }
+}
+
+/** The recipes that a question back leaves open, each of which is one press. */
+const waysOf = ({ values }: Refusal): readonly Way[] => ('ways' in values && values.ways) || [];
+
+/** A plan whose oils are only part of the fats weighed for it would have too little lye for them, and no word of it. */
+export async function planFound({ question, read, context, turned }: AskedOfLye): Promise<LyeFound> {
+  try {
+    const plan = planReading(turned().ordered, read);
+    if (!plan) return undefined;
+    const { reading, left } = plan;
+    const text = context.say.lyeQuestions.leftOut({ left });
+    return {
+      ...reading,
+      kind: 'reading',
+      notes: left.length === 0 ? [] : [{ kind: 'text', text, firm: true }],
+    };
+  } catch (refusal) {
+    if (!(refusal instanceof Refusal)) throw refusal;
+    return stopped(context.say.refusal(refusal), { question, weighed: false, problem: refusal.id }, context);
+  }
+}
+
+/** Oils whose names were put right before anything was read are told as well. */
+function withCorrections(told: LyeQuestion, { corrections }: QuestionRead): LyeQuestion {
+  const words = new Set(told.given.oils?.toLowerCase().split(/[^\p{L}]+/u));
+  const ofOils = corrections.filter(({ to }) => words.has(to.toLowerCase()));
+  const before = ofOils.map(({ from, to }) => ({ typed: from, read: to }));
+  return before.length === 0 ? told : { ...told, respelt: [...before, ...(told.respelt ?? [])] };
+}
+
+function readingOf(
+  { given, usualKoh, left, respelt = [], beside = [] }: LyeQuestion,
+  { say }: Context,
+): LyeReading {
+  const texts = Object.fromEntries(Object.entries(given).map(([name, value]) => [name, String(value)]));
+  return {
+    kind: 'reading',
+    job: 'lye',
+    score: 0,
+    command: 'plan',
+    given: texts,
+    missing: given.oils === undefined ? ['oils'] : [],
+    notes: [
+      ...(respelt.length > 0 ? [say.lyeQuestions.respelt({ respelt })] : []),
+      ...(usualKoh ? [say.lyeQuestions.usualKoh] : []),
+      ...(left.length > 0 ? [say.lyeQuestions.passedBy({ left })] : []),
+      ...(beside.length > 0 && given.oils !== undefined ? [say.lyeQuestions.saidBeside({ beside })] : []),
+    ].map(text => ({ kind: 'text', text, firm: true })),
+  };
+}
