@@ -9,15 +9,15 @@ import LongestFirst from './tests/longest-first.ts';
 process.env.NODE_COMPILE_CACHE ??= join(tmpdir(), 'node-compile-cache');
 
 // Which sample the long walks draw (tests/walk.ts): the commit's own. Without a repository it is always the same one.
-process.env.WALKS ||= commit();
+process.env.WALKS ||= git('rev-parse', 'HEAD');
 
-function commit(): string {
+// What a dear check is about that differs from the main branch makes it due, whichever ones the commit draws.
+process.env.CHANGED ??= git('diff', '--name-only', git('merge-base', 'HEAD', 'main') || 'HEAD');
+
+/** Nothing where there is no repository, or none of those commits. */
+function git(...args: readonly string[]): string {
   try {
-    return execFileSync('git', ['rev-parse', 'HEAD'], {
-      cwd: import.meta.dirname,
-      encoding: 'utf8',
-      stdio: 'pipe',
-    }).trim();
+    return execFileSync('git', args, { cwd: import.meta.dirname, encoding: 'utf8', stdio: 'pipe' }).trim();
   } catch {
     return '';
   }

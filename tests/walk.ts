@@ -12,11 +12,14 @@ export const WHOLE = process.env.WALKS === 'whole';
 export const howMany = (usual: number, whole: number): number => (WHOLE ? whole : usual);
 
 /**
- * Which one of these the usual run does, each ten to twenty seconds of processor time: fits that leave a writer out, the
- * compiler's look, and a run of mutants. Besides it those whose inputs are among the files that CI says have `CHANGED`.
+ * Which of the dear checks the usual run does: one of those that compute for ten to twenty seconds (fits that leave a writer out, the
+ * compiler's look, a run of mutants), and four of those that go through whole days, in processes and browsers. Besides them those
+ * whose inputs are among the files that have `CHANGED`: CI says which, else `vitest.config.ts` looks.
  */
 export const isDue = (what: Dear): boolean =>
-  drawn(DEAR, 1, 'dear').includes(what) || hasChanged(what, process.env.CHANGED);
+  drawn(COMPUTED, 1, 'dear').includes(what) ||
+  drawn(LIVED, 4, 'days').includes(what) ||
+  hasChanged(what, process.env.CHANGED);
 
 /** Whether one of these files, a line each, is what that check is about. */
 export const hasChanged = (what: Dear, files = ''): boolean =>
@@ -29,16 +32,31 @@ const INPUTS = {
   techniques: /^(?:src|tests)\/engine\/(?:questions\/technique|text)\//u,
   'third language': /^(?:src\/(?:words|page)|commands)\/|third-language|^tsconfig/u,
   mutants: /^tests\/mutants\//u,
+  'batch kills': /^(?:src\/records\/|commands\/batch|tests\/faults\/)/u,
+  'challenge at the terminal':
+    /^(?:src\/(?:terminal|conversation|records\/challenges|engine\/challenges)\/|commands\/challenge|tests\/terminal\/)/u,
+  'challenge in a browser':
+    /^(?:src\/(?:page|loopback|records\/challenges|engine\/challenges)\/|commands\/challenge|tests\/browser\/)/u,
+  image: /^(?:docker\/|package(?:-lock)?\.json|src\/(?:[^/]+|photo\/network\/.+)$)/u,
+  'killed process': /^(?:src\/(?:records|conversation|discord|operations)\/|src\/[^/]+$|tests\/faults\/)/u,
+  'longest replies':
+    /^(?:src\/(?:words|presenting|conversation|discord|pictures|loopback)\/|commands\/|tests\/discord\/)/u,
+  'room at home': /^(?:src\/(?:page|loopback|terminal|records)\/|src\/[^/]+$|tests\/page\/)/u,
+  screens: /^(?:src\/(?:page|words|presenting|pictures)\/|commands\/|tests\/browser\/)/u,
+  shards: /^(?:src\/(?:records|discord|deadlines)\/|src\/[^/]+$|tests\/faults\/)/u,
+  soak: /^(?:src\/(?:records|conversation|workers)\/|src\/engine\/[^/]+$|commands\/|tests\/faults\/)/u,
+  upgrade: /^(?:src\/(?:records|conversation|discord)\/|src\/[^/]+$|tests\/faults\/)/u,
 } as const;
 type Dear = keyof typeof INPUTS;
-const DEAR = [
+const COMPUTED: readonly Dear[] = [
   'emergencies',
   'jobs',
   'matters',
   'techniques',
   'third language',
   'mutants',
-] as const satisfies readonly Dear[];
+];
+const LIVED: readonly Dear[] = (Object.keys(INPUTS) as Dear[]).filter(what => !COMPUTED.includes(what));
 
 /** So many of these in their order, drawn by chance (Knuth's algorithm S); `word` draws others than another word. */
 export function drawn<One>(all: readonly One[], most: number, word = ''): readonly One[] {

@@ -8,7 +8,7 @@ import { givenFrom } from '../../src/terminal/given.ts';
 import { ALL, REST } from '../conversation/every-reply/lines.ts';
 import { registry } from '../loopback/room.ts';
 import { speckedBar } from '../photo/render/specked-bar.ts';
-import { WHOLE } from '../walk.ts';
+import { isDue, WHOLE } from '../walk.ts';
 import {
   closeWindows,
   hands,
@@ -111,7 +111,7 @@ describe.skipIf(!hasChromium)('a face is one screen of a phone', () => {
     await expect.poll(() => page.locator('.suggestions .patch').count()).toBe(0);
   });
 
-  test.each(LOCALES)('in %s', { timeout: 900_000 }, async locale => {
+  (isDue('screens') ? test : test.todo).each(LOCALES)('in %s', { timeout: 900_000 }, async locale => {
     const group = room.host.addGuild({ name: `Soapers ${locale}`, channels: ['bench'] });
     const join = (name: string) => group.addMember({ name, locale, permissions: permissionBits.manageGuild });
     const members = {

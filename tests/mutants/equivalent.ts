@@ -33,7 +33,20 @@ const EVEN = 'onsets lie evenly about the typical one, with even weights: `estim
 const LAST_DIGIT = 'what a run comes to equals the bound to its last digit at no time step';
 const NO_CIRCLE = 'more votes, and stronger paths, never go in a circle (Schulze 2011, on transitivity)';
 
+const quantities = (file: string) => `src/engine/quantities/${file}.ts`;
+const DIVIDES =
+  'each spoon divides those above it: nothing is left at the last, and of nothing no spoon is taken';
+
 export const EQUIVALENT: readonly Equivalent[] = [
+  { file: quantities('spoons'), from: 'at < sizes.length', to: 'at <= sizes.length', why: DIVIDES },
+  { file: quantities('spoons'), from: 'rest > 0', to: 'rest >= 0', why: DIVIDES },
+  {
+    file: quantities('number'),
+    from: 'size >= 1',
+    to: 'false',
+    why: 'from one to ten the logarithm rounds down to nothing, which leaves two decimals as well',
+  },
+  { file: quantities('strength'), from: "''", to: '"Stryker was here!"', why: 'neither is a number' },
   {
     file: voting('chance'),
     from: 'drawn >= usable',

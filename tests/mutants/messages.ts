@@ -22,6 +22,8 @@ export type ToWorker =
   | {
       readonly asks: 'try';
       readonly mutant: string;
+      /** Where it is, from the root. */
+      readonly file: string;
       readonly tests: readonly string[] | undefined;
       readonly hitLimit: number | undefined;
     }

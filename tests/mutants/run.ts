@@ -2,104 +2,100 @@
  * Mutation tests of the engine, room by room. Survivors are printed.
  * `npm run mutants` all rooms, `npm run mutants -- lye tally` some: a room's share of noticed changes may not fall below
  * the one kept in `scores.json`, which rises by itself, nor below what the room has to reach.
+ * `npm run mutants -- --sample=60 lye` so many changes of a room, drawn by chance; without names of all rooms, with the share of the
+ * whole engine. A sample's share may not be surely below the one that is kept.
  * `npm run mutants -- src/engine/cost/money.ts` that file, or those lines of it (`FILE:3-7`), with the tests of its room.
- * `npm run mutants -- --sample=300` so many mutants of the whole engine, drawn by chance, for its share and how surely.
  * `npm run mutants:changed` the lines of the engine that differ from the commit named by SINCE, else from the main branch, a
  * sample of them where they are many, for three minutes.
  */
-import { globSync, readFileSync, writeFileSync } from 'node:fs';
-import { join, matchesGlob, resolve } from 'node:path';
+import { resolve } from 'node:path';
 import { changedLines } from './changed.ts';
+import { type Change, changesIn, drawnOf } from './changes.ts';
 import { inOwnProcess } from './own-process.ts';
-import { ROOMS, type Room } from './rooms.ts';
-import { ALL, interval } from './sample.ts';
-import type { Tried } from './try-mutants.ts';
+import { filesOf, ROOMS, type Room } from './rooms.ts';
+import { interval, stratified } from './sample.ts';
+import { type Score, Scores } from './scores.ts';
+import type { Outcome } from './try-mutants.ts';
 
 const root = resolve(import.meta.dirname, '../..');
-const scoresFile = join(import.meta.dirname, 'scores.json');
+const kept = new Scores();
 
-type Score = { readonly percent: number; readonly noticed: number; readonly of: number };
-const kept = JSON.parse(readFileSync(scoresFile, 'utf8')) as Record<string, Score>;
-
-/** Files by globs; one that begins with `!` takes away. */
-function filesOf(globs: readonly string[]): readonly string[] {
-  const away = globs.filter(glob => glob.startsWith('!')).map(glob => glob.slice(1));
-  const files = globSync(
-    globs.filter(glob => !glob.startsWith('!')),
-    { cwd: root },
-  );
-  return files.filter(file => !away.some(glob => matchesGlob(file, glob))).toSorted();
-}
-
-const percentOf = (part: number, whole: number) =>
-  whole === 0 ? 100 : Math.floor((1000 * part) / whole) / 10;
 const say = (line: string) => process.stdout.write(`${line}\n`);
-function tell(name: string, { noticed, of, missed, endless }: Tried, more = ''): void {
-  for (const line of [...endless, ...missed]) say(`  ${line}`);
-  say(`${name}: ${percentOf(noticed, of)} % (${noticed} of ${of})${more}`);
+const percentOf = (share: number) => `${Math.floor(1000 * share) / 10} %`;
+const shareOf = ({ noticed, of }: { noticed: number; of: number }) => (of === 0 ? 1 : noticed / of);
+const surely = ({ low, high }: { low: number; high: number }) =>
+  `95 % from ${percentOf(low)} to ${percentOf(high)}`;
+type Tried = { readonly noticed: number; readonly of: number; readonly lines: readonly string[] };
+const talliedOf = (outcomes: readonly Outcome[]): Tried => ({
+  noticed: outcomes.filter(({ fate }) => fate !== 'missed').length,
+  of: outcomes.length,
+  lines: ['endless', 'missed'].flatMap(told =>
+    outcomes.flatMap(({ fate, line }) => (fate === told ? [line] : [])),
+  ),
+});
+function tell(name: string, tried: Tried, more = ''): void {
+  for (const line of tried.lines) say(`  ${line}`);
+  say(`${name}: ${percentOf(shareOf(tried))} (${tried.noticed} of ${tried.of})${more}`);
 }
 function fail(line: string): void {
   say(line);
   process.exitCode = 1;
 }
 
-const roomTests = ({ tests }: Room) => filesOf(tests);
+/** What becomes of these changes under all tests of these rooms: to begin takes longer than to try a dozen. */
+const tryAll = (changes: readonly Change[], rooms: readonly Room[]): Promise<readonly Outcome[]> =>
+  changes.length === 0
+    ? Promise.resolve([])
+    : inOwnProcess({
+        root,
+        changes,
+        testFiles: [...new Set(rooms.flatMap(({ tests }) => filesOf(root, tests)))],
+      });
+const tryOf = async (changes: readonly Change[], room: Room) => talliedOf(await tryAll(changes, [room]));
 
-/** All mutants of a room: the kept share may not fall. */
+/** All changes of a room: the kept share may not fall. */
 async function whole(name: string, room: Room): Promise<void> {
-  const tried = await inOwnProcess({
-    root,
-    places: filesOf(room.sources),
-    testFiles: roomTests(room),
-    draw: ALL,
-  });
-  const { noticed, of } = tried;
-  const percent = percentOf(noticed, of);
-  const before = Math.max(room.atLeast, kept[name]?.percent ?? 0);
-  tell(name, tried, `, kept ${kept[name]?.percent ?? 'none'}`);
-  if (percent < before) fail(`${name}: below ${before} %`);
-  else {
-    kept[name] = { percent, noticed, of };
-    writeFileSync(scoresFile, `${JSON.stringify(kept, undefined, 2)}\n`);
-  }
+  const tried = await tryOf(await changesIn(root, filesOf(root, room.sources)), room);
+  const before = Math.max(room.atLeast, kept.of(name)?.percent ?? 0);
+  tell(name, tried, `, kept ${kept.of(name)?.percent ?? 'none'}`);
+  if (100 * shareOf(tried) < before) fail(`${name}: below ${before} %`);
+  else kept.keep(name, tried);
 }
 
-/** A sample over these rooms, each mutant as likely as any other; `lines` is how many lines of code there are in all. */
-async function sampled(rooms: readonly (readonly [string, Room])[], count: number): Promise<void> {
-  const linesIn = (room: Room) =>
-    filesOf(room.sources).reduce(
-      (sum, file) => sum + readFileSync(join(root, file), 'utf8').split('\n').length,
-      0,
-    );
-  const lines = Object.values(ROOMS).reduce((sum, room) => sum + linesIn(room), 0);
-  const share = Math.min(1, count / (MUTANTS_PER_LINE * lines));
-  let [noticed, of] = [0, 0];
+/** A sample of these rooms: none may be surely below what is kept of it, nor below what it has to reach. */
+async function sampled(rooms: readonly (readonly [string, Room])[], most: number): Promise<void> {
+  const samples = [];
   for (const [name, room] of rooms) {
-    const draw = { share, word: `sample of ${name}` };
-    const tried = await inOwnProcess({
-      root,
-      places: filesOf(room.sources),
-      testFiles: roomTests(room),
-      draw,
-    });
-    tell(name, tried);
-    noticed += tried.noticed;
-    of += tried.of;
+    const files = filesOf(root, room.sources);
+    samples.push({ name, room, files, ...drawnOf(root, await changesIn(root, files), most) });
   }
-  const { low, high } = interval(noticed, of);
-  say(
-    `in all: ${percentOf(noticed, of)} % (${noticed} of ${of}), 95 % from ${percentOf(low, 1)} to ${percentOf(high, 1)} %`,
+  const outcomes = await tryAll(
+    samples.flatMap(({ drawn }) => drawn),
+    rooms.map(([, room]) => room),
   );
+  const parts: (Score & { all: number })[] = [];
+  for (const { name, room, files, of: all } of samples) {
+    const tried = talliedOf(outcomes.filter(({ file }) => files.includes(file)));
+    const bounds = interval(tried.noticed, tried.of);
+    tell(name, tried, `, ${surely(bounds)}, of ${all} in all`);
+    const score = { noticed: tried.noticed, of: tried.of, all };
+    parts.push(score);
+    const before = Math.max(room.atLeast, kept.of(name)?.percent ?? 0);
+    if (100 * bounds.high < before) fail(`${name}: surely below ${before} %`);
+    kept.keep(name, score);
+  }
+  const all = stratified(parts);
+  say(`in all: ${percentOf(all.share)}, ${surely(all)}`);
 }
 
-/** As seen in this engine; only for how large a sample becomes. */
-const MUTANTS_PER_LINE = 1;
-/** All mutants of one file, or of some lines of it: what its room keeps is not touched. */
+/** All changes of one file, or of some lines of it: what its room keeps is not touched. */
 async function ofFile(place: string): Promise<void> {
-  const file = place.replace(/:[\d-]+$/u, '');
-  const room = Object.values(ROOMS).find(({ sources }) => filesOf(sources).includes(file));
+  const [, file = place, first = '1', last = 'Infinity'] = /^(.*?)(?::(\d+)-(\d+))?$/.exec(place)!;
+  const room = Object.values(ROOMS).find(({ sources }) => filesOf(root, sources).includes(file));
   if (room === undefined) throw new Error(`${file} is in no room of tests/mutants/rooms.ts`);
-  tell(place, await inOwnProcess({ root, places: [place], testFiles: roomTests(room), draw: ALL }));
+  const changes = await changesIn(root, [file]);
+  const there = changes.filter(({ start, end }) => start.line >= Number(first) && end.line <= Number(last));
+  tell(place, await tryOf(there, room));
 }
 
 /** What `--changed` tries and how long it goes on to another room: it is part of every check. */
@@ -109,24 +105,24 @@ const CHANGED_SECONDS = 180;
 /** Lines that changed: no room may fall below what it should reach, as surely as so few can tell. */
 async function changed(rooms: readonly (readonly [string, Room])[]): Promise<void> {
   const lines = changedLines(root, process.env.SINCE);
-  const all = [...lines.values()].flat().reduce((sum, [first, last]) => sum + last - first + 1, 0);
-  const share = Math.min(1, MOST_CHANGED / Math.max(1, MUTANTS_PER_LINE * all));
+  const isChanged = ({ file, start, end }: Change) =>
+    lines.get(file)!.some(([first, last]) => start.line >= first && end.line <= last);
+  const changes = (await changesIn(root, [...lines.keys()])).filter(isChanged);
+  const { drawn, of } = drawnOf(root, changes, MOST_CHANGED);
   const began = performance.now();
   for (const [name, room] of rooms) {
-    const places = filesOf(room.sources).flatMap(file =>
-      (lines.get(file) ?? []).map(([first, last]) => `${file}:${first}-${last}`),
-    );
-    if (places.length === 0) continue;
+    const files = new Set(filesOf(root, room.sources));
+    const own = drawn.filter(({ file }) => files.has(file));
+    if (own.length === 0) continue;
     if (performance.now() - began > CHANGED_SECONDS * 1000) {
       say(
         `${name}: not tried, ${CHANGED_SECONDS} s are over; \`npm run mutants -- ${name.includes(' ') ? `'${name}'` : name}\` tries it`,
       );
       continue;
     }
-    const draw = { share, word: `changed in ${name}` };
-    const tried = await inOwnProcess({ root, places, testFiles: roomTests(room), draw });
-    tell(name, tried, share < 1 ? `, a sample of ${percentOf(share, 1)} %` : '');
-    const floor = Math.min(room.atLeast, kept[name]?.percent ?? room.atLeast);
+    const tried = await tryOf(own, room);
+    tell(name, tried, drawn.length < of ? `, a sample of ${percentOf(drawn.length / of)}` : '');
+    const floor = Math.min(room.atLeast, kept.of(name)?.percent ?? room.atLeast);
     if (100 * interval(tried.noticed, tried.of).high < floor) fail(`${name}: surely below ${floor} %`);
   }
 }

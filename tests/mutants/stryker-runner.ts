@@ -1,5 +1,5 @@
 import { readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, relative } from 'node:path';
 import { BroadcastChannel } from 'node:worker_threads';
 import { declareClassPlugin, PluginKind } from '@stryker-mutator/api/plugin';
 import {
@@ -12,12 +12,15 @@ import {
   type TestRunner,
 } from '@stryker-mutator/api/test-runner';
 import { startVitest, type Vitest } from 'vitest/node';
+import { keyOf } from './changes.ts';
 import { CHANNEL, type FromWorker, type ToWorker } from './messages.ts';
 import { Overrun } from './overrun.ts';
-import { ALL, type Draw, isDrawn } from './sample.ts';
 import { trace } from './trace.ts';
 
-const draw = JSON.parse(process.env.MUTANT_DRAW ?? JSON.stringify(ALL)) as Draw;
+/** Built in are also changes within the place of one that is wanted. */
+const wanted = new Set(JSON.parse(readFileSync(process.env.MUTANT_WANTED!, 'utf8')) as readonly string[]);
+/** This process runs in a copy of the project. */
+const original = process.env.MUTANT_ROOT!;
 const graceMillis = process.env.MUTANT_GRACE_MILLIS ? Number(process.env.MUTANT_GRACE_MILLIS) : undefined;
 
 /** Where Stryker's counting of changes begins in each file that it changed: three look-ups by name for each change that is come by. */
@@ -31,6 +34,16 @@ function makeCountingOptional(): void {
     writeFileSync(path, text.replace(COUNTS, `${COUNTS}\n    if (ns.isCounted) return;`));
   }
 }
+
+const isWanted = ({ fileName, location: { start, end }, replacement }: MutantRunOptions['activeMutant']) =>
+  wanted.has(
+    keyOf({
+      file: relative(original, fileName),
+      start: { line: start.line + 1, column: start.column },
+      end: { line: end.line + 1, column: end.column },
+      replacement,
+    }),
+  );
 
 /** Stryker's side of `switching-runner.ts`: starts vitest once and asks its worker for one mutant after another. */
 class SwitchingTestRunner implements TestRunner {
@@ -73,15 +86,15 @@ class SwitchingTestRunner implements TestRunner {
   }
 
   async mutantRun({ activeMutant, testFilter, hitLimit }: MutantRunOptions): Promise<MutantRunResult> {
-    // Whoever asked counts only those that were drawn.
-    if (!isDrawn(activeMutant.id, draw)) return { status: MutantRunStatus.Survived, nrOfTests: 0 };
+    // Whoever asked counts only those that are wanted.
+    if (!isWanted(activeMutant)) return { status: MutantRunStatus.Survived, nrOfTests: 0 };
     // Nothing else ends a thread that vitest holds, in a loop: Stryker starts another process for one that was killed, and asks it.
     if (this.#isStuck) process.kill(process.pid, 'SIGKILL');
     const overrun = this.#overrun!;
     const { id, fileName, location } = activeMutant;
     trace(`mutant ${id} at ${fileName}:${location.start.line}, tests: ${testFilter?.length ?? 'all'}`);
     const answer = this.#next('tried', test => overrun.begins(test));
-    this.#ask({ asks: 'try', mutant: id, tests: testFilter, hitLimit });
+    this.#ask({ asks: 'try', mutant: id, file: relative(original, fileName), tests: testFilter, hitLimit });
     const tried = await overrun.orOver(Promise.race([answer, this.#ended!]));
     this.#isStuck = tried === undefined;
     trace(`mutant ${id} ${tried ? `${tried.failed ? 'killed' : 'survived'} after ${tried.ran}` : 'endless'}`);

@@ -1,9 +1,11 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { relative } from 'node:path';
 import { BroadcastChannel } from 'node:worker_threads';
 import type { MutantCoverage } from '@stryker-mutator/api/core';
 import { type TestResult, TestStatus } from '@stryker-mutator/api/test-runner';
 import { type RunnerTask, type RunnerTestCase, type RunnerTestSuite, TestRunner } from 'vitest';
 import { CHANNEL, type FromWorker, switches, type ToWorker } from './messages.ts';
+import { nearestFirst } from './nearest-first.ts';
 import { processorMillis } from './overrun.ts';
 import { trace } from './trace.ts';
 
@@ -125,6 +127,12 @@ const MORE_OFTEN = 10;
 const HARDLY = 1000;
 
 /**
+ * Processor time, ms, of all tests of one change: what thousands of tests come by and none of those near it minds would take minutes. A
+ * change that none of those tests minds counts as missed.
+ */
+const MOST_MILLIS = 20_000;
+
+/**
  * Runs these tests with the mutant switched on, until one is red, and tells when each begins: who asked ends this thread
  * where one never ends. Stryker's limit of how often a change is met is of all tests together, which a loop of one takes
  * longer to reach than the time it has.
@@ -151,7 +159,9 @@ async function tried(
     hits,
   });
   try {
+    const until = processorMillis() + MOST_MILLIS;
     for (const [before, test] of tests.entries()) {
+      if (processorMillis() > until) return told(before);
       switchOn(test);
       begins(test.id);
       const message = await failureOf(test);
@@ -203,13 +213,20 @@ export default class SwitchingRunner extends TestRunner {
     const ready = await measuredOnce();
     context.isCounted = true;
     const millis = new Map(ready.tests.map(({ id, timeSpentMs }) => [id, timeSpentMs]));
-    const quickestFirst = loaded.toSorted((one, other) => millis.get(one.id)! - millis.get(other.id)!);
+    const root = process.cwd();
+    const known = loaded.map(test => ({
+      test,
+      file: relative(root, test.file.filepath),
+      millis: millis.get(test.id)!,
+    }));
     const answer = async (asked: ToWorker & { asks: 'try' }) => {
       const wanted = asked.tests && new Set(asked.tests);
       channel.postMessage(
         await tried(
           asked,
-          quickestFirst.filter(({ id }) => wanted?.has(id) ?? true),
+          nearestFirst(known, asked.file).flatMap(({ test }) =>
+            wanted?.has(test.id) === false ? [] : [test],
+          ),
           ready.coverage,
           test => channel.postMessage({ says: 'begins', test } satisfies FromWorker),
         ),

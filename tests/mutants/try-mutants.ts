@@ -1,46 +1,51 @@
-import { readFileSync, rmSync } from 'node:fs';
+import { readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, relative } from 'node:path';
 import type { LogLevel, MutantResult } from '@stryker-mutator/api/core';
 import { Stryker } from '@stryker-mutator/core';
+import { type Change, keyOf, NOT_MADE } from './changes.ts';
 import { EQUIVALENT } from './equivalent.ts';
-import { type Draw, isDrawn } from './sample.ts';
 
 export type Trial = {
   readonly root: string;
-  /** Files, or lines of them: `file.ts`, `file.ts:3-7`. */
-  readonly places: readonly string[];
+  /** What is tried; nothing else is built in, so that tests stay as quick as they are. */
+  readonly changes: readonly Change[];
   readonly testFiles: readonly string[];
-  readonly draw: Draw;
   /** Processor time that a test is left beyond what it usually takes, before its mutant counts as endless. */
   readonly graceMillis?: number;
 };
 
-/** What became of the mutants that were drawn; `missed`, and those that ran out of time and count as noticed, as lines to print. */
-export type Tried = {
-  readonly noticed: number;
-  readonly of: number;
-  readonly missed: readonly string[];
-  readonly endless: readonly string[];
+/** What became of one change. One that ran out of time is `endless` and counts as noticed. */
+export type Outcome = {
+  readonly file: string;
+  readonly fate: 'noticed' | 'endless' | 'missed';
+  /** The change, to print. */
+  readonly line: string;
 };
 
-/** Mutants of these places that a test could notice and that were drawn. */
-async function resultsOf({ places, testFiles, draw, graceMillis }: Trial): Promise<readonly MutantResult[]> {
+/** A place as Stryker is told it. */
+const rangeOf = ({ file, start, end }: Change) =>
+  `${file}:${start.line}:${start.column}-${end.line}:${end.column}`;
+
+/** What became of these changes, but of those that stand in no function. */
+async function resultsOf({ root, changes, testFiles, graceMillis }: Trial): Promise<readonly MutantResult[]> {
+  const wanted = new Set(changes.map(keyOf));
+  const kept = (what: string) => join(tmpdir(), `mutants-${process.pid}-${what}.json`);
   process.env.MUTANT_TESTS = testFiles.join(',');
   process.env.MUTANT_FILES = String(testFiles.length);
-  process.env.MUTANT_SOURCES = [...new Set(places.map(place => place.replace(/:[\d-]+$/, '')))].join(',');
-  process.env.MUTANT_DRAW = JSON.stringify(draw);
+  process.env.MUTANT_SOURCES = [...new Set(changes.map(({ file }) => file))].join(',');
+  process.env.MUTANT_ROOT = root;
+  process.env.MUTANT_WANTED = kept('wanted');
+  writeFileSync(process.env.MUTANT_WANTED, JSON.stringify([...wanted]));
   if (graceMillis !== undefined) process.env.MUTANT_GRACE_MILLIS = String(graceMillis);
-  const measured = join(tmpdir(), `mutants-${process.pid}-measured.json`);
-  process.env.MUTANT_MEASURED = measured;
+  process.env.MUTANT_MEASURED = kept('measured');
   process.env.NODE_COMPILE_CACHE ??= join(tmpdir(), 'node-compile-cache');
   const results = await new Stryker({
-    mutate: [...places],
+    mutate: [...new Set(changes.map(rangeOf))],
     testRunner: 'switching',
     plugins: ['./tests/mutants/stryker-runner.ts'],
     coverageAnalysis: 'perTest',
-    // Spellings are for the sets that other hands wrote, not for one letter more or less in a pattern.
-    mutator: { excludedMutations: ['Regex'] },
+    mutator: { excludedMutations: [...NOT_MADE] },
     // What runs once, while a file is loaded, would need all tests loaded anew for each mutant.
     ignoreStatic: true,
     concurrency: 1,
@@ -56,11 +61,27 @@ async function resultsOf({ places, testFiles, draw, graceMillis }: Trial): Promi
     allowConsoleColors: false,
   })
     .runMutationTest()
-    .finally(() => rmSync(measured, { force: true }));
+    .finally(() => {
+      for (const what of ['wanted', 'measured']) rmSync(kept(what), { force: true });
+    });
   return results.filter(
-    ({ id, status }) => status !== 'Ignored' && status !== 'CompileError' && isDrawn(id, draw),
+    mutant =>
+      mutant.status !== 'Ignored' &&
+      mutant.status !== 'CompileError' &&
+      wanted.has(keyOf(changeOf(root, mutant))),
   );
 }
+
+/** Stryker tells columns of what became of a change from 1. */
+const changeOf = (
+  root: string,
+  { fileName, location: { start, end }, replacement }: MutantResult,
+): Change => ({
+  file: relative(root, fileName),
+  start: { line: start.line, column: start.column - 1 },
+  end: { line: end.line, column: end.column - 1 },
+  replacement: replacement ?? '',
+});
 
 /** The text of a mutant's place, on one line. */
 function original({ fileName, location: { start, end } }: MutantResult): string {
@@ -72,7 +93,14 @@ function original({ fileName, location: { start, end } }: MutantResult): string 
   return lines.join(' ').replaceAll(/\s+/g, ' ');
 }
 
-export async function tryMutants(trial: Trial): Promise<Tried> {
+const FATES: Readonly<Record<string, Outcome['fate']>> = {
+  Survived: 'missed',
+  NoCoverage: 'missed',
+  Timeout: 'endless',
+};
+
+/** What became of all that a test could notice. */
+export async function tryMutants(trial: Trial): Promise<readonly Outcome[]> {
   const fileOf = ({ fileName }: MutantResult) => relative(trial.root, fileName);
   const lineOf = (mutant: MutantResult) =>
     `${mutant.status}  ${fileOf(mutant)}:${mutant.location.start.line}  ${original(mutant)}  ->  ${mutant.replacement}`;
@@ -80,12 +108,11 @@ export async function tryMutants(trial: Trial): Promise<Tried> {
     EQUIVALENT.some(
       one => one.file === fileOf(mutant) && one.from === original(mutant) && one.to === mutant.replacement,
     );
-  const mutants = (await resultsOf(trial)).filter(mutant => !isEquivalent(mutant));
-  const missed = mutants.filter(({ status }) => status === 'Survived' || status === 'NoCoverage');
-  return {
-    noticed: mutants.length - missed.length,
-    of: mutants.length,
-    missed: missed.map(lineOf),
-    endless: mutants.filter(({ status }) => status === 'Timeout').map(lineOf),
-  };
+  return (await resultsOf(trial))
+    .filter(mutant => !isEquivalent(mutant))
+    .map(mutant => ({
+      file: fileOf(mutant),
+      fate: FATES[mutant.status] ?? 'noticed',
+      line: lineOf(mutant),
+    }));
 }

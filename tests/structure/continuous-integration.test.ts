@@ -47,6 +47,17 @@ test.each([
   ['src/engine/questions/read.ts', 'jobs'],
   ['src/engine/questions/lye/topics/topics.ts', 'matters'],
   ['src/engine/questions/technique/parts.ts', 'techniques'],
+  ['src/records/store.ts', 'batch kills'],
+  ['commands/challenge/vote.ts', 'challenge at the terminal'],
+  ['src/page/room.ts', 'challenge in a browser'],
+  ['docker/Dockerfile', 'image'],
+  ['src/main.js', 'killed process'],
+  ['src/words/en/batch/plan.ts', 'longest replies'],
+  ['src/local-room.ts', 'room at home'],
+  ['commands/dose/view.ts', 'screens'],
+  ['src/deadlines/scheduler.ts', 'shards'],
+  ['src/engine/remembered.ts', 'soak'],
+  ['src/records/open.ts', 'upgrade'],
 ] as const)('a change of %s makes the check of %s due', (file, what) => {
   expect(hasChanged(what, `README.md\n${file}`)).toBe(true);
   expect(hasChanged(what, 'README.md')).toBe(false);

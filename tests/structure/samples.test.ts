@@ -1,6 +1,10 @@
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { linesOf } from '../mutants/changed.ts';
-import { interval, isDrawn } from '../mutants/sample.ts';
+import { changesIn, drawnOf } from '../mutants/changes.ts';
+import { nearestFirst } from '../mutants/nearest-first.ts';
+import { filesOf, ROOMS } from '../mutants/rooms.ts';
+import { interval, stratified } from '../mutants/sample.ts';
 import { drawn, WHOLE } from '../walk.ts';
 
 /** What samples stand for is only as true as they are drawn. */
@@ -30,13 +34,29 @@ describe('a sample of a long walk', () => {
 });
 
 describe('a sample of mutants', () => {
-  test('is the share that was asked for, and all for a share of one', () => {
-    const ids = Array.from({ length: 10_000 }, (_, at) => String(at));
-    const share = (of: number) => ids.filter(id => isDrawn(id, { share: of, word: 'w' })).length;
-    expect(share(1)).toBe(10_000);
-    expect(share(0)).toBe(0);
-    // Binomial: six standard deviations are 180.
-    expect(Math.abs(share(0.1) - 1000)).toBeLessThan(180);
+  const at = (line: number, column: number) => ({ line, column });
+  const root = join(import.meta.dirname, '../mutants/endless');
+
+  test('holds what stands in functions alone, and a larger one holds the smaller', async () => {
+    const changes = await changesIn(root, ['steps.ts']);
+    const { drawn: all, of } = drawnOf(root, changes, changes.length);
+    expect(all).toHaveLength(of);
+    expect(of).toBeGreaterThan(2);
+    const { drawn: two } = drawnOf(root, changes, 2);
+    expect(two).toEqual(all.slice(0, 2));
+    const atTheTop = { file: 'steps.ts', start: at(1, 0), end: at(1, 1), replacement: '' };
+    expect(drawnOf(root, [atTheTop], 1)).toEqual({ drawn: [], of: 0 });
+  });
+
+  // Weights 0.9 and 0.1, shares 0.5 and 1: 0.55; the variance of the first is 0.81 * 52 / 104 * 52 / 104 / 104.
+  test('of parts is weighed by how many each part has, and a part that was tried whole is known', () => {
+    const { share, low, high } = stratified([
+      { all: 900, noticed: 50, of: 100 },
+      { all: 100, noticed: 100, of: 100 },
+    ]);
+    expect(share).toBeCloseTo(0.55, 12);
+    expect(high - share).toBeCloseTo(1.95996 * Math.sqrt((0.81 * 0.25) / 104), 6);
+    expect(share - low).toBeCloseTo(high - share, 12);
   });
 
   // Wilson's interval of 4 in 20 at 95 %: 0.0807 to 0.4160 (from memory; E. B. Wilson, JASA 22 (1927)).
@@ -78,4 +98,28 @@ test('lines that a patch adds or changes are read by file; what is only taken aw
     ],
     ['two.ts', [[1, 2]]],
   ]);
+});
+
+describe('rooms of mutants', () => {
+  const root = join(import.meta.dirname, '../..');
+
+  test('hold every file of the engine, each once', () => {
+    const held = Object.values(ROOMS).flatMap(({ sources }) => filesOf(root, sources));
+    expect(held.toSorted()).toEqual(filesOf(root, ['src/engine/**/*.ts']));
+  });
+
+  test.each(Object.entries(ROOMS))('%s: every glob of its tests finds some', (_, { tests }) => {
+    for (const glob of tests) expect(filesOf(root, [glob.replace(/^!/, '')]), glob).not.toEqual([]);
+  });
+});
+
+test('a change is asked of the tests of its own room first, of the quickest before others as near', () => {
+  const tests = [
+    { file: 'tests/engine/batch/lye.test.ts', millis: 1 },
+    { file: 'tests/engine/heat/slow.test.ts', millis: 9 },
+    { file: 'tests/engine/heat/quick.test.ts', millis: 2 },
+    { file: 'tests/standards/heat.test.ts', millis: 0 },
+  ];
+  const order = nearestFirst(tests, 'src/engine/heat/gel.ts').map(({ millis }) => millis);
+  expect(order).toEqual([2, 9, 1, 0]);
 });

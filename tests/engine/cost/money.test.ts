@@ -24,6 +24,8 @@ describe('a price', () => {
     ['4 dollars', 4, '$'],
     ['1.234,56 EUR', 1234.56, 'EUR'],
     ['£3', 3, 'GBP'],
+    ['3 pounds', 3, 'GBP'],
+    ['12  usd', 12, 'USD'],
     ['90 pesos', 90, 'pesos'],
     ['A$ 7.20', 7.2, 'A$'],
     ['1200 JPY', 1200, 'JPY'],
@@ -40,6 +42,7 @@ describe('a price', () => {
     ['1,500 €', 'price-ambiguous'],
     ['', 'price-unreadable'],
     ['🧼', 'price-unreadable'],
+    ['1.2.3 €', 'price-unreadable'],
     ['constructor', 'price-unreadable'],
     ['8 € '.repeat(1250), 'price-unreadable'],
   ])('is not %s', (text, id) => {

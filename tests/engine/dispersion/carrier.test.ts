@@ -111,3 +111,29 @@ describe('for any powder', () => {
     },
   );
 });
+
+describe('of a portion so small that a teaspoon would thin it', () => {
+  /** Teaspoons of carrier for a pinch of mica in a portion of so many teaspoons. */
+  const teaspoonsFor = (powder: number, portion?: number) =>
+    carrierFor({
+      colourant: jar('gold-mica'),
+      powderMillilitres: tsp(powder),
+      ...(portion === undefined ? {} : { portionMillilitres: tsp(portion) }),
+    }).millilitres / US_TEASPOON_ML;
+
+  // A tenth of the portion at most, but never less than wets the powder: three times of it (common practice).
+  test.each([
+    [1 / 32, 5, 0.5],
+    [1 / 32, 2.5, 0.25],
+    [1 / 8, 2.5, 0.375],
+    [1 / 32, 0.5, 0.125],
+  ])('%d tsp of powder in %d tsp of batter take %d tsp', (powder, portion, carrier) => {
+    expect(teaspoonsFor(powder, portion)).toBeCloseTo(carrier, 9);
+  });
+
+  test('a cup takes a teaspoon at least, and ten teaspoons of batter too', () => {
+    for (const portion of [10, 48, undefined]) expect(teaspoonsFor(1 / 32, portion)).toBeCloseTo(1, 9);
+    // Three times the powder in quarters of a teaspoon; beside the bound too, where eighths begin.
+    expect(teaspoonsFor(0.36, 10)).toBeCloseTo(1, 9);
+  });
+});
