@@ -1,4 +1,5 @@
 import { colourDifference, type Lab } from '../colour/spectra/cielab.ts';
+import { groupedBy } from '../grouped.ts';
 import { leastAssignment } from './assignment.ts';
 import type { Target } from './terms.ts';
 
@@ -105,7 +106,7 @@ export function colourPlaces(bars: readonly Scored[]): readonly (readonly string
   const scored = bars.flatMap(({ entry, score }) => (score ? [{ entry, score }] : []));
   const before = ({ score }: { score: ColourScore }) =>
     scored.filter(bar => surelyNearer(bar.score, score)).length;
-  const byPlace = Map.groupBy(scored, before);
+  const byPlace = groupedBy(scored, before);
   return [...byPlace.keys()]
     .sort((a, b) => a - b)
     .map(place =>

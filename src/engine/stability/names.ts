@@ -1,3 +1,4 @@
+import { groupedBy } from '../grouped.ts';
 import { fold, foldedWords, wordSet, wordSetOf } from '../text/fold.ts';
 import { MapWhenAsked, whenAsked } from '../when-asked.ts';
 import { substanceById, substances } from './substances/index.ts';
@@ -103,7 +104,7 @@ export const substanceWithE = (number: string): Substance | undefined =>
 /** Every name there is, folded, by its length: what a misspelt name is compared with. Names with digits are not guessed at. */
 export const namesByLength: ReadonlyMap<number, readonly (readonly [string, Substance])[]> = new MapWhenAsked(
   () =>
-    Map.groupBy(
+    groupedBy(
       [...byName()].filter(([name]) => !/\d/.test(name)),
       ([name]) => name.length,
     ),

@@ -1,3 +1,4 @@
+import { groupedBy } from '../../grouped.ts';
 import { type PracticalSpoons, practicalSpoons, timesSpoons } from '../../quantities/spoons.ts';
 import { refuse } from '../../refusal.ts';
 import type { AdditiveId, PlanRequest } from '../request.ts';
@@ -110,7 +111,7 @@ function coloursOf(
   { owned }: PlanRequest['measures'],
 ): readonly ClassColour[] {
   const doses = portions.flatMap(portion => portion.doses);
-  const named = Map.groupBy(doses, ({ colourant, premix }) => `${colourant.id}${premix ? ' wet' : ''}`);
+  const named = groupedBy(doses, ({ colourant, premix }) => `${colourant.id}${premix ? ' wet' : ''}`);
   return [...named.values()].map(same => {
     const spooned = same.map(({ premix, spoons }) => premix?.spoons ?? spoons);
     const grams = same.reduce((sum, { premix, grams: dry }) => sum + (premix?.grams ?? dry).typical, 0);

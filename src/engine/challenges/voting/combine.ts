@@ -1,3 +1,4 @@
+import { groupedBy } from '../../grouped.ts';
 /** What an entry's two places add up to; the lower the better. */
 export type Combined = { readonly entry: string; readonly byVotes: number; readonly byColour: number };
 
@@ -34,7 +35,7 @@ export function combinePlaces(
   };
   const [votes, colour] = [whole(byVotes), whole(byColour)];
   const sums = entries.map(entry => ({ entry, byVotes: votes.get(entry)!, byColour: colour.get(entry)! }));
-  const bySum = Map.groupBy(sums, sum => sum.byVotes + sum.byColour);
+  const bySum = groupedBy(sums, sum => sum.byVotes + sum.byColour);
   const ranking = [...bySum.keys()]
     .sort((a, b) => a - b)
     .map(sum => bySum.get(sum)!.map(({ entry }) => entry));

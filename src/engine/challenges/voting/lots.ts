@@ -1,3 +1,4 @@
+import { groupedBy } from '../../grouped.ts';
 import { type Chance, chanceFrom } from './chance.ts';
 import { inOrder, ranksOn } from './count.ts';
 import type { Ballot, Election } from './election.ts';
@@ -40,7 +41,7 @@ function* drawn(from: readonly Pile[], chance: Chance): Generator<Ballot> {
 function split(groups: readonly (readonly number[])[], ranks: Int32Array): readonly (readonly number[])[] {
   return groups.flatMap(group => {
     if (group.length === 1 || group.some(candidate => ranks[candidate]! < 0)) return [group];
-    const byRank = Map.groupBy(group, candidate => ranks[candidate]!);
+    const byRank = groupedBy(group, candidate => ranks[candidate]!);
     return [...byRank.keys()].sort((a, b) => a - b).map(rank => byRank.get(rank)!);
   });
 }

@@ -1,3 +1,4 @@
+import { groupedBy } from '../../grouped.ts';
 import { readOnce } from '../../remembered.ts';
 import { cut } from '../../text/cut.ts';
 import { LONGEST_WORDS, type Token, tokenise } from '../../text/tokens.ts';
@@ -77,7 +78,7 @@ function ratesIn(numbers: readonly NumberSays[]): readonly ColourRate[] {
 
 /** One entry a finding: what is said once beats silence, and a contradiction is believed less. */
 function settle(all: readonly Match[], tokens: readonly Token[], text: string): Evidence[] {
-  const byFinding = Map.groupBy(all, match => match.finding);
+  const byFinding = groupedBy(all, match => match.finding);
   return [...byFinding].map(([finding, said]) => {
     const present = said.filter(match => match.present);
     const absent = said.length > present.length;

@@ -1,3 +1,4 @@
+import { groupedBy } from '../../grouped.ts';
 import { foldedWords } from '../../text/fold.ts';
 import { distance } from '../../text/spelling/edit-distance.ts';
 import { BARRED, type BarredColour, type BarredReason } from './barred.ts';
@@ -25,7 +26,7 @@ const rowsOf = ({ names, reason }: BarredColour): readonly Row[] =>
     .filter(({ words }) => !words.some(word => /\d/u.test(word)))
     .filter(({ words }) => words.length > 1 || !EVERYDAY.has(words[0] ?? ''));
 const BY_FIRST: ReadonlyMap<string, readonly Row[]> = new Map(
-  [...Map.groupBy(BARRED.flatMap(rowsOf), ({ words }) => words[0] ?? '')].map(([first, rows]) => [
+  [...groupedBy(BARRED.flatMap(rowsOf), ({ words }) => words[0] ?? '')].map(([first, rows]) => [
     first,
     rows.toSorted((a, b) => b.words.length - a.words.length),
   ]),

@@ -1,3 +1,4 @@
+import { groupedBy } from '../../grouped.ts';
 import { refuse } from '../../refusal.ts';
 import { cut } from '../../text/cut.ts';
 import { foldedWords } from '../../text/fold.ts';
@@ -41,7 +42,7 @@ const rowsOf = (colour: BarredColour): readonly Row[] => {
 const ROWS: readonly Row[] = BARRED.flatMap(rowsOf);
 /** Rows by their first word: a look-up costs no more for a longer table. Longer names first. */
 const BY_FIRST: ReadonlyMap<string, readonly Row[]> = new Map(
-  [...Map.groupBy(ROWS, ({ words }) => words[0] ?? '')].map(([first, rows]) => [
+  [...groupedBy(ROWS, ({ words }) => words[0] ?? '')].map(([first, rows]) => [
     first,
     rows.toSorted((a, b) => b.words.length - a.words.length),
   ]),

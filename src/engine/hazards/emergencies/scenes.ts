@@ -3,6 +3,7 @@ import { PLAIN_WORDS } from '../../flaws/reading/lexicon/plain.ts';
 import { lexiconReader, type Mentioned } from '../../flaws/reading/lexicon-reader.ts';
 import { compileOver, type Match, matches } from '../../flaws/reading/pattern.ts';
 import { polarity, type Reading } from '../../flaws/reading/polarity.ts';
+import { groupedBy } from '../../grouped.ts';
 import { type Token, tokenise } from '../../text/tokens.ts';
 import { whenAsked } from '../../when-asked.ts';
 import { ABOUT_WORDS } from './evidence/lexicon-about.ts';
@@ -121,5 +122,5 @@ export function scenesIn(text: string): Found {
   const isPast = pastIn(tokens, mentions);
   const reading = putPast(polarity(tokens, mentions), isPast);
   const held = matches(patterns(), places, reading).filter(({ present }) => present);
-  return { tokens, mentions, reading, isPast, scenes: Map.groupBy(held, ({ finding }) => finding) };
+  return { tokens, mentions, reading, isPast, scenes: groupedBy(held, ({ finding }) => finding) };
 }

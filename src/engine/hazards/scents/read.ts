@@ -1,3 +1,4 @@
+import { groupedBy } from '../../grouped.ts';
 import { refuse } from '../../refusal.ts';
 import { foldedWords } from '../../text/fold.ts';
 import { type BarredScentReason, SCENTS, type ScentRisk, type ScentRow } from './scents.ts';
@@ -17,7 +18,7 @@ type NamedScent = { readonly name: string; readonly row: ScentRow };
 
 const NAMES: ReadonlyMap<string, readonly Name[]> = new Map(
   [
-    ...Map.groupBy(
+    ...groupedBy(
       SCENTS.flatMap(row => row.names.split('; ').map((name): Name => ({ words: foldedWords(name), row }))),
       ({ words }) => words[0] ?? '',
     ),

@@ -1,5 +1,6 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import { colourantsMeant } from '../../colourants/find.ts';
+import { groupedBy } from '../../grouped.ts';
 import { whenAsked } from '../../when-asked.ts';
 import { COMMON_WORDS, TRADE_WORDS, tradeWords } from './trade-words.ts';
 
@@ -23,7 +24,7 @@ const MOST_JOINED = 0.6;
 
 /** The trade's words by how they begin, in their order. */
 const byBeginning = whenAsked(() =>
-  Map.groupBy(
+  groupedBy(
     [...TRADE_WORDS].filter(word => word.length >= SHORTEST_BEGUN),
     word => word.slice(0, SHORTEST_BEGUN),
   ),

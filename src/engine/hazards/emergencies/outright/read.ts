@@ -3,6 +3,7 @@ import { PLAIN_WORDS } from '../../../flaws/reading/lexicon/plain.ts';
 import { lexiconReader } from '../../../flaws/reading/lexicon-reader.ts';
 import { compileOver, matches } from '../../../flaws/reading/pattern.ts';
 import type { Reading } from '../../../flaws/reading/polarity.ts';
+import { groupedBy } from '../../../grouped.ts';
 import type { Token } from '../../../text/tokens.ts';
 import { whenAsked } from '../../../when-asked.ts';
 import type { EmergencyId } from '../emergency.ts';
@@ -67,7 +68,7 @@ export function outrightIn(tokens: readonly Token[], reading: Reading): readonly
     put(concept, from, to);
   }
   const held = matches(patterns(), places, reading).filter(({ present }) => present);
-  const scenes = Map.groupBy(held, ({ finding }) => finding);
+  const scenes = groupedBy(held, ({ finding }) => finding);
   // Where lye or raw soap is named, what it swells is its burn.
   const burns = places.has('caustic') || places.has('rawsoap');
   return [...scenes].map(([scene, [one]]) => ({
