@@ -8,6 +8,7 @@ import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
 import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
 import { excerpt } from '../../src/engine/quantities/excerpt.ts';
 import { parsePortion } from '../../src/engine/quantities/portion.ts';
+import { saidAmount } from '../../src/engine/quantities/said-amount.ts';
 import { type Measures, US_CUP_ML } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { LYE_RISK } from '../../src/presenting/colour/candidates.ts';
@@ -57,10 +58,11 @@ export async function barPlanReply(asked: BarPlanAsked, context: Context): Promi
   const { store, asker, workers, say } = context;
   const owner = { owner: asker.id };
   const measures = kitchenOf(await preferencesOf(store, asker.id));
-  const written = say.quantities.typed(asked.portion?.trim() ?? say.testBars.usualPortion);
-  const millilitres = portionMillilitres(parsePortion(written, measures), TYPICAL_BATTER);
+  const typed = asked.portion?.trim() ?? say.testBars.usualPortion;
+  const written = say.quantities.said(saidAmount(typed));
+  const millilitres = portionMillilitres(parsePortion(typed, measures), TYPICAL_BATTER);
   if (millilitres < PORTION.least || millilitres > PORTION.most)
-    refuse('plan-bars-portion', { text: excerpt(written) });
+    refuse('plan-bars-portion', { text: excerpt(typed) });
   const base = asked.base === undefined ? USUAL_BASE : parseBase(asked.base);
   const { jars, leftOut } = await jarsOf(asked.jars, context);
   const planned = await Promise.all(jars.map(jar => plannedJar(jar, measures, context)));

@@ -6,6 +6,7 @@ import type { Diagnosis, RankedCause, Weight } from '../../src/engine/flaws/diag
 import type { RemedyId } from '../../src/engine/flaws/remedies.ts';
 import { practicalSpoons } from '../../src/engine/quantities/spoons.ts';
 import type { Measures } from '../../src/engine/quantities/units.ts';
+import { capital } from '../../src/engine/text/capital.ts';
 import { spoonedOut } from '../../src/presenting/spoons.ts';
 import type { Words } from '../../src/words/index.ts';
 
@@ -83,7 +84,7 @@ export function flawAdvice(diagnosis: Diagnosis, bench: Bench): readonly Block[]
 /** What happened, headed by the cause's name where there are two. */
 function why(id: CauseId, several: boolean, say: Words): string {
   const { name, why: sentence } = say.flaws.causes[id];
-  return several ? `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${sentence}` : sentence;
+  return several ? `${capital(name)}: ${sentence}` : sentence;
 }
 
 /** Remedies of every cause told, each once. */

@@ -11,6 +11,7 @@ import { answerDose } from '../../src/engine/dosing/answer.ts';
 import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
 import type { DoseAnswer } from '../../src/engine/dosing/request.ts';
 import { parsePortionRange } from '../../src/engine/quantities/portion.ts';
+import { saidAmount } from '../../src/engine/quantities/said-amount.ts';
 import { MEASURES } from '../../src/engine/quantities/units.ts';
 import { amountPhrase } from '../../src/engine/text/amounts/amount-phrases.ts';
 import { colourCost, portionCostView } from '../../src/presenting/cost.ts';
@@ -73,7 +74,7 @@ export async function doseReply(given: DoseOptions, context: Context): Promise<R
   const costs = portionCostView(cost, portionMillilitres(portion, pot) * pot.gramsPerMillilitre, say);
   const headline = headlineOf(
     jars,
-    { doses, portion: say.quantities.typed(ends?.low ?? asked.portion.trim()) },
+    { doses, portion: say.quantities.said(saidAmount(ends?.low ?? asked.portion.trim())) },
     say,
   );
   const [first] = doses;
@@ -94,7 +95,9 @@ export async function doseReply(given: DoseOptions, context: Context): Promise<R
       ...(cost && { cost }),
     },
     blocks: [
-      ...(more ? [upperEnd(more, { portion: say.quantities.typed(ends?.high ?? ''), doses }, say)] : []),
+      ...(more
+        ? [upperEnd(more, { portion: say.quantities.said(saidAmount(ends?.high ?? '')), doses }, say)]
+        : []),
       ...doseBlocks(
         doses,
         jars.map(({ colourant }) => colourant),

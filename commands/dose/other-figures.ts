@@ -5,6 +5,7 @@ import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
 import type { Dose } from '../../src/engine/dosing/request.ts';
 import type { Portion } from '../../src/engine/quantities/amount.ts';
 import { tellsKind } from '../../src/engine/quantities/kind-told.ts';
+import { saidAmount } from '../../src/engine/quantities/said-amount.ts';
 import { practicalSpoons } from '../../src/engine/quantities/spoons.ts';
 import { STRENGTH_SHARES, type StrengthName, splitStrength } from '../../src/engine/quantities/strength.ts';
 import { rough } from '../../src/presenting/dose.ts';
@@ -34,7 +35,7 @@ export function otherFigures(asked: DoseOptions, reckoned: Reckoned, say: Words)
   const asOils = isOpen
     ? portionMillilitres({ ...portion, of: 'oils' }, batter) / portionMillilitres(portion, batter)
     : undefined;
-  const typed = say.quantities.typed(asked.portion.trim());
+  const typed = say.quantities.said(saidAmount(asked.portion.trim()));
   return [
     toFull === undefined
       ? ''

@@ -1,4 +1,5 @@
 import type { ColourWord } from '../../src/engine/colour/reading/plain-words.ts';
+import { saidAmount } from '../../src/engine/quantities/said-amount.ts';
 import { baseView, closenessOf, gelView } from '../../src/presenting/colour/view.ts';
 import { type MatchView, partView } from './view.ts';
 
@@ -17,9 +18,11 @@ export function matchCard({ target, asked, shown, base, say }: MatchView) {
   return {
     card: {
       title: `${card.target}: ${wanted}`,
-      subtitle: [say.quantities.typed(asked.portion), baseView(base, say), gelView(asked.gelled, say)].join(
-        ', ',
-      ),
+      subtitle: [
+        say.quantities.said(saidAmount(asked.portion)),
+        baseView(base, say),
+        gelView(asked.gelled, say),
+      ].join(', '),
       target: { hex: target.hex, label: wanted },
       recipes,
       note: card.note,

@@ -4,6 +4,7 @@ import type { WrittenBase } from '../../src/engine/colour/reading/base-text.ts';
 import type { ColourWord } from '../../src/engine/colour/reading/plain-words.ts';
 import type { Lab } from '../../src/engine/colour/spectra/cielab.ts';
 import type { AlkaliBehaviour } from '../../src/engine/colourants/colourant.ts';
+import { saidAmount } from '../../src/engine/quantities/said-amount.ts';
 import { capital } from '../../src/engine/text/capital.ts';
 import { knownAs } from '../../src/presenting/colour/jars.ts';
 import { learntNote } from '../../src/presenting/colour/learnt-strength.ts';
@@ -54,7 +55,7 @@ export function matchHeadline({ target, asked, answer, shown, say }: MatchView):
   const [best] = shown;
   if (!best) return say.match.nothing({ target: target.hex });
   const recipe = recipeView(best, say);
-  const portion = say.quantities.typed(asked.portion);
+  const portion = say.quantities.said(saidAmount(asked.portion));
   const nearest = wordOf(best.predicted, say);
   if (answer.reached)
     return say.match.headline({ recipe, portion, word: nearest, nearness: closenessOf(best, say) });

@@ -4,6 +4,7 @@ import { parseBase, USUAL_BASE } from '../../src/engine/colour/reading/base-text
 import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
 import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
 import { parsePortion } from '../../src/engine/quantities/portion.ts';
+import { saidAmount } from '../../src/engine/quantities/said-amount.ts';
 import { type Measures, US_CUP_ML } from '../../src/engine/quantities/units.ts';
 import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 
@@ -15,7 +16,7 @@ export type Soap = {
   readonly shades: readonly ShadeShare[];
   readonly gelled: boolean;
   readonly portion: { readonly cups: number; readonly grams: number };
-  /** The portion as it was written. */
+  /** The portion as it is said. */
   readonly written: string;
 };
 
@@ -30,8 +31,8 @@ export async function soapAsked(
   { store, asker, say }: Context,
 ): Promise<Soap> {
   const measures = kitchenOf(await preferencesOf(store, asker.id));
-  const written = say.quantities.typed(portion?.trim() ?? say.match.oneCup);
-  const millilitres = portionMillilitres(parsePortion(written, measures), TYPICAL_BATTER);
+  const typed = portion?.trim() ?? say.match.oneCup;
+  const millilitres = portionMillilitres(parsePortion(typed, measures), TYPICAL_BATTER);
   const { shades } = base === undefined ? USUAL_BASE : parseBase(base);
   return {
     measures,
@@ -39,6 +40,6 @@ export async function soapAsked(
     shades,
     gelled: gel ?? false,
     portion: { cups: millilitres / US_CUP_ML, grams: millilitres * TYPICAL_BATTER.gramsPerMillilitre },
-    written,
+    written: say.quantities.said(saidAmount(typed)),
   };
 }

@@ -2,6 +2,7 @@ import type { Measure } from '../../src/conversation/reply.ts';
 import { oilById } from '../../src/engine/batch/oils/find-oil.ts';
 import type { PlanAnswer } from '../../src/engine/batch/planning/plan-answer.ts';
 import type { Dose } from '../../src/engine/dosing/request.ts';
+import { midSentence } from '../../src/engine/text/capital.ts';
 import { nameOf, rough, spoonsOf } from '../../src/presenting/dose.ts';
 import type { ColourNotes } from '../../src/presenting/warning.ts';
 import type { Preferences } from '../../src/records/preferences.ts';
@@ -220,7 +221,7 @@ function doseRow({ say, read }: PlanView, dose: Dose, { at, which }: { at: numbe
   const { asked, carrier } = read.request.portions[at]!.colours[which]!;
   const colour = nameOf(asked.colourant, say);
   const dipped = carrier?.dipped === true;
-  const oil = carrier?.oil?.names[say.language].replace(/^\p{Lu}/u, first => first.toLowerCase());
+  const oil = carrier?.oil && midSentence(carrier.oil.names[say.language]);
   const liquid = plan.liquid({
     spoons: say.quantities.measure(dose.carrier.spoons),
     liquid: oil ?? (dipped ? plan.dippedOil : say.dispersion.carriers[dose.carrier.choice]),

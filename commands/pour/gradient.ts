@@ -38,7 +38,7 @@ export async function gradientReply(asked: GradientAsked, context: Context): Pro
   const { say, store, asker, workers } = context;
   const owner = { owner: asker.id };
   const measures = kitchenOf(await preferencesOf(store, asker.id));
-  const written = say.quantities.typed(asked.portion?.trim() ?? say.match.oneCup);
+  const written = asked.portion?.trim() ?? say.match.oneCup;
   const millilitres = portionMillilitres(parsePortion(written, measures), TYPICAL_BATTER);
   const { shades } = asked.base === undefined ? USUAL_BASE : parseBase(asked.base);
   const steps = asked.steps ?? USUAL_STEPS;

@@ -6,6 +6,7 @@ import { parseBase, USUAL_BASE } from '../../src/engine/colour/reading/base-text
 import type { CautionId } from '../../src/engine/dosing/cautions.ts';
 import type { Dose } from '../../src/engine/dosing/request.ts';
 import { parsePortion } from '../../src/engine/quantities/portion.ts';
+import { saidAmount } from '../../src/engine/quantities/said-amount.ts';
 import { MEASURES } from '../../src/engine/quantities/units.ts';
 import { capital } from '../../src/engine/text/capital.ts';
 import { colourJar, fullOf, knownAs, sourceOf, sourceView } from '../../src/presenting/colour/jars.ts';
@@ -54,8 +55,9 @@ export async function previewNamesJar({ mix }: PreviewAsked, context: Context): 
 export async function previewReply(asked: PreviewAsked, context: Context): Promise<Reply> {
   const { say, store, asker, workers } = context;
   const measures = kitchenOf(await preferencesOf(store, asker.id));
-  const written = say.quantities.typed(asked.portion?.trim() ?? say.match.oneCup);
-  const portion = parsePortion(written, measures);
+  const typed = asked.portion?.trim() ?? say.match.oneCup;
+  const written = say.quantities.said(saidAmount(typed));
+  const portion = parsePortion(typed, measures);
   const base = asked.base === undefined ? USUAL_BASE : parseBase(asked.base);
   const gelled = asked.gel ?? false;
   const { jars, answer } = await readMix(asked.mix, { portion, measures }, context);
@@ -91,7 +93,7 @@ export async function previewReply(asked: PreviewAsked, context: Context): Promi
       answer.cautions.filter(({ id }) => OF_THE_COLOUR.has(id)),
       say,
     ),
-    next: nextOf(asked, written, say),
+    next: nextOf(asked, typed, say),
     most: MOST_WORDS,
   };
 }

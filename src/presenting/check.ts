@@ -3,6 +3,7 @@ import type { AlkaliBehaviour } from '../engine/colourants/colourant.ts';
 import { legalShareOf, otherUseOf } from '../engine/stability/legal-share.ts';
 import { permittedUses } from '../engine/stability/permitted.ts';
 import type { Component, IngredientReport } from '../engine/stability/report.ts';
+import { midSentence } from '../engine/text/capital.ts';
 import { cut } from '../engine/text/cut.ts';
 import type { Meant } from '../records/shelf/meant.ts';
 import type { Words } from '../words/index.ts';
@@ -62,7 +63,7 @@ function checkHeadline(meant: Meant, say: Words): string {
     meant.report.verdict === 'stable' && weak.length > 0 && meant.report.verdictIfPresent !== 'never'
       ? say.checking.holdsUnless({ names: weak.map(plainName) })
       : wholeVerdict(meant, say);
-  const told = name ? say.checking.named({ name, verdict: lower(verdict) }) : verdict;
+  const told = name ? say.checking.named({ name, verdict: midSentence(verdict) }) : verdict;
   return lawFirst(meant.report, { told, verdict }, say);
 }
 
@@ -157,8 +158,6 @@ function evidenceBlocks(
 const inFold = (fold: FoldId, blocks: readonly Block[]): readonly Block[] =>
   blocks.map(block => ({ ...block, fold }));
 
-const lower = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);
-
 /** Each ingredient that does not simply hold, and those that do in one row; nothing where there is only one. */
 function partsBlock({ report, colourant }: Meant, say: Words): readonly Block[] {
   const { components, unknown } = report;
@@ -166,7 +165,7 @@ function partsBlock({ report, colourant }: Meant, say: Words): readonly Block[] 
   const holding = components.filter(({ alkali }) => alkali === 'stable').map(partName);
   const bySentence = new Map<string, string[]>();
   for (const part of components.filter(({ alkali }) => alkali !== 'stable')) {
-    const sentence = lower(verdictSentence(part.alkali, part, say));
+    const sentence = midSentence(verdictSentence(part.alkali, part, say));
     bySentence.set(sentence, [...(bySentence.get(sentence) ?? []), partName(part)]);
   }
   const rows = [...bySentence].map(([verdict, names]) => say.checking.part({ names, verdict }));

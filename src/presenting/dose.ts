@@ -3,7 +3,7 @@ import type { Colourant } from '../engine/colourants/colourant.ts';
 import type { Caution as DoseCaution } from '../engine/dosing/cautions.ts';
 import type { Dose, DoseAnswer } from '../engine/dosing/request.ts';
 import { practicalSpoons } from '../engine/quantities/spoons.ts';
-import { capital } from '../engine/text/capital.ts';
+import { capital, midSentence } from '../engine/text/capital.ts';
 import type { Words } from '../words/index.ts';
 import { swatchHex } from './colour/swatch.ts';
 
@@ -18,8 +18,7 @@ export const spoonsOf = ({ premix, spoons }: Dose, say: Words): string =>
   say.quantities.measure(premix?.spoons ?? spoons);
 
 /** A colourant's name in the middle of a sentence. */
-export const nameOf = ({ names }: Colourant, { language }: Words): string =>
-  names[language].replace(/^\p{Lu}(?=\p{Ll})/u, first => first.toLowerCase());
+export const nameOf = ({ names }: Colourant, { language }: Words): string => midSentence(names[language]);
 
 /** Words on the face of a dose. */
 export const MOST_DOSE_WORDS = 90;

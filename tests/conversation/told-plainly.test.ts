@@ -17,8 +17,8 @@ test('an option is read as a plain question would tell it, and the answer says a
   const line = '/dose colourant:"ultramarine blue" portion:"entre todos los aceites suman 900"';
   expect(await ask(line)).toMatchObject({
     kind: 'reply',
-    data: { readAs: '900 g of oils' },
-    blocks: expect.arrayContaining([expect.objectContaining({ text: 'Read as 900 g of oils.' })]),
+    data: { readAs: '900 g oils' },
+    blocks: expect.arrayContaining([expect.objectContaining({ text: 'Read as 900 g oils.' })]),
   });
   expect(await ask(line, 'es')).toMatchObject({
     blocks: expect.arrayContaining([expect.objectContaining({ text: 'Leído como 900 g de aceites.' })]),
@@ -44,8 +44,8 @@ test('a figure that no reading takes is asked about, each reading a button', asy
   expect(answer).toMatchObject({
     kind: 'problem',
     id: 'amount-several',
-    text: '“500g oils then lye n that on top, or 600” has more than one figure that may be meant: 500 g of oils, or 600 g of oils? Write the one you mean.',
-    choices: [{ label: '500 g of oils' }, { label: '600 g of oils' }],
+    text: '“500g oils then lye n that on top, or 600” has more than one figure that may be meant: 500 g oils, or 600 g oils? Write the one you mean.',
+    choices: [{ label: '500 g oils' }, { label: '600 g oils' }],
   });
   expect(await ask(line, 'es')).toMatchObject({
     text: 'En «500g oils then lye n that on top, or 600» hay más de una cifra que puede valer: ¿500 g de aceites, o 600 g de aceites? Escribe la que quieres decir.',

@@ -26,6 +26,6 @@ export async function answeredPlainly<Answer extends Reply | Form>(
   } catch (refusal) {
     const plain = refusal instanceof Refusal ? await toldPlainly(refusal, given, reads) : undefined;
     if (plain === undefined) throw refusal;
-    return readAs(plain.told.map(context.say.ask.amountTold).join('; '), await answer(plain.given), context);
+    return readAs(plain.told.map(context.say.quantities.said).join('; '), await answer(plain.given), context);
   }
 }

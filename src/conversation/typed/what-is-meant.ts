@@ -1,8 +1,11 @@
 import { z } from 'zod';
-import { byLanguage, type Language } from '../../engine/language.ts';
+import { byLanguage } from '../../engine/language.ts';
+import { saidAmount } from '../../engine/quantities/said-amount.ts';
 import type { Refusal } from '../../engine/refusal.ts';
 import { respelt } from '../../engine/text/spelling/respelt.ts';
+import type { Words } from '../../words/index.ts';
 import { type Given, textsOf } from '../question.ts';
+import type { ToldAmount } from './told-plainly.ts';
 
 /** One thing that may be meant: what a button says, and what takes the place of the unclear text. */
 export type Candidate = { readonly label: string; readonly text: string };
@@ -16,21 +19,34 @@ const phrase = z.object(byLanguage(() => z.string()));
 const named = z.object({ names: phrase });
 
 /** What a refusal says may be meant: by its `candidates` or `nearest`, or by the two ends of a range. */
-export function unclearIn({ id, values }: Refusal, language: Language): Unclear | undefined {
-  const said = values as Readonly<Record<string, unknown>>;
+export function unclearIn({ id, values }: Refusal, say: Words): Unclear | undefined {
+  const said = values as Said;
   const text = said.text ?? said.asked;
   if (typeof text !== 'string' || text.trim() === '') return undefined;
-  const ends = id === 'amount-range' ? [said.low, said.high] : [];
-  const candidates = [...listOf(said.candidates), ...listOf(said.nearest), ...ends].flatMap(
+  if (id === 'amount-several' || id === 'amount-range')
+    return { text: text.trim(), candidates: amountsIn(said).map(one => amountLabelled(one, say)) };
+  const candidates = [...listOf(said.candidates), ...listOf(said.nearest)].flatMap(
     (one): readonly Candidate[] => {
       if (typeof one === 'string') return [{ label: one, text: one }];
       const entry = named.safeParse(one);
       const names = entry.success ? entry.data.names : phrase.safeParse(one).data;
-      return names ? [{ label: names[language], text: names.en }] : [];
+      return names ? [{ label: names[say.language], text: names.en }] : [];
     },
   );
   return candidates.length === 0 ? undefined : { text: text.trim(), candidates: candidates.slice(0, MOST) };
 }
+
+type Said = Readonly<Record<string, unknown>>;
+/** The amounts that a refusal offers: those that may be meant, or the two ends of a range. */
+const amountsIn = ({ candidates, low, high }: Said): readonly ToldAmount[] =>
+  candidates === undefined
+    ? [low, high].map(end => ({ text: String(end), said: saidAmount(String(end)) }))
+    : (candidates as readonly ToldAmount[]);
+
+const amountLabelled = ({ text, said }: ToldAmount, say: Words): Candidate => ({
+  label: say.quantities.said(said),
+  text,
+});
 
 /** The option whose text holds the unclear part. */
 export function optionWith(text: string, given: Given): readonly [name: string, value: string] | undefined {
@@ -79,7 +95,7 @@ export function givenRespelt(
   given: Given,
 ): { readonly given: Given; readonly label: string } | undefined {
   if (!MISSPELT.has(id)) return undefined;
-  const said = values as Readonly<Record<string, unknown>>;
+  const said = values as Said;
   const part = said.text ?? said.unit ?? said.asked;
   const option = typeof part === 'string' && part.trim() !== '' ? optionWith(part.trim(), given) : undefined;
   if (!option) return undefined;

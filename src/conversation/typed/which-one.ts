@@ -80,7 +80,7 @@ async function offered(
   refusal: Refusal,
   context: Context,
 ): Promise<Reply> {
-  const unclear = unclearIn(refusal, context.language);
+  const unclear = unclearIn(refusal, context.say);
   const option = unclear && optionWith(unclear.text, given);
   if (!unclear || !option) throw refusal;
   const [name, value] = option;
@@ -211,7 +211,7 @@ async function choicesFor(
   const again = action.seenBy === 'group' ? againForGroup : againForAsker;
   return candidates.map(({ label }, at) => ({
     kind: 'button',
-    label: context.say.ask.amountTold(label),
+    label,
     follow: again.with({ line: context.idempotencyKey, at }),
   }));
 }

@@ -1,6 +1,7 @@
 import { oilsOfBatch } from '../batch/oils/bare-grams.ts';
 import { knownOil } from '../batch/oils/find-oil.ts';
 import { unlessRefused } from '../refusal.ts';
+import { amountText } from './for-readers.ts';
 
 const LONGEST = 200;
 /** What the oils come to, told behind their list: "o sea 600", "so 700 in all"; or that it is not told. */
@@ -22,7 +23,7 @@ export function oilsTold(text: string): string | undefined {
   const told = total?.[1] === undefined ? grams : Number(total[1].replace(',', '.'));
   if (grams === undefined || told === undefined || Math.abs(told - grams) > ROUNDING * grams)
     return undefined;
-  return `${Number(grams.toFixed(2))} g oils`;
+  return amountText(grams, { ofOils: true });
 }
 
 /** Grams of two weighed oils and more together; undefined where they are none. */

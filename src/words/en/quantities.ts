@@ -2,11 +2,25 @@ import type { Strength, StrengthName } from '../../engine/quantities/strength.ts
 import { measuresIn } from '../measures.ts';
 import { numbersIn } from '../numbers.ts';
 import type { RefusalSentences } from '../sentence.ts';
-import { amountTold } from './amount-told.ts';
 
 const { plain, mixed } = numbersIn('en');
-const measures = measuresIn('en', { tablespoon: 'Tbsp', teaspoon: 'tsp', of: 'of' });
-const { quantity } = measures;
+const measures = measuresIn('en', {
+  tablespoon: 'Tbsp',
+  teaspoon: 'tsp',
+  of: 'of',
+  units: {
+    cup: ['cup', 'cups'],
+    'metric-cup': ['metric cup', 'metric cups'],
+    pint: ['pint', 'pints'],
+    quart: ['quart', 'quarts'],
+    gallon: ['gallon', 'gallons'],
+    'imperial-fluid-ounce': ['imperial fl oz', 'imperial fl oz'],
+    'imperial-pint': ['imperial pint', 'imperial pints'],
+  },
+  kinds: { oils: 'oils', batter: 'batter' },
+  bars: 'bars of',
+});
+const { quantity, said } = measures;
 
 const UNITS = 'cups, Tbsp, tsp, ml, l, fl oz, g, kg, oz or lb';
 
@@ -19,12 +33,6 @@ export const strengths = {
 
 export const quantities = {
   ...measures,
-  /** An amount as it was typed, in this language’s words for what it is of. */
-  typed: (amount: string) =>
-    measures
-      .typed(amount)
-      .replace(/ de aceites?$/u, ' oils')
-      .replace(/ de masa$/u, ' batter'),
   strengths,
   /** How deep a colour is, as it was asked for. */
   strength: (strength: Strength): string => {
@@ -91,7 +99,7 @@ export const quantitiesRefusals: Pick<
   'amount-range': ({ text, low, high }) =>
     `“${text}” is a range. Give one of its ends, “${low}” or “${high}”, and ask again for the other.`,
   'amount-several': ({ text, candidates }) =>
-    `“${text}” has more than one figure that may be meant: ${candidates.map(amountTold).join(', or ')}? Write the one you mean.`,
+    `“${text}” has more than one figure that may be meant: ${candidates.map(one => said(one.said)).join(', or ')}? Write the one you mean.`,
   'amount-ambiguous': ({ text, small, large }) =>
     `“${text}” could be ${small} or ${large}. Please write ${large} without a mark, or ${small} with fewer decimals.`,
   'amount-out-of-range': ({ text, low, high }) =>

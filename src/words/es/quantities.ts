@@ -2,11 +2,26 @@ import type { StrengthName } from '../../engine/quantities/strength.ts';
 import type * as en from '../en/quantities.ts';
 import { measuresIn } from '../measures.ts';
 import { numbersIn } from '../numbers.ts';
-import { amountTold } from './amount-told.ts';
 
 const { plain, mixed } = numbersIn('es');
-const measures = measuresIn('es', { tablespoon: 'cda', teaspoon: 'cdta', of: 'de' });
-const { quantity } = measures;
+const measures = measuresIn('es', {
+  tablespoon: 'cda',
+  teaspoon: 'cdta',
+  of: 'de',
+  units: {
+    cup: ['taza', 'tazas'],
+    'metric-cup': ['taza métrica', 'tazas métricas'],
+    pint: ['pinta', 'pintas'],
+    quart: ['cuarto de galón', 'cuartos de galón'],
+    gallon: ['galón', 'galones'],
+    'imperial-fluid-ounce': ['fl oz imperial', 'fl oz imperiales'],
+    'imperial-pint': ['pinta imperial', 'pintas imperiales'],
+  },
+  kinds: { oils: 'de aceites', batter: 'de masa' },
+  bars: 'pastillas de',
+});
+const { quantity, said } = measures;
+
 export const strengths: Readonly<Record<StrengthName, string>> = {
   tint: 'toque',
   pastel: 'pastel',
@@ -18,11 +33,6 @@ const UNITS = 'tazas, cda, cdta, ml, l, fl oz, g, kg, oz o lb';
 
 export const quantities: typeof en.quantities = {
   ...measures,
-  typed: (amount: string) =>
-    measures
-      .typed(amount)
-      .replace(/ (?:of )?oils?$/u, ' de aceites')
-      .replace(/ (?:of )?batter$/u, ' de masa'),
   strengths,
   strength: strength => {
     switch (strength.by) {
@@ -68,7 +78,7 @@ export const quantitiesRefusals: typeof en.quantitiesRefusals = {
   'amount-range': ({ text, low, high }) =>
     `«${text}» es un intervalo. Da uno de sus extremos, «${low}» o «${high}», y pregunta otra vez por el otro.`,
   'amount-several': ({ text, candidates }) =>
-    `En «${text}» hay más de una cifra que puede valer: ¿${candidates.map(amountTold).join(', o ')}? Escribe la que quieres decir.`,
+    `En «${text}» hay más de una cifra que puede valer: ¿${candidates.map(one => said(one.said)).join(', o ')}? Escribe la que quieres decir.`,
   'amount-ambiguous': ({ text, small, large }) =>
     `«${text}» puede ser ${small} o ${large}. Escribe ${large} sin signo, o ${small} con menos decimales.`,
   'amount-out-of-range': ({ text, low, high }) =>

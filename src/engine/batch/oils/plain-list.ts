@@ -1,3 +1,4 @@
+import { figureText } from '../../quantities/for-readers.ts';
 import { plainText } from '../../quantities/number.ts';
 import { spokenAmounts } from '../../text/amounts/spoken-amounts.ts';
 import { percentsMarked, ratioIn } from '../../text/names/listed-names.ts';
@@ -64,7 +65,7 @@ function sharedInWords(text: string): string | undefined {
   if (parts.length < 2 || Math.abs(sum - 100) > 0.1 || /\d/u.test(text.replace(PART_OF_WHOLE, '')))
     return undefined;
   let at = 0;
-  return text.replace(PART_OF_WHOLE, () => `; ${Number(parts[at++]!.toFixed(2))}% `);
+  return text.replace(PART_OF_WHOLE, () => `; ${figureText(parts[at++]!)}% `);
 }
 
 /** Every bare figure in grams, where the unit is told once at the end. */

@@ -1,3 +1,4 @@
+import { figureText } from '../../quantities/for-readers.ts';
 import { CORRECTS } from '../../text/amounts/corrects.ts';
 import { isEverydayWord } from '../../text/amounts/everyday-words.ts';
 import { spokenAmounts } from '../../text/amounts/spoken-amounts.ts';
@@ -45,7 +46,7 @@ function sidesAgree(pieces: readonly Piece[], told: readonly Piece[]): boolean {
   return groups.filter(({ length }) => length > 0).every(({ length }) => length === 2);
 }
 
-const neat = (figure: number) => String(Number(figure.toFixed(4)));
+const neat = (figure: number) => figureText(figure, 4);
 
 /** The list of one kind of amount in the list's own grammar; undefined where its units do not tell one reading. */
 function written(entries: readonly Entry[], marked: string | undefined): string | undefined {

@@ -1,5 +1,6 @@
 import { parseOils } from '../../batch/oils/oil-list.ts';
 import type { WrittenPlan } from '../../batch/planning/written-plan.ts';
+import { figureText } from '../../quantities/for-readers.ts';
 import { Refusal, refuse } from '../../refusal.ts';
 import { addedIn } from './amounts/added.ts';
 import { alkaliIn } from './amounts/alkali.ts';
@@ -134,7 +135,7 @@ function waterOfOils(
   if (waterGrams === undefined || oils === undefined) return {};
   const oilGrams = whole === undefined ? parseOils(oils).totalGrams : gramsOf(whole);
   if (oilGrams === undefined) return {};
-  return { water: `${Number(((100 * waterGrams) / oilGrams).toFixed(2))}% of oils` };
+  return { water: `${figureText((100 * waterGrams) / oilGrams)}% of oils` };
 }
 
 /**

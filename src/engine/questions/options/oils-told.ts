@@ -1,5 +1,6 @@
 import { oilsOfBatch } from '../../batch/oils/bare-grams.ts';
 import { knownOil } from '../../batch/oils/find-oil.ts';
+import { amountText } from '../../quantities/for-readers.ts';
 import { unlessRefused } from '../../refusal.ts';
 import { PRODUCTS } from '../lye/amounts/chat-words.ts';
 import { prepared } from '../lye/amounts/prepared.ts';
@@ -40,7 +41,7 @@ function weighed(oils: string, size: string | undefined): string | undefined {
   const pieces = oils.split(', ').map(piece => PIECE.exec(piece));
   if (!pieces.every(piece => piece !== null)) return undefined;
   return pieces
-    .map(([, percent, name]) => `${Number(((Number(percent) * whole) / 100).toFixed(2))} g ${name}`)
+    .map(([, percent, name]) => `${amountText((Number(percent) * whole) / 100)} ${name}`)
     .join(', ');
 }
 

@@ -1,4 +1,5 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
+import { figureText, percentText } from '../../quantities/for-readers.ts';
 import { shareAt } from '../../text/amounts/shares/share-at.ts';
 import { spokenAmounts } from '../../text/amounts/spoken-amounts.ts';
 import { unaccented } from '../../text/unaccented.ts';
@@ -98,7 +99,7 @@ function withRestParted(text: string): string {
   if (!match || !names?.every(name => knownOil(name) !== undefined)) return text;
   const { said, sum } = inPercents(text.slice(0, match.index).replace(/[\s,]+(?:and|y)?\s*$/iu, ''));
   if (!(sum > 0 && sum < 100)) return text;
-  return [said, ...names.map(name => `${Number(((100 - sum) / 2).toFixed(4))}% ${name}`)].join(', ');
+  return [said, ...names.map(name => `${figureText((100 - sum) / 2, 4)}% ${name}`)].join(', ');
 }
 
 const LONGEST_NAME = 4;
@@ -190,7 +191,7 @@ const NAME_PUT_RIGHT = new RegExp(
 );
 
 const figured = (one: string, share: number, other: string): string =>
-  `${Number((share * 100).toFixed(2))}% ${one}, ${Number((100 - share * 100).toFixed(2))}% ${other}`;
+  `${percentText(share)} ${one}, ${percentText(1 - share)} ${other}`;
 const isFat = (name: string): boolean => knownOil(unaccented(name)) !== undefined;
 
 /** Two fats whose shares are told for both at once, each with its own. */

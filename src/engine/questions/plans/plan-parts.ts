@@ -1,3 +1,4 @@
+import { percentText } from '../../quantities/for-readers.ts';
 import { unitOfWord } from '../../quantities/unit-words.ts';
 import { isOil } from '../found/amounts.ts';
 import type { Words } from '../found/words-of.ts';
@@ -40,7 +41,7 @@ const written = (colours: readonly PlanColour[], shares: readonly number[]): str
   colours.map(({ text }, at) => `${percent(shares[at]!)} ${textOf(text)}`).join('; ');
 const percent = (share: number): string =>
   [2, 3, 4, 5, 6, 7, 8].find(parts => Math.abs(share * parts - 1) < 0.001) === undefined
-    ? `${Number((share * 100).toFixed(2))}%`
+    ? percentText(share)
     : `1/${Math.round(1 / share)}`;
 const textOf = (text: string): string => (/^(?:na|nada|natural|undyed)$/u.test(text) ? 'plain' : text);
 

@@ -1,3 +1,4 @@
+import { amountText } from '../../quantities/for-readers.ts';
 import { isOil } from '../found/amounts.ts';
 import type { Count, Figure, Item, Quantity, Share, Some } from './item.ts';
 import { isOther } from './items.ts';
@@ -74,6 +75,6 @@ export function withLooseOil(
     sum += one.value;
     end = behind(one.to) + 1;
   }
-  return sum === from.value ? [] : [`${Number(sum.toFixed(1))} g oils`];
+  return sum === from.value ? [] : [amountText(sum, { ofOils: true, decimals: 1 })];
 }
 const OF_OILS = /^(?:of|de|los|the|oils?|fats?|aceites?|grasas?)$/u;

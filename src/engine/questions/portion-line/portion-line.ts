@@ -1,3 +1,4 @@
+import { amountText } from '../../quantities/for-readers.ts';
 import type { ToldAmount } from '../found/amounts.ts';
 import type { NamedThing } from '../found/entities.ts';
 import type { Words } from '../found/words-of.ts';
@@ -78,7 +79,7 @@ export function readPortions(
 }
 
 const ofSum = (grams: number): Settled => {
-  const text = `${Number(grams.toFixed(1))} g oils`;
+  const text = amountText(grams, { ofOils: true, decimals: 1 });
   return { whole: text, part: text, reckoned: undefined, others: [], from: undefined };
 };
 

@@ -1,4 +1,5 @@
 import type { Portion } from '../../quantities/amount.ts';
+import { figureText } from '../../quantities/for-readers.ts';
 import { parsePortionRange } from '../../quantities/portion.ts';
 import { foldedColour, isColourWord } from '../../text/colours/folded-colours.ts';
 import type { Item, Product, Quantity } from './item.ts';
@@ -50,12 +51,11 @@ export const asPortion = ({ told: { text, of } }: Quantity): string => {
 };
 
 const comesOf = (text: string): Portion => parsePortionRange(text).low;
-const rounded = (value: number): string => String(Number(value.toFixed(2)));
 /** In grams or millilitres, with what it is of. */
 const plainly = ({ told: { measure, of } }: Quantity, value: number): string =>
   measure === 'volume'
-    ? `${rounded(value)} ml`
-    : `${rounded(value)} g${of === 'oils' ? ' oils' : of === 'batter' ? ' batter' : ''}`;
+    ? `${figureText(value)} ml`
+    : `${figureText(value)} g${of === 'oils' ? ' oils' : of === 'batter' ? ' batter' : ''}`;
 
 const unsettled: Settled = {
   whole: undefined,

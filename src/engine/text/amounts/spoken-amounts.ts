@@ -1,3 +1,4 @@
+import { figureText } from '../../quantities/for-readers.ts';
 import { readOnce } from '../../remembered.ts';
 import { chatSpelt } from '../spelling/chat-spelling.ts';
 import { figuresOf } from './number-words.ts';
@@ -144,7 +145,7 @@ const TIMES =
   /(?<![\d.,/] ?|[x×] ?)(\d{1,2}) ?(?:x|×|times|veces|por) ?(\d+(?:[.,]\d+)?|\d+\/\d+) ?(?=(?:cups?|tazas?|pints?|pintas?)\b)/giu;
 const product = (count: string, size: string): string => {
   const [over = 0, under = 1] = size.replace(',', '.').split('/').map(Number);
-  return `${Number(((Number(count) * over) / under).toFixed(4))} `;
+  return `${figureText((Number(count) * over) / under, 4)} `;
 };
 /** "un kilo doscientos": the grams go without saying, as in "2 kilos 300" and "1 kilo 50"; no figure that counts something else. */
 const KILOS =

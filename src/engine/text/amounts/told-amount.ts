@@ -1,4 +1,5 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
+import { amountText } from '../../quantities/for-readers.ts';
 import { plainText } from '../../quantities/number.ts';
 import { unitOfWord, unitSize } from '../../quantities/unit-words.ts';
 import { MEASURES } from '../../quantities/units.ts';
@@ -183,7 +184,7 @@ export function toldAmount(text: string): string | undefined {
   const [alone] = bare;
   if (amounts.length === 0 && parts.length === 0)
     return ofOils && bare.length === 1 && alone!.value >= LEAST_GRAMS && !WEIGH.test(said)
-      ? `${alone!.value} g oils`
+      ? amountText(alone!.value, { ofOils: true })
       : undefined;
   const sized = amounts.map((amount): Sized => {
     const { measure, size } = unitSize(unitOfWord(amount.unit!)!, MEASURES.us);
@@ -201,7 +202,7 @@ export function toldAmount(text: string): string | undefined {
   );
   const value = meant(said, all, parts) ?? (bare.length === 0 ? restatedIn(text, told) : undefined);
   if (value === undefined || !(value > 0)) return undefined;
-  return `${Number(value.toFixed(2))} ${measure === 'mass' ? 'g' : 'ml'}${ofOils ? ' oils' : ''}`;
+  return amountText(value, { unit: measure === 'mass' ? 'g' : 'ml', ofOils });
 }
 
 function meant(text: string, all: readonly Told[], parts: readonly Told[]): number | undefined {

@@ -1,6 +1,7 @@
 import type { ClassStep } from '../../../engine/batch/planning/class-kits.ts';
 import type { PlanWarnings } from '../../../engine/batch/planning/plan-warning.ts';
 import type { AdditiveId } from '../../../engine/batch/request.ts';
+import { capital } from '../../../engine/text/capital.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 import { degrees } from '../../temperatures.ts';
@@ -17,7 +18,6 @@ const ml = (millilitres: number) => `${Math.round(millilitres)} ml`;
 
 const { additives } = jug;
 const additive = (id: AdditiveId) => additives[id];
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** A portion as the member named it, or in their own language where it has no name. */
 const portionName = (name: string) =>

@@ -1,7 +1,8 @@
 import type { AdditiveId, LiquidId } from '../../../engine/batch/request.ts';
+import { inState } from '../../in-state.ts';
 
 /** What may stand in the place of water, as a recipe names it. */
-export const liquids: Readonly<Record<LiquidId, string>> = {
+export const bareLiquids: Readonly<Record<LiquidId, string>> = {
   milk: 'milk',
   'goat-milk': 'goat’s milk',
   'coconut-milk': 'coconut milk',
@@ -11,9 +12,9 @@ export const liquids: Readonly<Record<LiquidId, string>> = {
   'oat-drink': 'oat drink',
   'almond-drink': 'almond drink',
   'soy-drink': 'soy drink',
-  beer: 'beer (boiled, flat)',
-  wine: 'wine (boiled)',
-  cider: 'cider (boiled, flat)',
+  beer: 'beer',
+  wine: 'wine',
+  cider: 'cider',
   tea: 'tea',
   coffee: 'coffee',
   'aloe-juice': 'aloe juice',
@@ -23,14 +24,25 @@ export const liquids: Readonly<Record<LiquidId, string>> = {
   vinegar: 'vinegar',
   'lemon-juice': 'lemon juice',
   hydrosol: 'hydrosol',
-  'witch-hazel': 'witch hazel (boiled)',
-  kombucha: 'kombucha (boiled, flat)',
+  'witch-hazel': 'witch hazel',
+  kombucha: 'kombucha',
   'coconut-water': 'coconut water',
   'fruit-juice': 'fruit juice',
   'sea-water': 'sea water',
   brine: 'brine',
   ice: 'ice',
 };
+
+/** How they are when they are weighed. */
+const states: Readonly<Partial<Record<LiquidId, string>>> = {
+  beer: 'boiled, flat',
+  wine: 'boiled',
+  cider: 'boiled, flat',
+  'witch-hazel': 'boiled',
+  kombucha: 'boiled, flat',
+};
+/** The same as a recipe lists them, with how they are. */
+export const liquids = inState(bareLiquids, states);
 
 /** What is stirred in. */
 export const additives: Readonly<Record<AdditiveId, string>> = {

@@ -3,10 +3,11 @@ import type { PlanWarnings } from '../../../engine/batch/planning/plan-warning.t
 import type { PrepSteps } from '../../../engine/batch/planning/prep-step.ts';
 import type { AdditiveId } from '../../../engine/batch/request.ts';
 import { OUNCE_G } from '../../../engine/quantities/units.ts';
+import { capital, midSentence } from '../../../engine/text/capital.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 import { degrees } from '../../temperatures.ts';
-import { additives, liquids } from './liquid-names.ts';
+import { additives, bareLiquids, liquids } from './liquid-names.ts';
 
 const { down, one } = numbersIn('en');
 const g = (grams: number) => `${one(grams)} g`;
@@ -15,8 +16,8 @@ const pc = (percent: number) => `${one(percent)} %`;
 const weight = (grams: number) => `${one(grams)} g (${down(grams / OUNCE_G, 2)} oz)`;
 
 const name = (id: AdditiveId) => additives[id];
-const bare = (id: AdditiveId) => name(id).replace(/ \(.*\)$/u, '');
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+/** Without the state that it is in by then. */
+const bare = (id: AdditiveId) => ({ ...additives, ...bareLiquids })[id];
 
 type Warned =
   | 'milk-keep-cold'
@@ -62,7 +63,7 @@ const warnings: { readonly [Id in Warned]: (values: PlanWarnings[Id]) => string 
   'acid-thickens-at-once': ({ oil, percent }) =>
     `${oil.en} (${pc(percent)}) reacts with lye in seconds: the batter thickens at once. Have the mould ready; plan no swirl.`,
   'wax-stays': ({ oil, percent }) =>
-    `About half of ${oil.en.toLowerCase()} (${pc(percent)}) never becomes soap: less lather, a waxy feel.`,
+    `About half of ${midSentence(oil.en)} (${pc(percent)}) never becomes soap: less lather, a waxy feel.`,
   'koh-paste': ({ percent }) =>
     `${pc(percent)} KOH gives a soft paste, not a bar: nothing to unmould or cut.`,
   'koh-soft': ({ percent }) => `${pc(percent)} KOH: a softer bar that sets and unmoulds later.`,
@@ -93,7 +94,7 @@ const refusals: Pick<
   'additive-eats-lye-by-spoon': ({ additive }) =>
     `${capital(name(additive))} uses up lye, so a spoon of it is too rough: give its weight, such as “${bare(additive)} 10 g”.`,
   'blend-sets-before-pour': ({ oil, percent, meltsC, startC }) =>
-    `${pc(percent)} of the blend (${oil.en.toLowerCase()}) is solid at ${degrees(startC)}: it can’t be poured. Pour above ${degrees(meltsC)} (start:“${Math.ceil(meltsC)} C”), or use less of it.`,
+    `${pc(percent)} of the blend (${midSentence(oil.en)}) is solid at ${degrees(startC)}: it can’t be poured. Pour above ${degrees(meltsC)} (start:“${Math.ceil(meltsC)} C”), or use less of it.`,
   'wax-too-much': ({ percent, most }) =>
     `${pc(percent)} wax makes no soap: about half of a wax never reacts with lye. ${most} % of the oils at most; 1 to 3 % is usual.`,
   'oil-never-soap': ({ text }) =>
@@ -127,8 +128,10 @@ const refusals: Pick<
 
 type Weighed = { readonly mass: string; readonly id: AdditiveId };
 const joined = (parts: readonly string[]) => parts.join(' + ');
+/** Ice is cold and frozen without saying so. */
+const inKind = (id: AdditiveId, kind: string) => `${id === 'ice' ? '' : kind}${name(id)}`;
 const named = (list: readonly Weighed[], before = '') =>
-  list.map(({ mass, id }) => `${mass} ${before}${name(id)}`);
+  list.map(({ mass, id }) => `${mass} ${inKind(id, before)}`);
 
 type Stepped =
   | 'boil-off'
@@ -149,9 +152,7 @@ const lyes = (list: PrepSteps['mix-lye']['lye']) =>
   list.map(({ alkali, grams }) => `${weight(grams)} ${alkali}`).join(' and ');
 const inJug = (water: number, list: PrepSteps['mix-lye']['liquids'], kind: string) =>
   joined([
-    ...list.map(({ additive, grams }) =>
-      `${weight(grams)} ${kind}${name(additive)}`.replace('frozen ice', 'ice'),
-    ),
+    ...list.map(({ additive, grams }) => `${weight(grams)} ${inKind(additive, kind)}`),
     ...(water > 0.05 || list.length === 0 ? [`${weight(water)} cold water`] : []),
   ]);
 
@@ -206,7 +207,7 @@ export const jug = {
     }
     const lye = `${v.lye} ${v.alkali}`;
     return v.method === 'frozen'
-      ? `${lye} into ${joined([...named(v.inJug, 'frozen '), ...water]).replace('frozen ice', 'ice')}, in small steps${aside || ','} for ${v.oils} oils`
+      ? `${lye} into ${joined([...named(v.inJug, 'frozen '), ...water])}, in small steps${aside || ','} for ${v.oils} oils`
       : `${lye} in ${joined([...water, ...named(v.inJug)])}${aside} for ${v.oils} oils`;
   },
   solution: (v: { alkali: string; percent: number }) => `${v.alkali} solution (${pc(v.percent)})`,

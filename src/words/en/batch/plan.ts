@@ -1,5 +1,6 @@
 import { oilById } from '../../../engine/batch/oils/find-oil.ts';
 import { OUNCE_G } from '../../../engine/quantities/units.ts';
+import { capital, midSentence } from '../../../engine/text/capital.ts';
 import type { Outcome } from '../../../records/shelf/shelf.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
@@ -7,7 +8,6 @@ import { shelf } from '../members/shelf.ts';
 import { batch } from './batch.ts';
 
 const { down, figure, one } = numbersIn('en');
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 const quoted = (names: readonly string[]) => names.map(name => `“${name}”`);
 const orList = new Intl.ListFormat('en', { type: 'disjunction' });
 const cups = (count: string) => (count === '1' ? '1 cup' : `${count} cups`);
@@ -93,7 +93,7 @@ export const plan = {
     `Station ${v.number}: ${v.people} ${v.people === 1 ? 'person' : 'people'}`,
   eachStation: 'At each station',
   shopping: 'For the whole class',
-  oil: (v: { id: string; grams: string }) => `${v.grams} ${oilById(v.id).names.en.toLowerCase()}`,
+  oil: (v: { id: string; grams: string }) => `${v.grams} ${midSentence(oilById(v.id).names.en)}`,
   gear: (v: { pairs: number }) => `${v.pairs} pairs of goggles and of gloves`,
   leader: 'For the leader',
   lyeInAll: (v: { grams: string }) => `${v.grams} lye in all, weighed station by station`,

@@ -1,5 +1,6 @@
 import type { PrepSteps, Trace, Wetting } from '../../../engine/batch/planning/prep-step.ts';
 import { OUNCE_G } from '../../../engine/quantities/units.ts';
+import { capital, midSentence } from '../../../engine/text/capital.ts';
 import { numbersIn } from '../../numbers.ts';
 import { degrees } from '../../temperatures.ts';
 import { dispersion } from '../colourants/dispersion.ts';
@@ -15,13 +16,12 @@ const weight = (grams: number) => `${one(grams)} g (${ounces(grams)} oz)`;
 const spoons = quantities.measure;
 const liquid = ({ carrier, carrierSpoons, oil, dipped }: Wetting) => {
   const measure = spoons(carrierSpoons);
-  const named = (oil && low(oil.en)) ?? (dipped ? 'oil' : dispersion.carriers[carrier]);
+  const named = (oil && midSentence(oil.en)) ?? (dipped ? 'oil' : dispersion.carriers[carrier]);
   return `${measure} ${named}${dipped ? ' dipped from the batch' : ''}`;
 };
-const low = (name: string) => name.replace(/^\p{Lu}(?=\p{Ll})/u, first => first.toLowerCase());
 /** The colours of a cup; a cup that is called after them need not name them twice. */
 const what = (v: { name: string; colours: readonly { readonly en: string }[] }) => {
-  const names = v.colours.map(one => low(one.en));
+  const names = v.colours.map(one => midSentence(one.en));
   const told = names.every(name => v.name.toLowerCase().includes(name.toLowerCase().replace(/ \(.*$/u, '')));
   if (told) return names.length === 1 ? COLOUR : COLOURS;
   return names.join(', ');
@@ -29,7 +29,6 @@ const what = (v: { name: string; colours: readonly { readonly en: string }[] }) 
 const additive = (id: keyof typeof batch.additives) => batch.additives[id];
 
 const portion = batch.portionName;
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 const traces: Readonly<Record<Trace, string>> = {
   emulsion: 'just emulsified',
@@ -42,14 +41,14 @@ type StepSentences = { readonly [Id in keyof PrepSteps]: (values: PrepSteps[Id])
 const steps: StepSentences = {
   'gear-on': () => 'Goggles, gloves, long sleeves. Children and pets out.',
   'soak-colour': v =>
-    `Soak ${spoons(v.spoons)} ${low(v.colour.en)} in ${liquid(v)}. Stir each time you pass.`,
+    `Soak ${spoons(v.spoons)} ${midSentence(v.colour.en)} in ${liquid(v)}. Stir each time you pass.`,
   ...batch.jug.steps,
   'weigh-oils': v => `Weigh the oils: ${weight(v.grams)} in all.`,
   'melt-oils': v => `Melt the hard oils, then bring all to about ${degrees(v.startC)}.`,
   'dip-oil': v => `Dip out ${weight(v.grams)} of oil for the colours, before any lye.`,
   'froth-colour': v =>
-    `Stir ${spoons(v.spoons)} ${low(v.colour.en)} under ${liquid(v)} by hand, then froth it smooth in the cup.`,
-  'stir-colour': v => `Stir ${spoons(v.spoons)} ${low(v.colour.en)} into ${liquid(v)}.`,
+    `Stir ${spoons(v.spoons)} ${midSentence(v.colour.en)} under ${liquid(v)} by hand, then froth it smooth in the cup.`,
+  'stir-colour': v => `Stir ${spoons(v.spoons)} ${midSentence(v.colour.en)} into ${liquid(v)}.`,
   'stir-in-passing': v =>
     v.count === 1 ? 'Stir the soaking colour again.' : 'Stir the soaking colours again.',
   'line-mould': () => 'Line the mould. Lay out cups, spoons, whisk and spatulas.',

@@ -5,6 +5,7 @@ import type { Violation } from '../../../engine/challenges/rules.ts';
 import type { Constraint, Decides, EntryClass } from '../../../engine/challenges/terms.ts';
 import type { Method } from '../../../engine/challenges/voting/election.ts';
 import type { ReasonId } from '../../../engine/refusal.ts';
+import { capital } from '../../../engine/text/capital.ts';
 import { datesIn } from '../../dates.ts';
 import { withoutMarks } from '../../marks.ts';
 import { numbersIn } from '../../numbers.ts';
@@ -232,7 +233,3 @@ export const challengesRefusals: Pick<RefusalSentences, ChallengeReason> = {
   'challenge-entries-full': ({ most }) =>
     `${count(most, 'entry', 'entries')} a member: replace or withdraw one of yours first.`,
 };
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}

@@ -5,7 +5,6 @@ import type { Reckoned } from '../../../engine/questions/portion-line/settled.ts
 import { quoted } from '../../../engine/text/lines/option-line.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
-import { amountTold } from '../amount-told.ts';
 
 const { plain } = numbersIn('en');
 const countries = new Intl.DisplayNames('en', { type: 'region' });
@@ -24,7 +23,6 @@ export const ask = {
     `compare the strength of ${v.names.length > 1 ? v.names.join(' and ') : 'your jars'}`,
   target: (v: { name: string; hex: string }) => `The colour: ${v.name}, about ${v.hex}.`,
   corrected: (v: { from: string; to: string }) => `(“${v.from}” read as “${v.to}”)`,
-  amountTold,
   readAs: (v: { name: string }) => `Read as ${v.name}.`,
   sameForAll: (v: { text: string; names: readonly string[] }) =>
     `“${v.text}” can be several: ${list(v.names)}. The dose is the same for all of them; pick yours for what lye does to it.`,

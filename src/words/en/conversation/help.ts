@@ -1,4 +1,5 @@
 import type { ReasonId } from '../../../engine/refusal.ts';
+import { capital, midSentence } from '../../../engine/text/capital.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 import { terms } from './glossary.ts';
 
@@ -40,8 +41,7 @@ export const help = {
   job: (v: { name: string; topic: string; says: string }) => `${v.name} /${v.topic}: ${v.says}`,
   jobs,
   /** The meaning of a word of the trade first: “Trace: the moment …”. */
-  meaning: ({ name, means }: { name: string; means: string }) =>
-    `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${means.charAt(0).toLowerCase()}${means.slice(1)}`,
+  meaning: ({ name, means }: { name: string; means: string }) => `${capital(name)}: ${midSentence(means)}`,
   terms,
   cautions,
   /** Lines to try a command with. */

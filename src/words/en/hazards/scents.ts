@@ -1,10 +1,10 @@
 import type { PlanWarnings } from '../../../engine/batch/planning/plan-warning.ts';
 import type { BarredScentReason, ScentRisk } from '../../../engine/hazards/index.ts';
+import { capital } from '../../../engine/text/capital.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 
 const pc = (percent: number) => `${numbersIn('en').two(percent)}%`;
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 const scentRisks: Readonly<Record<ScentRisk, string>> = {
   cinnamal: 'burns and sensitises skin even washed off, and seizes the batter.',

@@ -1,6 +1,7 @@
 import type { LyeCheck } from '../../../engine/questions/lye/sums/check.ts';
 import type { OilsForLye } from '../../../engine/questions/lye/sums/inverse.ts';
 import type { LyeTopic } from '../../../engine/questions/lye/topics/topic.ts';
+import { midSentence } from '../../../engine/text/capital.ts';
 import { numbersIn } from '../../numbers.ts';
 import { lyeAsked } from './lye-asked.ts';
 import { lyeBench } from './lye-bench.ts';
@@ -16,7 +17,6 @@ import { lyeSafety } from './lye-safety.ts';
 import { lyeSums } from './lye-sums.ts';
 
 const { figure, one } = numbersIn('en');
-const lower = (name: string) => name.replace(/^\p{Lu}(?=\p{Ll})/u, first => first.toLowerCase());
 
 /** What is said to questions about lye: amounts that were weighed already, and its handling. */
 export const lyeQuestions = {
@@ -92,7 +92,7 @@ export const lyeQuestions = {
     `That is lye of ${one(v.percent)} %: water = lye × (100 − ${one(v.percent)}) / ${one(v.percent)}. Never less water than lye. Tell me the oils and I check the lye too.`,
   /** Rounded up: less oil is more lye. */
   oilsFor: (v: OilsForLye) =>
-    `${v.oils.map(({ names, grams }) => `${figure(Math.ceil(grams), 0)} g ${lower(names.en)}`).join(' + ')} for ${figure(v.lye.grams, 1)} g ${v.lye.alkali}, at ${one(v.superfat)} % superfat`,
+    `${v.oils.map(({ names, grams }) => `${figure(Math.ceil(grams), 0)} g ${midSentence(names.en)}`).join(' + ')} for ${figure(v.lye.grams, 1)} g ${v.lye.alkali}, at ${one(v.superfat)} % superfat`,
   oilsForWhy: (v: OilsForLye) =>
     `Never less oil than that: it would be lye-heavy. Oils differ, so between ${figure(v.grams.low, 0)} and ${figure(v.grams.high, 0)} g would do in all. ${v.lye.alkali} counted at ${one(v.lye.purity * 100)} % purity. Weigh your oils, then ask the other way round, such as “how much lye for 800 g olive oil”, or use /plan for the water.`,
   checked: (v: LyeCheck) => {

@@ -1,3 +1,4 @@
+import { midSentence } from '../../../engine/text/capital.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 
 export const privacy = {
@@ -44,7 +45,7 @@ export const privacy = {
   sure: (v: { name: string | undefined }) =>
     v.name === undefined
       ? 'Erase everything I keep of you? This can’t be undone.'
-      : `Erase this: ${v.name.toLowerCase()}? This can’t be undone.`,
+      : `Erase this: ${midSentence(v.name)}? This can’t be undone.`,
   mustStay:
     'What must stay, without your name: your entries in challenges, and your ballots in those that have ended. A ballot in a vote that still runs is withdrawn.',
   eraseButton: 'Erase for good',

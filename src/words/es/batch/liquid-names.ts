@@ -1,6 +1,7 @@
 import type { AdditiveId, LiquidId } from '../../../engine/batch/request.ts';
+import { inState } from '../../in-state.ts';
 
-export const liquids: Readonly<Record<LiquidId, string>> = {
+export const bareLiquids: Readonly<Record<LiquidId, string>> = {
   milk: 'leche',
   'goat-milk': 'leche de cabra',
   'coconut-milk': 'leche de coco',
@@ -10,9 +11,9 @@ export const liquids: Readonly<Record<LiquidId, string>> = {
   'oat-drink': 'bebida de avena',
   'almond-drink': 'bebida de almendra',
   'soy-drink': 'bebida de soja',
-  beer: 'cerveza (hervida, sin gas)',
-  wine: 'vino (hervido)',
-  cider: 'sidra (hervida, sin gas)',
+  beer: 'cerveza',
+  wine: 'vino',
+  cider: 'sidra',
   tea: 'té',
   coffee: 'café',
   'aloe-juice': 'jugo de aloe',
@@ -22,14 +23,22 @@ export const liquids: Readonly<Record<LiquidId, string>> = {
   vinegar: 'vinagre',
   'lemon-juice': 'zumo de limón',
   hydrosol: 'hidrolato',
-  'witch-hazel': 'hamamelis (hervido)',
-  kombucha: 'kombucha (hervida, sin gas)',
+  'witch-hazel': 'hamamelis',
+  kombucha: 'kombucha',
   'coconut-water': 'agua de coco',
   'fruit-juice': 'zumo de fruta',
   'sea-water': 'agua de mar',
   brine: 'salmuera',
   ice: 'hielo',
 };
+const states: Readonly<Partial<Record<LiquidId, string>>> = {
+  beer: 'hervida, sin gas',
+  wine: 'hervido',
+  cider: 'hervida, sin gas',
+  'witch-hazel': 'hervido',
+  kombucha: 'hervida, sin gas',
+};
+export const liquids = inState(bareLiquids, states);
 export const additives: Readonly<Record<AdditiveId, string>> = {
   ...liquids,
   honey: 'miel',

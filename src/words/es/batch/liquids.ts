@@ -1,10 +1,11 @@
 import type { PrepSteps } from '../../../engine/batch/planning/prep-step.ts';
 import type { AdditiveId } from '../../../engine/batch/request.ts';
 import { OUNCE_G } from '../../../engine/quantities/units.ts';
+import { capital, midSentence } from '../../../engine/text/capital.ts';
 import type * as en from '../../en/batch/liquids.ts';
 import { numbersIn } from '../../numbers.ts';
 import { degrees } from '../../temperatures.ts';
-import { additives, liquids } from './liquid-names.ts';
+import { additives, bareLiquids, liquids } from './liquid-names.ts';
 
 const { down, one } = numbersIn('es');
 const g = (grams: number) => `${one(grams)} g`;
@@ -13,8 +14,7 @@ const pc = (percent: number) => `${one(percent)} %`;
 const weight = (grams: number) => `${one(grams)} g (${down(grams / OUNCE_G, 2)} oz)`;
 
 const name = (id: AdditiveId) => additives[id];
-const bare = (id: AdditiveId) => name(id).replace(/ \(.*\)$/u, '');
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+const bare = (id: AdditiveId) => ({ ...additives, ...bareLiquids })[id];
 
 const warnings: typeof en.jug.warnings = {
   'milk-keep-cold': ({ additive }) =>
@@ -42,7 +42,7 @@ const warnings: typeof en.jug.warnings = {
   'acid-thickens-at-once': ({ oil, percent }) =>
     `${oil.es} (${pc(percent)}): reacciona con la sosa en segundos y la masa espesa de golpe. Ten el molde listo; sin dibujos.`,
   'wax-stays': ({ oil, percent }) =>
-    `Cerca de la mitad de ${oil.es.toLowerCase()} (${pc(percent)}) nunca se hace jabón: menos espuma y tacto ceroso.`,
+    `Cerca de la mitad de ${midSentence(oil.es)} (${pc(percent)}) nunca se hace jabón: menos espuma y tacto ceroso.`,
   'koh-paste': ({ percent }) =>
     `${pc(percent)} de KOH da una pasta blanda, no una pastilla: no se desmolda ni se corta.`,
   'koh-soft': ({ percent }) =>
@@ -55,7 +55,7 @@ const refusals: typeof en.jug.refusals = {
   'additive-eats-lye-by-spoon': ({ additive }) =>
     `${capital(name(additive))}: consume sosa, y una cuchara es demasiado imprecisa. Da su peso, como «${bare(additive)} 10 g».`,
   'blend-sets-before-pour': ({ oil, percent, meltsC, startC }) =>
-    `${pc(percent)} de la mezcla (${oil.es.toLowerCase()}) es sólido a ${degrees(startC)}: no se puede verter. Vierte por encima de ${degrees(meltsC)} (start:«${Math.ceil(meltsC)} C») o pon menos.`,
+    `${pc(percent)} de la mezcla (${midSentence(oil.es)}) es sólido a ${degrees(startC)}: no se puede verter. Vierte por encima de ${degrees(meltsC)} (start:«${Math.ceil(meltsC)} C») o pon menos.`,
   'wax-too-much': ({ percent, most }) =>
     `Con ${pc(percent)} de cera no sale jabón: cerca de la mitad de una cera no reacciona con la sosa. Como mucho ${most} % de los aceites; lo normal, de 1 a 3 %.`,
   'oil-never-soap': ({ text }) =>

@@ -1,12 +1,12 @@
 import { oilById } from '../../../engine/batch/oils/find-oil.ts';
 import { OUNCE_G } from '../../../engine/quantities/units.ts';
+import { capital, midSentence } from '../../../engine/text/capital.ts';
 import type * as en from '../../en/batch/plan.ts';
 import { numbersIn } from '../../numbers.ts';
 import { shelf } from '../members/shelf.ts';
 import { batch } from './batch.ts';
 
 const { down, figure, one } = numbersIn('es');
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 const quoted = (names: readonly string[]) => names.map(name => `«${name}»`);
 const orList = new Intl.ListFormat('es', { type: 'disjunction' });
 const cups = (count: string) => (count === '1' ? '1 taza' : `${count} tazas`);
@@ -77,7 +77,7 @@ export const plan: typeof en.plan = {
   station: v => `Mesa ${v.number}: ${v.people} ${v.people === 1 ? 'persona' : 'personas'}`,
   eachStation: 'En cada mesa',
   shopping: 'Para toda la clase',
-  oil: v => `${v.grams} de ${oilById(v.id).names.es.toLowerCase()}`,
+  oil: v => `${v.grams} de ${midSentence(oilById(v.id).names.es)}`,
   gear: v => `${v.pairs} pares de gafas y de guantes`,
   leader: 'Para quien enseña',
   lyeInAll: v => `${v.grams} de álcali en total, pesados mesa por mesa`,

@@ -1,5 +1,6 @@
 import type { PrepSteps, Trace, Wetting } from '../../../engine/batch/planning/prep-step.ts';
 import { OUNCE_G } from '../../../engine/quantities/units.ts';
+import { capital, midSentence } from '../../../engine/text/capital.ts';
 import type * as en from '../../en/batch/timeline.ts';
 import { numbersIn } from '../../numbers.ts';
 import { degrees } from '../../temperatures.ts';
@@ -16,13 +17,12 @@ const weight = (grams: number) => `${one(grams)} g (${ounces(grams)} oz)`;
 const spoons = quantities.measure;
 const liquid = ({ carrier, carrierSpoons, oil, dipped }: Wetting) => {
   const measure = spoons(carrierSpoons);
-  const named = (oil && low(oil.es)) ?? (dipped ? 'aceite' : dispersion.carriers[carrier]);
+  const named = (oil && midSentence(oil.es)) ?? (dipped ? 'aceite' : dispersion.carriers[carrier]);
   return `${measure} de ${named}${dipped ? ' apartado de la receta' : ''}`;
 };
-const low = (name: string) => name.replace(/^\p{Lu}(?=\p{Ll})/u, first => first.toLowerCase());
 /** The colours of a cup; a cup that is called after them need not name them twice. */
 const what = (v: { name: string; colours: readonly { readonly es: string }[] }) => {
-  const names = v.colours.map(one => low(one.es));
+  const names = v.colours.map(one => midSentence(one.es));
   const told = names.every(name => v.name.toLowerCase().includes(name.toLowerCase().replace(/ \(.*$/u, '')));
   if (told) return names.length === 1 ? COLOUR : COLOURS;
   return names.join(', ');
@@ -30,7 +30,6 @@ const what = (v: { name: string; colours: readonly { readonly es: string }[] }) 
 const additive = (id: keyof typeof batch.additives) => batch.additives[id];
 
 const portion = batch.portionName;
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 const traces: Readonly<Record<Trace, string>> = {
   emulsion: 'que apenas emulsione',
@@ -43,14 +42,14 @@ type StepSentences = { readonly [Id in keyof PrepSteps]: (values: PrepSteps[Id])
 const steps: StepSentences = {
   'gear-on': () => 'Gafas, guantes y manga larga. Niños y animales, fuera.',
   'soak-colour': v =>
-    `Remoja ${spoons(v.spoons)} de ${low(v.colour.es)} en ${liquid(v)}. Remueve cada vez que pases.`,
+    `Remoja ${spoons(v.spoons)} de ${midSentence(v.colour.es)} en ${liquid(v)}. Remueve cada vez que pases.`,
   ...batch.jug.steps,
   'weigh-oils': v => `Pesa los aceites: ${weight(v.grams)} en total.`,
   'melt-oils': v => `Funde las grasas duras y lleva todo a unos ${degrees(v.startC)}.`,
   'dip-oil': v => `Aparta ${weight(v.grams)} de aceite para los colores, antes de la sosa.`,
   'froth-colour': v =>
-    `Moja a mano ${spoons(v.spoons)} de ${low(v.colour.es)} bajo ${liquid(v)} y bátelo en el vaso con el espumador hasta que no haya grumos.`,
-  'stir-colour': v => `Remueve ${spoons(v.spoons)} de ${low(v.colour.es)} en ${liquid(v)}.`,
+    `Moja a mano ${spoons(v.spoons)} de ${midSentence(v.colour.es)} bajo ${liquid(v)} y bátelo en el vaso con el espumador hasta que no haya grumos.`,
+  'stir-colour': v => `Remueve ${spoons(v.spoons)} de ${midSentence(v.colour.es)} en ${liquid(v)}.`,
   'stir-in-passing': v =>
     v.count === 1 ? 'Remueve otra vez el color en remojo.' : 'Remueve otra vez los colores en remojo.',
   'line-mould': () => 'Forra el molde. Prepara vasos, cucharas, varillas y espátulas.',

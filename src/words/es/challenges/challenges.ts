@@ -1,3 +1,4 @@
+import { capital } from '../../../engine/text/capital.ts';
 import { datesIn } from '../../dates.ts';
 import type * as en from '../../en/challenges/challenges.ts';
 import { withoutMarks } from '../../marks.ts';
@@ -185,7 +186,3 @@ export const challengesRefusals: typeof en.challengesRefusals = {
   'challenge-entries-full': ({ most }) =>
     `${count(most, 'barra', 'barras')} por persona: cambia o retira antes una de las tuyas.`,
 };
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}

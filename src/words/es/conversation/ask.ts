@@ -2,7 +2,6 @@ import type { Portion } from '../../../engine/quantities/amount.ts';
 import { quoted } from '../../../engine/text/lines/option-line.ts';
 import type * as en from '../../en/conversation/ask.ts';
 import { numbersIn } from '../../numbers.ts';
-import { amountTold } from '../amount-told.ts';
 
 const { plain } = numbersIn('es');
 const countries = new Intl.DisplayNames('es', { type: 'region' });
@@ -18,7 +17,6 @@ export const ask: typeof en.ask = {
   comparing: ({ names }) => `comparar la fuerza de ${names.length > 1 ? names.join(' y ') : 'tus botes'}`,
   target: ({ name, hex }) => `El color: ${name}, más o menos ${hex}.`,
   corrected: ({ from, to }) => `(«${from}» leído como «${to}»)`,
-  amountTold,
   readAs: ({ name }) => `Leído como ${name}.`,
   sameForAll: ({ text, names }) =>
     `«${text}» puede ser varios: ${list(names)}. La dosis es la misma para todos; elige el tuyo para saber qué le hace la sosa.`,

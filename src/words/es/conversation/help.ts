@@ -1,3 +1,4 @@
+import { capital, midSentence } from '../../../engine/text/capital.ts';
 import type { help as en, HelpReason } from '../../en/conversation/help.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 import { terms } from './glossary.ts';
@@ -38,8 +39,7 @@ export const help: typeof en = {
   job: v => `${v.name} /${v.topic}: ${v.says}`,
   jobs,
   /** The meaning of a word of the trade first: “Trace: the moment …”. */
-  meaning: ({ name, means }: { name: string; means: string }) =>
-    `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${means.charAt(0).toLowerCase()}${means.slice(1)}`,
+  meaning: ({ name, means }: { name: string; means: string }) => `${capital(name)}: ${midSentence(means)}`,
   terms,
   cautions,
   examples: {

@@ -1,4 +1,5 @@
 import type { LyeCheck } from '../../../engine/questions/lye/sums/check.ts';
+import { midSentence } from '../../../engine/text/capital.ts';
 import type { lyeQuestions as english } from '../../en/lye/lye-questions.ts';
 import { numbersIn } from '../../numbers.ts';
 import { lyeAsked } from './lye-asked.ts';
@@ -15,7 +16,6 @@ import { lyeSafety } from './lye-safety.ts';
 import { lyeSums } from './lye-sums.ts';
 
 const { figure, one } = numbersIn('es');
-const lower = (name: string) => name.replace(/^\p{Lu}(?=\p{Ll})/u, first => first.toLowerCase());
 
 /** What is said to questions about lye: amounts that were weighed already, and its handling. */
 export const lyeQuestions: typeof english = {
@@ -88,7 +88,7 @@ export const lyeQuestions: typeof english = {
   waterWhy: v =>
     `Es sosa al ${one(v.percent)} %: agua = sosa × (100 − ${one(v.percent)}) / ${one(v.percent)}. Nunca menos agua que sosa. Dime los aceites y compruebo también la sosa.`,
   oilsFor: v =>
-    `${v.oils.map(({ names, grams }) => `${figure(Math.ceil(grams), 0)} g de ${lower(names.es)}`).join(' + ')} para ${figure(v.lye.grams, 1)} g de ${v.lye.alkali}, con ${one(v.superfat)} % de sobreengrasado`,
+    `${v.oils.map(({ names, grams }) => `${figure(Math.ceil(grams), 0)} g de ${midSentence(names.es)}`).join(' + ')} para ${figure(v.lye.grams, 1)} g de ${v.lye.alkali}, con ${one(v.superfat)} % de sobreengrasado`,
   oilsForWhy: v =>
     `Nunca menos aceite: sobraría sosa. Los aceites varían: servirían en total entre ${figure(v.grams.low, 0)} y ${figure(v.grams.high, 0)} g. ${v.lye.alkali} contado al ${one(v.lye.purity * 100)} % de pureza. Pesa tus aceites y pregunta al revés, como «cuánta sosa para 800 g de aceite de oliva», o usa /plan para el agua.`,
   checked(v: LyeCheck) {

@@ -1,3 +1,4 @@
+import { midSentence } from '../../../engine/text/capital.ts';
 import type { privacy as en, PrivacyReason } from '../../en/members/privacy.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 
@@ -44,7 +45,7 @@ export const privacy: typeof en = {
   sure: v =>
     v.name === undefined
       ? '¿Borrar todo lo que guardo de ti? No se puede deshacer.'
-      : `¿Borrar esto: ${v.name.toLowerCase()}? No se puede deshacer.`,
+      : `¿Borrar esto: ${midSentence(v.name)}? No se puede deshacer.`,
   mustStay:
     'Lo que debe quedar, sin tu nombre: tus entradas en los retos y tus votos en los ya terminados. Un voto en una votación abierta se retira.',
   eraseButton: 'Borrar para siempre',

@@ -1,3 +1,4 @@
+import { amountText } from '../../../quantities/for-readers.ts';
 import { amountOf } from '../../portion-line/amount-at.ts';
 import type { Laid } from '../before.ts';
 import type { Slots } from '../slots.ts';
@@ -34,7 +35,7 @@ function sized(laid: Laid, grams: number | undefined): Laid | undefined {
   if (grams === undefined || !isOfPercents || !Object.keys(laid.given).every(name => OF_ANY_SIZE.has(name)))
     return undefined;
   return water.includes('%')
-    ? { ...laid, given: { ...laid.given, size: `${Number(grams.toFixed(1))} g oils` } }
+    ? { ...laid, given: { ...laid.given, size: amountText(grams, { ofOils: true, decimals: 1 }) } }
     : undefined;
 }
 

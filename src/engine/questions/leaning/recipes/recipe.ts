@@ -1,5 +1,6 @@
 import { knownOil } from '../../../batch/oils/find-oil.ts';
 import { readOils } from '../../../batch/oils/oil-list.ts';
+import { figureText } from '../../../quantities/for-readers.ts';
 import { unlessRefused } from '../../../refusal.ts';
 import { unaccented } from '../../../text/unaccented.ts';
 import { amountOf } from '../../portion-line/amount-at.ts';
@@ -25,7 +26,7 @@ function piecesOf(oils: string): readonly Piece[] | undefined {
 
 const listed = (pieces: readonly Piece[]): string =>
   pieces
-    .map(({ figure, unit, name }) => `${Number(figure.toFixed(unit === 'g' ? 1 : 4))} ${unit} ${name}`)
+    .map(({ figure, unit, name }) => `${figureText(figure, unit === 'g' ? 1 : 4)} ${unit} ${name}`)
     .join(', ');
 
 /** Grams of all oils of a list; undefined where it is read in another way than by weights. */

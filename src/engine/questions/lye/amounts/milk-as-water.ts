@@ -1,5 +1,6 @@
 import { additiveById, knownAdditive } from '../../../batch/additives/additives.ts';
 import { parseOils } from '../../../batch/oils/oil-list.ts';
+import { figureText } from '../../../quantities/for-readers.ts';
 import { unlessRefused } from '../../../refusal.ts';
 import type { LyeQuestion } from '../question.ts';
 import { gramsOf, MASS } from './words.ts';
@@ -25,7 +26,7 @@ export function withMilkAsWater(told: LyeQuestion, line: string): LyeQuestion {
   if (additive.liquid === undefined || oilGrams === undefined || !(oilGrams > 0)) return told;
   const share = (100 * gramsOf(mass) * additive.water) / oilGrams;
   if (!(share >= LEAST_WATER && share <= MOST_WATER)) return told;
-  return { ...told, given: { ...told.given, water: `${Number(share.toFixed(2))}% of oils` } };
+  return { ...told, given: { ...told.given, water: `${figureText(share)}% of oils` } };
 }
 
 /** What oils weigh that are all told by weight; undefined where one is not. */

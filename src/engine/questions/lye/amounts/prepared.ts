@@ -1,4 +1,5 @@
 import { knownOil } from '../../../batch/oils/find-oil.ts';
+import { figureText } from '../../../quantities/for-readers.ts';
 import { readOnce } from '../../../remembered.ts';
 import { ofBatchAsked } from '../batch-asked.ts';
 import { asListed } from '../recipe-line/items/as-listed.ts';
@@ -46,7 +47,7 @@ const EQUAL_PARTS =
 function inEqualParts(said: string, list: string): string {
   const oils = list.split(/, ?| (?:and|y|e) /u).map(one => one.trim());
   if (oils.length < 2 || oils.some(oil => knownOil(oil) === undefined)) return said;
-  return oils.map(oil => `${Number((100 / oils.length).toFixed(2))}% ${oil}`).join(', ');
+  return oils.map(oil => `${figureText(100 / oils.length)}% ${oil}`).join(', ');
 }
 
 /** "Straight castile, 900 g": pure olive oil, where no oil is named beside it (common practice). */

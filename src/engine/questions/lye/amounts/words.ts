@@ -1,3 +1,4 @@
+import { figureText } from '../../../quantities/for-readers.ts';
 import { OUNCE_G, POUND_G } from '../../../quantities/units.ts';
 import { readOnce } from '../../../remembered.ts';
 import { spokenAmounts } from '../../../text/amounts/spoken-amounts.ts';
@@ -32,7 +33,7 @@ export function gramsOf(mass: string): number {
   return (decimal(whole) + over / under) * (IN_GRAMS.find(([start]) => start.test(unit))?.[1] ?? Number.NaN);
 }
 
-const neat = (grams: number) => String(Number(grams.toFixed(2)));
+const neat = (grams: number) => figureText(grams);
 
 /** Lye that is named before what was put in the place of the right amount. */
 const INSTEAD = new RegExp(

@@ -1,3 +1,4 @@
+import { amountText } from '../../../quantities/for-readers.ts';
 import { COUNT, decimal, gramsOf, LYE, MASS, PERCENT } from '../amounts/words.ts';
 
 /** Lye that comes dissolved, as makers name it: "lye masterbatch", "sosa líquida", "la sosa ya disuelta". */
@@ -24,7 +25,7 @@ const WEIGHED_AT = new RegExp(
   'gu',
 );
 const dryLye = (mass: string, percent: string, name = 'lye'): string =>
-  ` ${Number(((gramsOf(mass) * decimal(percent)) / 100).toFixed(2))} g ${name}`;
+  ` ${amountText((gramsOf(mass) * decimal(percent)) / 100)} ${name}`;
 
 /** "120 g of caustic soda already dissolved in 250 g of water": dry lye and its water, each by its weight. */
 const BY_WEIGHTS = new RegExp(

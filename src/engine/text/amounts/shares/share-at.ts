@@ -1,3 +1,5 @@
+import { percentText } from '../../../quantities/for-readers.ts';
+
 const COUNTS =
   '(?:an?|the|un|una|la|el|one|two|three|four|five|six|seven|nine|dos|tres|cuatro|cinco|seis|siete|nueve|[1-9])';
 const UNDER: readonly (readonly [RegExp, number])[] = [
@@ -80,7 +82,7 @@ function bareShareAt(text: string, bareIsPercent: boolean): Share | undefined {
 }
 
 /** Six decimals: thirds then add up to the whole as nearly as the split can tell. */
-export const percent = (share: number) => `${String(Number((share * 100).toFixed(6)))}%`;
+export const percent = (share: number) => percentText(share, 6);
 
 /** A colour's words without what joins them to their share or to the next one. */
 export const bare = (text: string): string =>

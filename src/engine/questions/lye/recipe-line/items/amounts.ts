@@ -1,3 +1,4 @@
+import { figureText } from '../../../../quantities/for-readers.ts';
 import { OUNCE_G, POUND_G } from '../../../../quantities/units.ts';
 import type { Told, Unclear } from '../settling/ingredients-told.ts';
 import type { Pair } from '../settling/parts.ts';
@@ -14,7 +15,7 @@ export type Oils = {
 const GRAMS: Readonly<Partial<Record<Unit, number>>> = { g: 1, kg: 1000, oz: OUNCE_G, lb: POUND_G };
 const isMass = (unit: Unit | undefined): unit is 'g' | 'kg' | 'oz' | 'lb' =>
   unit !== undefined && GRAMS[unit] !== undefined;
-const neat = (figure: number) => String(Number(figure.toFixed(4)));
+const neat = (figure: number) => figureText(figure, 4);
 const gramsOf = ({ figure, unit }: Amount): number | undefined =>
   isMass(unit) ? figure * GRAMS[unit]! : undefined;
 const isAmountPair = (pair: Pair): pair is Pair & { readonly measure: Amount } =>

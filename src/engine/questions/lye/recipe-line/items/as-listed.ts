@@ -1,4 +1,5 @@
 import { knownOil } from '../../../../batch/oils/find-oil.ts';
+import { figureText } from '../../../../quantities/for-readers.ts';
 import { LYE } from '../../amounts/words.ts';
 
 const MASS = String.raw`\d[\d.,]* ?(?:g|gr|gramos|grams?|kg|kilos?|oz|onzas?|ounces?|lbs?|pounds?|libras?)`;
@@ -60,7 +61,7 @@ export const asListed = (plain: string): string =>
     .replace(EACH, (whole, many: string, oil: string, figure: string, unit: string) =>
       knownOil(oil) === undefined
         ? whole
-        : `${Number((Number(many) * Number(figure.replace(',', '.'))).toFixed(2))} ${unit} ${oil}`,
+        : `${figureText(Number(many) * Number(figure.replace(',', '.')))} ${unit} ${oil}`,
     )
     .replace(TUB, '$1 ')
     .replace(SUM, (whole, mass: string) => (isSumOf(plain, mass) ? ' ; ' : whole))

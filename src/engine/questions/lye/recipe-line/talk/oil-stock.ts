@@ -1,4 +1,5 @@
 import { knownOil } from '../../../../batch/oils/find-oil.ts';
+import { figureText } from '../../../../quantities/for-readers.ts';
 import { COUNT, decimal, gramsOf, MASS } from '../../amounts/words.ts';
 
 /** Oils that are mixed in stock, as makers name them. */
@@ -14,7 +15,7 @@ const TAKEN = new RegExp(
   'u',
 );
 const WHOLE = 100;
-const neat = (figure: number): string => String(Number(figure.toFixed(2)));
+const neat = (figure: number): string => figureText(figure);
 
 /**
  * A line in which so much of a stock of oils is taken, "my oil masterbatch is 50% olive, 50% coconut; I take 900 g of it and add 100 g

@@ -1,3 +1,4 @@
+import { amountText } from '../../../../quantities/for-readers.ts';
 import { withOneMore } from '../../amounts/as-typed.ts';
 
 /** The pound of 500 g and others that markets go by, told with what it has; the avoirdupois one, 453.6 g, needs no telling. */
@@ -39,7 +40,7 @@ export function withOwnPound(plain: string): string {
     POUNDS,
     (_, ...rest) => {
       const { count: many } = rest.at(-1) as { count: string };
-      return `${Number((count(many) * Number(grams)).toFixed(2))} g`;
+      return amountText(count(many) * Number(grams));
     },
   );
 }
