@@ -13,12 +13,12 @@ export const howMany = (usual: number, whole: number): number => (WHOLE ? whole 
 
 /**
  * Which of the dear checks the usual run does: one of those that compute for ten to twenty seconds (fits that leave a writer out, the
- * compiler's look, a run of mutants), and four of those that go through whole days, in processes and browsers. Besides them those
+ * compiler's look, a run of mutants), and three of those that go through whole days, in processes and browsers, or through many photos. Besides them those
  * whose inputs are among the files that have `CHANGED`: CI says which, else `vitest.config.ts` looks.
  */
 export const isDue = (what: Dear): boolean =>
   drawn(COMPUTED, 1, 'dear').includes(what) ||
-  drawn(LIVED, 4, 'days').includes(what) ||
+  drawn(LIVED, 3, 'days').includes(what) ||
   hasChanged(what, process.env.CHANGED);
 
 /** Whether one of these files, a line each, is what that check is about. */
@@ -42,6 +42,8 @@ const INPUTS = {
   'longest replies':
     /^(?:src\/(?:words|presenting|conversation|discord|pictures|loopback)\/|commands\/|tests\/discord\/)/u,
   'room at home': /^(?:src\/(?:page|loopback|terminal|records)\/|src\/[^/]+$|tests\/page\/)/u,
+  page: /^(?:src\/(?:page|loopback|conversation\/typed|words\/\w+\/fronts)\/|tests\/browser\/)/u,
+  photos: /^(?:src\/(?:photo\/(?!training)|engine\/flaws\/)|tests\/photo\/)/u,
   screens: /^(?:src\/(?:page|words|presenting|pictures)\/|commands\/|tests\/browser\/)/u,
   shards: /^(?:src\/(?:records|discord|deadlines)\/|src\/[^/]+$|tests\/faults\/)/u,
   soak: /^(?:src\/(?:records|conversation|workers)\/|src\/engine\/[^/]+$|commands\/|tests\/faults\/)/u,

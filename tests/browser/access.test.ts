@@ -3,7 +3,7 @@ import { createRequire } from 'node:module';
 import type { AxeResults, RunOptions } from 'axe-core';
 import type { BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
-import { drawn } from '../walk.ts';
+import { drawn, isDue } from '../walk.ts';
 import {
   closeWindows,
   DESKTOP,
@@ -54,31 +54,34 @@ describe.skipIf(!hasChromium)('the page for everybody', () => {
     await room[Symbol.asyncDispose]();
   });
 
-  test.each(looks)('on %s axe has nothing to say, whatever is open', async (_, size) => {
-    const group = room.host.addGuild({ name: 'Sunday soapers', channels: ['bench'] });
-    const page = await sitDown(room.seat(group.addMember({ name: 'Bram' })), size);
-    const me = hands(page);
-    const { line } = me;
-    await line.waitFor();
-    expect(await complaints(page)).toEqual([]);
+  (isDue('page') ? test : test.todo).each(looks)(
+    'on %s axe has nothing to say, whatever is open',
+    async (_, size) => {
+      const group = room.host.addGuild({ name: 'Sunday soapers', channels: ['bench'] });
+      const page = await sitDown(room.seat(group.addMember({ name: 'Bram' })), size);
+      const me = hands(page);
+      const { line } = me;
+      await line.waitFor();
+      expect(await complaints(page)).toEqual([]);
 
-    await me.ask('/shelf add item:"Plum mica" amount:"25 g" colourant:"gold mica"');
-    await me.ask('/dose colourant:"Plum mica" portion:"2 cups"');
-    await me.ask('/dose colourant:nonsense portion:"2 cups"');
-    await me.ask('a note for the bench');
-    await line.fill('/dose colourant:ultra');
-    await page.getByRole('listbox', { name: 'Suggestions' }).getByRole('option').first().waitFor();
-    await page.keyboard.press('ArrowDown');
-    expect(await complaints(page)).toEqual([]);
-    await page.keyboard.press('Escape');
-    await page.keyboard.press('Enter');
-    await page.getByText('Please fill in').first().waitFor();
-    expect(await complaints(page)).toEqual([]);
+      await me.ask('/shelf add item:"Plum mica" amount:"25 g" colourant:"gold mica"');
+      await me.ask('/dose colourant:"Plum mica" portion:"2 cups"');
+      await me.ask('/dose colourant:nonsense portion:"2 cups"');
+      await me.ask('a note for the bench');
+      await line.fill('/dose colourant:ultra');
+      await page.getByRole('listbox', { name: 'Suggestions' }).getByRole('option').first().waitFor();
+      await page.keyboard.press('ArrowDown');
+      expect(await complaints(page)).toEqual([]);
+      await page.keyboard.press('Escape');
+      await page.keyboard.press('Enter');
+      await page.getByText('Please fill in').first().waitFor();
+      expect(await complaints(page)).toEqual([]);
 
-    await page.getByRole('button', { name: 'New seat' }).click();
-    await page.getByRole('dialog').waitFor();
-    expect(await complaints(page)).toEqual([]);
-  });
+      await page.getByRole('button', { name: 'New seat' }).click();
+      await page.getByRole('dialog').waitFor();
+      expect(await complaints(page)).toEqual([]);
+    },
+  );
 
   test('answers are read out, and those of before are not', async () => {
     const page = await sitDown(room.seat(room.member));

@@ -2,6 +2,7 @@ import type { Locator } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import type { Guild } from '../../src/loopback/index.ts';
 import { permissionBits } from '../../src/loopback/index.ts';
+import { isDue } from '../walk.ts';
 import {
   closeWindows,
   DESKTOP,
@@ -41,6 +42,8 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', () => {
 
   afterEach(standUp);
 
+  const whenDue = isDue('page') ? test : test.todo;
+
   /** A group that no other test has been in. */
   const freshGroup = () => {
     const group = served.host.addGuild({ name: 'Sunday soapers', channels: ['bench'] });
@@ -66,7 +69,7 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', () => {
     await expect.poll(() => page.getByRole('button', { name: 'Say it to everyone' }).isVisible()).toBe(false);
   });
 
-  test('a dose is asked with the keyboard alone, and the number comes first', async () => {
+  whenDue('a dose is asked with the keyboard alone, and the number comes first', async () => {
     const room = freshGroup();
     const page = await visit(served.seat(room.member));
     const { line, entries } = hands(page);
@@ -89,7 +92,7 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', () => {
     await expect.poll(() => entries.last().textContent()).toContain('Bram asked /dose');
   });
 
-  test('the fields below the line say the same as the line', async () => {
+  whenDue('the fields below the line say the same as the line', async () => {
     const room = freshGroup();
     const page = await visit(served.seat(room.member));
     const { line, last } = hands(page);
@@ -105,7 +108,7 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', () => {
     await expect.poll(() => line.inputValue()).toBe('');
   });
 
-  test('what is missing is said beside its field, before anything is sent', async () => {
+  whenDue('what is missing is said beside its field, before anything is sent', async () => {
     const room = freshGroup();
     const page = await visit(served.seat(room.member));
     const { line, entries } = hands(page);
@@ -128,7 +131,7 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', () => {
     expect(await entries.count()).toBe(0);
   });
 
-  test('a colourant nobody knows is told so, to the asker only', async () => {
+  whenDue('a colourant nobody knows is told so, to the asker only', async () => {
     const room = freshGroup();
     const page = await visit(served.seat(room.member));
     const other = await visit(served.seat(room.steward), DESKTOP);
@@ -140,7 +143,7 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', () => {
     expect(await other.textContent('main')).not.toContain('moonshine');
   });
 
-  test('a shelf is kept through a reload, and so is the half-written line', async () => {
+  whenDue('a shelf is kept through a reload, and so is the half-written line', async () => {
     const room = freshGroup();
     const page = await visit(served.seat(room.member));
     await hands(page).ask('/shelf add item:"Plum mica" amount:"25 g" colourant:"gold mica"');
@@ -154,7 +157,7 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', () => {
     expect(await list.textContent()).toContain('Plum mica');
   });
 
-  test('a button takes the dose off the shelf, once', async () => {
+  whenDue('a button takes the dose off the shelf, once', async () => {
     const room = freshGroup();
     const page = await visit(served.seat(room.member));
     await hands(page).ask('/shelf add item:"Plum mica" amount:"25 g" colourant:"gold mica"');
@@ -167,7 +170,7 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', () => {
     expect(await list.textContent()).not.toContain('25 g');
   });
 
-  test('a button on an old message brings its answer into view; a fold moves nobody', async () => {
+  whenDue('a button on an old message brings its answer into view; a fold moves nobody', async () => {
     const room = freshGroup();
     const page = await visit(served.seat(room.member));
     const bench = hands(page);
@@ -188,7 +191,7 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', () => {
     await expect.poll(() => isSeen(answer)).toBe(true);
   });
 
-  test('opens at its end, and stays there when pictures come late', async () => {
+  whenDue('opens at its end, and stays there when pictures come late', async () => {
     const room = freshGroup();
     const page = await visit(served.seat(room.member));
     const bench = hands(page);
@@ -212,7 +215,7 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', () => {
     await expect.poll(left).toBeLessThan(4);
   });
 
-  test('copies what was said, without what is pressed', async () => {
+  whenDue('copies what was said, without what is pressed', async () => {
     const room = freshGroup();
     const page = await visit(served.seat(room.member), {
       ...PHONE,
@@ -227,7 +230,7 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', () => {
     expect(copied).not.toMatch(/See the colour|Choose|Why|pastel/);
   });
 
-  test.each(['en-US', 'es-ES'])('hints and what sends a form fit a phone, in %s', async locale => {
+  whenDue.each(['en-US', 'es-ES'])('hints and what sends a form fit a phone, in %s', async locale => {
     const { group } = freshGroup();
     const page = await visit(served.seat(group.addMember({ name: 'Ana', locale })), {
       viewport: { width: 390, height: 844 },
@@ -259,7 +262,7 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', () => {
     await expect.poll(() => isSeen(send)).toBe(true);
   });
 
-  test('a member in Spanish has the page and the answers in Spanish', async () => {
+  whenDue('a member in Spanish has the page and the answers in Spanish', async () => {
     const room = freshGroup();
     const ana = room.group.addMember({ name: 'Ana', locale: 'es-ES' });
     const page = await visit(served.seat(ana));
@@ -269,7 +272,7 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', () => {
     expect(await answer.getByRole('heading').textContent()).toMatch(/cdta/);
   });
 
-  test('the page speaks the language that its member chooses to be answered in', async () => {
+  whenDue('the page speaks the language that its member chooses to be answered in', async () => {
     const room = freshGroup();
     const ana = room.group.addMember({ name: 'Ana', locale: 'es-ES' });
     const page = await visit(served.seat(ana));
@@ -280,7 +283,7 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', () => {
     await expect.poll(() => hands(page).entries.last().textContent()).toContain('This is how I answer you');
   });
 
-  test('what a member writes never becomes markup', async () => {
+  whenDue('what a member writes never becomes markup', async () => {
     const room = freshGroup();
     const page = await visit(served.seat(room.member));
     const words = '<img src=x onerror=alert(1)> **loud** # title';
@@ -292,7 +295,7 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', () => {
     expect(await page.locator('main b, main img, main a').count()).toBe(0);
   });
 
-  test('a new seat is taken from the page: another member, a steward, a group of one’s own', async () => {
+  whenDue('a new seat is taken from the page: another member, a steward, a group of one’s own', async () => {
     const room = freshGroup();
     const page = await visit(served.seat(room.member));
     await page.getByRole('button', { name: 'New seat' }).click();

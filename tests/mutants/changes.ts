@@ -49,13 +49,19 @@ const DECLARES = /^[a-z]/u;
 /** Says that what follows is done when it is called. */
 const CALLED = /=>|\bfunction\b|^(?:export )?class\b/u;
 
+/** Where the declaration that a line is part of begins; lines are counted from 0. */
+export function declaredAt(lines: readonly string[], row: number): number {
+  let first = row;
+  while (first > 0 && !DECLARES.test(lines[first]!)) first -= 1;
+  return first;
+}
+
 /**
  * True where a change stands in a function, as far as a look at the text tells. What stands in none is computed once, while its file is
  * loaded, and no runner that keeps files loaded can try it (`tables.ts` does).
  */
-function isInFunction(lines: readonly string[], { start }: Change): boolean {
-  let first = start.line - 1;
-  while (first > 0 && !DECLARES.test(lines[first]!)) first -= 1;
+export function isInFunction(lines: readonly string[], start: Change['start']): boolean {
+  const first = declaredAt(lines, start.line - 1);
   const before = lines.slice(first, start.line);
   before[before.length - 1] = before.at(-1)!.slice(0, start.column);
   return CALLED.test(before.join('\n'));
@@ -76,7 +82,7 @@ export function drawnOf(
   for (const change of changes) {
     const lines = texts.get(change.file) ?? readFileSync(join(root, change.file), 'utf8').split('\n');
     texts.set(change.file, lines);
-    if (!isInFunction(lines, change)) continue;
+    if (!isInFunction(lines, change.start)) continue;
     const word = `${change.file} ${taken(lines, change)} ${change.replacement}`;
     const before = seen.get(word) ?? 0;
     seen.set(word, before + 1);

@@ -6,7 +6,7 @@ import { photoColours } from '../../src/photo/colours.ts';
 import { answered } from '../../src/photo/findings/answers.ts';
 import { findingOf, PHOTO_FINDING_IDS, TAUGHT_IDS } from '../../src/photo/findings/ids.ts';
 import { readPhoto } from '../../src/photo/read.ts';
-import { drawn } from '../walk.ts';
+import { drawn, isDue } from '../walk.ts';
 import { type Shot, shoot } from './render/scene.ts';
 import { FLAW_DRAWINGS, shotOf } from './render/shots.ts';
 
@@ -74,6 +74,9 @@ describe('clean bars on real ground', () => {
   );
 });
 
+/** Each looks at several photos, a second or two each. */
+const whenDue = isDue('photos') ? test : test.todo;
+
 describe('where the bar and the paper are', () => {
   const shot = shotOf(41, phone, {
     paper: 'beside',
@@ -83,17 +86,20 @@ describe('where the bar and the paper are', () => {
     background: 'cloth',
   });
 
-  test('the bar is outlined within a twentieth of the picture, the paper beside it is the white reference', async () => {
-    const { bars, whiteReference } = await readingOf(shot);
-    expect(bars).toHaveLength(1);
-    const { box } = bars[0]!;
-    expect(Math.abs(box.x + box.width / 2 - 0.4)).toBeLessThan(0.05);
-    expect(whiteReference!.box.x).toBeGreaterThan(0.7);
-    expect(whiteReference!.clipped).toBe(false);
-  });
+  whenDue(
+    'the bar is outlined within a twentieth of the picture, the paper beside it is the white reference',
+    async () => {
+      const { bars, whiteReference } = await readingOf(shot);
+      expect(bars).toHaveLength(1);
+      const { box } = bars[0]!;
+      expect(Math.abs(box.x + box.width / 2 - 0.4)).toBeLessThan(0.05);
+      expect(whiteReference!.box.x).toBeGreaterThan(0.7);
+      expect(whiteReference!.clipped).toBe(false);
+    },
+  );
 
   // A reader with a better order among its findings once took the paper for the bar on each of these.
-  test.each([91_062, 91_248, 91_372, 91_496])(
+  whenDue.each([91_062, 91_248, 91_372, 91_496])(
     'an even bar is the bar, and the paper beside it is none (%i)',
     async seed => {
       const beside = shotOf(seed, { blur: 1.5, noise: 3, quality: 90 }, { paper: 'beside' });
@@ -104,26 +110,29 @@ describe('where the bar and the paper are', () => {
     },
   );
 
-  test('the same photo gives the same reading', async () => {
+  whenDue('the same photo gives the same reading', async () => {
     expect(await readPhoto(await photoOf(shot))).toEqual(await readingOf(shot));
   });
 
-  test('paper under the bar serves as well; without paper there is no reference, and colours are less sure', async () => {
-    const under = await readingOf({ ...shot, paper: 'under' });
-    const without = await readingOf({ ...shot, paper: 'none' });
-    expect(under.bars).toHaveLength(1);
-    expect(under.whiteReference).toBeDefined();
-    expect(without.whiteReference).toBeUndefined();
-    expect(without.colours[0]!.plusMinus).toBeGreaterThanOrEqual(2 * under.colours[0]!.plusMinus);
-  });
+  whenDue(
+    'paper under the bar serves as well; without paper there is no reference, and colours are less sure',
+    async () => {
+      const under = await readingOf({ ...shot, paper: 'under' });
+      const without = await readingOf({ ...shot, paper: 'none' });
+      expect(under.bars).toHaveLength(1);
+      expect(under.whiteReference).toBeDefined();
+      expect(without.whiteReference).toBeUndefined();
+      expect(without.colours[0]!.plusMinus).toBeGreaterThanOrEqual(2 * under.colours[0]!.plusMinus);
+    },
+  );
 
-  test('white soap beside white paper is the bar, not the paper', async () => {
+  whenDue('white soap beside white paper is the bar, not the paper', async () => {
     const { bars, whiteReference } = await readingOf({ ...shot, colours: ['#ece4d2'] });
     expect(bars[0]!.box.x + bars[0]!.box.width / 2).toBeLessThan(0.5);
     expect(whiteReference!.box.x).toBeGreaterThan(0.7);
   });
 
-  test('a pale stripe in a bar is soap, not paper', async () => {
+  whenDue('a pale stripe in a bar is soap, not paper', async () => {
     const stripes = { pattern: 'swirl', edge: 0.004 } as const;
     const { bars, whiteReference } = await readingOf({
       ...shot,
@@ -141,7 +150,7 @@ describe('a picture too poor to read', () => {
   const shot = (blur: number, noise: number) =>
     shotOf(52, { blur, noise, quality: 85 }, { flaws: [spotted.flaw], colours: spotted.colours ?? [] });
 
-  test('is said to be, and nothing is told of its flaws', async () => {
+  whenDue('is said to be, and nothing is told of its flaws', async () => {
     const clear = await readingOf(shot(2, 3));
     expect(clear.unread).toBeUndefined();
     expect(clear.findings.map(({ id }) => id)).toContain('orange-spots');
@@ -154,7 +163,7 @@ describe('a picture too poor to read', () => {
     expect(await readPhoto(night)).toMatchObject({ unread: 'dark', findings: [] });
   });
 
-  test('quality tells blur, grain and size', async () => {
+  whenDue('quality tells blur, grain and size', async () => {
     const good = (await readingOf(shot(2, 3))).quality;
     const poor = (await readingOf(shot(9, 14))).quality;
     expect(poor.blur).toBeGreaterThan(2 * good.blur);
@@ -166,7 +175,7 @@ describe('a picture too poor to read', () => {
 });
 
 describe('what a finding carries', () => {
-  test('specks lie where they were drawn: inside the bar, in the outlines and the box', async () => {
+  whenDue('specks lie where they were drawn: inside the bar, in the outlines and the box', async () => {
     const { flaw, colours = [] } = FLAW_DRAWINGS['orange-spots'](3);
     const { bars, findings } = await readPhoto(await shoot(shotOf(60, phone, { flaws: [flaw], colours })));
     const spots = findings.find(({ id }) => id === 'orange-spots')!;

@@ -54,6 +54,8 @@ test.each([
   ['src/main.js', 'killed process'],
   ['src/words/en/batch/plan.ts', 'longest replies'],
   ['src/local-room.ts', 'room at home'],
+  ['src/page/view.ts', 'page'],
+  ['src/photo/network/session.ts', 'photos'],
   ['commands/dose/view.ts', 'screens'],
   ['src/deadlines/scheduler.ts', 'shards'],
   ['src/engine/remembered.ts', 'soak'],

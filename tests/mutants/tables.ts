@@ -1,0 +1,32 @@
+/**
+ * Changes one figure or word of a table at a time, drawn from the tables of the engine: what is computed once, while a file is loaded,
+ * no other run changes. `npm run mutants:tables -- --sample=20 hazards` so many of a room, without names of the whole engine.
+ * Prints what no test of the room minded, and the share with its interval.
+ */
+import { resolve } from 'node:path';
+import { ProjectCopy } from './project-copy.ts';
+import { filesOf, ROOMS } from './rooms.ts';
+import { interval } from './sample.ts';
+import { drawnEntries } from './table-entries.ts';
+
+const root = resolve(import.meta.dirname, '../..');
+const asked = process.argv.slice(2);
+const names = asked.filter(name => !name.startsWith('--'));
+const most = Number(asked.map(name => /^--sample=(\d+)$/.exec(name)?.[1]).find(Boolean) ?? 20);
+const rooms = Object.entries(ROOMS).filter(([name]) => names.length === 0 || names.includes(name));
+const roomOf = (file: string) => rooms.find(([, { sources }]) => filesOf(root, sources).includes(file))![1];
+
+using copy = new ProjectCopy(root);
+const files = rooms.flatMap(([, { sources }]) => filesOf(root, sources));
+const entries = drawnEntries(root, files, most);
+let noticed = 0;
+for (const edit of entries) {
+  const isNoticed = copy.minds(edit, filesOf(root, roomOf(edit.file).tests));
+  if (isNoticed) noticed += 1;
+  process.stdout.write(`${isNoticed ? 'noticed' : 'MISSED '}  ${edit.file}  ${edit.from}  ->  ${edit.to}\n`);
+}
+const { low, high } = interval(noticed, entries.length);
+const percent = (share: number) => `${Math.floor(1000 * share) / 10} %`;
+process.stdout.write(
+  `tables: ${percent(noticed / Math.max(1, entries.length))} (${noticed} of ${entries.length}), 95 % from ${percent(low)} to ${percent(high)}\n`,
+);
