@@ -2,6 +2,7 @@ import type { Context } from '../../../src/conversation/context.ts';
 import type { Block, Reply } from '../../../src/conversation/reply.ts';
 import { mayBeOfShelf } from '../../../src/engine/questions/fields/shelf-words.ts';
 import { inOrder } from '../../../src/engine/questions/lye/amounts/amounts-first.ts';
+import { refuseGroupLeftOut } from '../../../src/engine/questions/lye/group-left-out.ts';
 import { isOfNoAmount } from '../../../src/engine/questions/lye/no-amount.ts';
 import { readPlanQuestion, refuseWeighedFat } from '../../../src/engine/questions/lye/plan-question.ts';
 import {
@@ -118,6 +119,8 @@ export async function lyeAnswer(
   if (inverse) return oilsReply(inverse, context);
   try {
     refuseFigureOrWord(typed);
+    // Spelling puts the kinds of oils into the names of some: "mantecas".
+    if (typed !== question) refuseGroupLeftOut(typed, { sure: true });
     const told = {
       ...withCorrections(readLyeInChat(question, { ordered, ...(unordered && { unordered }) }), read),
       beside: saidBeside(typed),
