@@ -1,5 +1,6 @@
 import type { Context } from '../../../src/conversation/context.ts';
 import { isOnlyOfLye } from '../../../src/engine/questions/lye/asked-plainly.ts';
+import { refuseGroupLeftOut } from '../../../src/engine/questions/lye/group-left-out.ts';
 import { planReading } from '../../../src/engine/questions/lye/plan-reading.ts';
 import { type LyeQuestion, refuseFigureOrWord } from '../../../src/engine/questions/lye/question.ts';
 import type { Way } from '../../../src/engine/questions/lye/recipe-line/items/item.ts';
@@ -22,6 +23,8 @@ export async function recipeFound(asked: AskedOfLye): Promise<LyeFound> {
   const { ordered, unordered } = asked.turned();
   try {
     refuseFigureOrWord(typed);
+    // Spelling puts the kinds of oils into the names of some: "mantecas".
+    if (typed !== question) refuseGroupLeftOut(typed, { sure: true });
     const told = {
       ...withCorrections(readLyeInChat(question, { ordered, ...(unordered && { unordered }) }), read),
       beside: saidBeside(typed),

@@ -46,7 +46,8 @@ export async function stopped(
 ): Promise<Reply> {
   const { say, idempotencyKey } = context;
   // One recipe, and words beside it: it is shown, since a press takes it as it stands.
-  const sole = problem === 'oil-in-pot' || ways.length !== 1 ? undefined : ways[0];
+  const sole =
+    ways.length === 1 && ways[0]!.without.length === 0 && problem !== 'oil-in-pot' ? ways[0] : undefined;
   const beyond = lyeBeyondAllOils(question);
   await keepLines([question, ...ways.map(({ line }) => asked(line, say))], context);
   return {

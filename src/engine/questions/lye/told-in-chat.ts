@@ -6,9 +6,11 @@ import { withMilkAsWater } from './amounts/milk-as-water.ts';
 import { prepared, scentsOf } from './amounts/prepared.ts';
 import { POTASSIUM, plainWords, UNIT } from './amounts/words.ts';
 import { ofBatchAsked } from './batch-asked.ts';
+import { refuseGroupLeftOut } from './group-left-out.ts';
 import { type LyeQuestion, readLyeQuestion } from './question.ts';
 import { absenceIn, isHarmlessBesideOil } from './recipe-line/doubts/beside-oils.ts';
 import { oilLostIn } from './recipe-line/doubts/oil-lost.ts';
+import { potsCompared } from './recipe-line/doubts/pots-compared.ts';
 import { isShareOfOneOil } from './recipe-line/doubts/share-of-oil.ts';
 import { softSoapIn } from './recipe-line/doubts/soft-soap.ts';
 import { beyondIn } from './recipe-line/items/beyond-reading.ts';
@@ -33,6 +35,8 @@ declare module '../../refusal.ts' {
     'recipe-planned': { text: string };
     /** Another's pot, told beside the asker's own. */
     'recipe-of-another': { text: string };
+    /** Two pots that are held against each other by the lye that they take. */
+    'pots-compared': { text: string };
     /** Oils beside words that may keep them, or some of them, out of the pot, and the recipes that it may be. */
     'oil-in-pot': { names: readonly string[]; text: string; ways?: readonly Way[] };
     /** Oils of which some was lost before the lye. */
@@ -72,7 +76,7 @@ const OF_WORDS: ReadonlySet<string> = new Set([
 /**
  * {@link readLyeQuestion}, also where courtesies, dialect and what else is chatted stand beside the recipe: those words are passed
  * by and told. `unordered` as `inOrder` found it. Pure. Throws the Refusals of `readLyeQuestion`, and `recipe-corrected`,
- * `recipe-scaled`, `oil-shared`, `oil-told-twice`, `oil-lost`, `superfat-twice`, `oil-in-pot`, `recipe-planned`, `recipe-of-another`,
+ * `recipe-scaled`, `oil-shared`, `oil-told-twice`, `oil-lost`, `superfat-twice`, `oil-in-pot`, `oils-left-out`, `recipe-planned`, `recipe-of-another`,
  * `lye-of-soft-soap` and `recipe-words`.
  */
 export function readLyeInChat(
@@ -94,8 +98,12 @@ function readWhole(
   question: string,
   { ordered, unordered }: { readonly ordered: string; readonly unordered?: Refusal },
 ): LyeQuestion {
+  const compared = potsCompared(plainWords(question, { clauses: true }));
+  if (compared !== undefined) refuse('pots-compared', { text: compared });
+  refuseGroupLeftOut(question, { sure: true });
   const beyond = beyondIn(ofBatchAsked(withOwnPound(plainWords(question, { clauses: true }))));
   if (beyond !== undefined && WEIGHED.test(question)) refuse('recipe-words', { text: beyond.slice(0, 60) });
+  refuseGroupLeftOut(question, { sure: false });
   const line = prepared(question);
   const read = recipeLine(line, plainWords(question, { clauses: true }));
   const clear = 'line' in read ? strictly(read.line) : undefined;

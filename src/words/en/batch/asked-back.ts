@@ -31,6 +31,8 @@ export const askedBackRefusals: Pick<
   | 'recipe-planned'
   | 'recipe-of-another'
   | 'oil-in-pot'
+  | 'oils-left-out'
+  | 'pots-compared'
   | 'lye-ready-strength'
   | 'lye-of-soft-soap'
 > = {
@@ -76,6 +78,14 @@ export const askedBackRefusals: Pick<
     `Another pot is told beside yours (“${text}…”), and each needs a lye of its own. Write only what is or goes in the one that you ask for: “500 g olive, 200 g coconut, superfat 5%”.`,
   'oil-in-pot': ({ names, text }) =>
     `${names.length === 1 ? `Is “${names[0]}” in the pot, all of it?` : `Are ${names.map(name => `“${name}”`).join(', ')} in the pot, all of them?`} I cannot tell from “${text}”. Write only what is or goes in: “500 g olive, 200 g coconut, superfat 5%”.`,
+  'pots-compared': ({ text }) =>
+    `Two pots stand there (“${text}…”), and each oil takes lye of its own: the weight that is right for one burns in another. Ask for one pot at a time: “500 g olive, superfat 0%”.`,
+  'oils-left-out': ({ text, names, ways = [] }) =>
+    names.length === 0
+      ? `“${text}”: which oils go in, and which do not? Write only what is or goes in the pot: “500 g olive, 200 g coconut, superfat 5%”.`
+      : ways.length > 1
+        ? `“${text}”: is ${names.map(name => `“${name}”`).join(', ')} in the pot? Press what is so, or write only what is or goes in: “500 g olive, 200 g coconut, superfat 5%”.`
+        : `“${text}”: I take it that ${names.map(name => `“${name}”`).join(', ')} stays out, and nothing else. If so, press the button; if not, write only what goes in: “500 g olive, 200 g coconut, superfat 5%”.`,
   'lye-ready-strength': ({ text }) =>
     `“${text}” is lye with water in it already, so it weighs more than dry lye: how strong is it? Ask with its percent, such as “50% lye solution”.`,
   'lye-of-soft-soap': ({ text }) =>

@@ -45,6 +45,14 @@ export const askedBackRefusals: typeof en = {
     `Junto a tu olla cuentas otra («${text}…»), y cada una lleva su propia sosa. Escribe solo lo que hay o va en la que preguntas: «500 g oliva, 200 g coco, sobreengrasado 5%».`,
   'oil-in-pot': ({ names, text }) =>
     `${names.length === 1 ? `¿Está «${names[0]}» en la olla, todo?` : `¿Están ${names.map(name => `«${name}»`).join(', ')} en la olla, todo?`} No lo sé por «${text}». Escribe solo lo que hay o va dentro: «500 g oliva, 200 g coco, sobreengrasado 5%».`,
+  'pots-compared': ({ text }) =>
+    `Ahí hay dos ollas («${text}…»), y cada aceite lleva su propia sosa: la cantidad que va bien en una quema en otra. Pregunta por una olla cada vez: «500 g oliva, sobreengrasado 0%».`,
+  'oils-left-out': ({ text, names, ways = [] }) =>
+    names.length === 0
+      ? `«${text}»: ¿qué aceites van y cuáles no? Escribe solo lo que hay o va en la olla: «500 g oliva, 200 g coco, sobreengrasado 5%».`
+      : ways.length > 1
+        ? `«${text}»: ¿va ${names.map(name => `«${name}»`).join(', ')} en la olla? Pulsa lo que sea, o escribe solo lo que hay o va dentro: «500 g oliva, 200 g coco, sobreengrasado 5%».`
+        : `«${text}»: entiendo que ${names.map(name => `«${name}»`).join(', ')} se queda fuera, y nada más. Si es así, pulsa el botón; si no, escribe solo lo que va dentro: «500 g oliva, 200 g coco, sobreengrasado 5%».`,
   'lye-ready-strength': ({ text }) =>
     `«${text}» ya lleva agua, así que pesa más que la sosa seca: ¿qué fuerza tiene? Pregunta con su porcentaje, como «solución de sosa al 50%».`,
   'lye-of-soft-soap': ({ text }) =>

@@ -1,3 +1,4 @@
+import { knownOil } from '../../../batch/oils/find-oil.ts';
 import { figureText } from '../../../quantities/for-readers.ts';
 import { OUNCE_G, POUND_G } from '../../../quantities/units.ts';
 import { readOnce } from '../../../remembered.ts';
@@ -46,13 +47,28 @@ const STOP_BEFORE_OPENING = /[.…]+\s*(?=[¿¡])/gu;
 
 /** Where a sentence ends; a full stop behind a short unit ends none. */
 const SENTENCE_END =
-  /(?<!(?<!\p{L})(?:oz|lbs?|kgs?|gr?s?|ml|approx|aprox|ca|no|sobre ?engr?|superf))\.+(?!\d)|[?!]+|\n+/gu;
+  /(?<!(?<!\p{L})(?:oz|lbs?|kgs?|gr?s?|ml|approx|aprox|ca|sobre ?engr?|superf))(?<!(?<!\p{L})no(?=\.+ ?\d))\.+(?!\d)|[?!]+|\n+/gu;
 
 /** "Olive 700g coconut 300g. Lye?": what stands behind the stop is asked for, and was not weighed. */
 const ASKED_LAST = new RegExp(
   String.raw`(?<=\d ?(?:kgs?|gr?s?|oz|lbs?|kilos?|grams?|gramos?|ounces?|onzas?|pounds?|libras?))\s*\.+\s+(?=(?:(?:and|y|how much|cu[aá]nt[ao]|the|la)\s+)*${LYE}(?:\s+(?:and|n|y|\+|&)\s+(?:water|agua))?\s*(?:(?:quantity|qty|amount|weight|needed|required|please|pls|plz|cantidad|por favor|porfa)\W*$|\?))`,
   'giu',
 );
+
+/** "Ricino 50 g. El último no": behind a name with its weight a stop ends the sentence, where no other name follows. */
+const UNIT_STOP =
+  /(?<=(?<name>(?:\p{L}+ ){0,2}\p{L}{3,})[ :=-]{0,3}\d[\d.,]* ?(?:kg|gr?|oz|lbs?))\.+\s+(?=(?<next>\p{L}+)(?: (?<more>\p{L}+))?)/giu;
+function unitStop(whole: string, ...rest: readonly unknown[]): string {
+  const { name = '', next = '', more = '' } = rest.at(-1) as Record<string, string | undefined>;
+  const isOil = (text: string) => knownOil(deaccented(text)) !== undefined;
+  const words = name.split(' ');
+  return words.some((_, at) => isOil(words.slice(at).join(' '))) &&
+    !/^(?:de|of)$/iu.test(next) &&
+    !isOil(next) &&
+    !isOil(`${next} ${more}`)
+    ? ' ; '
+    : whole;
+}
 
 /**
  * Lower case without accents, spelt numbers as figures, thousands and pounds with ounces as one figure of grams; `clauses` leaves
@@ -64,7 +80,11 @@ const plainClauses = readOnce(question => plainly(question, true));
 const plainText = readOnce(question => plainly(question, false));
 
 function plainly(question: string, clauses: boolean): string {
-  const said = question.slice(0, 2000).replace(STOP_BEFORE_OPENING, ' ; ').replace(ASKED_LAST, ' ; ');
+  const said = question
+    .slice(0, 2000)
+    .replace(STOP_BEFORE_OPENING, ' ; ')
+    .replace(ASKED_LAST, ' ; ')
+    .replace(UNIT_STOP, unitStop);
   return (
     deaccented(spokenAmounts(clauses ? said.replace(SENTENCE_END, ' ; ') : said))
       .replace(/[?!¿¡"“”«»()]|\.(?!\d)/gu, ' ')

@@ -74,8 +74,17 @@ export function isOfAnOil(typed: string): boolean {
   return name !== undefined && knownOil(name) !== undefined;
 }
 
+/** Lye that does not go into its water: a cold kitchen alone makes none. */
+const IS_UNDISSOLVED =
+  /(?<!\p{L})(?:(?:un)?diss?olv\p{L}*|disuel\p{L}*|disol\p{L}*|cloudy|murky|milky|turbi[oa]|crystals?|cristal\p{L}*|grains?|gran(?:os|it\p{L}*)|grum\p{L}*|clump\p{L}*|specks|bottom|fondo|posos?|sediment\p{L}*)(?!\p{L})/iu;
+/** What is left over is lye, or lye water: of fat it is a superfat. */
+const LYE_LEFT =
+  /(?<!\p{L})(?:(?:left ?over|spare|sobrante|sobrad[oa]|sobra|sobro|sobró) (?:of (?:the )?|de (?:la )?)?(?:lye|naoh|koh|caustic|sosa|soda|potasa|solution|solucion)|(?:lye|naoh|koh|caustic|sosa|soda|potasa|solution|solución)(?: \p{L}+){0,3} (?:left ?over|is left|sobrante|sobra|sobró|sobro)|(?:dispose|throw|get rid|tirar|desechar|botar|deshacerme)(?!\p{L}))/iu;
+
 /** Whether a general answer gives way to the lye of a recipe that is weighed whole beside it. Takes the matter and what was typed. */
 export const givesWayToAWeight = (topic: LyeTopic, typed: string): boolean =>
   GIVES_WAY_TO_A_WEIGHT.has(topic) ||
   (topic === 'clean-up' && !IS_SPILT.test(typed)) ||
+  (topic === 'undissolved-lye' && !IS_UNDISSOLVED.test(typed)) ||
+  (topic === 'disposal' && !LYE_LEFT.test(typed)) ||
   (topic === 'too-much-in' && isOfAnOil(typed));

@@ -14,16 +14,19 @@ const MOST_APART = 2;
 export function waysOf(told: Told, fixed: Fixed, names: readonly Name[]): readonly Way[] {
   const apart = names.length > 1 && names.length <= MOST_APART ? names.map(name => [name]) : [];
   const sets = [[], ...apart, ...(names.length > 0 && names.length <= MOST_APART ? [names] : [])];
-  return sets.flatMap(out => {
-    const isIn = (name: Name) => out.every(one => !same(one, name));
-    const line = written(
-      {
-        ...told,
-        pairs: told.pairs.filter(({ name }) => isIn(name)),
-        even: told.even.filter(isIn),
-      },
-      fixed,
-    );
-    return typeof line === 'string' ? [{ without: out.map(({ text }) => text), line }] : [];
-  });
+  return sets.flatMap(out => wayWithout(told, fixed, out) ?? []);
+}
+
+/** The recipe without those oils; undefined where what is left makes no whole. Pure. */
+export function wayWithout(told: Told, fixed: Fixed, out: readonly Name[]): Way | undefined {
+  const isIn = (name: Name) => out.every(one => !same(one, name));
+  const line = written(
+    {
+      ...told,
+      pairs: told.pairs.filter(({ name }) => isIn(name)),
+      even: told.even.filter(isIn),
+    },
+    fixed,
+  );
+  return typeof line === 'string' ? { without: out.map(({ text }) => text), line } : undefined;
 }

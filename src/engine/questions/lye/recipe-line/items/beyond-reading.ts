@@ -1,4 +1,3 @@
-import { LEFT_OUT_BY_PLACE } from '../doubts/left-out-by-place.ts';
 import { notSureOf } from '../doubts/not-sure.ts';
 import { RELATIVE_PARTS } from '../doubts/relative-parts.ts';
 import { SUPERFAT_OF_ONE } from '../doubts/superfat-of-one.ts';
@@ -16,7 +15,6 @@ const BEYOND: readonly RegExp[] = [
   ...WET_WEIGHTS,
   ...RELATIVE_PARTS,
   ...SUPERFAT_OF_ONE,
-  ...LEFT_OUT_BY_PLACE,
   // "Split 60 to 40 by weight … or was it by what each takes?": who leaves it open is asked.
   /(?<=\d.*)(?<!\p{L})(?:or (?:was|is|were|are) (?:it|that|they|those|these)|o (?:era|eran|es|son|fue|fueron|seria))(?= (?:by|per|por|the|el|la|los|las|of|de|with|con|at|al|only|solo|\d)(?!\p{L}))/u,
   // "A otra tanda 200 g de coco": what goes into another batch has a lye of its own; another pot is told by `vessels.ts`.
