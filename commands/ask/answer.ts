@@ -11,6 +11,7 @@ import { listShelf } from '../../src/records/shelf/index.ts';
 import { carriedReply } from './leaning/carried.ts';
 import { clarifiedReply } from './leaning/clarified.ts';
 import { inContextReply } from './leaning/in-context.ts';
+import { inDangerReply, unlessLyeHeavy } from './leaning/in-danger.ts';
 import { backToBefore, isNothing } from './leaning/leaned-back.ts';
 import { leanedReply, stillHurtReply } from './leaning/leaning.ts';
 import { plainRequestReply } from './plain-request.ts';
@@ -25,7 +26,8 @@ declare module '../../src/engine/refusal.ts' {
 
 /** Answers a plain question: what was understood in one line as the command it runs, then that command's answer. */
 export async function answerQuestion(asked: Asked, context: Context): Promise<Reply> {
-  const answer = await answerOf({ ...asked, question: pastAside(asked.question) }, context);
+  const found = await answerOf({ ...asked, question: pastAside(asked.question) }, context);
+  const answer = asked.photo ? found : unlessLyeHeavy(found, context);
   const isTold = (id: string) => answer.cautions.some(one => one.id === id);
   const spokenOf = spokenOfIn(context.lately?.before(context));
   const cautions = whiffCautions(withSpokenOf(asked.question, spokenOf), context.say).filter(
@@ -40,6 +42,8 @@ async function answerOf(asked: Asked, context: Context): Promise<Reply> {
   if (callsForFirstAid(question)) return shownAsReply(await context.run('first-aid', {}), context);
   const plain = photo ? undefined : await plainRequestReply(question, context);
   if (plain) return plain;
+  const inDanger = photo ? undefined : await inDangerReply(question, context);
+  if (inDanger) return inDanger;
   const hurt = photo ? undefined : stillHurtReply(question, context);
   if (hurt) return hurt;
   const own = withOwnJars(

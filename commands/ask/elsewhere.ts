@@ -70,7 +70,8 @@ export function elsewhereReply(
   if (near?.kind !== 'reply') return isOfLye ? reply : undefined;
   const matter = (near.data as { understood?: { lye?: string } }).understood?.lye;
   if (matter === undefined || matter === 'stopped') return isOfLye ? reply : undefined;
-  if (HURTS_ANYWHERE.has(matter)) return undefined;
+  // A pigment whose dust flies is ours wherever it does.
+  if (HURTS_ANYWHERE.has(matter) || (matter === 'dust' && read.facts.named.length > 0)) return undefined;
   // Who helps at making soap is near its lye, whoever it is.
   if (read.outside === 'other' && MAKES_SOAP.test(unaccented(question))) return undefined;
   if (!isOfLye && (LYE_WORDS.test(unaccented(question)) || read.elsewhere < SURELY_ELSEWHERE))
