@@ -14,6 +14,7 @@ import type { Answerer, Turn } from './asked.ts';
 import { carriedReply } from './leaning/carried.ts';
 import { clarified } from './leaning/clarified.ts';
 import { inContext } from './leaning/in-context.ts';
+import { inDangerReply, unlessLyeHeavy } from './leaning/in-danger.ts';
 import { backToBefore, isNothing } from './leaning/leaned-back.ts';
 import { leaning, stillHurt } from './leaning/leaning.ts';
 import { wholeSentence } from './plain-request.ts';
@@ -33,10 +34,17 @@ const firstAid: Answerer<Turn> = {
     callsForFirstAid(question) ? shownAsReply(await context.run('first-aid', {}), context) : undefined,
 };
 
+/** What is asked of soap or lye that may hurt, as the talk told. */
+const inDanger: Answerer<Turn> = {
+  id: 'in-danger',
+  answer: ({ question, context }) => inDangerReply(question, context),
+};
+
 /** Who answers a turn before it is read by itself; beside a photo only the first. The order is told in DEVELOPERS.md. */
 export const TURNS: readonly Answerer<Turn>[] = [
   firstAid,
   wholeSentence,
+  inDanger,
   stillHurt,
   leaning,
   inContext,
@@ -62,7 +70,8 @@ type Question = Pick<Turn, 'question' | 'photo'>;
 
 /** Answers a plain question: what was understood in one line as the command it runs, then that command's answer. */
 export async function answerQuestion(asked: Question, context: Context): Promise<Reply> {
-  const answer = await answerOf({ ...asked, question: pastAside(asked.question) }, context);
+  const found = await answerOf({ ...asked, question: pastAside(asked.question) }, context);
+  const answer = asked.photo ? found : unlessLyeHeavy(found, context);
   const isTold = (id: string) => answer.cautions.some(one => one.id === id);
   const spokenOf = spokenOfIn(context.lately?.before(context));
   const cautions = whiffCautions(withSpokenOf(asked.question, spokenOf), context.say).filter(

@@ -51,7 +51,8 @@ async function elsewhereReply({ question, read, context, nearLye }: Asked): Prom
   const { told } = await nearLye();
   const matter = (told?.data as { understood?: { lye?: string } } | undefined)?.understood?.lye;
   if (!told || matter === undefined || matter === 'stopped') return isOfLye ? reply : undefined;
-  if (HURTS_ANYWHERE.has(matter)) return undefined;
+  // A pigment whose dust flies is ours wherever it does.
+  if (HURTS_ANYWHERE.has(matter) || (matter === 'dust' && read.facts.named.length > 0)) return undefined;
   // Who helps at making soap is near its lye, whoever it is.
   if (read.outside === 'other' && tellsOfMakingSoap(question)) return undefined;
   if (!isOfLye && (LYE_WORDS.test(unaccented(question)) || read.elsewhere < SURELY_ELSEWHERE))

@@ -33,6 +33,8 @@ function saidOf(question: string, words: Context['say']['lyeQuestions']): Said |
   const spilled = lyeSpilledIn(question);
   if (spilled)
     return { headline: sums.spilled(spilled), texts: [sums.spilledWhy(spilled)], data: { spilled } };
+  const ready = readyLyeIn(question);
+  if (ready) return { headline: sums.ready(ready), texts: [sums.readyWhy(ready)], data: { ready } };
   const amiss = lyeAmissIn(question);
   if (amiss) {
     const isOil = amiss.isOilShort;
@@ -44,8 +46,6 @@ function saidOf(question: string, words: Context['say']['lyeQuestions']): Said |
   }
   const acid = acidTakesIn(question);
   if (acid) return { headline: sums.acid(acid), texts: [sums.acidWhy(acid)], data: { acid } };
-  const ready = readyLyeIn(question);
-  if (ready) return { headline: sums.ready(ready), texts: [sums.readyWhy(ready)], data: { ready } };
   const impure = impureLyeIn(question);
   if (impure) return { headline: sums.impure(impure), texts: [sums.impureWhy(impure)], data: { impure } };
   const water = waterForLyeIn(question);

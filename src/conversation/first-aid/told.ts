@@ -8,6 +8,7 @@ import {
 } from '../../engine/hazards/index.ts';
 import { plainAmount } from '../../engine/quantities/plain-amount.ts';
 import { asksCalmly } from '../../engine/questions/asking/asks-calmly.ts';
+import { asksWhetherLye } from '../../engine/questions/leaning/danger/objects.ts';
 import { isOilLostBeforeLye } from '../../engine/questions/lye/recipe-line/doubts/oil-lost.ts';
 import { isPlainRecipe } from '../../engine/questions/lye/recipe-line/plain-recipe.ts';
 import { isAskedGenerally } from '../../engine/questions/lye/topics/asked-generally.ts';
@@ -79,6 +80,7 @@ function readOne(text: string): readonly Emergency[] {
       isPlainRecipe(text) ||
       isOilLostBeforeLye(text) ||
       asksOfKeeping(text) ||
+      asksWhetherLye(text) ||
       isOnlyWhiff(text, told) ||
       (told.every(({ inDoubt }) => inDoubt) && asksCalmly(text))
       ? []

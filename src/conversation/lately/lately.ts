@@ -1,5 +1,6 @@
 import { OUR_WORDS } from '../../engine/questions/fields/soap-words.ts';
 import { asOneText, type Before, isOfLye, type Talk } from '../../engine/questions/leaning/before.ts';
+import { dangerAfter } from '../../engine/questions/leaning/danger/danger.ts';
 import { mayChangeRecipe } from '../../engine/questions/leaning/recipes/recipe.ts';
 import { subjectAfter } from '../../engine/questions/leaning/subject.ts';
 import { unaccented } from '../../engine/text/unaccented.ts';
@@ -113,6 +114,7 @@ export function openLately(): Lately {
         last,
         ran: ranAfter(last, earlier),
         subject,
+        danger: dangerAfter(earlier?.danger, last),
         words: chained(earlier?.words, words),
       };
       talks.set(key, { member: asker.id, group, channel, id, at, talk, earlier });

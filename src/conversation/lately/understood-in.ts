@@ -56,7 +56,7 @@ export function understoodIn(question: Question | Origin, data: object): Before 
   if ('problem' in data && !SPOKEN_OF.has(String(data.problem))) return undefined;
   const read = 'understood' in data ? understood.safeParse(data).data?.understood : undefined;
   if (read) {
-    const before = ofRead(read);
+    const before = reckonedHeavy(data) ?? withLyeFound(ofRead(read), data);
     const words =
       'given' in question && typeof question.given.question === 'string'
         ? question.given.question
@@ -74,6 +74,28 @@ export function understoodIn(question: Question | Origin, data: object): Before 
 /** A recipe whose lye was not told: what comes next is of it. */
 const isStopped = (data: object): boolean =>
   'understood' in data && understood.safeParse(data).data?.understood.lye === 'stopped';
+
+const lyeFound = z.object({
+  doNotUse: z.literal(true),
+  causes: z.tuple(
+    [z.object({ id: z.enum(['lye-excess', 'lye-pockets']), probability: z.number().min(0.5) })],
+    z.unknown(),
+  ),
+});
+/** A bar that is likelier to have too much lye than anything else. */
+const withLyeFound = (before: Before | undefined, data: object): Before | undefined =>
+  before?.kind === 'command' && before.command === 'diagnose' && lyeFound.safeParse(data).success
+    ? { ...before, burns: true }
+    : before;
+
+/** Of what was reckoned only that it burns: what comes next is of soap that has too much lye. */
+const reckoned = z.union([
+  z.object({ check: z.object({ verdict: z.literal('lye-heavy') }) }),
+  z.object({ amiss: z.object({ verdict: z.literal('lye-heavy') }) }),
+  z.object({ verdict: z.literal('too-much-for-all') }),
+]);
+const reckonedHeavy = (data: object): Before | undefined =>
+  reckoned.safeParse(data).success ? { kind: 'matter', id: 'too-much-in' } : undefined;
 
 function ofRead({
   technique,

@@ -12,6 +12,9 @@ const SAID: readonly RegExp[] = [
   /\b(?:sosa|soda|lej[ií]a|lye|caustic) (?:(?:se|me) )*(?:come|com[ií]a|comi[oó]|eats?|ate) (?:los |las |la |el |my |the |through )?(?:trapos?|ropa|tela|guantes?|esponjas?|rags?|cloths?|aprons?|tea towels?|sponges?)\b/giu,
   // "A volcano mould", "a joke about a volcano".
   /\bvolcan(?:o|ic)(?:-| )(?:mou?lds?|shapes?|cakes?|designs?|swirls?|names?|party|science)\b|\bmolde (?:de|con forma de) volc[aá]n\b|\b(?:jokes?|film|documentary|book|story|chiste|película|documental) (?:about|on|of|de|sobre) (?:an? |the |un |el )?volc[aá]n(?:o|es)?\b/giu,
+  // "Casi me ahogo de la risa", "está que arde el concurso", "burning a hole in my drawer".
+  /\b(?:me |se |nos )?(?:ahog\p{L}+|mor\p{L}+|muer\p{L}+|llor\p{L}+) de (?:la )?risa\b|\b(?:choked|choking|wheezing|crying|died|dying) (?:with|from|of) (?:laughter|laughing)\b/giu,
+  /\best[aá]n? que arden?\b|\bburn(?:ing|s|t)? a hole in (?:my|his|her|your|our) (?:pockets?|drawers?|wallets?|purse|shel(?:f|ves))\b/giu,
   // "Gas bill".
   /\bgas (?:bill|meter|man|company|price|board)s?\b|\b(?:recibo|factura|cuenta) del? gas\b/giu,
 ];

@@ -4,6 +4,7 @@ import type { Job } from '../jobs/jobs.ts';
 import type { LyeTopic } from '../lye/topics/topic.ts';
 import type { NamedAnswer } from '../technique/named-answers.ts';
 import type { Technique } from '../technique/topic.ts';
+import type { Danger } from './danger/danger.ts';
 import type { Subject } from './talk-subject.ts';
 
 /** A command that a question was answered with, and its options as texts. */
@@ -17,6 +18,8 @@ export type Ran = {
   readonly wish?: string | undefined;
   /** What was asked of its thing, where its answer says that first. */
   readonly asked?: AskedOfIt | undefined;
+  /** A flaw that was surely found to be lye in the bar. */
+  readonly burns?: true;
 };
 
 /** What of a colourant is told in a sentence of its own: whether it wanders, whether light takes it. */
@@ -53,6 +56,8 @@ export type Talk = {
   readonly last: Before;
   readonly ran: Ran | undefined;
   readonly subject?: Subject | undefined;
+  /** What may hurt in what it is about, until something else is asked. */
+  readonly danger?: Danger | undefined;
   /** What was asked, behind the question that it leant on where it was short. */
   readonly words?: string | undefined;
 };

@@ -58,6 +58,20 @@ export const leaning = {
       'For lye I need the whole recipe anew: every oil with its weight, and the superfat.',
     'which-thing': () => 'Which colour or powder do you mean? Name it, such as “rose clay”.',
   } satisfies Record<Lack, (v: { told: string }) => string>,
+  /** Of soap with too much lye, whatever is asked of it next. */
+  lyeHeavy:
+    'Do not use it, give it away or wash with it: it has too much lye until it was put right. Waiting does not change that.',
+  /** Over why a thing stays out of soap, to somebody who had no harm of it. */
+  stillBarred: (v: { told: string }) =>
+    `Still no. That it did one pair of hands no harm tells nothing of a wet bath or of another’s skin. ${v.told}`,
+  lyeHeavyMended:
+    'Once put right: four weeks, then its lather under pH 11 on paper, nothing hard, wet or stinging anywhere in it. One “no”: do not use it.',
+  lyeHeavyColour:
+    'Melted again a swirl becomes one dull colour. Oxides and ultramarine hold, plants and some micas do not.',
+  /** Asked whether to go on after lye was on somebody. */
+  goOn: 'The lye can wait: go on only when the skin has been rinsed for 20 minutes, is dry and does not sting.',
+  goOnHow:
+    'Until then the jug stands open, labelled, where nobody goes; made an hour or a day later the soap is no worse. Tight goggles, long sleeves and dry gloves first. A blister, white or hard skin, pain that stays, or anything in an eye: no soap today, medical help.',
   /** Over the first aid, told once more. */
   stillHurt: 'Not better, or in any doubt: get medical help now. Until then the same steps, once more:',
 };

@@ -59,6 +59,24 @@ export const lyeBench = {
       'Wipe hair and dust off with a damp cloth, or plane a thin layer off. Bars still curing: wear gloves.',
     why: 'Cover the rack with a cloth or net that lets air through, away from animals. An animal that licked or chewed a bar, or lay on soap that is still raw: wash its coat with water and call a vet.',
   },
+  'indicator-pink': {
+    answer: 'Not for that: pink says only “above pH 8 to 10”, and sound soap is 9 to 10.5. It proves no lye.',
+    why: 'Gloves until you know. Check the weights first: tell me “I put 100 g lye in 700 g olive”. Then four weeks of cure, pH paper in the lather of a wetted bar: 11 and over, hard crystals, wet drops or spots that turn far deeper than the rest: do not use it. A bar that stays clear with the drops proves nothing either: they see only where they fall.',
+  },
+  'puddle-on-top': {
+    answer:
+      'Gloves and goggles: treat it as lye until you know. Do not touch or wipe it bare, do not use it.',
+    why: 'Leave it a day: a thin film of oil and dew of glycerin often draw back in. Still there: pH paper on the drop, not the tongue; 11 and over, or a clear layer under oil, is lye that parted. Then check every weight (“I put 100 g lye in 700 g olive”): if they are certain, rebatch the whole loaf with all that ran out of it; if not, caustic waste by your local rules.',
+  },
+  'lye-heats': {
+    answer: 'Usual: lye heats cold water to 80 to 95 °C (176 to 203 °F), and it steams for some minutes.',
+    why: 'Step back, window open, do not lean over it or breathe the steam; leave it to cool to 35 to 45 °C (95 to 113 °F), open, where nobody goes. Cold or iced water and lye a spoonful at a time keep it lower. Not usual: it boils, spits, foams, goes grey, or the jug softens: get away, add nothing. Coughing or a splash: /first-aid.',
+  },
+  'lye-water-in-cold': {
+    answer:
+      'It does not go bad, but it sets: lye water of 30 to 50 % goes solid between 0 and 15 °C (32 and 59 °F).',
+    why: 'Outside only until it is at 35 to 45 °C (95 to 113 °F): steady, labelled, no snow or rain into it, no child or animal near. Fetch it walking, with goggles and gloves: who runs, spills. Grains or a crust in it: the open jug in warm tap water, stir until it is clear, or lye is missing from what you pour. Never a glass jug in frost.',
+  },
   'soap-at-large': {
     answer: 'That is about soap, but I have no sure answer to it.',
     why: 'I know colour in cold-process soap: how much, what to wet it in, whether it survives lye, what went wrong with a bar; and lye and water for your oils. Ask another way, or /help shows it all.',

@@ -47,5 +47,16 @@ export const leaning: typeof en.leaning = {
       'Para la sosa necesito la receta entera otra vez: cada aceite con su peso, y el sobreengrasado.',
     'which-thing': () => '¿Qué color o polvo dices? Nómbralo, como «arcilla rosa».',
   },
+  lyeHeavy:
+    'No lo uses, no lo regales ni laves con él: lleva demasiada sosa hasta que se arregle. Esperar no lo cambia.',
+  stillBarred: ({ told }) =>
+    `Sigue siendo no. Que a unas manos no les pase nada no dice nada de un baño ni de otra piel. ${told}`,
+  lyeHeavyMended:
+    'Una vez arreglado: cuatro semanas, y su espuma por debajo de pH 11 en el papel, sin nada duro, húmedo ni que pique. Un solo «no»: no lo uses.',
+  lyeHeavyColour:
+    'Fundido de nuevo, el remolino queda en un solo color apagado. Óxidos y ultramar aguantan; las plantas y algunas micas, no.',
+  goOn: 'La sosa puede esperar: sigue solo cuando la piel lleve 20 minutos de agua, esté seca y no escueza.',
+  goOnHow:
+    'Hasta entonces, la jarra abierta, con etiqueta, donde no pase nadie; hecho una hora o un día después, el jabón no sale peor. Antes, gafas estancas, manga larga y guantes secos. Con una ampolla, piel blanca o dura, dolor que sigue o algo en un ojo: hoy no hay jabón, atención médica.',
   stillHurt: 'Si no mejora, o ante cualquier duda: atención médica ya. Hasta entonces, los mismos pasos:',
 };

@@ -63,6 +63,26 @@ export const lyeBench: typeof english = {
       'Quita pelos y polvo con un paño húmedo, o cepilla una capa fina. Con pastillas que aún curan, usa guantes.',
     why: 'Cubre la rejilla con una tela o malla que deje pasar el aire, lejos de animales. Si un animal lamió o mordió una pastilla, o se echó sobre jabón aún crudo: lava su pelo con agua y llama al veterinario.',
   },
+  'indicator-pink': {
+    answer:
+      'No por eso: el rosa solo dice «más de pH 8 a 10», y un jabón sano tiene de 9 a 10,5. No prueba que sobre sosa.',
+    why: 'Guantes hasta saberlo. Primero los pesos: dime «eché 100 g de sosa en 700 g de oliva». Luego cuatro semanas de curado y papel de pH en la espuma de una pastilla mojada: con 11 o más, cristales duros, gotas o manchas mucho más oscuras que el resto, no la uses. Que no se ponga rosa tampoco prueba nada: las gotas solo ven donde caen.',
+  },
+  'puddle-on-top': {
+    answer:
+      'Guantes y gafas: trátalo como sosa hasta saberlo. No lo toques ni lo limpies sin guantes, no lo uses.',
+    why: 'Déjalo un día: una capa fina de aceite o el rocío de glicerina suelen entrar otra vez. Si sigue: papel de pH en la gota, no la lengua; 11 o más, o una capa clara bajo el aceite, es sosa que se separó. Entonces revisa todos los pesos («eché 100 g de sosa en 700 g de oliva»): si son seguros, rehaz todo el pan con lo que soltó; si no, residuo cáustico según tus normas locales.',
+  },
+  'lye-heats': {
+    answer:
+      'Es lo usual: la sosa calienta el agua fría a 80 o 95 °C (de 176 a 203 °F), y echa vapor unos minutos.',
+    why: 'Apártate, ventana abierta, sin inclinarte ni respirar el vapor; que se enfríe a 35 o 45 °C (de 95 a 113 °F), abierta, donde no pase nadie. Con agua fría o con hielo y la sosa a cucharadas sube menos. No es usual: que hierva, salpique, haga espuma, se ponga gris o ablande la jarra: aléjate y no le eches nada. Tos o una salpicadura: /first-aid.',
+  },
+  'lye-water-in-cold': {
+    answer:
+      'No se estropea, pero cuaja: el agua de sosa del 30 al 50 % se pone sólida entre 0 y 15 °C (32 y 59 °F).',
+    why: 'Fuera, solo hasta que esté a 35 o 45 °C (de 95 a 113 °F): firme, con etiqueta, sin que le caiga nieve ni lluvia, sin niños ni animales cerca. Ve por ella andando, con gafas y guantes: quien corre, derrama. Con granos o costra: la jarra abierta en agua templada del grifo y remueve hasta que esté clara, o a lo que viertas le faltará sosa. Nunca una jarra de vidrio con helada.',
+  },
   'soap-at-large': {
     answer: 'Eso es de jabón, pero no tengo una respuesta segura.',
     why: 'Sé de color en jabón de proceso en frío: cuánto, en qué humedecerlo, si aguanta la sosa, qué salió mal en una pastilla; y de sosa y agua para tus aceites. Pregunta de otra forma, o /help lo enseña todo.',

@@ -1,6 +1,7 @@
 import { superfatIn } from '../amounts/amounts.ts';
 import { POTASSIUM, Remaining } from '../amounts/words.ts';
 import { USUAL_SUPERFAT, verdictOf } from '../sums/check.ts';
+import { withHalfAsPercent } from '../sums/ready-lye.ts';
 import { CAUSTIC } from '../topics/care-words.ts';
 import { asksWhetherTooMuch } from './lye-difference.ts';
 import { oilShortIn } from './oil-short.ts';
@@ -50,7 +51,7 @@ function superfatTold(plain: string): number | undefined {
  * @example lyeAmissIn('I put in an ounce over of lye in a 2 lb olive oil batch')?.verdict // 'lye-heavy'
  */
 export function lyeAmissIn(question: string): LyeAmiss | undefined {
-  const plain = wordsOfBatch(question);
+  const plain = wordsOfBatch(withHalfAsPercent(question));
   if (IF.test(plain) || asksWhetherTooMuch(plain) || spoonedOnTop(question)) return undefined;
   const superfat = superfatTold(plain);
   if (superfat !== undefined && !(superfat >= 0 && superfat <= 50)) return undefined;

@@ -22,7 +22,7 @@ export type WaterForLye = {
 };
 
 const READY =
-  /(?<!\p{L})(?:solution|premix\p{L}*|pre ?made|ready|mixed already|already mixed|masterbatch\p{L}*|master batch|(?:ya )?(?:hecha|preparada|disuelta|mezclada)|disolucion|solucion)(?!\p{L})/u;
+  /(?<!\p{L})(?:solution|premix\p{L}*|pre ?made|ready|mixed already|already mixed|master ?batch\p{L}*|(?:ya )?(?:hecha|preparada|disuelta|mezclada)|disolucion|solucion)(?!\p{L})/u;
 const NEEDS = /(?<!\p{L})(?:needs?|wants?|calls? for|need|necesit\p{L}+|pide|lleva|quiero)(?!\p{L})/u;
 /** Lye water is sold and kept from 20 to 50 %; stronger sets solid (handbook tables). */
 const STRENGTHS = { least: 20, most: 55 };
@@ -33,9 +33,15 @@ const onlyPercent = (plain: string): number | undefined => {
   return found.length === 1 ? decimal(found[0]![1]!) : undefined;
 };
 
+/** Lye water of as much lye as water. */
+const HALF_LYE =
+  /(?<![\d.,])(?:50 ?[/:-] ?50|1 ?: ?1)(?!\d|[.,]\d)|(?<!\p{L})(?:half and half|equal (?:parts|weights)|(?:a )?partes iguales|mitad y mitad)(?!\p{L})/giu;
+/** A question in which half lye and half water is told as the percent that it is. Pure. */
+export const withHalfAsPercent = (question: string): string => question.replace(HALF_LYE, '50% ');
+
 /** How much of ready-made lye water a recipe wants; undefined where that is not asked. Pure. */
 export function readyLyeIn(question: string): ReadyLye | undefined {
-  const plain = wordsOfBatch(question);
+  const plain = wordsOfBatch(withHalfAsPercent(question));
   const strength = onlyPercent(plain);
   if (strength === undefined || !READY.test(plain) || !NEEDS.test(plain)) return undefined;
   if (strength < STRENGTHS.least || strength > STRENGTHS.most) return undefined;

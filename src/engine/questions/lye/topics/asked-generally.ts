@@ -141,11 +141,19 @@ const IN_WHICH_ORDER = [
     'u',
   ),
 ];
+/** A note that somebody wrote on themselves: the hand holds ink, and no lye. */
+const NOTED =
+  /\b(?:(?:(?:had|have|got|put) it (?:written|noted|down)(?: down)?|wrote (?:it|that|the order)(?: down)?|written) on (?:my|the) (?:hand|arm|wrist|palm)|(?:had|have|put) it on my (?:hand|arm|wrist|palm) in (?:pen|ink|biro|marker)|(?:me )?(?:lo|la) (?:ten[ií]a |hab[ií]a )?(?:apunt[eé]|apuntado|anot[eé]|anotado|escrib[ií]|escrito) en (?:la|mi) (?:mano|brazo|mu[nñ]eca|palma))/giu;
+
 /** Pure. Whether only the order is asked, by somebody who has done nothing and to whom nothing has happened. */
-export const asksForOrder = (words: string): boolean =>
-  IN_WHICH_ORDER.some(order => order.test(unaccented(words))) &&
-  ![UNWELL, TOLD_HURT, GOING_WRONG, ON_A_BODY].some(told => told.test(words)) &&
-  !hasHappened(words.replace(/\b(?:now|ya|ahora|(?:do|should|shall) (?:i|we|you) put)\b/giu, ' '));
+export function asksForOrder(typed: string): boolean {
+  const words = typed.replace(NOTED, ' ');
+  return (
+    IN_WHICH_ORDER.some(order => order.test(unaccented(words))) &&
+    ![UNWELL, TOLD_HURT, GOING_WRONG, ON_A_BODY].some(told => told.test(words)) &&
+    !hasHappened(words.replace(/\b(?:now|ya|ahora|(?:do|should|shall) (?:i|we|you) put)\b/giu, ' '))
+  );
+}
 
 const isQuestion = (words: string): boolean =>
   (OPENS.test(words) && !GOES_ON.test(words)) || ENDS.test(words);
@@ -164,13 +172,20 @@ function isHarmless(words: string): boolean {
   return ![SOMEBODY, GOING_ON, BROKE, LYE_OR_METAL].some(word => word.test(told)) && !hasHappened(told);
 }
 
+/** What went missing or was spilled is told with how it came about. */
+const LONGEST_OF_CARE = 260;
+function isOfCareAlone(words: string): boolean {
+  const topic = lyeTopicIn(words);
+  return topic !== undefined && isCareOnly(topic, words);
+}
+
 /**
  * True where a short question asks whether something may be done, or of lye and its harm in general, and nothing in it
  * says that anything has happened, that somebody is hurt, or that it is going on: it is answered, and first aid would only
  * frighten. Asking what to do if it happens is not meant.
  */
 export function isAskedGenerally(words: string): boolean {
-  if (words.length > LONGEST) return false;
+  if (words.length > LONGEST) return words.length <= LONGEST_OF_CARE && isOfCareAlone(words);
   if (asksForOrder(words)) return true;
   const topic = lyeTopicIn(words);
   if (topic !== undefined && NEVER_IN_GENERAL.has(topic)) return false;

@@ -2,6 +2,14 @@ import type { LyeTopic } from './topic.ts';
 
 /** Longer ones tell a story, and a story may hold words of harm that nobody has written yet. */
 const MOST_WORDS = 22;
+/** What went missing, was spilled or stands in the cold is told with how it came about. */
+const MOST_OF: { readonly [Topic in LyeTopic]?: number } = {
+  'oil-forgotten': 38,
+  'lye-forgotten': 38,
+  'clean-up': 42,
+  'lye-water-in-cold': 38,
+  'lye-heats': 30,
+};
 
 /** Told or asked in the words of an accident, of which nothing has happened to anybody. */
 const CARE: ReadonlySet<LyeTopic> = new Set([
@@ -22,6 +30,10 @@ const CARE: ReadonlySet<LyeTopic> = new Set([
   'gear',
   'fan',
   'acid-on-soap',
+  'oil-forgotten',
+  'lye-forgotten',
+  'lye-heats',
+  'lye-water-in-cold',
 ]);
 /** These only where it is said that it is a plan, or that nothing happened. */
 const ONLY_WITH: { readonly [Topic in LyeTopic]?: RegExp } = {
@@ -37,14 +49,36 @@ const ONLY_WITH: { readonly [Topic in LyeTopic]?: RegExp } = {
     /\bpara mi (?:perr|gat)[oa] jab[oó]n\W*$|\b(?:soap|bar) for my (?:dog|cat)\W*$|\bjab[oó]n para mi (?:perr|gat)[oa]\W*$/iu,
   'scorched-milk': /\b(?:leche|milk)\b/iu,
   children: /\b(?:mientras (?:mezclo|hago)|while i (?:mix|make|stir))\b/iu,
+  // It flies, and nobody breathed it or asks what to do then.
+  dust: /^(?!.*\b(?:breath\w*|inhal\w*|respir\w*|aspir\w*|lungs?|pulm\w+|what (?:do|to|if)|if (?:i|you|some)|qu[eé] (?:hago|toca|pasa)|si (?:uno|alguien))\b)/iu,
   // Asked how to clean it, and of the place alone.
   'clean-up':
-    /\b(?:(?:lo|la) barro|c[oó]mo (?:(?:lo|la) )?(?:limpio|recojo)|puedo (?:barrer|recoger)\p{L}*|c[oó]mo (?:(?:lo|la|se|puedo) )*limpi\p{L}+|how (?:do|should|can|to)(?: (?:i|we|you))? (?:clean|wipe|mop)|vinegar|vinagre)(?!\p{L})/iu,
+    /\b(?:(?:lo|la) barro|(?:do|should|can) i (?:sweep|mop|hose|wipe|vacuum)|c[oó]mo (?:lo|la|las|los) (?:recojo|limpio|quito)|c[oó]mo (?:(?:lo|la) )?(?:limpio|recojo)|puedo (?:barrer|recoger)\p{L}*|c[oó]mo (?:(?:lo|la|se|puedo) )*limpi\p{L}+|how (?:do|should|can|to)(?: (?:i|we|you))? (?:clean|wipe|mop)|vinegar|vinagre)(?!\p{L})/iu,
 };
+/** Somebody who was kept away from it, and what an animal does behind a door. */
+const KEPT_AWAY =
+  "(?:(?:i|we)(?:[’']?ve| have)? )?(?:shut|put|locked|kept|moved|took|sent|chased)(?: up)? (?:the |my |our )?(?:dogs?|cats?|pupp(?:y|ies)|kids?|pets?|little one)(?: \\w+)? (?:upstairs|downstairs|outside|out|away|next door|in (?:the|her|his|its|their|a)(?: other)? \\w+)|(?:the |my |our )?(?:dogs?|cats?|pets?|kids?)(?: is|[’']s| are)? (?:shut|locked|kept)(?: \\w+)? (?:out|away|outside|upstairs|in (?:the|her|his|its)(?: other)? \\w+)|(?:el |la |los |las |mi )?(?:perr[oa]s?|gat[oa]s?|mascotas?)(?: ya)? (?:est[aá]n? )?(?:encerrad[oa]s?|afuera|fuera)(?: en (?:el|la|su) \\w+)?|(?:encerr[eé]|saqu[eé]|apart[eé]) (?:al?|a la) (?:perr[oa]|gat[oa])";
+const BEHIND_A_DOOR =
+  "(?:,? (?:and|y) )(?:(?:she|he|it|they)(?:[’']s| is|[’']re| are)? )?(?:howling|barking|whining|meowing|llorando|ladrando|aullando|maullando)(?: about it)?";
+const KEPT_AWAY_WORDS = `(?:${KEPT_AWAY})(?:${BEHIND_A_DOOR})?`;
+/** "My kid was home sick and I got distracted": why something was left out. */
+const DISTRACTED =
+  '(?:(?:and|y|,) )*(?:(?:my|the|our|el|la|mi) )?(?:kids?|son|daughter|baby|toddler|husband|wife|dogs?|cats?|mum|mom|ni[nñ][oa]s?|hij[oa]s?|beb[eé]|marido|perr[oa]|gat[oa])(?: (?:is|was|were|est[aá]|estaba))?(?: home)?(?: (?:sick|ill|off school|crying|barking|talking|mal[oa]|enferm[oa]|llorando|ladrando|habl\\w+))?(?: (?:at home|en casa))?(?: (?:and|so|y)) (?:i |me )(?:got |was )?(?:distracted|interrupted|lost count|despist\\w+|distraj\\w+|interrump\\w+)|(?:my|the|our|el|la|mi) (?:kids?|son|daughter|baby|toddler|husband|wife|dogs?|cats?|ni[nñ][oa]|hij[oa]|marido|perr[oa]|gat[oa]) (?:distracted|interrupted) me|me (?:distrajo|interrumpi[oó]|llam[oó]) (?:el|la|mi) \\w+';
+
 /** Words that a matter itself brings, and that tell of no harm there. */
 const OWN_WORDS: { readonly [Topic in LyeTopic]?: RegExp } = {
-  'clean-up':
-    /\b(?:spill\w*|spilt|derram\p{L}*|se me (?:reg[oó]|cay[oó]|volc[oó]|bot[oó]|chorre[oó])|c[oó]mo (?:(?:lo|la|se|puedo) )*limpi\p{L}+|how (?:do|should|can|to)(?: (?:i|we|you))? (?:clean|wipe|mop))(?!\p{L})/giu,
+  'oil-forgotten': new RegExp(
+    String.raw`\b(?:melt\w*|derret\w*|derrit\w*|hot plate|warm\w*|caliente)\b|${DISTRACTED}`,
+    'giu',
+  ),
+  'lye-forgotten': new RegExp(DISTRACTED, 'giu'),
+  'lye-water-in-cold': /\brun and (?:grab|get|fetch) it\b|\bhot\b|\bcaliente\b/giu,
+  'lye-heats':
+    /\b(?:hot|boiling hot|steam\w*|caliente|vapor|humo|humea\w*|smok(?:e|ed|y|ing)|fum(?:e|ed|ing))\b/giu,
+  'clean-up': new RegExp(
+    String.raw`${KEPT_AWAY_WORDS}|\b(?:spill\w*|spilt|derram\p{L}*|se me (?:reg[oó]|cay[oó]|volc[oó]|bot[oó]|chorre[oó])|c[oó]mo (?:(?:lo|la|se|puedo) )*limpi\p{L}+|how (?:do|should|can|to)(?: (?:i|we|you))? (?:clean|wipe|mop))(?!\p{L})`,
+    'giu',
+  ),
   'oil-spilled': /\b(?:spill\w*|spilt|lost|derram\w*|se (?:me )?cay[oó])\b/giu,
   'flame-near':
     /\b(?:candles?|velas?)(?: is)? (?:burning|encendidas?)|\b(?:burning|lit) candles?|\bsmoking\b|\bgas (?:boiler|heater)|\bfum(?:o|ar|ando)\b|\bfuego\b/giu,
@@ -65,7 +99,7 @@ const OWN_WORDS: { readonly [Topic in LyeTopic]?: RegExp } = {
 };
 /** Somebody's body, pain or help; what spits, boils over, catches fire or gives off gas; lye that went where it should not. */
 const HARM =
-  /\b(?:eyes?|skin|hands?(?! (?:shake|mixer|blender))|fingers?|arms?|legs?|face|mouth|lips?|tongue|throat|nose|lungs?|chest|stomach|feet|foot|hair|son|daughter|kids?|child(?:ren)?|baby|toddler|husband|wife|mum|mom|dad|somebody|someone|he|she|they|drank|drink|drinks|swallow\w*|eat|ate|eaten|lick\w*|breath\w*|inhal\w*|cough\w*|chok\w*|vomit\w*|dizzy|faint\w*|wheez\w*|gasp\w*|rash\w*|itch\w*|blister\w*|sting\w*|stung|burn\w*|pain\w*|hurt\w*|sore|red|gas|fumes?|flames?|fire|alight|explo\w*|erupt\w*|volcan\w*|overflow\w*|foam\w*|fizz\w*|bubbl\w*|boil\w*|hiss\w*|froth\w*|sizzl\w*|crackl\w*|thump\w*|throw\w*|scream\w*|holler\w*|collaps\w*|convuls\w*|dead|dying|unconscious|shak(?:es|ing)|trembl\w*|limp\w*|hot|spit\w*|splash\w*|splatter\w*|smok\w*|steam\w*|spill\w*|spilt|leak\w*|melt\w*|shatter\w*|crack\w*|doctor|hospital|ambulance|poison\w*|emergency|help|first aid|ojos?|piel|manos?|dedos?|brazos?|piernas?|cara|boca|labios?|lengua|garganta|nariz|pulm\w+|pecho|est[oó]mago|pies?|pelo|hij[oa]s?|ni[nñ][oa]s?|beb[eé]s?|marido|esposa?|perr[oa]s?|gat[oa]s?|mascotas?|alguien|bebi[oó]|beber|trag\w*|comi[oó]|lami\w*|respir\w*|inhal\w*|tos\w*|ahog\w*|v[oó]mit\w*|mare\w*|desmay\w*|sarpullido|ampollas?|picor|arde\w*|escuec\w*|duele\w*|dolor|roj[oa]s?|huele\w*|humos?|llamas?|fuego|explot\w*|desbord\w*|chisporrot\w*|caliente|falta (?:el )?aire|grit\w*|llor\w*|tiembl\w*|cojea|inconsciente|convuls\w*|espuma|burbuj\w*|hierv\w*|hirv\w*|salpic\w*|derram\w*|gote\w*|derrit\w*|rompi[oó]|raj\w*|quem\w*|sale humo|m[eé]dic[oa]|urgencias|ambulancia|t[oó]xic\w*|veneno\w*|ayuda|auxilio|socorro)\b/iu;
+  /\b(?:eyes?|skin|hands?(?! (?:shake|mixer|blender))|fingers?|arms?|legs?|face|mouth|lips?|tongue|throat|nose|lungs?|chest|stomach|feet|foot|hair|son|daughter|kids?|child(?:ren)?|baby|toddler|husband|wife|mum|mom|dad|somebody|someone|he|she|they|dogs?|cats?|pets?|pupp(?:y|ies)|kittens?|paws?|birds?|parrots?|hens?|chickens?|rabbits?|drank|drink|drinks|swallow\w*|eat|ate|eaten|lick\w*|breath\w*|inhal\w*|cough\w*|chok\w*|vomit\w*|dizzy|faint\w*|wheez\w*|gasp\w*|rash\w*|itch\w*|blister\w*|sting\w*|stung|burn\w*|pain\w*|hurt\w*|sore|red|gas|fumes?|flames?|fire|alight|explo\w*|erupt\w*|volcan\w*|overflow\w*|foam\w*|fizz\w*|bubbl\w*|boil\w*|hiss\w*|froth\w*|sizzl\w*|crackl\w*|thump\w*|throw\w*|scream\w*|holler\w*|collaps\w*|convuls\w*|dead|dying|unconscious|shak(?:es|ing)|trembl\w*|limp\w*|hot|spit\w*|splash\w*|splatter\w*|smok\w*|steam\w*|spill\w*|spilt|leak\w*|melt\w*|shatter\w*|crack\w*|doctor|hospital|ambulance|poison\w*|emergency|help|first aid|ojos?|piel|manos?|dedos?|brazos?|piernas?|cara|boca|labios?|lengua|garganta|nariz|pulm\w+|pecho|est[oó]mago|pies?|pelo|hij[oa]s?|ni[nñ][oa]s?|beb[eé]s?|marido|esposa?|perr[oa]s?|gat[oa]s?|mascotas?|alguien|bebi[oó]|beber|trag\w*|comi[oó]|lami\w*|respir\w*|inhal\w*|tos\w*|ahog\w*|v[oó]mit\w*|mare\w*|desmay\w*|sarpullido|ampollas?|picor|arde\w*|escuec\w*|duele\w*|dolor|roj[oa]s?|huele\w*|humos?|llamas?|fuego|explot\w*|desbord\w*|chisporrot\w*|caliente|falta (?:el )?aire|grit\w*|llor\w*|tiembl\w*|cojea|inconsciente|convuls\w*|espuma|burbuj\w*|hierv\w*|hirv\w*|salpic\w*|derram\w*|gote\w*|derrit\w*|rompi[oó]|raj\w*|quem\w*|sale humo|m[eé]dic[oa]|urgencias|ambulancia|t[oó]xic\w*|veneno\w*|ayuda|auxilio|socorro)\b/iu;
 /** A cleaner beside it is a matter of gas. */
 const CLEANER = /\b(?:bleach|chlorine|lej[ií]a|cloro|lavandina|salfum[aá]n|muriatic|limpi\w*|clean\w*)\b/iu;
 
@@ -77,7 +111,8 @@ const CLEANER = /\b(?:bleach|chlorine|lej[ií]a|cloro|lavandina|salfum[aá]n|mur
 export function isCareOnly(topic: LyeTopic, words: string): boolean {
   const only = ONLY_WITH[topic];
   if (!CARE.has(topic) && !only) return false;
-  if ((words.match(/\p{L}+/gu) ?? []).length > MOST_WORDS || only?.test(words) === false) return false;
+  if ((words.match(/\p{L}+/gu) ?? []).length > (MOST_OF[topic] ?? MOST_WORDS) || only?.test(words) === false)
+    return false;
   const own = OWN_WORDS[topic];
   const told = own ? words.replace(own, ' ') : words;
   return !HARM.test(told) && !CLEANER.test(told);

@@ -18,7 +18,9 @@ import { KITCHEN_PATTERNS } from './patterns/kitchen.ts';
 import { LATER_PATTERNS } from './patterns/later.ts';
 import { MADE_PATTERNS } from './patterns/made.ts';
 import { MIXING_PATTERNS } from './patterns/mixing.ts';
+import { NEVER_WENT_IN_PATTERNS } from './patterns/never-went-in.ts';
 import { PUT_IN_PATTERNS } from './patterns/put-in.ts';
+import { SIGN_PATTERNS } from './patterns/signs.ts';
 import { TOLD_SHORT_PATTERNS } from './patterns/told-short.ts';
 import { TOO_MUCH_PATTERNS } from './patterns/too-much.ts';
 import { SUBSTANCE_PATTERNS, type TopicPatterns } from './patterns/topic.ts';
@@ -33,6 +35,7 @@ const PATTERNS = [
   ...HARM_PATTERNS,
   ...CALM_PATTERNS,
   ...AMISS_PATTERNS,
+  ...NEVER_WENT_IN_PATTERNS,
   ...FIRE_PATTERNS,
   ...AT_HAND_PATTERNS,
   ...MADE_PATTERNS,
@@ -48,6 +51,7 @@ const PATTERNS = [
 
 /** Weights that went wrong, the jug, and who stands near: answered whatever else is asked beside it. */
 const CARE_PATTERNS = [
+  ...SIGN_PATTERNS,
   ...TOLD_SHORT_PATTERNS,
   ...DOUBT_PATTERNS,
   ...TOO_MUCH_PATTERNS,
@@ -57,12 +61,17 @@ const CARE_PATTERNS = [
   ...LATER_PATTERNS,
 ];
 
+/** A zap that a bar does not have is told of a sound one. */
+const NO_ZAP =
+  /(?<!\p{L})(?:(?:no|not any|not a|zero|without(?: a| any)?|didn ?t(?: get a| even)?|doesn ?t|does not|did not|don ?t|never|isn ?t|not|sin|ya no|no (?:me |le |les |hay |tiene |tienen |sale )*(?:da|dan|dio|dieron|hay|tiene)?(?: ningun)?) (?:zaps?|zapp(?:ed|ing)|calambre|corriente)|(?:passed|passes|paso) (?:the |la )?(?:zap test|prueba de la lengua))(?! ?(?:test|yet))(?!\p{L})/gu;
+
 const plainOf = readOnce(
   (question): TextToFit =>
     new TextToFit(
       deaccented(question.slice(0, LONGEST))
         .slice(0, LONGEST)
         .replace(/[^\p{L}\p{N}]+/gu, ' ')
+        .replace(NO_ZAP, ' ')
         .trim(),
     ),
 );

@@ -118,12 +118,17 @@ export const ASKED_ROWS: readonly AskedRow[] = [
     none: ['oil', 'bars', 'masa'],
   },
   {
+    topic: 'lye-water-in-cold',
+    of: [['lye', 'lyeWater']],
+    asked: ['freezes'],
+    none: ['bars', 'milk', 'done'],
+  },
+  {
     topic: 'lye-water-keeps',
     of: ['lyeWater'],
     asked: ['keeps'],
     none: ['drinkBottle', 'milk', 'done', 'overnight'],
   },
-  { topic: 'lye-water-keeps', of: [['lye', 'lyeWater']], asked: ['freezes'], none: ['bars', 'milk', 'done'] },
   {
     topic: 'tap-water',
     of: ['tap'],

@@ -1,3 +1,4 @@
+import { HURT, said } from '../care-words.ts';
 import { OIL } from '../things.ts';
 import { LYE, MAY, near, SOAP, type TopicPatterns } from './topic.ts';
 
@@ -10,6 +11,9 @@ const OTHER_ALKALI =
   '(?:wood ash(?:es)?|ash lye|ashes|sodium carbonate|washing soda|calcium hydroxide|slaked lime|quicklime|oven cleaner|ceniza(?! (?:de sosa|(?:por |en |de |x )?(?:arriba|encima)|blanca|en (?:la|el|los|las|mi|mis) ))|lejia de ceniza|carbonato de sodio|hidroxido de calcio|cal (?:viva|apagada)|limpiahornos)';
 const POWDER =
   '(?:mica|titanium dioxide|oxides?|clay|charcoal|powders?|soap dust|dioxido de titanio|oxidos?|arcilla|carbon|polvos?)';
+
+const DUSTY =
+  '(?:(?:black |white |fine |colou?red )?dust|powders?|charcoal|micas?|clay|oxides?|titanium dioxide|polvos?|polvillo|carbon|arcilla|oxido|dioxido de titanio)';
 
 /** Of the bench: what is worn, what stirs and holds, how lye is cooled and left, what is weighed; plain text. */
 export const BENCH_PATTERNS: TopicPatterns = [
@@ -40,6 +44,21 @@ export const BENCH_PATTERNS: TopicPatterns = [
         40,
       ),
       near('sweep|vacuum|brush up|barrer|aspirar', POWDER, 20),
+      said(
+        [
+          DUSTY,
+          'breath(?:e|ing|ed)|lungs?|inhal\\w*|respir\\w+|pulmon\\w*|aspir\\w+',
+          'problem|bad|safe|danger\\w*|harm\\w*|ok|okay|worr\\w+|toxic\\w*|should i|is (?:it|that)|malo|peligros\\w*|segur[oa]|pasa algo|problema|dano',
+        ],
+        `${LYE}|soda|${HURT}`,
+      ),
+      said(
+        [
+          DUSTY,
+          'poof\\w*|puff(?:s|ing|ed)?|(?:fl(?:y|ies|ying|ew)|goes|went|gets|blows) (?:\\w+ ){0,2}(?:everywhere|all over|up|around|off)|clouds? of|vuela\\w*|volando|se levanta|nube de',
+        ],
+        `${LYE}|soda|how much|cuant[oa]|${HURT}`,
+      ),
     ],
   ],
   [

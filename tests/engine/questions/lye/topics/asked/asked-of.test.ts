@@ -57,7 +57,7 @@ const ASKED: readonly (readonly [question: string, topic: string])[] = [
   ['¿El agua tiene que ser destilada? la del grifo tiene mucha cal', 'tap-water'],
   ['how long does lye water keep if I mix it saturday and soap on tuesday', 'lye-water-keeps'],
   ['puedo usar la sosa de ayer, ya fría', 'lye-water-keeps'],
-  ['does lye freeze in the garage in winter', 'lye-water-keeps'],
+  ['does lye freeze in the garage in winter', 'lye-water-in-cold'],
   ['cuánto tarda en enfriar el agua con sosa', 'cooling-time'],
   ['ya la soda se me humedeció y está en bloque, todavía sirve', 'clumped'],
   ['la sosa que venden suelta sirve? viene en escamas sin etiqueta', 'purity-unknown'],

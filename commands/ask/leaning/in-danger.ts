@@ -1,0 +1,98 @@
+import type { Context } from '../../../src/conversation/context.ts';
+import { firstAidReply } from '../../../src/conversation/first-aid/first-aid.ts';
+import type { Reply } from '../../../src/conversation/reply.ts';
+import type { Ran } from '../../../src/engine/questions/leaning/before.ts';
+import { isOfSoundSoap } from '../../../src/engine/questions/leaning/danger/danger.ts';
+import { asksToGoOn } from '../../../src/engine/questions/leaning/danger/go-on.ts';
+import { asksWhetherLye, objects } from '../../../src/engine/questions/leaning/danger/objects.ts';
+import { type AskedInDanger, askedInDanger } from '../../../src/engine/questions/leaning/danger/turns.ts';
+import { isStillHurt } from '../../../src/engine/questions/leaning/points-back.ts';
+import { lyeAskedIn } from '../../../src/engine/questions/lye/question.ts';
+import { cautions, topicReply } from '../lye/matter.ts';
+import { orItsNo, shownAsReply } from '../reading/run-reading.ts';
+import { leansOnTalk } from './leans-on-talk.ts';
+
+/** What a turn asks of soap or lye that may hurt, as the talk told; undefined where it asks of something else. */
+export async function inDangerReply(question: string, context: Context): Promise<Reply | undefined> {
+  const talk = context.lately?.before(context);
+  if (!talk) return undefined;
+  if (talk.last.kind === 'emergency' && asksToGoOn(question, talk.last.ids)) return goOnReply(context);
+  const { danger, last } = talk;
+  if (last.kind === 'command' && last.command === 'diagnose' && asksWhetherLye(question))
+    return leansOnTalk(topicReply('ash-or-lye', context));
+  if (last.kind === 'command' && objects(question)) {
+    const barred = await stillBarred(last, context);
+    if (barred) return barred;
+  }
+  if (danger === undefined) return undefined;
+  // Weights are reckoned, and who is hurt is helped.
+  const { amount, weighed } = lyeAskedIn(question);
+  if (amount || weighed || (danger !== 'lye-heavy' && isStillHurt(question))) return undefined;
+  const asked = askedInDanger(question, danger);
+  if (!asked) return undefined;
+  const answer = leansOnTalk(told(asked, context));
+  if (last.kind !== 'emergency' || asked.kind !== 'matter') return answer;
+  const { stillHere } = context.say.firstAid;
+  return { ...answer, blocks: [...answer.blocks, { kind: 'text', text: stillHere, firm: true }] };
+}
+
+/** What stays out of soap stays out of it, whatever is held against that. */
+async function stillBarred({ command, given }: Ran, context: Context): Promise<Reply | undefined> {
+  if (command !== 'colourant check' || given.item === undefined) return undefined;
+  const answer = await orItsNo(async () => shownAsReply(await context.run(command, given), context), context);
+  if (!('problem' in answer.data) || answer.data.problem !== 'colour-barred') return undefined;
+  return {
+    ...answer,
+    headline: context.say.leaning.stillBarred({ told: answer.headline }),
+    data: { ...answer.data, understood: { job: 'survives-lye', command, given, leans: true } },
+  };
+}
+
+/** What is said of sound soap is not said of one that has too much lye. */
+export function unlessLyeHeavy(reply: Reply, context: Context): Reply {
+  const talk = context.lately?.before(context);
+  const { technique, lye } =
+    (reply.data as { readonly understood?: { readonly technique?: string; readonly lye?: string } })
+      .understood ?? {};
+  const isOfIt = [technique, lye].some(id => id !== undefined && isOfSoundSoap(id));
+  return talk?.danger === 'lye-heavy' && isOfIt ? leansOnTalk(told({ kind: 'used' }, context)) : reply;
+}
+
+function told(asked: AskedInDanger, context: Context): Reply {
+  const { leaning, lyeQuestions } = context.say;
+  const mended = lyeQuestions.topics['rebatch-lye-heavy'];
+  const ofHeavy = (headline: string, texts: readonly string[]): Reply => ({
+    kind: 'reply',
+    headline,
+    data: { understood: { lye: 'rebatch-lye-heavy' } },
+    blocks: texts.map(text => ({ kind: 'text', text, firm: true })),
+    cautions: cautions(context),
+  });
+  switch (asked.kind) {
+    case 'matter':
+      return topicReply(asked.id, context);
+    case 'metal':
+      return firstAidReply(['hydrogen-from-metal'], context);
+    case 'used':
+      return ofHeavy(leaning.lyeHeavy, [mended.answer, mended.why]);
+    case 'proved':
+      return ofHeavy(leaning.lyeHeavyMended, [leaning.lyeHeavy]);
+    case 'colour':
+      return ofHeavy(leaning.lyeHeavyColour, [leaning.lyeHeavy, mended.answer]);
+  }
+}
+
+/** Whether to go on after lye was on somebody: help stays in sight. */
+function goOnReply(context: Context): Reply {
+  const { leaning, firstAid } = context.say;
+  return leansOnTalk({
+    kind: 'reply',
+    headline: leaning.goOn,
+    data: { understood: { lye: 'lye-on-skin' } },
+    blocks: [
+      { kind: 'text', text: leaning.goOnHow, firm: true },
+      { kind: 'text', text: firstAid.stillHere, firm: true },
+    ],
+    cautions: cautions(context),
+  });
+}
