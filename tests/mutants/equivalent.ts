@@ -38,6 +38,24 @@ const DIVIDES =
   'each spoon divides those above it: nothing is left at the last, and of nothing no spoon is taken';
 
 export const EQUIVALENT: readonly Equivalent[] = [
+  {
+    file: 'src/engine/batch/additives/fragrance.ts',
+    from: 'percent > most + 1e-9',
+    to: 'percent >= most + 1e-9',
+    why: NO_HAIR,
+  },
+  {
+    file: 'src/engine/hazards/scents/read.ts',
+    from: 'at < words.length',
+    to: 'at <= words.length',
+    why: 'beyond the last word stands none, which is the name of no scent',
+  },
+  {
+    file: 'src/engine/hazards/emergencies/evidence/weigh.ts',
+    from: '[...names].sort()',
+    to: '[...names]',
+    why: 'the same ideas in another order weigh the same: one more account of what is told already',
+  },
   { file: quantities('spoons'), from: 'at < sizes.length', to: 'at <= sizes.length', why: DIVIDES },
   { file: quantities('spoons'), from: 'rest > 0', to: 'rest >= 0', why: DIVIDES },
   {

@@ -92,7 +92,7 @@ class SwitchingTestRunner implements TestRunner {
     if (this.#isStuck) process.kill(process.pid, 'SIGKILL');
     const overrun = this.#overrun!;
     const { id, fileName, location } = activeMutant;
-    trace(`mutant ${id} at ${fileName}:${location.start.line}, tests: ${testFilter?.length ?? 'all'}`);
+    trace(`mutant ${id} at ${fileName}:${location.start.line + 1}, tests: ${testFilter?.length ?? 'all'}`);
     const answer = this.#next('tried', test => overrun.begins(test));
     this.#ask({ asks: 'try', mutant: id, file: relative(original, fileName), tests: testFilter, hitLimit });
     const tried = await overrun.orOver(Promise.race([answer, this.#ended!]));

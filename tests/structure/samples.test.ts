@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { linesOf } from '../mutants/changed.ts';
@@ -44,7 +45,10 @@ describe('a sample of mutants', () => {
     expect(of).toBeGreaterThan(2);
     const { drawn: two } = drawnOf(root, changes, 2);
     expect(two).toEqual(all.slice(0, 2));
-    const atTheTop = { file: 'steps.ts', start: at(1, 0), end: at(1, 1), replacement: '' };
+    // A constant is read once, while its file is loaded.
+    const [line] = readFileSync(join(root, 'steps-down.ts'), 'utf8').split('\n');
+    expect(line).toBe('const GROUND = 0;');
+    const atTheTop = { file: 'steps-down.ts', start: at(1, 15), end: at(1, 16), replacement: '1' };
     expect(drawnOf(root, [atTheTop], 1)).toEqual({ drawn: [], of: 0 });
   });
 
