@@ -9,8 +9,9 @@ import { refuse } from '../../src/engine/refusal.ts';
 import { whenAsked } from '../../src/engine/when-asked.ts';
 import { whiffCautions } from '../../src/presenting/whiff.ts';
 import { listShelf } from '../../src/records/shelf/index.ts';
-import { answeredBy } from './answerers.ts';
+import { answeredAlone } from './answerers.ts';
 import type { Answerer, Turn } from './asked.ts';
+import { type AnsweredBy, firstOf } from './first-of.ts';
 import { carriedReply } from './leaning/carried.ts';
 import { clarified } from './leaning/clarified.ts';
 import { inContext } from './leaning/in-context.ts';
@@ -19,7 +20,8 @@ import { backToBefore, isNothing } from './leaning/leaned-back.ts';
 import { leaning, stillHurt } from './leaning/leaning.ts';
 import { wholeSentence } from './plain-request.ts';
 import { readAsked } from './read-asked.ts';
-import { shownAsReply } from './reading/run-reading.ts';
+import { shownAsReply } from './reading/ran-command.ts';
+import { type AskReply, ofFirstAid, shown } from './understood.ts';
 
 declare module '../../src/engine/refusal.ts' {
   interface Reasons {
@@ -31,7 +33,9 @@ declare module '../../src/engine/refusal.ts' {
 const firstAid: Answerer<Turn> = {
   id: 'first-aid',
   answer: async ({ question, context }) =>
-    callsForFirstAid(question) ? shownAsReply(await context.run('first-aid', {}), context) : undefined,
+    callsForFirstAid(question)
+      ? ofFirstAid(shownAsReply(await context.run('first-aid', {}), context))
+      : undefined,
 };
 
 /** What is asked of soap or lye that may hurt, as the talk told. */
@@ -53,7 +57,7 @@ export const TURNS: readonly Answerer<Turn>[] = [
 const TURNS_BESIDE_PHOTO: readonly Answerer<Turn>[] = [firstAid];
 
 /** Who answers once it was read by itself, and tells too little so. Beside a photo nobody does. */
-export const AFTER_ALL: readonly Answerer<Turn & { readonly alone: Reply }>[] = [
+export const AFTER_ALL: readonly Answerer<Turn & { readonly alone: AskReply }>[] = [
   {
     id: 'carried',
     answer: ({ question, alone, readAnew, context }) => carriedReply(question, { alone, readAnew }, context),
@@ -70,8 +74,8 @@ type Question = Pick<Turn, 'question' | 'photo'>;
 
 /** Answers a plain question: what was understood in one line as the command it runs, then that command's answer. */
 export async function answerQuestion(asked: Question, context: Context): Promise<Reply> {
-  const found = await answerOf({ ...asked, question: pastAside(asked.question) }, context);
-  const answer = asked.photo ? found : unlessLyeHeavy(found, context);
+  const found = (await answeredAs(asked, context)).reply;
+  const answer = shown(asked.photo ? found : unlessLyeHeavy(found, context));
   const isTold = (id: string) => answer.cautions.some(one => one.id === id);
   const spokenOf = spokenOfIn(context.lately?.before(context));
   const cautions = whiffCautions(withSpokenOf(asked.question, spokenOf), context.say).filter(
@@ -80,9 +84,22 @@ export async function answerQuestion(asked: Question, context: Context): Promise
   return { ...answer, cautions: [...cautions, ...answer.cautions] };
 }
 
-async function answerOf({ question, photo }: Question, context: Context): Promise<Reply> {
+/** The answer of the first who has one, and who that is. Throws a Refusal `question-empty`, and those of what is run. */
+export async function answeredAs(
+  { question: typed, photo }: Question,
+  context: Context,
+): Promise<AnsweredBy> {
+  const question = pastAside(typed);
   if (question.trim() === '' && !photo) refuse('question-empty', {});
-  const turn: Turn = {
+  const turn = turnOf({ question, photo }, context);
+  const before = await firstOf(photo ? TURNS_BESIDE_PHOTO : TURNS, turn);
+  if (before) return before;
+  const alone = await answeredAlone(readAsked({ question, photo }, await turn.own(), context));
+  return (photo ? undefined : await firstOf(AFTER_ALL, { ...turn, alone: alone.reply })) ?? alone;
+}
+
+function turnOf({ question, photo }: Question, context: Context): Turn {
+  return {
     question,
     photo,
     context,
@@ -94,22 +111,6 @@ async function answerOf({ question, photo }: Question, context: Context): Promis
       );
     }),
     readAnew: async text =>
-      (await answeredBy(readAsked({ question: text }, withOwnJars(text, []), context))).reply,
+      (await answeredAlone(readAsked({ question: text }, withOwnJars(text, []), context))).reply,
   };
-  const before = await firstOf(photo ? TURNS_BESIDE_PHOTO : TURNS, turn);
-  if (before) return before;
-  const { reply: alone } = await answeredBy(readAsked({ question, photo }, await turn.own(), context));
-  return (photo ? undefined : await firstOf(AFTER_ALL, { ...turn, alone })) ?? alone;
-}
-
-/** The answer of the first who has one. */
-async function firstOf<About>(
-  answerers: readonly Answerer<About>[],
-  about: About,
-): Promise<Reply | undefined> {
-  for (const { answer } of answerers) {
-    const reply = await answer(about);
-    if (reply) return reply;
-  }
-  return undefined;
 }

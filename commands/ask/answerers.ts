@@ -1,4 +1,3 @@
-import type { Reply } from '../../src/conversation/reply.ts';
 import type { Answerer, Asked, LeavesTo } from './asked.ts';
 import { hue } from './colour/hue-answer.ts';
 import { paletteIdea } from './colour/palette-idea.ts';
@@ -9,6 +8,7 @@ import { survival } from './colour/survival.ts';
 import { contest } from './contest.ts';
 import { doubt } from './doubt.ts';
 import { lyeElsewhere, otherField } from './elsewhere.ts';
+import type { AnsweredBy } from './first-of.ts';
 import { nearLye } from './lye/near-lye.ts';
 import { notUnderstood } from './not-understood.ts';
 import { asCommand } from './reading/as-command.ts';
@@ -16,6 +16,7 @@ import { beyondRange } from './reading/beyond-range.ts';
 import { whichPortion } from './reading/which-portion.ts';
 import { askedOfNamedColour } from './technique/asked-of-named.ts';
 import { technique } from './technique/technique.ts';
+import type { AskReply } from './understood.ts';
 import { hardlyTold, nearLyeUnsure, wordOfLye } from './unsure.ts';
 
 /** What is left of a question that nobody has a better answer to: the command that it was read as, or what keeps from running it. */
@@ -45,11 +46,19 @@ export const ALONE: readonly Answerer[] = [
 /** The same beside a photo, which is of a bar or of a colour to be mixed. */
 export const BESIDE_PHOTO: readonly Answerer[] = [otherField, notUnderstood, doubt, ...READ_AS_COMMAND];
 
-/** The answer of the first who has one, and whose it is. */
-export async function answeredBy(asked: Asked): Promise<{ readonly by: string; readonly reply: Reply }> {
-  for (const { id, leavesTo = [], answer } of asked.photo ? BESIDE_PHOTO : ALONE) {
-    const reply = (await standsAside(leavesTo, asked)) ? undefined : await answer(asked);
-    if (reply) return { by: id, reply };
+/** The answer of one to a question that needs nothing from before; undefined where it has none, or leaves the question to another. */
+export async function answerOf(
+  { leavesTo = [], answer }: Answerer,
+  asked: Asked,
+): Promise<AskReply | undefined> {
+  return (await standsAside(leavesTo, asked)) ? undefined : await answer(asked);
+}
+
+/** The answer to a question that needs nothing from before: the last of the list always has one. */
+export async function answeredAlone(asked: Asked): Promise<AnsweredBy> {
+  for (const one of asked.photo ? BESIDE_PHOTO : ALONE) {
+    const reply = await answerOf(one, asked);
+    if (reply) return { by: one.id, reply };
   }
   throw new Error('a question that nobody answers');
 }

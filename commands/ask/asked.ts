@@ -1,9 +1,10 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Attachment } from '../../src/conversation/question.ts';
-import type { Block, Reply } from '../../src/conversation/reply.ts';
+import type { Block } from '../../src/conversation/reply.ts';
 import type { Questioned } from '../../src/engine/questions/found/own-jars.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
 import type { LyeReading } from './lye/lye-found.ts';
+import type { AskReply } from './understood.ts';
 
 /** A turn of a talk, before it is read by itself. */
 export type Turn = {
@@ -14,13 +15,13 @@ export type Turn = {
   /** The question with jars of the asker's own under names that every reader knows; the shelf is looked up for that, once. */
   readonly own: () => Promise<Questioned>;
   /** The answer to another text that needs nothing from before, such as this turn behind the question that it goes on from. */
-  readonly readAnew: (text: string) => Promise<Reply>;
+  readonly readAnew: (text: string) => Promise<AskReply>;
 };
 
 /** What was found near lye of a question; nothing where no matter and no recipe stands before what else it asks. */
 export type NearLye = {
   /** An answer that stands by itself. */
-  readonly told?: Reply | undefined;
+  readonly told?: AskReply | undefined;
   /** A recipe that `/plan` reckons. */
   readonly recipe?: LyeReading | undefined;
   /** What stands behind the answer of a colour that a matter gave way to. */
@@ -49,5 +50,5 @@ export type LeavesTo = 'stays-out' | 'check' | 'lye';
 export type Answerer<About = Asked> = {
   readonly id: string;
   readonly leavesTo?: readonly LeavesTo[];
-  readonly answer: (about: About) => Reply | undefined | Promise<Reply | undefined>;
+  readonly answer: (about: About) => AskReply | undefined | Promise<AskReply | undefined>;
 };

@@ -1,16 +1,16 @@
 import type { Context } from '../../src/conversation/context.ts';
-import type { Reply } from '../../src/conversation/reply.ts';
 import { asksOfContest } from '../../src/engine/questions/jobs/contest-asked.ts';
 import type { Answerer } from './asked.ts';
-import { shownAsReply } from './reading/run-reading.ts';
+import { shownAsReply } from './reading/ran-command.ts';
+import type { AskReply } from './understood.ts';
 
 /** What is open, and where the rest of a contest stands. */
-export async function contestReply(context: Context): Promise<Reply> {
+export async function contestReply(context: Context): Promise<AskReply> {
   const list = shownAsReply(await context.run('challenge list', {}), context);
   return {
     ...list,
     headline: context.say.leaning.contest({ told: list.headline }),
-    data: { ...list.data, understood: { job: 'challenge', command: 'challenge list', given: {} } },
+    understood: { kind: 'command', job: 'challenge', command: 'challenge list', given: {} },
   };
 }
 

@@ -1,5 +1,4 @@
 import type { Context } from '../../src/conversation/context.ts';
-import type { Reply } from '../../src/conversation/reply.ts';
 import {
   isSurelyElsewhere,
   SURELY_ELSEWHERE,
@@ -11,45 +10,50 @@ import type { QuestionRead } from '../../src/engine/questions/read.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
 import type { Answerer, Asked } from './asked.ts';
 import { orNearest } from './lye/nearest-matter.ts';
+import { type AskReply, saidNearLye } from './understood.ts';
 
 /** What is said to a question of another field, with what can be asked. */
-export function outsideReply({ outside = 'other' }: QuestionRead, { say }: Context): Reply {
+export function outsideReply({ outside = 'other' }: QuestionRead, { say }: Context): AskReply {
   return {
     kind: 'reply',
     headline: say.ask.outside[outside],
-    data: { understood: { outside } },
+    data: {},
+    understood: { kind: 'outside', outside },
     blocks: [{ kind: 'text', text: say.ask.canDo }],
     cautions: [],
   };
 }
 
 /** What another field's sentence is said before, whole: nothing that keeps from harm is lost. */
-export const behind = (reply: Reply, { headline, data }: Pick<Reply, 'headline' | 'data'>): Reply => ({
+export const behind = (
+  { short: _short, ...reply }: AskReply,
+  { headline, understood }: Pick<AskReply, 'headline' | 'understood'>,
+): AskReply => ({
   ...reply,
   headline,
-  data,
+  data: {},
+  understood,
   blocks: [{ kind: 'text', text: reply.headline }, ...reply.blocks],
 });
 
 /** An answer behind another field's sentence, where the question is surely of that field; else as it is. Nothing of it is lost. */
-export function fieldFirst(reply: Reply, { question, read, context }: Asked): Reply {
-  const told = (reply.data as { understood?: { outside?: string; lye?: string } }).understood;
-  if (told?.outside !== undefined || !isSurelyElsewhere(question, read)) return reply;
-  return told?.lye !== undefined && HURTS_ANYWHERE.has(told.lye)
-    ? reply
-    : behind(reply, outsideReply(read, context));
+export function fieldFirst(reply: AskReply, { question, read, context }: Asked): AskReply {
+  const { understood } = reply;
+  if (understood.kind === 'outside' || !isSurelyElsewhere(question, read)) return reply;
+  const hurts = understood.kind === 'lye' && HURTS_ANYWHERE.has(understood.lye);
+  return hurts ? reply : behind(reply, outsideReply(read, context));
 }
 
 /**
  * What is said where lye is for something else than soap, or where a matter of handling was read in what is about another field; undefined
  * elsewhere. What was read of handling stands behind it whole, so that nothing that keeps from harm is lost.
  */
-async function elsewhereReply({ question, read, context, nearLye }: Asked): Promise<Reply | undefined> {
+async function elsewhereReply({ question, read, context, nearLye }: Asked): Promise<AskReply | undefined> {
   if (read.outside === undefined || read.outside === 'medical') return undefined;
   const isOfLye = read.outside === 'lye-elsewhere';
   const reply = outsideReply(read, context);
   const { told } = await nearLye();
-  const matter = (told?.data as { understood?: { lye?: string } } | undefined)?.understood?.lye;
+  const matter = told && saidNearLye(told.understood);
   if (!told || matter === undefined || matter === 'stopped') return isOfLye ? reply : undefined;
   // A pigment whose dust flies is ours wherever it does.
   if (HURTS_ANYWHERE.has(matter) || (matter === 'dust' && read.facts.named.length > 0)) return undefined;
@@ -57,8 +61,7 @@ async function elsewhereReply({ question, read, context, nearLye }: Asked): Prom
   if (read.outside === 'other' && tellsOfMakingSoap(question)) return undefined;
   if (!isOfLye && (LYE_WORDS.test(unaccented(question)) || read.elsewhere < SURELY_ELSEWHERE))
     return undefined;
-  const { headline, data } = reply;
-  return behind(told, { headline, data: { ...data, matter } });
+  return { ...behind(told, reply), data: { matter } };
 }
 
 /** Lye that is for something else than soap, and matters of handling that are of another field. */

@@ -8,6 +8,7 @@ import { cut } from '../../src/engine/text/cut.ts';
 import { askedLineOf } from '../../src/records/asked/index.ts';
 import { topicReply } from './lye/matter.ts';
 import { techniqueAnswer } from './technique/technique-answer.ts';
+import { shown } from './understood.ts';
 
 const line = { line: z.string() };
 
@@ -74,7 +75,7 @@ const change = followUp({
 const matter = followUp({
   seenBy: 'asker',
   args: { topic: z.string() },
-  answer: ({ topic }, context) => topicReply(isLyeMatter(topic) ? topic : 'unsure', context),
+  answer: ({ topic }, context) => shown(topicReply(isLyeMatter(topic) ? topic : 'unsure', context)),
 });
 
 /** Answers the technique that somebody says they meant. */
@@ -82,7 +83,7 @@ const technique = followUp({
   seenBy: 'asker',
   args: { technique: z.string() },
   answer: ({ technique: id }, context) =>
-    isTechnique(id) ? techniqueAnswer(id, '', context) : topicReply('unsure', context),
+    shown(isTechnique(id) ? techniqueAnswer(id, '', context) : topicReply('unsure', context)),
 });
 
 export const askFollowUps = { run, change, changed, matter, technique };

@@ -1,17 +1,16 @@
 import type { Context } from '../../src/conversation/context.ts';
-import type { Reply } from '../../src/conversation/reply.ts';
 import { isOfShelf } from '../../src/engine/questions/jobs/shelf-asked.ts';
 import type { QuestionRead } from '../../src/engine/questions/read.ts';
 import { plainReply } from '../../src/presenting/plain-reply.ts';
 import type { Answerer } from './asked.ts';
 import { orNearest } from './lye/nearest-matter.ts';
+import type { AskReply } from './understood.ts';
 
-function notUnderstoodReply({ facts }: QuestionRead, { say }: Context): Reply {
+function notUnderstoodReply({ facts }: QuestionRead, { say }: Context): AskReply {
   const [name] = facts.named;
   const text = name === undefined ? say.ask.canDo : say.ask.nearestFor({ name });
-  return plainReply(say.ask.notUnderstood, { understood: { nothing: true, facts } }, [
-    { kind: 'text', text },
-  ]);
+  const reply = plainReply(say.ask.notUnderstood, {}, [{ kind: 'text', text }]);
+  return { ...reply, understood: { kind: 'nothing', facts } };
 }
 
 /** Nothing was understood, or only a shelf that nobody spoke of. */

@@ -1,6 +1,4 @@
 import type { Context } from '../../src/conversation/context.ts';
-import type { Given } from '../../src/conversation/question.ts';
-import type { Reply } from '../../src/conversation/reply.ts';
 import { lineOf } from '../../src/conversation/typed/line-of.ts';
 import { smallTalkIn } from '../../src/engine/questions/fields/small-talk.ts';
 import { type PlainRequest, plainRequest } from '../../src/engine/questions/jobs/plain-requests.ts';
@@ -10,11 +8,12 @@ import type { Answerer, Turn } from './asked.ts';
 import { chatReply, smallTalkReply } from './chat.ts';
 import { askFollowUps } from './follow-ups.ts';
 import { keepLines } from './kept-lines.ts';
+import type { AskReply, Understood } from './understood.ts';
 
-type Asked = { readonly command: string; readonly given: Given };
+type Asked = { readonly command: string; readonly given: Readonly<Record<string, string>> };
 
 /** The answer to words that can mean one command only; undefined where they are read in the usual way. */
-async function plainRequestReply(question: string, context: Context): Promise<Reply | undefined> {
+async function plainRequestReply(question: string, context: Context): Promise<AskReply | undefined> {
   const request = plainRequest(question);
   const isHurt = context.lately?.before(context)?.last.kind === 'emergency';
   const smallTalk = request || isHurt || askedOfBench(question) ? undefined : smallTalkIn(question);
@@ -25,10 +24,10 @@ async function plainRequestReply(question: string, context: Context): Promise<Re
   const asked = await commandOf(request, context);
   const line = lineOf(asked.command, asked.given);
   // A greeting asks for nothing yet; what can be asked is shown.
-  const data =
+  const understood: Understood =
     request.kind === 'greeting'
-      ? { understood: { outside: 'other' } }
-      : { understood: { job: request.kind, command: asked.command, given: asked.given } };
+      ? { kind: 'outside', outside: 'other' }
+      : { kind: 'command', job: request.kind, command: asked.command, given: asked.given };
   if (request.kind === 'undo') {
     // It writes: what was understood is shown first, and done on a press.
     await keepLines([line], context);
@@ -36,7 +35,8 @@ async function plainRequestReply(question: string, context: Context): Promise<Re
     return {
       kind: 'reply',
       headline: context.say.ask.confirm({ line }),
-      data,
+      data: {},
+      understood,
       blocks: [],
       cautions: [],
       choices: [{ kind: 'button', label: context.say.ask.doIt, weight: 'main', follow }],
@@ -44,13 +44,13 @@ async function plainRequestReply(question: string, context: Context): Promise<Re
   }
   const answer = await context.run(asked.command, asked.given);
   if (answer.kind !== 'reply') return undefined;
-  const understood = { kind: 'text' as const, text: context.say.ask.understood({ line }) };
+  const told = { kind: 'text' as const, text: context.say.ask.understood({ line }) };
   return {
     ...answer,
-    data: { ...answer.data, ...data },
+    understood,
     // Who asks what a word means wants the whole of its meaning before how the question was read.
     headline: request.kind === 'greeting' ? context.say.ask.hello : answer.headline,
-    blocks: request.kind === 'term' ? [...answer.blocks, understood] : [understood, ...answer.blocks],
+    blocks: request.kind === 'term' ? [...answer.blocks, told] : [told, ...answer.blocks],
   };
 }
 

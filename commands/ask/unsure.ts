@@ -1,5 +1,4 @@
 import type { Context } from '../../src/conversation/context.ts';
-import type { Reply } from '../../src/conversation/reply.ts';
 import { lineOf } from '../../src/conversation/typed/line-of.ts';
 import { SURELY_ELSEWHERE } from '../../src/engine/questions/fields/other-field.ts';
 import {
@@ -11,29 +10,31 @@ import {
 import { isOfAWord } from '../../src/engine/questions/lye/asked-plainly.ts';
 import type { Answerer, Asked } from './asked.ts';
 import { behind, outsideReply } from './elsewhere.ts';
+import { choicesOf } from './how-read.ts';
 import { keepLines } from './kept-lines.ts';
 import { topicReply } from './lye/matter.ts';
 import { orNearest } from './lye/nearest-matter.ts';
 import { filled } from './reading/options-of.ts';
-import { choicesOf } from './understood.ts';
+import type { AskReply } from './understood.ts';
 
 /** Of what is not understood: what always holds near lye, or what is missing is asked back. */
-export function unsureOf(question: string, context: Context): Reply {
+function unsureOf(question: string, context: Context): AskReply {
   const held = heldWhateverIsMeant(question);
   return held === undefined ? askedBack(context) : topicReply(held, context);
 }
 
 /** Asks for what nobody can answer without. */
-export const askedBack = ({ say: { ask } }: Context): Reply => ({
+const askedBack = ({ say: { ask } }: Context): AskReply => ({
   kind: 'reply',
   headline: ask.tellMore,
-  data: { understood: { command: 'ask', given: {}, askedBack: true } },
+  data: {},
+  understood: { kind: 'asked-back', command: 'ask', given: {} },
   blocks: [{ kind: 'text', text: ask.canDo }],
   cautions: [],
 });
 
 /** What always holds near lye, with every reading of the question to choose from. */
-export async function unsureWithReadings(asked: Asked): Promise<Reply> {
+export async function unsureWithReadings(asked: Asked): Promise<AskReply> {
   const { question, read, context } = asked;
   const readings = read.readings.filter(({ command }) => command !== 'compare');
   const lines = readings.map(reading => lineOf(reading.command, filled(reading, context)));

@@ -1,4 +1,4 @@
-import type { Block, Reply } from '../../src/conversation/reply.ts';
+import type { Block, ReplyWith } from '../../src/conversation/reply.ts';
 import type { Known } from '../../src/engine/flaws/consider.ts';
 import { diagnose } from '../../src/engine/flaws/diagnose.ts';
 import type { Diagnosis, Evidence } from '../../src/engine/flaws/diagnosis.ts';
@@ -65,6 +65,15 @@ function evidenceIn({ opened: { photo, plan }, answers }: FlawFile): readonly Ev
   return [...seen, ...planned, ...said];
 }
 
+/** A diagnosis as it is told to programs, and the case it is of. */
+export type FlawData = Diagnosis & { readonly case: string };
+
+declare module '../../src/conversation/reply.ts' {
+  interface AnswerData {
+    diagnose: FlawData;
+  }
+}
+
 /** Words on the face of a diagnosis. */
 const MOST_WORDS = 110;
 
@@ -73,7 +82,7 @@ export function flawReply(
   id: string,
   { file, diagnosis, question }: Looked,
   { say, measures, marked }: Bench & { readonly marked: Uint8Array | undefined },
-): Reply {
+): ReplyWith<FlawData> {
   const { photo } = file.opened;
   const questionText = question && say.flaws.questions[question];
   return {

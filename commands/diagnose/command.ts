@@ -8,7 +8,7 @@ import {
 } from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
 import { picture, text } from '../../src/conversation/option.ts';
-import type { Reply } from '../../src/conversation/reply.ts';
+import type { ReplyWith } from '../../src/conversation/reply.ts';
 import { diagnose } from '../../src/engine/flaws/diagnose.ts';
 import type { FindingId } from '../../src/engine/flaws/findings.ts';
 import { planEvidence } from '../../src/engine/flaws/plan-evidence.ts';
@@ -19,7 +19,7 @@ import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { findRecipe, nearestRecipes } from '../../src/records/recipes/index.ts';
 import { readKept } from '../../src/records/recipes/kept-plan.ts';
 import { phrases } from '../../src/words/declared.ts';
-import { flawReply, lookAt } from './answer.ts';
+import { type FlawData, flawReply, lookAt } from './answer.ts';
 import { flawChoices } from './choices.ts';
 import { type Description, described, describeForm, isFinding } from './form.ts';
 import { giving, offer } from './giving.ts';
@@ -73,9 +73,9 @@ const turnedOut = followUp({
   args: { id: z.string() },
   async answer({ id }, context, { values: [value] }) {
     const cause = flaws.outcomes.find(one => one === value) ?? refuse('flaw-choice-unknown', {});
-    const { say, asker, at } = context;
-    await flaws.keepOutcome(scopeOf(context), id, { cause, member: asker.id, at: new Date(at) });
-    const again = await flaws.relabelPicture(scopeOf(context), id, { member: asker.id, cause });
+    const { say, by } = context;
+    await flaws.keepOutcome(scopeOf(context), id, { cause, ...by });
+    const again = await flaws.relabelPicture(scopeOf(context), id, { member: by.member, cause });
     const offered = again ? { text: [], choices: [] } : offer({ id, cause }, { give }, context);
     const { counts } = await flaws.learnedIn(scopeOf(context));
     const count = counts[cause] ?? 0;
@@ -92,7 +92,7 @@ const turnedOut = followUp({
 });
 
 /** The case as it stands, with what the member may press next. */
-async function shown(id: string, context: Context): Promise<Reply> {
+async function shown(id: string, context: Context): Promise<ReplyWith<FlawData>> {
   const scope = scopeOf(context);
   const { say, store, asker } = context;
   const [file, learned, wishes] = await Promise.all([
@@ -108,8 +108,10 @@ async function shown(id: string, context: Context): Promise<Reply> {
 }
 
 /** Opens a case with everything that was handed in, and answers. */
-async function opened({ words, photos, recipe }: Description, context: Context): Promise<Reply> {
-  const { asker, at } = context;
+async function opened(
+  { words, photos, recipe }: Description,
+  context: Context,
+): Promise<ReplyWith<FlawData>> {
   const id = await flaws.caseIdFor(scopeOf(context), context.idempotencyKey, words);
   const [first] = photos;
   // Metal in soap and burnt skin are said before a photo is fetched.
@@ -120,11 +122,10 @@ async function opened({ words, photos, recipe }: Description, context: Context):
   ]);
   if (photo && photo.bars.length === 0 && words === '') refuse('photo-bar-unseen', {});
   await flaws.openCase(scopeOf(context), id, {
-    member: asker.id,
+    ...context.by,
     words,
     ...(photo && { photo }),
     ...(plan && { plan }),
-    at: new Date(at),
   });
   return shown(id, context);
 }

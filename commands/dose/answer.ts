@@ -1,5 +1,5 @@
 import type { Context } from '../../src/conversation/context.ts';
-import type { Block, Next, Reply } from '../../src/conversation/reply.ts';
+import type { Block, Next, ReplyWith } from '../../src/conversation/reply.ts';
 import { lineOf } from '../../src/conversation/typed/line-of.ts';
 import { oilGramsFor } from '../../src/engine/batch/fit.ts';
 import { fillPortions } from '../../src/engine/batch/portions/portions.ts';
@@ -23,7 +23,7 @@ import {
   nameOf,
   spoonsOf,
 } from '../../src/presenting/dose.ts';
-import { doseAnswerData } from '../../src/presenting/dose-data.ts';
+import { type DoseAnswerData, doseAnswerData } from '../../src/presenting/dose-data.ts';
 import { type ColourNotes, colourNotes, withoutCatalogueLye } from '../../src/presenting/warning.ts';
 import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { findRecipe } from '../../src/records/recipes/index.ts';
@@ -37,10 +37,16 @@ import { lawOf } from './law.ts';
 import { otherFigures, untoldStrength } from './other-figures.ts';
 import { keepPlain, plainAnswer } from './plain-answers.ts';
 
+declare module '../../src/conversation/reply.ts' {
+  interface AnswerData {
+    dose: DoseAnswerData;
+  }
+}
+
 const isOwn = ({ item }: Jar): boolean => item !== undefined;
 
 /** Doses what was asked. Throws the Refusals of reading it, of the shelf and of dosing. */
-export async function doseReply(given: DoseOptions, context: Context): Promise<Reply> {
+export async function doseReply(given: DoseOptions, context: Context): Promise<ReplyWith<DoseAnswerData>> {
   const asked = { ...given, portion: inMillilitres(given.portion) };
   const { say, store, asker } = context;
   const measures = kitchenOf(await preferencesOf(store, asker.id));
@@ -86,7 +92,7 @@ export async function doseReply(given: DoseOptions, context: Context): Promise<R
           say,
         )
       : '';
-  const reply: Reply = {
+  const reply: ReplyWith<DoseAnswerData> = {
     kind: 'reply',
     headline: `${headline}${others}`,
     data: {

@@ -1,8 +1,11 @@
 import { givenAgain } from '../../src/conversation/faces/given-again.ts';
-import type { Reply } from '../../src/conversation/reply.ts';
+import type { ReplyWith } from '../../src/conversation/reply.ts';
 import { MEASURES, type Measures } from '../../src/engine/quantities/units.ts';
+import type { DoseAnswerData } from '../../src/presenting/dose-data.ts';
 import type { Words } from '../../src/words/index.ts';
 import type { DoseOptions } from './asked.ts';
+
+type DoseReply = ReplyWith<DoseAnswerData>;
 
 /** So many answers are kept, some 10 KB each; then all are made anew. */
 const MOST_KEPT = 200;
@@ -10,7 +13,7 @@ const MOST_KEPT = 200;
 const LONGEST = 300;
 
 /** Answers that hang on the words of the question, the language and the kind of spoons alone. */
-const kept = new Map<string, Reply>();
+const kept = new Map<string, DoseReply>();
 /** So many questions are known to have been asked, by their names; then all are forgotten. */
 const MOST_ASKED = 2_000;
 const asked = new Set<string>();
@@ -32,7 +35,7 @@ function nameOf(options: DoseOptions, measures: Measures, { language }: Words): 
 }
 
 /** The answer to the same question asked before, by whomever. Whose jars and reports it may hang on is for the caller to look up. */
-export function plainAnswer(options: DoseOptions, measures: Measures, say: Words): Reply | undefined {
+export function plainAnswer(options: DoseOptions, measures: Measures, say: Words): DoseReply | undefined {
   const name = nameOf(options, measures, say);
   return name === undefined ? undefined : kept.get(name);
 }
@@ -40,7 +43,7 @@ export function plainAnswer(options: DoseOptions, measures: Measures, say: Words
 /** Keeps an answer in which no jar, report or recipe had a part: members ask for the same colours in the same cups. */
 export function keepPlain(
   options: DoseOptions,
-  { measures, say, reply }: { readonly measures: Measures; readonly say: Words; readonly reply: Reply },
+  { measures, say, reply }: { readonly measures: Measures; readonly say: Words; readonly reply: DoseReply },
 ): void {
   const name = nameOf(options, measures, say);
   if (name === undefined || !isAskedAgain(name)) return;

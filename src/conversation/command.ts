@@ -5,7 +5,7 @@ import type { Context, Sent } from './context.ts';
 import { type DeclaredOption, declaredOptions } from './declared.ts';
 import type { Follow, FollowTarget } from './follow-ups/follow.ts';
 import type { Given, Pointed } from './question.ts';
-import type { Form, Reply } from './reply.ts';
+import type { DataOf, Form, Reply, ReplyWith } from './reply.ts';
 import { renamed } from './typed/formerly.ts';
 import { validArgs, validOptions } from './typed/validate.ts';
 import type { DeadlineActs, DeadlineServices } from './unasked/deadline.ts';
@@ -50,10 +50,10 @@ export type ResponseMode = {
 
 export type Suggestion = { readonly name: string; readonly value: string };
 type Completer = (typed: string, context: Context) => readonly Suggestion[] | Promise<readonly Suggestion[]>;
-type Answered = Reply | Form | Promise<Reply | Form>;
+type Answered<Data extends object = object> = ReplyWith<Data> | Form | Promise<ReplyWith<Data> | Form>;
 
-/** One thing that can be asked: a bare command, or one subcommand. */
-export type Action = Omit<ResponseMode, 'opensForm' | 'seenBy'> &
+/** One thing that can be asked: a bare command, or one subcommand. `Data`: what its answers tell programs. */
+export type Action<Data extends object = object> = Omit<ResponseMode, 'opensForm' | 'seenBy'> &
   NamesJar & {
     readonly seenBy: SeenByGiven<Given>;
     readonly purpose: Phrase;
@@ -67,13 +67,13 @@ export type Action = Omit<ResponseMode, 'opensForm' | 'seenBy'> &
     /** Other names of options, which older lines still use: old name to new. */
     readonly formerly: Readonly<Record<string, string>>;
     /** Validates what was given and answers. Throws a Refusal for every expected "no". */
-    take(given: Given, context: Context): Promise<Reply | Form>;
+    take(given: Given, context: Context): Promise<ReplyWith<Data> | Form>;
     /** At most 25 suggestions for an option being typed; none when it does not complete. */
     complete(option: string, typed: string, context: Context): Promise<readonly Suggestion[]>;
   };
 
 /** Declares an action. `options` are zod schemas made by the builders of `option.ts`. */
-export function action<Shape extends z.core.$ZodLooseShape>(declared: {
+export function action<Shape extends z.core.$ZodLooseShape, Data extends object = object>(declared: {
   readonly purpose: Phrase;
   readonly seenBy: SeenByGiven<Given>;
   readonly pace?: Pace;
@@ -85,8 +85,8 @@ export function action<Shape extends z.core.$ZodLooseShape>(declared: {
   readonly essence?: (reply: Reply) => string;
   readonly formerly?: Readonly<Record<string, string>>;
   readonly namesJar?: (asked: z.output<z.ZodObject<Shape>>, context: Context) => boolean | Promise<boolean>;
-  answer(asked: z.output<z.ZodObject<Shape>>, context: Context): Answered;
-}): Action {
+  answer(asked: z.output<z.ZodObject<Shape>>, context: Context): Answered<Data>;
+}): Action<Data> {
   const { namesJar } = declared;
   const schema = z.object(declared.options);
   const completes: Readonly<Record<string, Completer | undefined>> = declared.completes ?? {};
@@ -202,9 +202,9 @@ type Extras = {
 };
 
 /** A command that is one action. */
-export const command = (
-  name: string,
-  does: Action,
+export const command = <Name extends string>(
+  name: Name,
+  does: Action<DataOf<Name>>,
   { followUps = {}, menu, deadlines, listsCommands }: Extras = {},
 ): Command => ({
   name,

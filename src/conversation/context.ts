@@ -1,3 +1,4 @@
+import type { BatchBook } from '../records/batches/batch.ts';
 import type { RecipeShelf } from '../records/recipes/recipe.ts';
 import type { Shelf } from '../records/shelf/shelf.ts';
 import type { Store } from '../records/store.ts';
@@ -6,7 +7,7 @@ import type { Phrase } from '../words/sentence.ts';
 import type { Workers } from '../workers/workers.ts';
 import type { Lately } from './lately/lately.ts';
 import type { Given, Origin } from './question.ts';
-import type { Form, Reply } from './reply.ts';
+import type { DataOf, Form, ReplyWith } from './reply.ts';
 
 /** What the whole process shares. */
 export type Services = {
@@ -46,6 +47,10 @@ export type Context = Origin &
     readonly say: Words;
     /** The asker's own. */
     readonly shelf: Shelf;
+    /** The batches that the asker noted. */
+    readonly book: BatchBook;
+    /** Whose hand it is and when, as records note it. */
+    readonly by: { readonly member: string; readonly at: Date };
     /** The asker's own and those shared to the group. */
     readonly recipes: RecipeShelf;
     /** The change that this question makes, once. */
@@ -61,7 +66,7 @@ export type Context = Origin &
      * Answers another command for the same asker, as if they had typed it. Texts are typed as its options want them. Throws as
      * that command does.
      */
-    run(command: string, given: Given): Promise<Reply | Form>;
+    run<Name extends string>(command: Name, given: Given): Promise<ReplyWith<DataOf<Name>> | Form>;
     /** Whether the answer to another command would name a jar of the asker's. Throws as that command does. */
     namesJar(command: string, given: Given): Promise<boolean>;
   };

@@ -112,6 +112,19 @@ export type Reply<Target = Follow> = {
   readonly unfold?: readonly { readonly id: FoldId; readonly follow: string }[];
 };
 
+/**
+ * What answers tell programs, by command: one whose answers others go on from says here, beside the code that makes them, what stands in their
+ * `data`. The declaration of the command is held against it.
+ */
+// biome-ignore lint/suspicious/noEmptyInterface: commands add to it.
+export interface AnswerData {}
+
+/** What the answers of a command tell programs; of most it is told nowhere. */
+export type DataOf<Name extends string> = Name extends keyof AnswerData ? AnswerData[Name] : object;
+
+/** A reply of which it is known what it tells programs. */
+export type ReplyWith<Data extends object> = Reply & { readonly data: Data };
+
 /** One field of a form; at most five fit one form. */
 export type Field =
   | {

@@ -37,11 +37,13 @@ export const cautionData = ({ id, values }: Caution) => ({
   },
 });
 
+/** An answer of `/dose` as it is told to programs. */
 export const doseAnswerData = (answer: DoseAnswer) => ({
   ...answer,
   doses: answer.doses.map(doseData),
   cautions: answer.cautions.map(cautionData),
 });
+export type DoseAnswerData = ReturnType<typeof doseAnswerData>;
 
 /** A step with the spoons of its colour in the fixed writing. */
 export const stepData = ({ values, ...step }: TimelineStep) => ({

@@ -1,9 +1,10 @@
 import type { Context } from '../../../src/conversation/context.ts';
-import type { Reply } from '../../../src/conversation/reply.ts';
 import { colourantsMeant } from '../../../src/engine/colourants/find.ts';
 import { answerDose } from '../../../src/engine/dosing/answer.ts';
+import type { Dose } from '../../../src/engine/dosing/request.ts';
 import { byLanguage } from '../../../src/engine/language.ts';
 import { parsePortion } from '../../../src/engine/quantities/portion.ts';
+import type { Measures } from '../../../src/engine/quantities/units.ts';
 import { jarsMeantIn } from '../../../src/engine/questions/found/jars-meant.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import { learntNote } from '../../../src/presenting/colour/learnt-strength.ts';
@@ -11,6 +12,8 @@ import { nameOf, rough, spoonsOf } from '../../../src/presenting/dose.ts';
 import { kitchenOf, preferencesOf } from '../../../src/records/preferences.ts';
 import { listShelf } from '../../../src/records/shelf/index.ts';
 import { findJar, type Jar, knownOf } from '../../../src/records/shelf/jars/jar.ts';
+import { shownAsReply } from '../reading/ran-command.ts';
+import type { Ran } from '../understood.ts';
 
 /** More jars than this are no comparison. */
 const MOST = 5;
@@ -35,46 +38,43 @@ export async function compareReply(
   names: readonly string[],
   question: string,
   context: Context,
-): Promise<Reply> {
-  const { say, store, asker, shelf } = context;
-  const measures = kitchenOf(await preferencesOf(store, asker.id));
-  const items = await listShelf(shelf);
+): Promise<Ran> {
+  const items = await listShelf(context.shelf);
   const meant = jarsMeantIn(question, items, names);
   const [one, other] = meant;
   if (one && other && meant.length === 2)
-    return (await context.run('shelf compare', { one: one.name, other: other.name })) as Reply;
-  if (names.length < 2) {
-    const known = (meant.length > 2 ? meant : items).map(({ name }) => name);
-    const headline = say.ask.compareWhich({ names: known.slice(0, MOST) });
-    return { kind: 'reply', headline, data: { lacking: ['first', 'second'] }, blocks: [], cautions: [] };
-  }
+    return shownAsReply(await context.run('shelf compare', { one: one.name, other: other.name }), context);
+  if (names.length < 2) return whichTwo(meant.length > 2 ? meant : items, context);
   const jars: Jar[] = [];
   for (const name of names.slice(0, MOST)) jars.push(await jarOrAlike(name, context));
-  const portion = parsePortion('1 cup', measures);
+  return await byStrength(jars, context);
+}
+
+/** Asks which two are meant, with what there is to choose from. */
+const whichTwo = (known: readonly { readonly name: string }[], { say }: Context): Ran => ({
+  kind: 'reply',
+  headline: say.ask.compareWhich({ names: known.slice(0, MOST).map(({ name }) => name) }),
+  data: {},
+  short: { lacking: ['first', 'second'] },
+  blocks: [],
+  cautions: [],
+});
+
+/** Nearer than this two are called as strong, times. */
+const HARDLY = 1.1;
+
+/** Two jars and more by what a cup takes of each, the strongest first. */
+async function byStrength(jars: readonly Jar[], { say, store, asker }: Context): Promise<Ran> {
+  const measures = kitchenOf(await preferencesOf(store, asker.id));
   const rows = jars
-    .map(jar => {
-      const { doses } = answerDose({
-        portion,
-        colourants: [{ ...knownOf(jar, measures), strength: { by: 'name', name: 'full' } }],
-        measures,
-      });
-      const [dose] = doses;
-      return { name: jar.item?.name ?? nameOf(jar.colourant, say), kind: jar.colourant.id, dose: dose! };
-    })
+    .map(jar => ({ name: jar.item?.name ?? nameOf(jar.colourant, say), dose: inACup(jar, measures) }))
     .sort((a, b) => a.dose.teaspoons - b.dose.teaspoons);
-  const [strongest, next] = rows as [(typeof rows)[number], (typeof rows)[number]];
-  const times = next.dose.teaspoons / strongest.dose.teaspoons;
-  const headline =
-    times < 1.1
-      ? say.ask.asStrong({ one: strongest.name, other: next.name })
-      : say.ask.stronger({
-          one: strongest.name,
-          other: next.name,
-          times: rough(times),
-        });
+  const [strongest, next] = rows;
+  const times = next!.dose.teaspoons / strongest!.dose.teaspoons;
+  const told = { one: strongest!.name, other: next!.name };
   return {
     kind: 'reply',
-    headline,
+    headline: times < HARDLY ? say.ask.asStrong(told) : say.ask.stronger({ ...told, times: rough(times) }),
     data: { strengths: rows.map(({ name, dose }) => ({ name, teaspoonsPerCup: dose.teaspoons })) },
     blocks: [
       {
@@ -86,4 +86,14 @@ export async function compareReply(
     ],
     cautions: [],
   };
+}
+
+/** What a cup takes of a jar at full colour. */
+function inACup(jar: Jar, measures: Measures): Dose {
+  const { doses } = answerDose({
+    portion: parsePortion('1 cup', measures),
+    colourants: [{ ...knownOf(jar, measures), strength: { by: 'name', name: 'full' } }],
+    measures,
+  });
+  return doses[0]!;
 }

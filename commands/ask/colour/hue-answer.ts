@@ -1,15 +1,19 @@
 import type { Context } from '../../../src/conversation/context.ts';
-import type { Reply } from '../../../src/conversation/reply.ts';
 import { lineOf } from '../../../src/conversation/typed/line-of.ts';
 import { isNamedElsewhere } from '../../../src/engine/questions/fields/other-field.ts';
 import { type HueAsked, hueAsked } from '../../../src/engine/questions/found/hue-asked.ts';
 import type { QuestionRead } from '../../../src/engine/questions/read.ts';
 import { nameOf } from '../../../src/presenting/dose.ts';
 import type { Answerer } from '../asked.ts';
-import { shownAsReply } from '../reading/run-reading.ts';
+import { shownAsReply } from '../reading/ran-command.ts';
+import type { AskReply } from '../understood.ts';
 
 /** A colourant that holds, where one is asked for by its hue, with its dose; undefined where nothing of the kind is asked. */
-async function hueReply(question: string, read: QuestionRead, context: Context): Promise<Reply | undefined> {
+async function hueReply(
+  question: string,
+  read: QuestionRead,
+  context: Context,
+): Promise<AskReply | undefined> {
   const asked = isNamedElsewhere(read) || read.facts.named.length > 0 ? undefined : hueAsked(question);
   return asked && (await heldHue(asked, context));
 }
@@ -19,7 +23,7 @@ export async function heldHue(
   { hue, colourant }: HueAsked,
   context: Context,
   portion?: string,
-): Promise<Reply> {
+): Promise<AskReply> {
   const { say } = context;
   const given = {
     colourant: nameOf(colourant, say),
@@ -30,7 +34,7 @@ export async function heldHue(
   return {
     ...dose,
     headline: say.ask.hueHolds({ dose: dose.headline, light: colourant.light }),
-    data: { ...dose.data, understood: { job: 'mix', command: 'dose', given, hue } },
+    understood: { kind: 'command', job: 'mix', command: 'dose', given, hue },
     blocks: [
       ...note.map(text => ({ kind: 'text' as const, text })),
       { kind: 'text', text: say.ask.understood({ line: lineOf('dose', given) }), firm: true },

@@ -1,5 +1,4 @@
 import type { Context } from '../../../src/conversation/context.ts';
-import type { Reply } from '../../../src/conversation/reply.ts';
 import { lineOf } from '../../../src/conversation/typed/line-of.ts';
 import { nearestWord } from '../../../src/engine/colour/reading/plain-words.ts';
 import { labOfHex } from '../../../src/engine/colour/spectra/cielab.ts';
@@ -9,13 +8,14 @@ import type { QuestionRead } from '../../../src/engine/questions/read.ts';
 import type { Answerer } from '../asked.ts';
 import { askFollowUps } from '../follow-ups.ts';
 import { keepLines } from '../kept-lines.ts';
+import type { AskReply } from '../understood.ts';
 
 /** Colours that go together for a mood, or beside a colour; undefined where neither is asked for. */
 async function paletteIdeaReply(
   question: string,
   read: QuestionRead,
   context: Context,
-): Promise<Reply | undefined> {
+): Promise<AskReply | undefined> {
   if (isElsewhere(read)) return undefined;
   const palette = paletteAsked(question);
   if (!palette) return undefined;
@@ -33,7 +33,8 @@ async function paletteIdeaReply(
   return {
     kind: 'reply',
     headline: beside !== undefined ? palettes.goesWith({ colour: beside, names }) : palettes.idea({ names }),
-    data: { understood: { job: 'mix', command: 'palette make', given: { colours: asked } }, colours: hexes },
+    data: { colours: hexes },
+    understood: { kind: 'command', job: 'mix', command: 'palette make', given: { colours: asked } },
     blocks: [{ kind: 'text', text: palettes.ideaWhy({ hexes }) }],
     cautions: [],
     choices: [run(palettes.ideaMake, 0), run(palettes.ideaBuy, 1)],

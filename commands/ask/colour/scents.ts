@@ -1,5 +1,4 @@
 import type { Context } from '../../../src/conversation/context.ts';
-import type { Reply } from '../../../src/conversation/reply.ts';
 import { isNamedElsewhere, isSurelyElsewhere } from '../../../src/engine/questions/fields/other-field.ts';
 import { scentsAsked } from '../../../src/engine/questions/found/scent-asked.ts';
 import type { QuestionRead } from '../../../src/engine/questions/read.ts';
@@ -7,12 +6,13 @@ import { Refusal } from '../../../src/engine/refusal.ts';
 import { plainReply } from '../../../src/presenting/plain-reply.ts';
 import type { Answerer, Asked } from '../asked.ts';
 import { fieldFirst } from '../elsewhere.ts';
+import type { AskReply } from '../understood.ts';
 
 /**
  * What a scent asked about by name does, where no colour is asked about; undefined where none is named. Throws a Refusal
  * `scent-barred`, or `liquid-is-spirit` where strong drink is to stand in for the water.
  */
-function scentReply(question: string, read: QuestionRead, { say }: Context): Reply | undefined {
+function scentReply(question: string, read: QuestionRead, { say }: Context): AskReply | undefined {
   const risky = scentsAsked(question, read);
   const [first, ...others] = risky.map(({ name, risk }) =>
     say.batch.warnings['scent-hurts']({ scent: name, risk }),
@@ -21,20 +21,25 @@ function scentReply(question: string, read: QuestionRead, { say }: Context): Rep
   return {
     kind: 'reply',
     headline: first,
-    data: { understood: { scents: risky } },
+    data: {},
+    understood: { kind: 'scents', scents: risky },
     blocks: others.map(text => ({ kind: 'text', text })),
     cautions: [],
   };
 }
 
 /** What a scent does; of a diffuser and the like, surely spoken of for themselves, the "no" is an answer as well. */
-function scentTold({ question, read, context }: Asked): Reply | undefined {
+function scentTold({ question, read, context }: Asked): AskReply | undefined {
   try {
     return scentReply(question, read, context);
   } catch (error) {
     if (!(error instanceof Refusal) || !isSurelyElsewhere(question, read)) throw error;
     const headline = context.say.refusal(error);
-    return plainReply(headline, { problem: error.id });
+    return {
+      ...plainReply(headline, {}),
+      short: { problem: error.id },
+      understood: { kind: 'refused' },
+    };
   }
 }
 

@@ -1,11 +1,11 @@
 import type { Context } from '../../../src/conversation/context.ts';
-import type { Reply } from '../../../src/conversation/reply.ts';
 import { lineOf } from '../../../src/conversation/typed/line-of.ts';
 import type { Facts } from '../../../src/engine/questions/found/facts.ts';
 import { jarsTold } from '../../../src/engine/questions/found/jars-told.ts';
 import type { Answerer } from '../asked.ts';
 import { askFollowUps } from '../follow-ups.ts';
 import { keepLines } from '../kept-lines.ts';
+import type { AskReply } from '../understood.ts';
 
 /** More buttons than this fit under no answer. */
 const MOST = 10;
@@ -15,7 +15,7 @@ async function severalJarsReply(
   question: string,
   facts: Facts,
   context: Context,
-): Promise<Reply | undefined> {
+): Promise<AskReply | undefined> {
   const { named } = facts;
   if (named.length < 2) return undefined;
   const { ask } = context.say;
@@ -24,7 +24,8 @@ async function severalJarsReply(
   return {
     kind: 'reply',
     headline: ask.severalJars({ count: lines.length }),
-    data: { understood: { job: 'shelf-add', command: 'shelf add', lines, facts } },
+    data: {},
+    understood: { kind: 'command', job: 'shelf-add', command: 'shelf add', lines, facts },
     blocks: [{ kind: 'rows', rows: lines }],
     cautions: [],
     choices: named.slice(0, lines.length).map((name, at) => ({

@@ -1,5 +1,6 @@
 import type { Block, Caution, Measure, Reply } from '../../../src/conversation/reply.ts';
 import { capital } from '../../../src/engine/text/capital.ts';
+import type { AskReply } from '../understood.ts';
 
 /** What a reply of one dose calls its colour. */
 const nameIn = ({ blocks }: Reply): string | undefined =>
@@ -63,7 +64,10 @@ const foldsOf = (dose: Reply): readonly Block[] => {
  * Doses of one batch's parts as one answer: every colour with its spoons, its grams, how it is wetted and its cautions. `told`: what stands
  * over them. Pure.
  */
-export function together(doses: readonly Reply[], told: Pick<Reply, 'headline' | 'data'>): Reply {
+export function together(
+  doses: readonly AskReply[],
+  told: Pick<AskReply, 'headline' | 'understood'>,
+): AskReply {
   const [first, ...others] = doses;
   const grams = doses.flatMap(dose => measuresOf(dose, 'face'));
   return {

@@ -1,6 +1,5 @@
-import { z } from 'zod';
 import type { Context } from '../../../src/conversation/context.ts';
-import type { Block, Reply } from '../../../src/conversation/reply.ts';
+import type { Block } from '../../../src/conversation/reply.ts';
 import { lineOf } from '../../../src/conversation/typed/line-of.ts';
 import { colourantsMeant } from '../../../src/engine/colourants/find.ts';
 import { wordsOf } from '../../../src/engine/questions/found/words-of.ts';
@@ -16,11 +15,12 @@ import {
 import { unaccented } from '../../../src/engine/text/unaccented.ts';
 import type { Answerer } from '../asked.ts';
 import { topicReply } from '../lye/matter.ts';
-import { shownAsReply } from '../reading/run-reading.ts';
+import { ranCommand } from '../reading/ran-command.ts';
+import type { AskReply, Understood } from '../understood.ts';
 import { together } from './shared-doses.ts';
 
 /** Sums of a colour that a question tells all of: equal parts, whether a jar is enough, so many bars; undefined where it tells none. */
-async function colourSumReply(question: string, context: Context): Promise<Reply | undefined> {
+async function colourSumReply(question: string, context: Context): Promise<AskReply | undefined> {
   const words = wordsOf(question);
   const mixed = amongNoColours(words);
   if (mixed) return await withoutOthers(mixed, context);
@@ -44,36 +44,37 @@ async function colourSumReply(question: string, context: Context): Promise<Reply
 
 const round = (value: number): number => Math.round(value);
 const rough = (value: number): number => Number(value.toPrecision(2));
-const dosedOne = z.object({ doses: z.tuple([z.object({ grams: z.object({ typical: z.number() }) })]) });
 
 /** `powder`: what there is of it. */
 type Dosed = { readonly colourant: string; readonly portion: string; readonly powder?: string };
 
 /** A dose as it is answered, and its grams of powder. */
 async function dosed({ powder, ...given }: Dosed, context: Context) {
-  const answer = shownAsReply(await context.run('dose', given), context);
+  const answer = await ranCommand('dose', given, context);
   const line = context.say.ask.understood({ line: lineOf('dose', given) });
   const facts = { named: [given.colourant], portion: given.portion, powder };
-  const reply: Reply = {
+  const reply: AskReply = {
     ...answer,
-    data: { ...answer.data, understood: { job: 'dose', command: 'dose', given, facts } },
+    understood: { kind: 'command', job: 'dose', command: 'dose', given, facts },
     blocks: [{ kind: 'text', text: line, firm: true }, ...answer.blocks],
   };
-  return { reply, needs: dosedOne.safeParse(answer.data).data?.doses[0].grams.typical };
+  const [dose, ...others] = answer.doses ?? [];
+  return { reply, needs: others.length === 0 ? dose?.grams.typical : undefined };
 }
 
 /** What each of several parts takes: of the colours that are named, else of a mica as most begin. */
-async function sharesReply(asked: SharesAsked, context: Context): Promise<Reply> {
+async function sharesReply(asked: SharesAsked, context: Context): Promise<AskReply> {
   const { say } = context;
   const { grams, of, parts, colours, shares, bars } = asked;
   const each = round(grams / parts);
   const portionOf = (at: number) => `${shares ? round(grams * shares[at]!) : each} g ${of}`;
-  const doses: Reply[] = [];
+  const doses: AskReply[] = [];
   for (const [at, colour] of (colours.length > 0 ? colours : ['mica', 'iron oxide']).entries())
     doses.push((await dosed({ colourant: colour, portion: portionOf(at) }, context)).reply);
   const [first] = doses;
   // A batch that is shared among colours is one that is planned.
-  const understood = {
+  const understood: Understood = {
+    kind: 'command',
     job: 'plan',
     command: 'dose',
     given: { portion: portionOf(0) },
@@ -83,7 +84,7 @@ async function sharesReply(asked: SharesAsked, context: Context): Promise<Reply>
   const dose =
     bars === undefined ? first!.headline : say.ask.forBars({ bars, each: BAR_G, dose: first!.headline });
   return together(doses, {
-    data: { ...first!.data, understood },
+    understood,
     headline: shares
       ? say.ask.toldShares({ grams, of: whole, dose })
       : say.ask.eachShare({ parts, grams: each, of: whole, dose }),
@@ -94,14 +95,14 @@ async function sharesReply(asked: SharesAsked, context: Context): Promise<Reply>
 async function withoutOthers(
   { colourants, others, whole }: NonNullable<ReturnType<typeof amongNoColours>>,
   context: Context,
-): Promise<Reply> {
+): Promise<AskReply> {
   const { say } = context;
   const portion = whole ?? say.match.oneCup;
-  const doses: Reply[] = [];
+  const doses: AskReply[] = [];
   for (const colourant of colourants) doses.push((await dosed({ colourant, portion }, context)).reply);
   const [first] = doses;
   const headline = say.ask.noColours({ names: others, dose: first!.headline });
-  const reply = together(doses, { headline, data: first!.data });
+  const reply = together(doses, { headline, understood: first!.understood });
   if (!others.some(name => isHotSpice(unaccented(name)))) return reply;
   const spice: Block = { kind: 'text', text: topicReply('kitchen-spice', context).headline, firm: true };
   return { ...reply, blocks: [spice, ...reply.blocks] };

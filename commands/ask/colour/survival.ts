@@ -1,12 +1,13 @@
 import type { Context } from '../../../src/conversation/context.ts';
-import type { Reply } from '../../../src/conversation/reply.ts';
+import { textsOf } from '../../../src/conversation/question.ts';
 import { survivalAsked } from '../../../src/engine/questions/found/survives.ts';
 import type { QuestionRead } from '../../../src/engine/questions/read.ts';
 import { PLANT_CLASS_ORIGINS } from '../../../src/engine/stability/plant-classes.ts';
-import type { Answerer } from '../asked.ts';
+import type { Answerer, NearLye } from '../asked.ts';
+import { type AskReply, type SaidNearLye, saidNearLye } from '../understood.ts';
 
 /** Matters of lye that a plant in place of water is taken for; what is asked of its colour is answered with how it goes in. */
-const OF_LIQUIDS: ReadonlySet<unknown> = new Set(['liquid-instead', 'puree']);
+const OF_LIQUIDS: ReadonlySet<SaidNearLye | undefined> = new Set(['liquid-instead', 'puree']);
 
 /** From here on what was learned is sure enough to need no word that says what is asked. */
 const SURELY = 0.9;
@@ -14,10 +15,8 @@ const SURELY = 0.9;
 const MOST_SURELY = 0.97;
 
 /** Whether what was read near lye leaves the colour to be answered. */
-const isLeftOpen = (near: { readonly kind: string; readonly data?: object } | undefined): boolean =>
-  near === undefined ||
-  (near.kind === 'reply' &&
-    OF_LIQUIDS.has((near.data as { understood?: { lye?: string } } | undefined)?.understood?.lye));
+const isLeftOpen = ({ told, recipe }: NearLye): boolean =>
+  told ? OF_LIQUIDS.has(saidNearLye(told.understood)) : recipe === undefined;
 
 /**
  * What lye does to a plant or a food that the catalogue does not hold, by what colours it, or that it is on no list; undefined where
@@ -25,9 +24,9 @@ const isLeftOpen = (near: { readonly kind: string; readonly data?: object } | un
  */
 function survivalReply(
   question: string,
-  { read, near }: { readonly read: QuestionRead; readonly near: Parameters<typeof isLeftOpen>[0] },
+  { read, near }: { readonly read: QuestionRead; readonly near: NearLye },
   { say }: Context,
-): Reply | undefined {
+): AskReply | undefined {
   const [reading] = read.readings;
   const isSure = reading?.job === 'survives-lye' && reading.score >= SURELY;
   // "A mix for avocado green": the plant is what the colour is likened to.
@@ -44,14 +43,13 @@ function survivalReply(
   return {
     kind: 'reply',
     headline: of ? words.fate[of](name) : words.notListed(name),
-    data: {
-      understood: {
-        ...(isDosed
-          ? { job: 'dose', command: 'dose', given: { ...reading.given, colourant: plant ?? name } }
-          : { job: 'survives-lye', command: 'colourant check', given: { item: plant ?? name } }),
-        facts: { ...read.facts, named: [name] },
-      },
-      plant: { name, plant, of },
+    data: { plant: { name, plant, of } },
+    understood: {
+      kind: 'command',
+      ...(isDosed
+        ? { job: 'dose', command: 'dose', given: { ...textsOf(reading.given), colourant: plant ?? name } }
+        : { job: 'survives-lye', command: 'colourant check', given: { item: plant ?? name } }),
+      facts: { ...read.facts, named: [name] },
     },
     blocks: [
       ...(isDosed ? [{ kind: 'text' as const, text: words.usual }] : []),
@@ -75,8 +73,8 @@ export const survival: Answerer = {
   id: 'survival',
   leavesTo: ['check'],
   async answer({ question, read, context, nearLye }) {
-    const { told, recipe, behind = [] } = await nearLye();
-    const reply = survivalReply(question, { read, near: told ?? recipe }, context);
-    return reply && { ...reply, blocks: [...reply.blocks, ...behind] };
+    const near = await nearLye();
+    const reply = survivalReply(question, { read, near }, context);
+    return reply && { ...reply, blocks: [...reply.blocks, ...(near.behind ?? [])] };
   },
 };

@@ -1,6 +1,4 @@
-import { z } from 'zod';
 import type { Context } from '../../../src/conversation/context.ts';
-import type { Reply } from '../../../src/conversation/reply.ts';
 import { colourantsMeant } from '../../../src/engine/colourants/find.ts';
 import { asOneText, isOfLye, type Talk } from '../../../src/engine/questions/leaning/before.ts';
 import {
@@ -11,10 +9,11 @@ import {
 import { thingOf } from '../../../src/engine/questions/leaning/things.ts';
 import { lyeAskedIn } from '../../../src/engine/questions/lye/question.ts';
 import type { Answerer, Turn } from '../asked.ts';
+import { ranCommand } from '../reading/ran-command.ts';
+import { type AskReply, HALF, leansOnTalk, likeliestCause, type Ran, saidNearLye } from '../understood.ts';
 import { isNothing } from './leaned-back.ts';
 import { partReply } from './leaned-part.ts';
 import { leanedRun } from './leaned-run.ts';
-import { leansOnTalk } from './leans-on-talk.ts';
 
 /**
  * The question before once more, with what was told since: "bars feel scratchy, why" that nobody understood, and "paprika" behind it. Undefined
@@ -23,8 +22,8 @@ import { leansOnTalk } from './leans-on-talk.ts';
 async function clarifiedReply(
   question: string,
   context: Context,
-  readAnew: (both: string) => Promise<Reply>,
-): Promise<Reply | undefined> {
+  readAnew: (both: string) => Promise<AskReply>,
+): Promise<AskReply | undefined> {
   const talk = context.lately?.before(context);
   if (!talk?.words || !onlyTells(question)) return undefined;
   const became = await whatBecame(question, talk, context);
@@ -36,17 +35,16 @@ async function clarifiedReply(
   const { amount, weighed } = lyeAskedIn(both);
   if (amount || weighed) return undefined;
   const reply = await readAnew(both);
-  const { understood = {} } = reply.data as {
-    readonly understood?: { readonly command?: string; readonly lye?: string };
-  };
-  const isOfRecipe =
-    understood.command === 'plan' || understood.lye === 'unsure' || understood.lye === 'stopped';
-  if (isOfRecipe || 'problem' in reply.data || isNothing(reply, both, context)) return undefined;
+  const { understood, short } = reply;
+  const lye = saidNearLye(understood);
+  const isPlan = understood.kind === 'command' && understood.command === 'plan';
+  if (isPlan || lye === 'unsure' || lye === 'stopped' || (short && 'problem' in short)) return undefined;
+  if (isNothing(reply, both, context)) return undefined;
   return leansOnTalk(reply);
 }
 
 /** "Went blue grey", after how alkanet is wetted: what becomes of it in soap. */
-async function whatBecame(question: string, { last }: Talk, context: Context): Promise<Reply | undefined> {
+async function whatBecame(question: string, { last }: Talk, context: Context): Promise<AskReply | undefined> {
   if (last.kind !== 'command' || isOfLye(last) || !tellsWhatItBecame(question)) return undefined;
   const item = thingOf(last);
   const isOfColour = item !== undefined && (last.command === 'dose' || last.command === 'colourant check');
@@ -54,18 +52,19 @@ async function whatBecame(question: string, { last }: Talk, context: Context): P
   return await leanedRun([{ job: 'survives-lye', command: 'colourant check', given: { item } }], { context });
 }
 
-const told = z.object({ causes: z.tuple([z.object({ probability: z.number() })], z.unknown()) });
-/** From here on one cause is likelier than all the others. */
-const HALF = 0.5;
-const likeliest = ({ data }: Reply): number => told.safeParse(data).data?.causes[0].probability ?? 0;
+const likeliest = (reply: Ran): number => likeliestCause(reply)?.probability ?? 0;
 
 /** A flaw of which nothing was decided, with one more thing that is known of it; undefined where that decides nothing. */
-async function diagnosedWith(question: string, { last }: Talk, context: Context): Promise<Reply | undefined> {
+async function diagnosedWith(
+  question: string,
+  { last }: Talk,
+  context: Context,
+): Promise<AskReply | undefined> {
   // An amount is no sign of a flaw, and a colourant that is named alone is asked of for itself.
   if (isOfAmount(question)) return undefined;
   if (last.kind !== 'command' || colourantsMeant(question).length > 0) return undefined;
-  const before = await context.run('diagnose', { words: last.given.words ?? '' });
-  if (before.kind !== 'reply' || likeliest(before) >= HALF) return undefined;
+  const before = await ranCommand('diagnose', { words: last.given.words ?? '' }, context);
+  if (!before.flaw || likeliest(before) >= HALF) return undefined;
   const part = await partReply('points', last, { question, context });
   return part && likeliest(part) >= HALF ? part : undefined;
 }

@@ -1,5 +1,4 @@
 import type { Context } from '../../../src/conversation/context.ts';
-import type { Reply } from '../../../src/conversation/reply.ts';
 import { asOneText, type Before, type Talk } from '../../../src/engine/questions/leaning/before.ts';
 import {
   mayNeedContext,
@@ -16,11 +15,11 @@ import { outrightIn } from '../../../src/engine/questions/technique/outright/rea
 import type { Technique } from '../../../src/engine/questions/technique/topic.ts';
 import type { Answerer, Turn } from '../asked.ts';
 import { answeredTo, techniqueAnswer } from '../technique/technique-answer.ts';
+import { type AskReply, leansOnTalk } from '../understood.ts';
 import { partReply } from './leaned-part.ts';
-import { leansOnTalk } from './leans-on-talk.ts';
 
 /** What a short turn asks behind the question before it, where both together tell that plainly; undefined where it stands alone. */
-async function inContextReply(question: string, context: Context): Promise<Reply | undefined> {
+async function inContextReply(question: string, context: Context): Promise<AskReply | undefined> {
   const talk = context.lately?.before(context);
   if (!talk?.words || !mayNeedContext(question) || !mayGoOn(talk) || outrightIn(question)) return undefined;
   const { amount, weighed } = lyeAskedIn(question);
@@ -69,7 +68,10 @@ type Asked = {
 };
 
 /** The answer of a matter; of the one that was told before, the part of it that is asked on. */
-async function techniqueTold(technique: Technique, { question, both, last, context }: Asked): Promise<Reply> {
+async function techniqueTold(
+  technique: Technique,
+  { question, both, last, context }: Asked,
+): Promise<AskReply> {
   const isSame = last.kind === 'technique' && last.id === technique;
   const part = isSame ? await partReply('goes-on', last, { question, context }) : undefined;
   const answer = part ?? techniqueAnswer(technique, both, context);

@@ -1,6 +1,5 @@
 import type { Context } from '../../../src/conversation/context.ts';
 import { firstAidReply } from '../../../src/conversation/first-aid/first-aid.ts';
-import type { Reply } from '../../../src/conversation/reply.ts';
 import type { Ran } from '../../../src/engine/questions/leaning/before.ts';
 import { isOfSoundSoap } from '../../../src/engine/questions/leaning/danger/danger.ts';
 import { asksToGoOn } from '../../../src/engine/questions/leaning/danger/go-on.ts';
@@ -9,11 +8,12 @@ import { type AskedInDanger, askedInDanger } from '../../../src/engine/questions
 import { isStillHurt } from '../../../src/engine/questions/leaning/points-back.ts';
 import { lyeAskedIn } from '../../../src/engine/questions/lye/question.ts';
 import { cautions, topicReply } from '../lye/matter.ts';
-import { orItsNo, shownAsReply } from '../reading/run-reading.ts';
-import { leansOnTalk } from './leans-on-talk.ts';
+import { ranCommand } from '../reading/ran-command.ts';
+import { orItsNo } from '../reading/run-reading.ts';
+import { type AskReply, leansOnTalk, ofFirstAid } from '../understood.ts';
 
 /** What a turn asks of soap or lye that may hurt, as the talk told; undefined where it asks of something else. */
-export async function inDangerReply(question: string, context: Context): Promise<Reply | undefined> {
+export async function inDangerReply(question: string, context: Context): Promise<AskReply | undefined> {
   const talk = context.lately?.before(context);
   if (!talk) return undefined;
   if (talk.last.kind === 'emergency' && asksToGoOn(question, talk.last.ids)) return goOnReply(context);
@@ -37,34 +37,41 @@ export async function inDangerReply(question: string, context: Context): Promise
 }
 
 /** What stays out of soap stays out of it, whatever is held against that. */
-async function stillBarred({ command, given }: Ran, context: Context): Promise<Reply | undefined> {
+async function stillBarred({ command, given }: Ran, context: Context): Promise<AskReply | undefined> {
   if (command !== 'colourant check' || given.item === undefined) return undefined;
-  const answer = await orItsNo(async () => shownAsReply(await context.run(command, given), context), context);
-  if (!('problem' in answer.data) || answer.data.problem !== 'colour-barred') return undefined;
+  const answer = await orItsNo(() => ranCommand(command, given, context), context);
+  if (!answer.short || !('problem' in answer.short) || answer.short.problem !== 'colour-barred')
+    return undefined;
   return {
     ...answer,
     headline: context.say.leaning.stillBarred({ told: answer.headline }),
-    data: { ...answer.data, understood: { job: 'survives-lye', command, given, leans: true } },
+    understood: { kind: 'command', job: 'survives-lye', command, given, leans: true },
   };
 }
 
 /** What is said of sound soap is not said of one that has too much lye. */
-export function unlessLyeHeavy(reply: Reply, context: Context): Reply {
-  const talk = context.lately?.before(context);
-  const { technique, lye } =
-    (reply.data as { readonly understood?: { readonly technique?: string; readonly lye?: string } })
-      .understood ?? {};
-  const isOfIt = [technique, lye].some(id => id !== undefined && isOfSoundSoap(id));
-  return talk?.danger === 'lye-heavy' && isOfIt ? leansOnTalk(told({ kind: 'used' }, context)) : reply;
+export function unlessLyeHeavy(reply: AskReply, context: Context): AskReply {
+  const { understood } = reply;
+  const said =
+    understood.kind === 'technique'
+      ? understood.technique
+      : understood.kind === 'lye'
+        ? understood.lye
+        : undefined;
+  const isHeavy = context.lately?.before(context)?.danger === 'lye-heavy';
+  return isHeavy && said !== undefined && isOfSoundSoap(said)
+    ? leansOnTalk(told({ kind: 'used' }, context))
+    : reply;
 }
 
-function told(asked: AskedInDanger, context: Context): Reply {
+function told(asked: AskedInDanger, context: Context): AskReply {
   const { leaning, lyeQuestions } = context.say;
   const mended = lyeQuestions.topics['rebatch-lye-heavy'];
-  const ofHeavy = (headline: string, texts: readonly string[]): Reply => ({
+  const ofHeavy = (headline: string, texts: readonly string[]): AskReply => ({
     kind: 'reply',
     headline,
-    data: { understood: { lye: 'rebatch-lye-heavy' } },
+    data: {},
+    understood: { kind: 'lye', lye: 'rebatch-lye-heavy' },
     blocks: texts.map(text => ({ kind: 'text', text, firm: true })),
     cautions: cautions(context),
   });
@@ -72,7 +79,7 @@ function told(asked: AskedInDanger, context: Context): Reply {
     case 'matter':
       return topicReply(asked.id, context);
     case 'metal':
-      return firstAidReply(['hydrogen-from-metal'], context);
+      return ofFirstAid(firstAidReply(['hydrogen-from-metal'], context));
     case 'used':
       return ofHeavy(leaning.lyeHeavy, [mended.answer, mended.why]);
     case 'proved':
@@ -83,12 +90,13 @@ function told(asked: AskedInDanger, context: Context): Reply {
 }
 
 /** Whether to go on after lye was on somebody: help stays in sight. */
-function goOnReply(context: Context): Reply {
+function goOnReply(context: Context): AskReply {
   const { leaning, firstAid } = context.say;
   return leansOnTalk({
     kind: 'reply',
     headline: leaning.goOn,
-    data: { understood: { lye: 'lye-on-skin' } },
+    data: {},
+    understood: { kind: 'lye', lye: 'lye-on-skin' },
     blocks: [
       { kind: 'text', text: leaning.goOnHow, firm: true },
       { kind: 'text', text: firstAid.stillHere, firm: true },

@@ -1,8 +1,12 @@
 import type { Context } from '../../../src/conversation/context.ts';
-import { type Choice, LONGEST_LABEL, type Reply } from '../../../src/conversation/reply.ts';
+import { type Choice, LONGEST_LABEL } from '../../../src/conversation/reply.ts';
 import { lineOf } from '../../../src/conversation/typed/line-of.ts';
 import { type Before, isOfLye, type Talk } from '../../../src/engine/questions/leaning/before.ts';
-import { namesOil, saysOtherwise } from '../../../src/engine/questions/leaning/behind/names-another.ts';
+import {
+  namesOil,
+  namesOilOrFigure,
+  saysOtherwise,
+} from '../../../src/engine/questions/leaning/behind/names-another.ts';
 import { pointsBack } from '../../../src/engine/questions/leaning/points-back.ts';
 import { namesOilOf } from '../../../src/engine/questions/leaning/recipes/recipe.ts';
 import { colourantOf } from '../../../src/engine/questions/leaning/subject.ts';
@@ -13,6 +17,7 @@ import { wordCount } from '../../../src/engine/text/word-count.ts';
 import { contestReply } from '../contest.ts';
 import { askFollowUps } from '../follow-ups.ts';
 import { keepLines } from '../kept-lines.ts';
+import { type AskReply, HALF, likeliestCause, saidNearLye } from '../understood.ts';
 import { partReply } from './leaned-part.ts';
 import { aidAgain, askedFor, plainly } from './leaning.ts';
 
@@ -23,35 +28,25 @@ const MOST_OF_A_WORD = 4;
 /** Fewer words hardly tell a subject of their own. */
 const MOST_OF_A_TURN = 6;
 
-type Understood = {
-  readonly outside?: unknown;
-  readonly chat?: unknown;
-  readonly nothing?: unknown;
-  readonly askedBack?: unknown;
-  readonly job?: unknown;
-  readonly command?: unknown;
-  readonly technique?: unknown;
-  readonly lye?: unknown;
-  readonly given?: Readonly<Record<string, string>>;
-  readonly facts?: {
-    readonly named?: readonly string[];
-    readonly target?: unknown;
-    readonly findings?: number;
-  };
-};
-
 /** Nothing was understood of it: it is asked back, sent away or taken for a doubt. */
-export function isNothing({ data }: Reply, question: string, context: Context): boolean {
-  const { understood = {} } = data as { readonly understood?: Understood };
-  if (understood.chat !== undefined) return false;
-  return (
-    understood.outside === 'other' ||
-    (understood.outside !== undefined && isAfterHelp(question, context)) ||
-    understood.nothing === true ||
-    understood.askedBack === true ||
-    understood.job === 'doubt' ||
-    (wordCount(question) <= MOST_OF_A_TURN && isHardlyAnswered(data, understood))
-  );
+export function isNothing(reply: AskReply, question: string, context: Context): boolean {
+  const { understood } = reply;
+  const isShort = wordCount(question) <= MOST_OF_A_TURN;
+  switch (understood.kind) {
+    case 'nothing':
+    case 'asked-back':
+    case 'doubt':
+      return true;
+    case 'outside':
+      if (understood.chat !== undefined) return false;
+      return understood.outside === 'other' || isAfterHelp(question, context);
+    case 'lye':
+      return isShort && understood.lye === 'unsure';
+    case 'command':
+      return isShort && isHardlyAnswered(reply, understood);
+    default:
+      return false;
+  }
 }
 
 /** Who was told first aid a moment ago is not sent away. */
@@ -59,31 +54,29 @@ const isAfterHelp = (question: string, context: Context): boolean =>
   wordCount(question) <= MOST_OF_A_TURN - 1 && context.lately?.before(context)?.last.kind === 'emergency';
 
 /** A menu, a colour that nobody knows, a flaw without a sign: a short turn says more of what came before. */
-function isHardlyAnswered(data: object, { job, command, technique, lye, given, facts }: Understood): boolean {
-  if (lye === 'unsure') return true;
-  if (technique !== undefined || lye !== undefined) return false;
+function isHardlyAnswered(
+  reply: AskReply,
+  { job, command, given = {}, facts }: Extract<AskReply['understood'], { kind: 'command' }>,
+): boolean {
+  const isBare = Object.keys(given).length === 0;
   if ((facts?.named?.length ?? 0) > 0 || facts?.target !== undefined) return false;
-  if (command === 'help') return job === 'help' && Object.keys(given ?? {}).length === 0;
-  if (command === 'diagnose') return (facts?.findings ?? 0) === 0 || !isDecided(data);
+  if (command === 'help') return job === 'help' && isBare;
+  if (command === 'diagnose') return (facts?.findings ?? 0) === 0 || !isDecided(reply);
   if (command === 'plan') return false;
-  const isUnknown = 'problem' in data && data.problem === 'colourant-unknown';
-  return isUnknown || 'lacking' in data || (command === 'shelf add' && Object.keys(given ?? {}).length === 0);
+  const { short } = reply;
+  if (!short) return command === 'shelf add' && isBare;
+  return 'lacking' in short || short.problem === 'colourant-unknown' || (command === 'shelf add' && isBare);
 }
 
 /** One cause of a flaw is likelier than all the others. */
-function isDecided(data: object): boolean {
-  const [first] =
-    'causes' in data && Array.isArray(data.causes) ? (data.causes as { probability?: number }[]) : [];
-  return (first?.probability ?? 0) >= HALF;
-}
-const HALF = 0.5;
+const isDecided = (reply: AskReply): boolean => (likeliestCause(reply)?.probability ?? 0) >= HALF;
 
 /** Of what nothing is understood, but which points back or is short: more of what was asked before, or one question that names it. */
 export async function backToBefore(
   question: string,
-  alone: Reply,
+  alone: AskReply,
   context: Context,
-): Promise<Reply | undefined> {
+): Promise<AskReply | undefined> {
   const talk = context.lately?.before(context);
   if (!talk) return undefined;
   const { last: before, ran } = talk;
@@ -92,7 +85,7 @@ export async function backToBefore(
   if (before.kind === 'emergency') return count <= MOST_AFTER_HELP ? aidAgain(before, context) : undefined;
   if (!pointsBack(question) && count > MOST_OF_A_TURN) return undefined;
   // "Cambio 200 por coco": near lye what is not understood is asked for, whole.
-  if (before.kind === 'command' && isOfLye(before) && (/\d/u.test(question) || namesOil(question)))
+  if (before.kind === 'command' && isOfLye(before) && namesOilOrFigure(question))
     return askedFor('whole-recipe', undefined, context);
   const isOfMatter = before.kind === 'technique' || before.kind === 'matter';
   // An oil is a part of what is told of a pot: "the butter was cold".
@@ -110,9 +103,9 @@ export async function backToBefore(
   const headline = askedOf(talk, context);
   if (headline === undefined) return undefined;
   const choices = await ofItsColour(talk, context);
-  const asked = { ...plainly(headline, { command: 'ask', given: {}, askedBack: true }), choices };
+  const asked = { ...plainly(headline, { kind: 'asked-back', command: 'ask', given: {} }), choices };
   // What always holds near lye stays behind the question.
-  const isNearLye = (alone.data as { understood?: Understood }).understood?.lye === 'unsure';
+  const isNearLye = saidNearLye(alone.understood) === 'unsure';
   return isNearLye ? { ...asked, blocks: alone.blocks, cautions: alone.cautions } : asked;
 }
 

@@ -1,6 +1,4 @@
-import { z } from 'zod';
 import type { Context } from '../../../src/conversation/context.ts';
-import type { Reply } from '../../../src/conversation/reply.ts';
 import { lineOf } from '../../../src/conversation/typed/line-of.ts';
 import type { Aspect } from '../../../src/engine/questions/leaning/aspects/aspect.ts';
 import { asOneText, type Before, isOfLye, type Ran } from '../../../src/engine/questions/leaning/before.ts';
@@ -12,8 +10,9 @@ import { answerTo } from '../../../src/engine/questions/technique/answer-to.ts';
 import { IN_THE_POT } from '../../../src/engine/questions/technique/likely.ts';
 import type { Technique } from '../../../src/engine/questions/technique/topic.ts';
 import { topicReply } from '../lye/matter.ts';
-import { shownAsReply } from '../reading/run-reading.ts';
+import { ranCommand } from '../reading/ran-command.ts';
 import { answeredTo, ownWords, techniqueAnswer } from '../technique/technique-answer.ts';
+import { type AskReply, likeliestCause } from '../understood.ts';
 import { leanedRun } from './leaned-run.ts';
 
 type Asked = { readonly question: string; readonly context: Context };
@@ -21,7 +20,7 @@ type Asked = { readonly question: string; readonly context: Context };
 type Part = Aspect | 'again' | 'points' | 'goes-on';
 
 /** What is asked on after a matter, a flaw or a command, told from the answer that it had; undefined where that tells nothing of it. */
-export async function partReply(of: Part, before: Before, asked: Asked): Promise<Reply | undefined> {
+export async function partReply(of: Part, before: Before, asked: Asked): Promise<AskReply | undefined> {
   const { context } = asked;
   switch (before.kind) {
     case 'technique':
@@ -44,7 +43,7 @@ async function techniquePart(
   of: Part,
   { id, named, words }: Extract<Before, { readonly kind: 'technique' }>,
   asked: Asked,
-): Promise<Reply | undefined> {
+): Promise<AskReply | undefined> {
   const { context } = asked;
   if (words !== undefined && IN_THE_POT.has(id) && tellsOfPoured(asked.question))
     return await flawPart(
@@ -67,9 +66,9 @@ async function techniquePart(
 /** Of a matter the sentences that tell it, the whole of it below. */
 function matterPart(
   of: Part,
-  reply: Reply,
+  reply: AskReply,
   { told, asked }: { readonly told: MatterTold; readonly asked: Asked },
-): Reply | undefined {
+): AskReply | undefined {
   const { say } = asked.context;
   if (of === 'again') return reply;
   const { question } = asked;
@@ -109,7 +108,7 @@ const OF_BATTER: ReadonlySet<Technique> = new Set([
 const OF_USE: ReadonlySet<Part> = new Set(['safe', 'comes-back']);
 
 /** What is asked after a matter that its own answer does not tell. */
-function besideMatter(of: Part, id: Technique, context: Context): Reply | undefined {
+function besideMatter(of: Part, id: Technique, context: Context): AskReply | undefined {
   if (OF_USE.has(of) && OF_BATTER.has(id)) return topicReply('when-safe', context);
   const other = OF_ALL_COLOURS[of];
   return other === undefined || other === id ? undefined : techniqueAnswer(other, '', context);
@@ -139,7 +138,11 @@ const AFTER_LYE: { readonly [One in Part]?: LyeTopic } = {
 /** These ask for what folds behind an answer. */
 const UNFOLDS: ReadonlySet<Part> = new Set(['why', 'too-much', 'how-long', 'more', 'same']);
 
-async function commandPart(of: Part, before: Ran, { question, context }: Asked): Promise<Reply | undefined> {
+async function commandPart(
+  of: Part,
+  before: Ran,
+  { question, context }: Asked,
+): Promise<AskReply | undefined> {
   const { command } = before;
   if (isOfLye(before)) {
     const topic = AFTER_LYE[of];
@@ -160,19 +163,11 @@ async function commandPart(of: Part, before: Ran, { question, context }: Asked):
 }
 
 /** How near the most that it takes a dose is. */
-function mostOf({ blocks }: Reply): string | undefined {
+function mostOf({ blocks }: AskReply): string | undefined {
   const measures = blocks.flatMap(block => (block.kind === 'measures' ? block.measures : []));
   const told = measures.find(({ note }) => note !== undefined);
   return told && `${told.label}: ${told.value}. ${told.note}`;
 }
-
-const diagnosed = z.object({
-  doNotUse: z.boolean(),
-  causes: z.tuple(
-    [z.object({ id: z.string(), thisBatch: z.array(z.string()), nextBatch: z.array(z.string()) })],
-    z.unknown(),
-  ),
-});
 
 /** Asked on about a flaw: this adds to what is known of it. */
 const ADDS: ReadonlySet<Part> = new Set(['still', 'points']);
@@ -180,20 +175,23 @@ const OF_NEXT: ReadonlySet<Part> = new Set(['next-time']);
 const MOST_REMEDIES = 2;
 
 /** A flaw once more, with what was told since; first what is done about it now, next time, or why it came. */
-async function flawPart(of: Part, before: Ran, { question, context }: Asked): Promise<Reply> {
+async function flawPart(of: Part, before: Ran, { question, context }: Asked): Promise<AskReply> {
   const { say } = context;
   const words = before.given.words ?? '';
   const told = ADDS.has(of) ? asOneText(words, question) : words;
-  const reply = shownAsReply(await context.run('diagnose', { words: told }), context);
-  const found = diagnosed.safeParse(reply.data).data;
+  const reply = await ranCommand('diagnose', { words: told }, context);
+  const cause = likeliestCause(reply);
   // Lye that may be in a bar stands before all that is asked of it.
-  const first = found && !found.doNotUse ? firstOf(of, found.causes[0], context) : '';
+  const first = cause && !reply.flaw?.doNotUse ? firstOf(of, cause, context) : '';
   return {
     ...reply,
     headline: first === '' ? reply.headline : first,
-    data: {
-      ...reply.data,
-      understood: { job: 'diagnose', command: 'diagnose', given: { words: told }, leans: true },
+    understood: {
+      kind: 'command',
+      job: 'diagnose',
+      command: 'diagnose',
+      given: { words: told },
+      leans: true,
     },
     blocks: [
       ...(first === '' ? [] : [{ kind: 'text' as const, text: reply.headline }]),
@@ -203,7 +201,7 @@ async function flawPart(of: Part, before: Ran, { question, context }: Asked): Pr
   };
 }
 
-type Cause = z.infer<typeof diagnosed>['causes'][0];
+type Cause = NonNullable<ReturnType<typeof likeliestCause>>;
 
 /** What is told first of a cause; empty where its own headline is. */
 function firstOf(of: Part, { id, thisBatch, nextBatch }: Cause, { say }: Context): string {

@@ -1,8 +1,7 @@
-import { z } from 'zod';
 import type { Context } from '../../../src/conversation/context.ts';
 import { inOunces } from '../../../src/conversation/faces/in-ounces.ts';
 import { textsOf } from '../../../src/conversation/question.ts';
-import { type Block, type Choice, LONGEST_LABEL, type Reply } from '../../../src/conversation/reply.ts';
+import { type Block, type Choice, LONGEST_LABEL } from '../../../src/conversation/reply.ts';
 import { lineOf } from '../../../src/conversation/typed/line-of.ts';
 import { practicalSpoons } from '../../../src/engine/quantities/spoons.ts';
 import { MEASURES } from '../../../src/engine/quantities/units.ts';
@@ -15,8 +14,10 @@ import { askFollowUps } from '../follow-ups.ts';
 import { keepLines } from '../kept-lines.ts';
 import { topicReply } from '../lye/matter.ts';
 import { filled } from '../reading/options-of.ts';
-import { confirming, orItsNo, shownAsReply, wettingFirst, writes } from '../reading/run-reading.ts';
+import { ranCommand } from '../reading/ran-command.ts';
+import { confirming, orItsNo, wettingFirst, writes } from '../reading/run-reading.ts';
 import { ofThing } from '../technique/asked-of-thing.ts';
+import type { AskReply, Ran } from '../understood.ts';
 
 /** The command of before with what was changed in it: what it ran in one line, then its answer, and a way to change it. */
 export async function leanedRun(
@@ -26,7 +27,7 @@ export async function leanedRun(
     isAgain = false,
     context,
   }: { readonly unit?: Slots['unit']; readonly isAgain?: boolean; readonly context: Context },
-): Promise<Reply | undefined> {
+): Promise<AskReply | undefined> {
   const [laid, ...others] = readings;
   if (!laid) return undefined;
   // Lye is never measured by spoons, whatever was asked before.
@@ -45,16 +46,14 @@ export async function leanedRun(
   return {
     ...told,
     headline: headlineOf(told, laid, context),
-    data: {
-      ...told.data,
-      understood: {
-        job: jobOf(laid),
-        command: laid.command,
-        given: textsOf(given),
-        leans: true,
-        ...(laid.asked && { asked: laid.asked }),
-        ...(laid.wish !== undefined && { facts: { target: { text: laid.wish } } }),
-      },
+    understood: {
+      kind: 'command',
+      job: jobOf(laid),
+      command: laid.command,
+      given: textsOf(given),
+      leans: true,
+      ...(laid.asked && { asked: laid.asked }),
+      ...(laid.wish !== undefined && { facts: { target: { text: laid.wish } } }),
     },
     blocks: [
       understood,
@@ -106,37 +105,29 @@ const NEEDED: Readonly<Record<string, readonly string[]>> = {
 const lackingIn = ({ command, given }: Laid): readonly string[] =>
   (NEEDED[command] ?? []).filter(name => given[name] === undefined);
 
-async function answerOf(laid: Laid, context: Context): Promise<Reply> {
+async function answerOf(laid: Laid, context: Context): Promise<Ran> {
   const { command, given } = laid;
   const lacking = lackingIn(laid);
   if (lacking.length > 0)
     return {
       kind: 'reply',
       headline: context.say.ask.lacks[jobOf(laid)],
-      data: { lacking },
+      data: {},
+      short: { lacking },
       blocks: [],
       cautions: [],
     };
   if (writes(command)) return confirming(command, given, context);
   return await orItsNo(async () => {
-    const answer = shownAsReply(await context.run(command, given), context);
+    const answer = await ranCommand(command, given, context);
     return laid.job === 'wet' ? (wetWith(answer, context) ?? wettingFirst(answer, context)) : answer;
   }, context);
 }
 
-const wetted = z.object({
-  doses: z.tuple([
-    z.object({
-      name: z.string().optional(),
-      carrier: z.object({ choice: z.enum(['water', 'oil', 'glycerin']), millilitres: z.number().positive() }),
-    }),
-  ]),
-});
-
 /** How much liquid wets a dose, which is what is asked on; undefined where none is needed. */
-function wetWith(answer: Reply, { say }: Context): Reply | undefined {
-  const dose = wetted.safeParse(answer.data).data?.doses[0];
-  if (!dose) return undefined;
+function wetWith(answer: Ran, { say }: Context): Ran | undefined {
+  const [dose, ...others] = answer.doses ?? [];
+  if (!dose || others.length > 0 || dose.carrier.millilitres <= 0) return undefined;
   const { choice, millilitres } = dose.carrier;
   const spoons = say.quantities.measure(practicalSpoons(millilitres / MEASURES.us.teaspoon));
   const liquid = say.plan.liquid({ spoons, liquid: say.dispersion.carriers[choice], dipped: false });
@@ -144,25 +135,24 @@ function wetWith(answer: Reply, { say }: Context): Reply | undefined {
 }
 
 /** Lye is told with the whole recipe that it is of. */
-function headlineOf({ headline, data }: Reply, laid: Laid, { say }: Context): string {
-  if (laid.asked && laid.given.item !== undefined && !('problem' in data))
+function headlineOf({ headline, short }: Ran, laid: Laid, { say }: Context): string {
+  const isNo = short !== undefined && 'problem' in short;
+  if (laid.asked && laid.given.item !== undefined && !isNo)
     return ofThing(laid.asked, laid.given.item, say) ?? headline;
-  if (!isOfLye(laid) || 'problem' in data) return headline;
+  if (!isOfLye(laid) || isNo) return headline;
   const { oils = '', superfat } = laid.given;
   return say.leaning.recipe({ oils, superfat, headline });
 }
 
-const dosed = z.object({ doses: z.array(z.unknown()).length(1) });
-
 /** The amounts in the unit that was asked for: grams first of a dose, ounces of everything; spoons stand first anyhow. */
 function inUnit(
-  answer: Reply,
+  answer: Ran,
   unit: NonNullable<Slots['unit']>,
   { command, given }: Laid,
   { say, language }: Context,
-): Reply {
+): Ran {
   if (unit === 'ounces') return inOunces(answer, language);
-  if (unit === 'spoons' || command !== 'dose' || !dosed.safeParse(answer.data).success) return answer;
+  if (unit === 'spoons' || command !== 'dose' || answer.doses?.length !== 1) return answer;
   const measure = answer.blocks.find(block => block.kind === 'measures')?.measures[0];
   if (!measure || given.portion === undefined) return answer;
   const { label: name, value: weight } = measure;

@@ -1,6 +1,6 @@
 import type { Context } from '../../../src/conversation/context.ts';
 import { firstAidReply } from '../../../src/conversation/first-aid/first-aid.ts';
-import type { Block, Reply } from '../../../src/conversation/reply.ts';
+import type { Block } from '../../../src/conversation/reply.ts';
 import type { EmergencyId } from '../../../src/engine/hazards/index.ts';
 import type { Questioned } from '../../../src/engine/questions/found/own-jars.ts';
 import { type Before, isOfLye } from '../../../src/engine/questions/leaning/before.ts';
@@ -27,15 +27,16 @@ import type { Answerer, Turn } from '../asked.ts';
 import { contestReply } from '../contest.ts';
 import { cautions, topicReply } from '../lye/matter.ts';
 import { techniqueAnswer } from '../technique/technique-answer.ts';
+import { type AskReply, leansOnTalk, ofFirstAid, type Understood } from '../understood.ts';
 import { partReply } from './leaned-part.ts';
 import { leanedRun } from './leaned-run.ts';
 
 /** The first aid of before once more, where a turn still tells of it: nothing is looked up for that. */
-function stillHurtReply(question: string, context: Context): Reply | undefined {
+function stillHurtReply(question: string, context: Context): AskReply | undefined {
   const before = context.lately?.before(context)?.last;
   // Who hears that lye eats the pan and says that it is in already stands beside it.
   if (before?.kind === 'matter' && before.id === 'aluminium' && hasMetMetal(question))
-    return firstAidReply(['hydrogen-from-metal'], context);
+    return ofFirstAid(firstAidReply(['hydrogen-from-metal'], context));
   if (before?.kind !== 'emergency') return undefined;
   const spilt = afterSpill(question, before, context);
   if (spilt) return spilt;
@@ -60,9 +61,9 @@ function afterSpill(
   question: string,
   { ids }: Extract<Before, { kind: 'emergency' }>,
   context: Context,
-): Reply | undefined {
+): AskReply | undefined {
   if (!ids.every(id => SPILT.has(id))) return undefined;
-  if (isOnClothes(question)) return firstAidReply(['lye-skin'], context);
+  if (isOnClothes(question)) return ofFirstAid(firstAidReply(['lye-skin'], context));
   if (isOnSurfaceToo(question) && ids.includes('lye-skin')) return onBoth(question, context);
   if (!isOnSurface(question)) return undefined;
   const told = techniqueAnswer('lye-spilt-surface', question, context);
@@ -70,9 +71,9 @@ function afterSpill(
   return { ...told, blocks: [...told.blocks, { kind: 'text', text: stillHere, firm: true }] };
 }
 /** Lye on somebody and on the bench: the skin first, then how the bench is cleaned; the talk stays about whoever was splashed. */
-function onBoth(question: string, context: Context): Reply {
+function onBoth(question: string, context: Context): AskReply {
   const told = techniqueAnswer('lye-spilt-surface', question, context);
-  const aid = firstAidReply(['lye-skin'], context);
+  const aid = ofFirstAid(firstAidReply(['lye-skin'], context));
   return {
     ...aid,
     headline: context.say.leaning.skinThenSurface({ told: told.headline }),
@@ -85,7 +86,11 @@ const SPILT: ReadonlySet<EmergencyId> = new Set(['lye-eruption', 'lye-skin']);
 const ON_SKIN: ReadonlySet<EmergencyId> = new Set(['lye-skin']);
 
 /** The answer to a turn that leans on the one before, with the jars of its asker under names that every reader knows; undefined where it stands alone. */
-async function leanedReply(question: string, own: Questioned, context: Context): Promise<Reply | undefined> {
+async function leanedReply(
+  question: string,
+  own: Questioned,
+  context: Context,
+): Promise<AskReply | undefined> {
   const talk = context.lately?.before(context);
   const lean = own.restore(leanOf(own.text, talk));
   return lean && (await answered(lean, talk?.last, { question, context }));
@@ -93,11 +98,11 @@ async function leanedReply(question: string, own: Questioned, context: Context):
 
 type Asked = { readonly question: string; readonly context: Context };
 
-async function answered(lean: Lean, before: Before | undefined, asked: Asked): Promise<Reply | undefined> {
+async function answered(lean: Lean, before: Before | undefined, asked: Asked): Promise<AskReply | undefined> {
   const { context } = asked;
   switch (lean.kind) {
     case 'fine':
-      return plainly(context.say.leaning.fine, { outside: 'other' });
+      return plainly(context.say.leaning.fine, { kind: 'outside', outside: 'other' });
     case 'asks':
       return askedFor(lean.lacks, lean.slots, context);
     case 'runs':
@@ -128,7 +133,7 @@ async function answered(lean: Lean, before: Before | undefined, asked: Asked): P
 /** Share of the oils that a scent mostly is; common practice, its own sheet sets the limit. */
 const SCENT_SHARE = 0.03;
 /** How much scent so many grams of oils take, above what is said of scents. */
-function scentFor(oils: number, context: Context): Reply {
+function scentFor(oils: number, context: Context): AskReply {
   const told = techniqueAnswer('scent-amount', '', context);
   const grams = context.say.plan.figure(oils * SCENT_SHARE, 3);
   const headline = context.say.leaning.scentFor({ grams, oils: context.say.plan.figure(oils, 4) });
@@ -136,23 +141,26 @@ function scentFor(oils: number, context: Context): Reply {
 }
 
 /** Which cups and spoons the figures are in. */
-async function cupsTold({ store, asker, say }: Context): Promise<Reply> {
+async function cupsTold({ store, asker, say }: Context): Promise<AskReply> {
   const { spoons } = await preferencesOf(store, asker.id);
-  return plainly(say.leaning.cups({ spoons: say.prefer.spoons[spoons] }), { outside: 'other' });
+  return plainly(say.leaning.cups({ spoons: say.prefer.spoons[spoons] }), {
+    kind: 'outside',
+    outside: 'other',
+  });
 }
 
 /** The same once more, in the language that the question asks for. */
-async function again(before: Before | undefined, asked: Asked): Promise<Reply | undefined> {
+async function again(before: Before | undefined, asked: Asked): Promise<AskReply | undefined> {
   if (before?.kind === 'emergency') return aidAgain(before, asked.context);
   if (before?.kind === 'command') return await leanedRun([before], { isAgain: true, context: asked.context });
   return before && (await partReply('again', before, asked));
 }
 
-export const plainly = (headline: string, understood: object, blocks: readonly Block[] = []): Reply =>
-  plainReply(headline, { understood: { ...understood, leans: true } }, blocks);
+export const plainly = (headline: string, understood: Understood, blocks: readonly Block[] = []): AskReply =>
+  leansOnTalk({ ...plainReply(headline, {}, blocks), understood });
 
 /** Asks for the one thing that is missing; what is known by then is kept for the next turn. */
-export function askedFor(lacks: Lack, slots: Slots | undefined, context: Context): Reply {
+export function askedFor(lacks: Lack, slots: Slots | undefined, context: Context): AskReply {
   const { say } = context;
   const [name] = [...(slots?.named ?? []), ...(slots?.hues ?? [])];
   const amount = slots?.amount?.text;
@@ -163,9 +171,9 @@ export function askedFor(lacks: Lack, slots: Slots | undefined, context: Context
       : lacks === 'name-for' && slots?.named[0] !== undefined
         ? { colourant: slots.named[0] }
         : undefined;
-  const understood = known
-    ? { job: 'dose', command: 'dose', given: known, askedBack: true }
-    : { command: 'ask', given: {}, askedBack: true, lacks };
+  const understood: Understood = known
+    ? { kind: 'asked-back', job: 'dose', command: 'dose', given: known }
+    : { kind: 'asked-back', command: 'ask', given: {}, lacks };
   const hurt: readonly Block[] =
     lacks === 'what-happened' ? [{ kind: 'text', text: say.firstAid.stillHere, firm: true }] : [];
   const reply = plainly(say.leaning.lacks[lacks]({ told: capital(told) }), understood, hurt);
@@ -173,8 +181,11 @@ export function askedFor(lacks: Lack, slots: Slots | undefined, context: Context
 }
 
 /** The first aid of before, whole and before all else: nothing that is carried stands over it. */
-export function aidAgain({ ids }: Extract<Before, { kind: 'emergency' }>, { say, locale }: Context): Reply {
-  const aid = firstAidReply(ids, { say, locale });
+export function aidAgain(
+  { ids }: Extract<Before, { kind: 'emergency' }>,
+  { say, locale }: Context,
+): AskReply {
+  const aid = ofFirstAid(firstAidReply(ids, { say, locale }));
   return {
     ...aid,
     headline: say.leaning.stillHurt,

@@ -1,10 +1,10 @@
 import type { Context } from '../../../src/conversation/context.ts';
-import type { Reply } from '../../../src/conversation/reply.ts';
 import { ofLyeBefore } from '../../../src/engine/questions/leaning/behind/after-lye.ts';
 import type { QuestionRead } from '../../../src/engine/questions/read.ts';
 import { NEAR_LYE } from '../../../src/engine/questions/technique/likely.ts';
 import type { Technique } from '../../../src/engine/questions/technique/topic.ts';
 import { askFollowUps } from '../follow-ups.ts';
+import type { AskReply } from '../understood.ts';
 import { topicReply } from './matter.ts';
 
 /**
@@ -15,7 +15,7 @@ export function afterLyeReply(
   question: string,
   { facts }: QuestionRead,
   { technique, context }: { readonly technique: Technique; readonly context: Context },
-): Reply | undefined {
+): AskReply | undefined {
   // What is told of lye in any case has its own answer.
   const of = NEAR_LYE.has(technique)
     ? undefined

@@ -3,6 +3,7 @@ import type { Block } from '../../../src/conversation/reply.ts';
 import { givesWay } from '../../../src/engine/questions/lye/topics/gives-way.ts';
 import { isLyeMatter } from '../../../src/engine/questions/lye/topics/lye-matter.ts';
 import type { QuestionRead } from '../../../src/engine/questions/read.ts';
+import { saidNearLye } from '../understood.ts';
 import type { LyeFound } from './lye-found.ts';
 
 /**
@@ -15,7 +16,7 @@ export function behindTheAnswer(
   { say }: Context,
 ): readonly Block[] | undefined {
   if (found?.kind !== 'reply') return undefined;
-  const matter = (found.data as { understood?: { lye?: string } }).understood?.lye;
+  const matter = saidNearLye(found.understood);
   const way = matter === undefined ? undefined : givesWay(question, { read, matter });
   if (matter === undefined || way !== 'behind') return way && [];
   const asked = isLyeMatter(matter) ? `${say.lyeQuestions.matters[matter]} ` : '';

@@ -1,15 +1,16 @@
 import type { Context } from '../../../src/conversation/context.ts';
-import type { Reply } from '../../../src/conversation/reply.ts';
 import { byLitreIn, heldUpIn } from '../../../src/engine/questions/lye/amounts/by-litre.ts';
+import type { AskReply } from '../understood.ts';
 import { cautions } from './matter.ts';
 
 /** Two figures told in passing: oil by the litre beside lye by weight, or lye for oil that is held up once more. */
-export function inPassing(question: string, context: Context): Reply | undefined {
+export function inPassing(question: string, context: Context): AskReply | undefined {
   const words = context.say.lyeQuestions;
-  const reply = (headline: string, texts: readonly string[], data: object): Reply => ({
+  const reply = (headline: string, texts: readonly string[], data: object): AskReply => ({
     kind: 'reply',
     headline,
-    data: { understood: { lye: 'in-passing' }, ...data },
+    data,
+    understood: { kind: 'lye', lye: 'in-passing' },
     blocks: texts.map(text => ({ kind: 'text', text })),
     cautions: cautions(context),
   });

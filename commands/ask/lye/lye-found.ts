@@ -1,5 +1,6 @@
-import type { Block, Reply } from '../../../src/conversation/reply.ts';
+import type { Block } from '../../../src/conversation/reply.ts';
 import type { Reading } from '../../../src/engine/questions/read.ts';
+import type { AskReply } from '../understood.ts';
 
 /** A reading that `/plan` answers, with what must be said beside it. */
 export type LyeReading = Omit<Reading, 'job'> & {
@@ -9,4 +10,4 @@ export type LyeReading = Omit<Reading, 'job'> & {
 };
 
 /** What was found of a question near lye: an answer, or a recipe that is to be run; undefined where it is no such question. */
-export type LyeFound = Reply | LyeReading | undefined;
+export type LyeFound = AskReply | LyeReading | undefined;

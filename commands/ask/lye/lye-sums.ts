@@ -1,5 +1,4 @@
 import type { Context } from '../../../src/conversation/context.ts';
-import type { Reply } from '../../../src/conversation/reply.ts';
 import { lyeAmissIn } from '../../../src/engine/questions/lye/slips/amiss.ts';
 import { lyeAndOilsAlone } from '../../../src/engine/questions/lye/slips/told-amounts.ts';
 import { acidTakesIn } from '../../../src/engine/questions/lye/sums/acid-takes.ts';
@@ -7,6 +6,7 @@ import { lyeForAnyOil } from '../../../src/engine/questions/lye/sums/check.ts';
 import { impureLyeIn, readyLyeIn, waterForLyeIn } from '../../../src/engine/questions/lye/sums/ready-lye.ts';
 import { scaledIn } from '../../../src/engine/questions/lye/sums/scaled.ts';
 import { lyeSpilledIn } from '../../../src/engine/questions/lye/sums/spilled.ts';
+import type { AskReply } from '../understood.ts';
 import { cautions } from './matter.ts';
 
 type Said = { readonly headline: string; readonly texts: readonly string[]; readonly data: object };
@@ -15,13 +15,14 @@ type Said = { readonly headline: string; readonly texts: readonly string[]; read
  * Weights of lye that went wrong, or are to be turned into others by their own figures: what was over and what that leaves, lye
  * for an acid, for lye water of known strength, for another size. Undefined where a question asks nothing of the kind.
  */
-export function lyeSumsReply(question: string, context: Context): Reply | undefined {
+export function lyeSumsReply(question: string, context: Context): AskReply | undefined {
   const said = saidOf(question, context.say.lyeQuestions);
   return (
     said && {
       kind: 'reply',
       headline: said.headline,
-      data: { understood: { lye: 'sums' }, ...said.data },
+      data: said.data,
+      understood: { kind: 'lye', lye: 'sums' },
       blocks: said.texts.map(text => ({ kind: 'text', text, firm: true })),
       cautions: cautions(context),
     }

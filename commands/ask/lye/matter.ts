@@ -1,7 +1,8 @@
 import type { Context } from '../../../src/conversation/context.ts';
-import type { Caution, Reply } from '../../../src/conversation/reply.ts';
+import type { Caution } from '../../../src/conversation/reply.ts';
 import type { LyeCautionId } from '../../../src/engine/batch/lye/lye-cautions.ts';
 import type { LyeTopic } from '../../../src/engine/questions/lye/topics/topic.ts';
+import type { AskReply } from '../understood.ts';
 
 const SHORT_CAUTIONS: readonly LyeCautionId[] = [
   'lye-burns',
@@ -16,12 +17,13 @@ export const cautions = ({ say }: Context): readonly Caution[] =>
   SHORT_CAUTIONS.map(id => ({ id, text: say.batch.lyeCautions[id] }));
 
 /** The answer that a matter of handling lye has, whatever the recipe. */
-export function topicReply(topic: LyeTopic, context: Context): Reply {
+export function topicReply(topic: LyeTopic, context: Context): AskReply {
   const { answer, why } = context.say.lyeQuestions.topics[topic];
   return {
     kind: 'reply',
     headline: answer,
-    data: { understood: { lye: topic } },
+    data: {},
+    understood: { kind: 'lye', lye: topic },
     blocks: [{ kind: 'text', text: why }],
     // Where no lye is at hand, its cautions would only frighten.
     cautions: topic === 'soap-at-large' ? [] : cautions(context),

@@ -1,5 +1,5 @@
 import type { Context } from '../../../src/conversation/context.ts';
-import type { Choice, Reply } from '../../../src/conversation/reply.ts';
+import type { Choice } from '../../../src/conversation/reply.ts';
 import { lyeAskedIn } from '../../../src/engine/questions/lye/question.ts';
 import type { LyeMatter } from '../../../src/engine/questions/lye/topics/lye-matter.ts';
 import { asksAmountOfLye } from '../../../src/engine/questions/lye/topics/nearest/general.ts';
@@ -8,6 +8,7 @@ import type { NearMatter } from '../../../src/engine/questions/lye/topics/neares
 import { acidIn } from '../../../src/engine/text/names/acid-words.ts';
 import type { Asked } from '../asked.ts';
 import { askFollowUps } from '../follow-ups.ts';
+import type { AskReply } from '../understood.ts';
 import { topicReply } from './matter.ts';
 
 /** Where nothing speaks of soap, none of the matters is offered from this chance on that none is meant. */
@@ -19,10 +20,10 @@ const ELSEWHERE = 0.5;
  * tells of somebody hurt; a photo is of a bar, and no matter of lye.
  */
 export async function orNearest(
-  reply: Reply,
+  reply: AskReply,
   { question, context, photo }: Pick<Asked, 'question' | 'context' | 'photo'>,
   { isOfSoap }: { readonly isOfSoap: boolean } = { isOfSoap: true },
-): Promise<Reply> {
+): Promise<AskReply> {
   if (photo) return reply;
   const { amount, weighed } = lyeAskedIn(question);
   if (amount || weighed || tellsOfHurt(question)) return reply;
@@ -42,12 +43,12 @@ export async function orNearest(
 }
 
 /** The answer of a matter that was learned rather than found by its words, with the matter told as it was understood. */
-export function nearReply({ topic, chance }: NearMatter, context: Context): Reply {
+export function nearReply({ topic, chance }: NearMatter, context: Context): AskReply {
   const { say } = context;
   const answer = topicReply(topic, context);
   return {
     ...answer,
-    data: { understood: { lye: topic, chance: Number(chance.toFixed(2)) } },
+    understood: { kind: 'lye', lye: topic, chance: Number(chance.toFixed(2)) },
     blocks: [
       { kind: 'text', text: say.ask.understood({ line: say.lyeQuestions.matters[topic] }) },
       ...answer.blocks,

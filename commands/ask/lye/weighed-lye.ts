@@ -1,5 +1,4 @@
 import type { Context } from '../../../src/conversation/context.ts';
-import type { Reply } from '../../../src/conversation/reply.ts';
 import { isNoSingleAlkali } from '../../../src/engine/questions/lye/asked-plainly.ts';
 import type { LyeQuestion } from '../../../src/engine/questions/lye/question.ts';
 import {
@@ -10,16 +9,18 @@ import {
 } from '../../../src/engine/questions/lye/sums/check.ts';
 import type { OilsForLye } from '../../../src/engine/questions/lye/sums/inverse.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
+import type { AskReply } from '../understood.ts';
 import { stopped } from './lye-stopped.ts';
 import { cautions } from './matter.ts';
 
 /** How much oil takes lye that is weighed already. */
-export function oilsReply(inverse: OilsForLye, context: Context): Reply {
+export function oilsReply(inverse: OilsForLye, context: Context): AskReply {
   const words = context.say.lyeQuestions;
   return {
     kind: 'reply',
     headline: words.oilsFor(inverse),
-    data: { understood: { lye: 'oils-for-lye' }, oilsForLye: inverse },
+    data: { oilsForLye: inverse },
+    understood: { kind: 'lye', lye: 'oils-for-lye' },
     blocks: [{ kind: 'text', text: words.oilsForWhy(inverse), firm: true }],
     cautions: cautions(context),
   };
@@ -34,97 +35,122 @@ function wishedIn(superfat: string | number | undefined): number | undefined {
   return percent >= 0 && percent <= MOST_WISHED ? percent : undefined;
 }
 
+type Words = Context['say']['lyeQuestions'];
+type Check = ReturnType<typeof checkLye>;
+/** What is said of lye that was weighed. */
+type Said = { readonly headline: string; readonly texts: readonly string[]; readonly data: object };
+
 /** Lye that was weighed: what it does in these oils, how much water it wants, or which oils it is for. */
 export async function weighedReply(
-  { given, weighed, oilGrams, waterGrams, asksWater, left, respelt = [], beside: said = [] }: LyeQuestion,
+  asked: LyeQuestion,
   question: string,
   context: Context,
-): Promise<Reply> {
-  const { say } = context;
-  const words = say.lyeQuestions;
+): Promise<AskReply> {
+  const { given, weighed, oilGrams } = asked;
+  const words = context.say.lyeQuestions;
   if (weighed === undefined || (given.lye !== undefined && isNoSingleAlkali(given.lye)))
     return stopped(words.nameOils, { question, weighed: true, problem: 'lye-mixed' }, context);
   const { oils, additives } = given;
-  const wished = wishedIn(given.superfat);
+  const superfat = wishedIn(given.superfat);
   const check =
-    oils === undefined
+    oils === undefined ? undefined : checkLye(weighed, { oils, additives, sizeGrams: oilGrams, superfat });
+  const said = saidOf({ ...asked, weighed }, check, words);
+  if (!said)
+    return stopped(
+      context.say.refusal(new Refusal('oils-empty', {})),
+      { question, weighed: true, problem: 'oils-empty' },
+      context,
+    );
+  const { headline, texts, data } = said;
+  return {
+    kind: 'reply',
+    headline,
+    data,
+    understood: {
+      kind: 'lye',
+      lye: 'weighed',
+      job: 'lye',
+      weighed,
+      given: {
+        ...(oils !== undefined && { oils }),
+        ...(superfat !== undefined && { superfat: String(superfat) }),
+      },
+    },
+    blocks: texts.map(text => ({ kind: 'text', text })),
+    cautions: cautions(context),
+  };
+}
+
+type Weighed = LyeQuestion & { readonly weighed: NonNullable<LyeQuestion['weighed']> };
+
+/** Undefined where neither oils nor water are told beside the lye. */
+function saidOf(asked: Weighed, check: Check | undefined, words: Words): Said | undefined {
+  const { weighed, oilGrams, waterGrams } = asked;
+  if (asked.asksWater) return saidOfWater(asked, check, words);
+  if (check) return saidOfCheck(asked, check, words);
+  const beside = waterBeside(asked, words);
+  if (oilGrams === undefined)
+    return beside === undefined
       ? undefined
-      : checkLye(weighed, { oils, additives, sizeGrams: oilGrams, superfat: wished });
-  const beside =
-    waterGrams === undefined ? undefined : words.waterBeside({ water: waterGrams, lye: weighed.grams });
-  // Too little water is the first line, unless the lye itself burns.
-  const isDry =
-    waterGrams !== undefined &&
-    waterGrams < weighed.grams &&
-    check !== undefined &&
-    check.verdict !== 'lye-heavy';
-  const checked = check && [
-    ...(beside === undefined || isDry ? [] : [beside]),
+      : { headline: beside, texts: [words.nameOils], data: { waterGrams } };
+  const told = { lye: weighed.grams, oils: oilGrams };
+  const verdict = lyeForAnyOil(weighed, oilGrams);
+  const headline = verdict === 'too-much-for-all' ? words.tooMuchForAll(told) : words.hangsOnOils(told);
+  return { headline, texts: [words.nameOils], data: { verdict } };
+}
+
+const waterBeside = ({ weighed, waterGrams }: Weighed, words: Words): string | undefined =>
+  waterGrams === undefined ? undefined : words.waterBeside({ water: waterGrams, lye: weighed.grams });
+
+/** Too little water is the first line, unless the lye itself burns. */
+const isDry = ({ weighed, waterGrams }: Weighed, check: Check): boolean =>
+  waterGrams !== undefined && waterGrams < weighed.grams && check.verdict !== 'lye-heavy';
+
+/** What a check brings to light, and what of the question it stands on. */
+function textsOf(asked: Weighed, check: Check, words: Words): readonly string[] {
+  const { left, respelt = [], beside: said = [] } = asked;
+  const beside = isDry(asked, check) ? undefined : waterBeside(asked, words);
+  return [
+    ...(beside === undefined ? [] : [beside]),
     words.checkedWhy(check),
     words.remedy[check.verdict],
     ...(respelt.length > 0 ? [words.respelt({ respelt })] : []),
     ...(left.length > 0 ? [words.passedBy({ left })] : []),
     ...(said.length > 0 ? [words.saidBeside({ beside: said })] : []),
   ];
-  const reply = (headline: string, texts: readonly string[], data: object): Reply => ({
-    kind: 'reply',
-    headline,
-    data: {
-      understood: {
-        lye: 'weighed',
-        job: 'lye',
-        weighed,
-        given: {
-          ...(oils !== undefined && { oils }),
-          ...(wished !== undefined && { superfat: String(wished) }),
-        },
-      },
-      ...data,
-    },
-    blocks: texts.map(text => ({ kind: 'text', text })),
-    cautions: cautions(context),
-  });
-  if (asksWater) {
-    const water = waterForLye(weighed.grams, given.water, check?.oilGrams ?? oilGrams);
-    const said = { water: water.grams, lye: weighed.grams, percent: water.percent };
-    // Lye that burns is told before its water.
-    if (check?.verdict === 'lye-heavy') return reply(words.checked(check), checked ?? [], { check });
-    return reply(
-      words.water(said),
-      [words.waterWhy(said), ...(check ? [words.checked(check), ...(checked ?? [])] : [])],
-      {
-        water,
-        ...(check && { check }),
-      },
-    );
-  }
-  if (isDry && beside !== undefined)
-    return reply(beside, [words.topics['too-little-water'].why, words.checked(check), ...(checked ?? [])], {
-      check,
-      waterGrams,
-    });
-  const likely = check && slippedTo(check);
-  if (check && likely !== undefined)
-    return reply(
-      words.sums.slippedDecimal({ told: weighed.grams, likely }),
-      [words.checked(check), words.sums.slippedDecimalWhy, ...(checked ?? [])],
-      { check, likely },
-    );
-  if (check) return reply(words.checked(check), checked ?? [], { check });
-  if (oilGrams === undefined && beside !== undefined) return reply(beside, [words.nameOils], { waterGrams });
-  if (oilGrams === undefined)
-    return stopped(
-      say.refusal(new Refusal('oils-empty', {})),
-      { question, weighed: true, problem: 'oils-empty' },
-      context,
-    );
-  const told = { lye: weighed.grams, oils: oilGrams };
-  const verdict = lyeForAnyOil(weighed, oilGrams);
-  return reply(
-    verdict === 'too-much-for-all' ? words.tooMuchForAll(told) : words.hangsOnOils(told),
-    [words.nameOils],
-    {
-      verdict,
-    },
-  );
+}
+
+/** How much water the lye wants; lye that burns is told before its water. */
+function saidOfWater(asked: Weighed, check: Check | undefined, words: Words): Said {
+  const { weighed, given, oilGrams } = asked;
+  const water = waterForLye(weighed.grams, given.water, check?.oilGrams ?? oilGrams);
+  const said = { water: water.grams, lye: weighed.grams, percent: water.percent };
+  const checked = check ? textsOf(asked, check, words) : [];
+  if (check?.verdict === 'lye-heavy')
+    return { headline: words.checked(check), texts: checked, data: { check } };
+  return {
+    headline: words.water(said),
+    texts: [words.waterWhy(said), ...(check ? [words.checked(check)] : []), ...checked],
+    data: { water, ...(check && { check }) },
+  };
+}
+
+/** What the lye does in these oils. */
+function saidOfCheck(asked: Weighed, check: Check, words: Words): Said {
+  const { weighed, waterGrams } = asked;
+  const checked = textsOf(asked, check, words);
+  const beside = waterBeside(asked, words);
+  if (beside !== undefined && isDry(asked, check))
+    return {
+      headline: beside,
+      texts: [words.topics['too-little-water'].why, words.checked(check), ...checked],
+      data: { check, waterGrams },
+    };
+  const likely = slippedTo(check);
+  if (likely === undefined) return { headline: words.checked(check), texts: checked, data: { check } };
+  return {
+    headline: words.sums.slippedDecimal({ told: weighed.grams, likely }),
+    texts: [words.checked(check), words.sums.slippedDecimalWhy, ...checked],
+    data: { check, likely },
+  };
 }

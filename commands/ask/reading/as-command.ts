@@ -1,13 +1,13 @@
 import { textsOf } from '../../../src/conversation/question.ts';
-import type { Reply } from '../../../src/conversation/reply.ts';
 import { lineOf } from '../../../src/conversation/typed/line-of.ts';
 import { mayBeGuessed } from '../../../src/engine/questions/fields/unsure.ts';
 import type { QuestionRead, Reading } from '../../../src/engine/questions/read.ts';
 import type { Answerer, Asked, NearLye } from '../asked.ts';
 import { planLacks, withColours, withPortions } from '../colour/plan-lacks.ts';
+import { choicesOf, notes, understoodBlock, usedCorrections } from '../how-read.ts';
 import { keepLines } from '../kept-lines.ts';
 import { askedOfThing } from '../technique/asked-of-thing.ts';
-import { choicesOf, notes, understoodBlock, usedCorrections } from '../understood.ts';
+import type { AskReply, Ran, Understood } from '../understood.ts';
 import { unsureWithReadings } from '../unsure.ts';
 import { filled } from './options-of.ts';
 import { answered } from './run-reading.ts';
@@ -24,7 +24,7 @@ export const asCommand: Answerer = {
   },
 };
 
-async function runAs(reading: Reading, asked: Asked): Promise<Reply> {
+async function runAs(reading: Reading, asked: Asked): Promise<AskReply> {
   const { question, photo, read, context } = asked;
   const near = await asked.nearLye();
   const begun = filled(reading, context);
@@ -44,7 +44,8 @@ async function runAs(reading: Reading, asked: Asked): Promise<Reply> {
     ],
     context,
   );
-  const understood = {
+  const understood: Understood = {
+    kind: 'command',
     job: reading.job,
     command: reading.command,
     given: textsOf(given),
@@ -54,7 +55,7 @@ async function runAs(reading: Reading, asked: Asked): Promise<Reply> {
   };
   return {
     ...answer,
-    data: { ...answer.data, understood },
+    understood,
     blocks: [
       shownReading(reading, { given, read, context, near }),
       ...notes(reading, { read, context }),
@@ -79,15 +80,12 @@ function shownReading(
 
 /** A colour guessed from a leftover phrase, or asked back for where none was spoken of. */
 function isGuessed(
-  { data }: Reply,
+  { short }: Ran,
   reading: Reading,
   { question, read }: { readonly question: string; readonly read: QuestionRead },
 ): boolean {
-  const { problem, lacking } = data as { readonly problem?: unknown; readonly lacking?: unknown };
-  return (
-    mayBeGuessed(reading, question, read) &&
-    (problem === 'colourant-unknown' ||
-      problem === 'colourant-ambiguous' ||
-      (lacking !== undefined && read.facts.portion === undefined))
-  );
+  if (!short || !mayBeGuessed(reading, question, read)) return false;
+  return 'problem' in short
+    ? short.problem === 'colourant-unknown' || short.problem === 'colourant-ambiguous'
+    : read.facts.portion === undefined;
 }

@@ -1,7 +1,5 @@
-import { z } from 'zod';
 import type { Context } from '../../../src/conversation/context.ts';
 import type { Given } from '../../../src/conversation/question.ts';
-import type { Form, Reply } from '../../../src/conversation/reply.ts';
 import { lineOf } from '../../../src/conversation/typed/line-of.ts';
 import { Offer } from '../../../src/conversation/typed/which-one.ts';
 import { colourantById } from '../../../src/engine/colourants/catalogue.ts';
@@ -12,7 +10,9 @@ import { plainReply } from '../../../src/presenting/plain-reply.ts';
 import { compareReply } from '../colour/compare.ts';
 import { oilsWithoutShares, type PlanLacks } from '../colour/plan-lacks.ts';
 import { askFollowUps } from '../follow-ups.ts';
-import type { Told } from '../understood.ts';
+import type { Told } from '../how-read.ts';
+import type { Ran } from '../understood.ts';
+import { ranCommand } from './ran-command.ts';
 import { toldAmountHeadline } from './told-amount.ts';
 
 /** Commands that write something: what was understood is shown first, and done on a press. */
@@ -21,7 +21,7 @@ const WRITES: ReadonlySet<string> = new Set(['shelf add', 'shelf use']);
 export const writes = (command: string): boolean => WRITES.has(command);
 
 /** What would be written, with the button that does it: the first of the lines that are kept. */
-export function confirming(command: string, given: Given, { say, idempotencyKey: line }: Context): Reply {
+export function confirming(command: string, given: Given, { say, idempotencyKey: line }: Context): Ran {
   const follow = askFollowUps.run.with({ line, at: 0 });
   return {
     kind: 'reply',
@@ -37,7 +37,7 @@ export function confirming(command: string, given: Given, { say, idempotencyKey:
 export async function answered(
   reading: Reading,
   { question, given, read, context, lacks }: Told & { readonly question: string; readonly lacks: PlanLacks },
-): Promise<Reply> {
+): Promise<Ran> {
   const { say } = context;
   const lacking = reading.missing.filter(name => given[name] === undefined);
   if (lacking.length > 0 && reading.command !== 'compare') {
@@ -47,12 +47,12 @@ export async function answered(
       reading.job === 'mix' && names.length > 1
         ? say.ask.mixWithoutTarget({ mix: names.slice(0, 3).join(' + ') })
         : (oilsWithoutShares(lacks, say) ?? say.ask.lacks[reading.job]);
-    return { kind: 'reply', headline: text, data: { lacking }, blocks: [], cautions: [] };
+    return { kind: 'reply', headline: text, data: {}, short: { lacking }, blocks: [], cautions: [] };
   }
   if (WRITES.has(reading.command)) return confirming(reading.command, given, context);
   return await orItsNo(async () => {
     if (reading.command === 'compare') return await compareReply(read.facts.named, question, context);
-    const answer = shownAsReply(await context.run(reading.command, given), context);
+    const answer = await ranCommand(reading.command, given, context);
     if (reading.job === 'wet') return wettingFirst(answer, context);
     const told = reading.job === 'dose' ? toldAmountHeadline(answer, { question, read }, context) : undefined;
     return told === undefined ? answer : { ...answer, headline: told };
@@ -60,34 +60,23 @@ export async function answered(
 }
 
 /** An answer, or its "no" as one: it is shown with what was understood, so that a misreading can be put right. */
-export async function orItsNo(answer: () => Promise<Reply>, { say }: Context): Promise<Reply> {
+export async function orItsNo(answer: () => Promise<Ran>, { say }: Context): Promise<Ran> {
   try {
     return await answer();
   } catch (error) {
     const refusal = error instanceof Offer ? error.refusal : error;
     if (!(refusal instanceof Refusal)) throw error;
     return {
-      ...plainReply(say.refusal(refusal), { problem: refusal.id }),
+      ...plainReply(say.refusal(refusal), {}),
+      short: { problem: refusal.id },
       ...(error instanceof Offer && { choices: error.choices }),
     };
   }
 }
 
-const carried = z.object({
-  doses: z.tuple(
-    [
-      z.object({
-        colourant: z.object({ id: z.string() }),
-        carrier: z.object({ choice: z.enum(['water', 'oil', 'glycerin']) }),
-      }),
-    ],
-    z.unknown(),
-  ),
-});
-
 /** Who asks what to wet a colour in is told that first; the dose's own steps follow. */
-export function wettingFirst(answer: Reply, { say }: Context): Reply {
-  const dose = carried.safeParse(answer.data).data?.doses[0];
+export function wettingFirst(answer: Ran, { say }: Context): Ran {
+  const dose = answer.doses?.[0];
   const colourant = dose && colourantById(dose.colourant.id);
   if (!dose || !colourant) return answer;
   const headline = say.ask.wetIn({
@@ -96,9 +85,3 @@ export function wettingFirst(answer: Reply, { say }: Context): Reply {
   });
   return { ...answer, headline };
 }
-
-/** A form cannot follow what was announced: its title says what to do. */
-export const shownAsReply = (answer: Reply | Form, { say }: Context): Reply =>
-  answer.kind === 'reply'
-    ? answer
-    : { kind: 'reply', headline: say.ask.lacks.plan, data: {}, blocks: [], cautions: [] };

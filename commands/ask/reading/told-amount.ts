@@ -1,36 +1,24 @@
-import { z } from 'zod';
 import type { Context } from '../../../src/conversation/context.ts';
-import type { Reply } from '../../../src/conversation/reply.ts';
 import { parseAmount } from '../../../src/engine/quantities/amount.ts';
 import { practicalSpoons } from '../../../src/engine/quantities/spoons.ts';
 import { US_TEASPOON_ML } from '../../../src/engine/quantities/units.ts';
 import { amountJudged } from '../../../src/engine/questions/found/amount-judged.ts';
 import type { QuestionRead } from '../../../src/engine/questions/read.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
-
-const dosed = z.object({
-  doses: z.tuple([
-    z.object({
-      teaspoons: z.number().positive(),
-      ceilingTeaspoons: z.number().positive(),
-      grams: z.object({ typical: z.number().positive() }),
-      strength: z.string().optional(),
-    }),
-  ]),
-});
+import type { Ran } from '../understood.ts';
 
 /**
  * Who names how much they would put in is told first whether that is too much; the dose follows. Undefined where no
  * amount of powder was told, or several colours were.
  */
 export function toldAmountHeadline(
-  answer: Reply,
+  answer: Ran,
   { question, read: { facts } }: { readonly question: string; readonly read: QuestionRead },
   { say }: Pick<Context, 'say'>,
 ): string | undefined {
   const told = amountJudged(question, facts);
-  const dose = dosed.safeParse(answer.data).data?.doses[0];
-  if (told === undefined || !dose) return undefined;
+  const [dose, ...others] = answer.doses ?? [];
+  if (told === undefined || !dose || others.length > 0 || !isPositive(dose)) return undefined;
   const teaspoons = teaspoonsOf(told, dose.grams.typical / dose.teaspoons);
   if (teaspoons === undefined) return undefined;
   const spoons = (value: number) => say.quantities.measure(practicalSpoons(value));
@@ -52,3 +40,7 @@ function teaspoonsOf(text: string, gramsPerTeaspoon: number): number | undefined
     throw refusal;
   }
 }
+
+/** Whether a dose is one that an amount can be held against. */
+const isPositive = ({ teaspoons, ceilingTeaspoons, grams }: NonNullable<Ran['doses']>[number]): boolean =>
+  teaspoons > 0 && ceilingTeaspoons > 0 && grams.typical > 0;

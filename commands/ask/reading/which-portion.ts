@@ -1,18 +1,19 @@
 import type { Context } from '../../../src/conversation/context.ts';
-import type { Reply } from '../../../src/conversation/reply.ts';
+import { textsOf } from '../../../src/conversation/question.ts';
 import { lineOf } from '../../../src/conversation/typed/line-of.ts';
 import { parsePortionRange } from '../../../src/engine/quantities/portion.ts';
 import { OF_PORTION, type QuestionRead, type Reading } from '../../../src/engine/questions/read.ts';
 import type { Answerer } from '../asked.ts';
 import { askFollowUps } from '../follow-ups.ts';
 import { keepLines } from '../kept-lines.ts';
+import type { AskReply } from '../understood.ts';
 
 /** Asks which portion is meant where the words fit several; undefined where they fit one. */
 async function whichPortionReply(
   { job, command, given }: Reading,
   { facts }: QuestionRead,
   context: Context,
-): Promise<Reply | undefined> {
+): Promise<AskReply | undefined> {
   const { ask } = context.say;
   const { unclear } = facts;
   if (!OF_PORTION.has(job) || given.portion === undefined || unclear.length < 2) return undefined;
@@ -25,7 +26,8 @@ async function whichPortionReply(
   return {
     kind: 'reply',
     headline: ask.whichPortion({ portions }),
-    data: { understood: { job, command, given: rest, facts } },
+    data: {},
+    understood: { kind: 'command', job, command, given: textsOf(rest), facts },
     blocks: [],
     cautions: [],
     choices: [

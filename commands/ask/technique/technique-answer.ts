@@ -1,5 +1,5 @@
 import type { Context } from '../../../src/conversation/context.ts';
-import type { Caution, Reply } from '../../../src/conversation/reply.ts';
+import type { Caution } from '../../../src/conversation/reply.ts';
 import { nearestPart } from '../../../src/engine/questions/leaning/nearest-part.ts';
 import { type AnswerTo, answerTo } from '../../../src/engine/questions/technique/answer-to.ts';
 import {
@@ -8,13 +8,14 @@ import {
   WITH_RAW_BATTER,
 } from '../../../src/engine/questions/technique/topic.ts';
 import { topicReply } from '../lye/matter.ts';
+import type { AskReply } from '../understood.ts';
 
 /** What is said to a technique, with the caution of what is at hand. `question`: tells which part of it is asked about; empty where none is known. */
-export const techniqueAnswer = (technique: Technique, question: string, context: Context): Reply =>
+export const techniqueAnswer = (technique: Technique, question: string, context: Context): AskReply =>
   answeredTo(technique, answerTo(technique, question), context);
 
 /** Of a matter that tells of many things its sentence of the one that is asked about goes first. */
-export function nearestFirst(technique: Technique, question: string, context: Context): Reply {
+export function nearestFirst(technique: Technique, question: string, context: Context): AskReply {
   const to = answerTo(technique, question);
   const reply = answeredTo(technique, to, context);
   if (!OF_MANY_THINGS.has(technique) || 'lye' in to) return reply;
@@ -29,14 +30,16 @@ export function nearestFirst(technique: Technique, question: string, context: Co
 const OF_MANY_THINGS: ReadonlySet<Technique> = new Set(['clean-tools', 'make-it-gel', 'mould-care']);
 
 /** One of the answers of a technique, or the part of it that is known already. */
-export function answeredTo(technique: Technique, to: AnswerTo, context: Context): Reply {
+export function answeredTo(technique: Technique, to: AnswerTo, context: Context): AskReply {
   const { say } = context;
-  if ('lye' in to) return led(technique, topicReply(to.lye, context));
+  if ('lye' in to)
+    return { ...topicReply(to.lye, context), understood: { kind: 'lye', lye: to.lye, technique } };
   const { answer, why } = ownWords(to, say);
   return {
     kind: 'reply',
     headline: answer,
-    data: { understood: { technique, command: 'help', given: {}, ...to } },
+    data: {},
+    understood: { kind: 'technique', technique, command: 'help', given: {}, ...to },
     blocks: atOnceAndMore(why).map(text => ({ kind: 'text', text })),
     cautions: [...cautionOf(technique, say.technique)],
   };
@@ -45,14 +48,6 @@ export function answeredTo(technique: Technique, to: AnswerTo, context: Context)
 /** The words of one of the answers of a technique that are its own. */
 export const ownWords = (to: Exclude<AnswerTo, { readonly lye: unknown }>, { technique }: Context['say']) =>
   'named' in to ? technique.named[to.named] : technique.topics[to.technique];
-
-/** An answer from near lye, told as the technique that it was asked as. */
-const led = (technique: Technique, reply: Reply): Reply => ({
-  ...reply,
-  data: {
-    understood: { ...(reply.data as { readonly understood: object }).understood, technique },
-  },
-});
 
 function* cautionOf(
   technique: Technique,

@@ -1,5 +1,4 @@
 import type { Context } from '../../../src/conversation/context.ts';
-import type { Reply } from '../../../src/conversation/reply.ts';
 import { lineOf } from '../../../src/conversation/typed/line-of.ts';
 import { LYE_WORDS } from '../../../src/engine/questions/fields/soap-words.ts';
 import { asksItsColour } from '../../../src/engine/questions/found/asks-its-colour.ts';
@@ -27,11 +26,13 @@ import { whenAsked } from '../../../src/engine/when-asked.ts';
 import type { Answerer } from '../asked.ts';
 import { chatReply } from '../chat.ts';
 import { colourGivenReply } from '../colour/colour-given.ts';
+import { type AnsweredBy, firstOf } from '../first-of.ts';
 import { askFollowUps } from '../follow-ups.ts';
+import { choicesOf } from '../how-read.ts';
 import { keepLines } from '../kept-lines.ts';
 import { afterLyeReply } from '../lye/after-lye.ts';
 import { filled } from '../reading/options-of.ts';
-import { choicesOf } from '../understood.ts';
+import type { AskReply } from '../understood.ts';
 import { answeredTo, nearestFirst, techniqueAnswer } from './technique-answer.ts';
 import { troubleReply } from './trouble.ts';
 
@@ -67,16 +68,12 @@ export async function answeredOfBatter(
   question: string,
   read: QuestionRead,
   context: Context,
-): Promise<{ readonly by: string; readonly reply: Reply } | undefined> {
+): Promise<AnsweredBy | undefined> {
   if (question.startsWith('/') || tellsOfHurt(question)) return undefined;
   const { amount, weighed } = lyeAskedIn(question);
   if (amount || weighed) return undefined;
   const near = whenAsked(() => nearestMatters(question, read));
-  for (const { id, answer } of BATTER_ANSWERERS) {
-    const reply = await answer({ question, read, context, near });
-    if (reply) return { by: id, reply };
-  }
-  return undefined;
+  return await firstOf(BATTER_ANSWERERS, { question, read, context, near });
 }
 
 /** The matters that a question may be about; none where what stays out of soap, acid beside a colour or lye has an answer of its own. */
@@ -99,7 +96,7 @@ function isAnotherMatter(question: string, first: NearMatter, read: QuestionRead
 }
 
 /** The colour of the one thing that is named, in so many words. */
-function itsColour({ question, read, context }: AskedOfBatter): Reply | undefined {
+function itsColour({ question, read, context }: AskedOfBatter): AskReply | undefined {
   return asksItsColour(question, read) ? colourGivenReply(question, read, context) : undefined;
 }
 
@@ -109,7 +106,7 @@ const isTold = (question: string, { readings: [reading], facts }: QuestionRead):
   (reading?.job === 'dose' && facts.named.length > 0 && facts.portion !== undefined);
 
 /** What a question says outright; why batter raced is a press away, behind what to do with it now. */
-async function outright({ question, read, context }: AskedOfBatter): Promise<Reply | undefined> {
+async function outright({ question, read, context }: AskedOfBatter): Promise<AskReply | undefined> {
   const said = outrightIn(question);
   const isSaid = said && (said.atHand || !isTold(question, read)) && !staysOut(question, read);
   if (!isSaid) return undefined;
@@ -121,13 +118,13 @@ async function outright({ question, read, context }: AskedOfBatter): Promise<Rep
 }
 
 /** What is asked of a thing of the bench. */
-function bench({ question, read, context }: AskedOfBatter): Reply | undefined {
+function bench({ question, read, context }: AskedOfBatter): AskReply | undefined {
   const asked = benchAsked(question, read);
   return asked && answeredTo(asked.technique, asked.to, context);
 }
 
 /** Two hues that are put together, where no colourant is named. */
-function twoTogether({ question, read, context }: AskedOfBatter): Reply | undefined {
+function twoTogether({ question, read, context }: AskedOfBatter): AskReply | undefined {
   const isMix = read.readings[0]?.job === 'mix' && read.facts.named.length === 0;
   return isMix && putsTwoTogether(question) ? techniqueAnswer('blend-two', question, context) : undefined;
 }
@@ -138,23 +135,23 @@ async function likelyTechnique({ near }: AskedOfBatter): Promise<Technique | und
   return first && isTechnique(first.matter) ? first.matter : undefined;
 }
 
-async function chat({ question, context, near }: AskedOfBatter): Promise<Reply | undefined> {
+async function chat({ question, context, near }: AskedOfBatter): Promise<AskReply | undefined> {
   const [first] = await near();
   return first?.matter === 'chat' ? chatReply(question, context) : undefined;
 }
 
-async function trouble({ question, read, context, near }: AskedOfBatter): Promise<Reply | undefined> {
+async function trouble({ question, read, context, near }: AskedOfBatter): Promise<AskReply | undefined> {
   const [first] = await near();
   return first?.matter === 'vague-trouble' ? await troubleReply(question, read, context) : undefined;
 }
 
-async function afterLye(asked: AskedOfBatter): Promise<Reply | undefined> {
+async function afterLye(asked: AskedOfBatter): Promise<AskReply | undefined> {
   const { question, read, context } = asked;
   const likely = await likelyTechnique(asked);
   return likely && afterLyeReply(question, read, { technique: likely, context });
 }
 
-async function colourFamilies(asked: AskedOfBatter): Promise<Reply | undefined> {
+async function colourFamilies(asked: AskedOfBatter): Promise<AskReply | undefined> {
   const { question, read, context } = asked;
   const isOfFamilies = (await likelyTechnique(asked)) === 'colour-families';
   return isOfFamilies ? colourGivenReply(question, read, context) : undefined;
@@ -164,7 +161,7 @@ async function colourFamilies(asked: AskedOfBatter): Promise<Reply | undefined> 
 const LEAST_OFFERED = 0.12;
 
 /** The likeliest matter, with the next one and the command that may be meant to press. */
-async function likeliest(asked: AskedOfBatter): Promise<Reply | undefined> {
+async function likeliest(asked: AskedOfBatter): Promise<AskReply | undefined> {
   const { question, read, context } = asked;
   const first = await likelyTechnique(asked);
   if (first === undefined) return undefined;

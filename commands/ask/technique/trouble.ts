@@ -1,10 +1,11 @@
 import type { Context } from '../../../src/conversation/context.ts';
-import type { Choice, Reply } from '../../../src/conversation/reply.ts';
+import type { Choice } from '../../../src/conversation/reply.ts';
 import { lineOf } from '../../../src/conversation/typed/line-of.ts';
 import type { QuestionRead } from '../../../src/engine/questions/read.ts';
 import { colourWordIn } from '../../../src/engine/text/colours/colour-words-in.ts';
 import { askFollowUps } from '../follow-ups.ts';
 import { keepLines } from '../kept-lines.ts';
+import type { AskReply } from '../understood.ts';
 
 /** What goes wrong most in a pot or a mould that somebody stands before. */
 const MOST_OFTEN = ['thick-now', 'riced-now', 'changed-in-pot', 'rising-now', 'no-lumps'] as const;
@@ -14,7 +15,7 @@ export async function troubleReply(
   question: string,
   { readings: [reading] }: QuestionRead,
   context: Context,
-): Promise<Reply> {
+): Promise<AskReply> {
   const { technique, ask } = context.say;
   const colour = colourWordIn(question);
   if (colour !== undefined) return wantedOrTurned(colour.toLowerCase(), context);
@@ -23,12 +24,11 @@ export async function troubleReply(
   return {
     kind: 'reply',
     headline: ask.trouble.headline,
-    data: {
-      understood: {
-        ...(isHelp ? { job: 'help', command: 'help' } : { command: 'ask' }),
-        given: {},
-        askedBack: true,
-      },
+    data: {},
+    understood: {
+      kind: 'asked-back',
+      ...(isHelp ? { job: 'help', command: 'help' } : { command: 'ask' }),
+      given: {},
     },
     blocks: [{ kind: 'text', text: ask.trouble.why }],
     cautions: [],
@@ -45,7 +45,7 @@ export async function troubleReply(
 }
 
 /** "Brown help": a colour that is wished, or one that came. */
-async function wantedOrTurned(colour: string, context: Context): Promise<Reply> {
+async function wantedOrTurned(colour: string, context: Context): Promise<AskReply> {
   const { ask } = context.say;
   const lines = [
     lineOf('match', { target: colour }),
@@ -55,7 +55,8 @@ async function wantedOrTurned(colour: string, context: Context): Promise<Reply> 
   return {
     kind: 'reply',
     headline: ask.trouble.wantedOrTurned({ colour }),
-    data: { understood: { command: 'ask', given: {}, askedBack: true, colour } },
+    data: {},
+    understood: { kind: 'asked-back', command: 'ask', given: {}, colour },
     blocks: [{ kind: 'text', text: ask.tellMore }],
     cautions: [],
     choices: [

@@ -4,6 +4,7 @@ import { type Action, type Command, isAction } from '../command.ts';
 import type { Context, Listed } from '../context.ts';
 import type { Conversation } from '../conversation.ts';
 import type { Given, Origin } from '../question.ts';
+import type { DataOf, Form, ReplyWith } from '../reply.ts';
 import { typedValue } from '../typed/typed-value.ts';
 import { takeOrOffer } from '../typed/which-one.ts';
 import { requireSteward } from './access.ts';
@@ -51,6 +52,8 @@ function made(origin: Origin, conversation: Conversation, idempotencyKey: string
       return workersFor(group, services.workers);
     },
     shelf: { store, member: asker.id },
+    book: { store, member: asker.id },
+    by: { member: asker.id, at: new Date(at) },
     recipes: { store, member: asker.id, group },
     change: { cause: idempotencyKey, at: new Date(at), byName: asker.name, press: id },
     get commands() {
@@ -58,12 +61,15 @@ function made(origin: Origin, conversation: Conversation, idempotencyKey: string
     },
     say: wordsIn(language),
     idempotencyKey,
-    async run(command, given) {
+    async run<Name extends string>(command: Name, given: Given) {
       const action = await actionNamed(command);
       if (action.access === 'steward') await requireSteward(context);
       const typed = typedFor(action, given);
       await noteOwn(conversation, { action, given: typed }, context);
-      return takeOrOffer({ command, action, given: typed }, context);
+      // What its answers tell is held where the command is declared.
+      return (await takeOrOffer({ command, action, given: typed }, context)) as
+        | ReplyWith<DataOf<Name>>
+        | Form;
     },
     async namesJar(command, given) {
       const action = await actionNamed(command);

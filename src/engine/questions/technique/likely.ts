@@ -6,6 +6,7 @@ import { isHardlyDoubt } from '../fields/unsure.ts';
 import type { Job } from '../jobs/jobs.ts';
 import type { LyeTopic } from '../lye/topics/topic.ts';
 import type { QuestionRead } from '../read.ts';
+import { isPlainMix, isWishedWith } from './mix-wished.ts';
 import type { NearMatter } from './read.ts';
 import type { Matter } from './topic.ts';
 
@@ -74,71 +75,110 @@ export const NEAR_LYE: ReadonlySet<Matter> = new Set<Matter>([
   'kitchen-tools',
 ]);
 
-/** The judge of jobs is sure of a colour to be mixed. */
-const SURELY_MIXED = 0.99;
-/** "How do I make navy?": a colour that is named at the end of it, and nothing else. */
-const isPlainMix = (question: string, { readings: [reading], facts }: QuestionRead): boolean =>
-  reading?.job === 'mix' &&
-  reading.score >= SURELY_MIXED &&
-  facts.target !== undefined &&
-  /^\P{L}*(?:how (?:do|can|would) (?:i|you|we|one) (?:make|get|mix)|c[oó]mo (?:hago|hacer|consigo|saco))(?!\p{L})/iu.test(
-    question,
-  ) &&
-  question
-    .toLowerCase()
-    .replace(/\P{L}+$/u, '')
-    .endsWith(facts.target.text);
-
-/** "I want eucalyptus green, greyish, I have green clay and charcoal": a colour that is wished, and what is at hand for it. */
-const WISHED =
-  /(?<!\p{L})(?:quiero|quisiera|busco|necesito|me gustaria|want|need|fancy|after|looking for)(?!\p{L})/u;
-const AT_HAND = /(?<!\p{L})(?:tengo|tenemos|i have|have|got|i['’]ve)(?!\p{L})/u;
-const isWishedWith = (question: string, { readings: [reading], facts }: QuestionRead): boolean => {
-  const text = unaccented(question);
-  return (
-    reading?.job === 'mix' &&
-    reading.score >= SURELY_MIXED &&
-    facts.target !== undefined &&
-    facts.named.length > 1 &&
-    WISHED.test(text) &&
-    AT_HAND.test(text)
-  );
-};
-
-/** How likely a matter has to be beside what else was read of a question. */
-function leastBeside(matter: Matter, read: QuestionRead, question: string): number {
-  return Math.max(NEAR_LYE.has(matter) ? BESIDE_LYE : 0, besideRead(matter, read, question));
-}
-
 /** "And purple?" names no two that are put together. */
 const OF_TWO = /[+&/]|\S\s+\S+\s+\S/u;
 
-function besideRead(matter: Matter, read: QuestionRead, question: string): number {
-  const [reading] = read.readings;
-  if (
-    read.outside === 'medical' ||
-    read.outside === 'lye-elsewhere' ||
-    isPlainMix(question, read) ||
-    isWishedWith(question, read)
-  )
-    return Number.POSITIVE_INFINITY;
-  if (reading?.job.startsWith('shelf') && mayBeOfShelf(question)) return Number.POSITIVE_INFINITY;
+/** A matter that a question may be about, and what else was read of it. */
+type Beside = {
+  readonly matter: Matter;
+  readonly question: string;
+  readonly read: QuestionRead;
+  readonly reading: QuestionRead['readings'][number] | undefined;
+};
+
+const isSureOf = ({ reading }: Beside): boolean =>
+  reading !== undefined && reading.score >= SURE_JOB && reading.missing.length === 0;
+const isMostSurelyElsewhere = (read: QuestionRead): boolean =>
+  isNamedElsewhere(read) || (read.outside === 'other' && read.elsewhere >= MOST_SURELY_ELSEWHERE);
+const NEVER = Number.POSITIVE_INFINITY;
+
+/** What stands before a matter that is less likely than `least`: the first that applies says so. */
+const STANDS_BEFORE: readonly {
+  readonly what: string;
+  readonly applies: (beside: Beside) => boolean;
+  readonly least: number;
+}[] = [
+  {
+    what: 'somebody’s health, lye for something else',
+    applies: ({ read: { outside } }) => outside === 'medical' || outside === 'lye-elsewhere',
+    least: NEVER,
+  },
+  { what: 'a colour to be mixed', applies: ({ question, read }) => isPlainMix(question, read), least: NEVER },
+  {
+    what: 'a colour that is wished',
+    applies: ({ question, read }) => isWishedWith(question, read),
+    least: NEVER,
+  },
+  {
+    what: 'a shelf',
+    applies: ({ question, reading }) => reading?.job.startsWith('shelf') === true && mayBeOfShelf(question),
+    least: NEVER,
+  },
   // Custard and wax go thick and split too.
-  if (IN_THE_POT.has(matter) && (isNamedElsewhere(read) || !isOurPot(read))) return Number.POSITIVE_INFINITY;
-  if (matter === 'blend-two' && !OF_TWO.test(question.trim())) return Number.POSITIVE_INFINITY;
-  if (read.outside === 'business' && OF_BUSINESS.has(matter)) return BESIDE_JOB;
-  if (isNamedElsewhere(read) || (read.outside === 'other' && read.elsewhere >= MOST_SURELY_ELSEWHERE))
-    return BESIDE_SURE_FIELD;
-  if (isElsewhere(read)) return BESIDE_FIELD;
-  if (isFlawTold(read)) return wordCount(question) <= SHORTLY ? BESIDE_FLAW : BESIDE_STORY;
-  const isSure = reading !== undefined && reading.score >= SURE_JOB && reading.missing.length === 0;
-  if (isSurely(reading, 'survives-lye') && OF_FATE.has(matter)) return BESIDE_FATE;
-  if (isSurely(reading, 'plan') && read.facts.portion !== undefined) return BESIDE_ASKED;
-  if (matter === 'chat') return reading?.job === 'doubt' || !isSure ? BESIDE_CHAT : BESIDE_JOB;
+  {
+    what: 'another pot',
+    applies: ({ matter, read }) => IN_THE_POT.has(matter) && (isNamedElsewhere(read) || !isOurPot(read)),
+    least: NEVER,
+  },
+  {
+    what: 'one thing alone',
+    applies: ({ matter, question }) => matter === 'blend-two' && !OF_TWO.test(question.trim()),
+    least: NEVER,
+  },
+  {
+    what: 'shops and labels, of which prices are spoken',
+    applies: ({ matter, read }) => read.outside === 'business' && OF_BUSINESS.has(matter),
+    least: BESIDE_JOB,
+  },
+  {
+    what: 'another field, surely',
+    applies: ({ read }) => isMostSurelyElsewhere(read),
+    least: BESIDE_SURE_FIELD,
+  },
+  { what: 'another field', applies: ({ read }) => isElsewhere(read), least: BESIDE_FIELD },
+  {
+    what: 'a flaw in a few words',
+    applies: ({ question, read }) => isFlawTold(read) && wordCount(question) <= SHORTLY,
+    least: BESIDE_FLAW,
+  },
+  { what: 'a flaw told at length', applies: ({ read }) => isFlawTold(read), least: BESIDE_STORY },
+  {
+    what: 'what becomes of a plant',
+    applies: ({ matter, reading }) => isSurely(reading, 'survives-lye') && OF_FATE.has(matter),
+    least: BESIDE_FATE,
+  },
+  {
+    what: 'a plan of a portion that is told',
+    applies: ({ read, reading }) => isSurely(reading, 'plan') && read.facts.portion !== undefined,
+    least: BESIDE_ASKED,
+  },
+  {
+    what: 'chat that may be one',
+    applies: beside => beside.matter === 'chat' && (beside.reading?.job === 'doubt' || !isSureOf(beside)),
+    least: BESIDE_CHAT,
+  },
+  { what: 'a command, beside chat', applies: ({ matter }) => matter === 'chat', least: BESIDE_JOB },
   // Of a flaw without a sign nothing is known yet, and help is no more than a list.
-  if (!isSure || reading.job === 'help' || reading.job === 'diagnose') return LIKELY;
+  {
+    what: 'nothing that is sure',
+    applies: beside => !isSureOf(beside) || /^(?:help|diagnose)$/u.test(beside.reading?.job ?? ''),
+    least: LIKELY,
+  },
   // "Does that count as part of my oils" doubts nothing.
-  return ASKED.has(reading.job) && !isHardlyDoubt(reading, question) ? BESIDE_ASKED : BESIDE_JOB;
+  {
+    what: 'a comparison, a doubt',
+    applies: ({ question, reading }) =>
+      reading !== undefined && ASKED.has(reading.job) && !isHardlyDoubt(reading, question),
+    least: BESIDE_ASKED,
+  },
+  { what: 'any other sure command', applies: () => true, least: BESIDE_JOB },
+];
+
+/** How likely a matter has to be beside what else was read of a question, 0 to 1; more than any chance where it never stands first. */
+function leastBeside(matter: Matter, read: QuestionRead, question: string): number {
+  const beside: Beside = { matter, question, read, reading: read.readings[0] };
+  const least = STANDS_BEFORE.find(({ applies }) => applies(beside))?.least ?? BESIDE_JOB;
+  return Math.max(NEAR_LYE.has(matter) ? BESIDE_LYE : 0, least);
 }
 
 /** Matters near lye whose words are those of working with batter too; every other one that its patterns find stands first. */

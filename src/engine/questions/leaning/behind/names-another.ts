@@ -6,6 +6,8 @@ import { unaccented } from '../../../text/unaccented.ts';
 /** Whether it names an oil, which is a subject of its own. Pure. */
 export const namesOil = (turn: string): boolean =>
   (turn.match(/\p{L}+/gu) ?? []).some(word => knownOil(word) !== undefined);
+/** Whether it names an oil or tells a figure, of which near lye a recipe may be changed. Pure. */
+export const namesOilOrFigure = (turn: string): boolean => /\d/u.test(turn) || namesOil(turn);
 
 const DENIES = /(?<!\p{L})(?:didn'?t|did not|wasn'?t|isn'?t|not|never|no use|sin|nunca|no)(?!\p{L})/u;
 /** Whether it says that something was otherwise. Pure. */

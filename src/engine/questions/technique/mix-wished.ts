@@ -1,0 +1,33 @@
+import { unaccented } from '../../text/unaccented.ts';
+import type { QuestionRead } from '../read.ts';
+
+/** The judge of jobs is sure of a colour to be mixed. */
+const SURELY_MIXED = 0.99;
+/** "How do I make navy?": a colour that is named at the end of it, and nothing else. Pure. */
+export const isPlainMix = (question: string, { readings: [reading], facts }: QuestionRead): boolean =>
+  reading?.job === 'mix' &&
+  reading.score >= SURELY_MIXED &&
+  facts.target !== undefined &&
+  /^\P{L}*(?:how (?:do|can|would) (?:i|you|we|one) (?:make|get|mix)|c[oó]mo (?:hago|hacer|consigo|saco))(?!\p{L})/iu.test(
+    question,
+  ) &&
+  question
+    .toLowerCase()
+    .replace(/\P{L}+$/u, '')
+    .endsWith(facts.target.text);
+
+const WISHED =
+  /(?<!\p{L})(?:quiero|quisiera|busco|necesito|me gustaria|want|need|fancy|after|looking for)(?!\p{L})/u;
+const AT_HAND = /(?<!\p{L})(?:tengo|tenemos|i have|have|got|i['’]ve)(?!\p{L})/u;
+/** "I want eucalyptus green, greyish, I have green clay and charcoal": a colour that is wished, and what is at hand for it. Pure. */
+export const isWishedWith = (question: string, { readings: [reading], facts }: QuestionRead): boolean => {
+  const text = unaccented(question);
+  return (
+    reading?.job === 'mix' &&
+    reading.score >= SURELY_MIXED &&
+    facts.target !== undefined &&
+    facts.named.length > 1 &&
+    WISHED.test(text) &&
+    AT_HAND.test(text)
+  );
+};
