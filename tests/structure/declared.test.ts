@@ -3,6 +3,10 @@ import { describe, expect, test } from 'vitest';
 import { readCommands } from '../../src/conversation/registry/registry.ts';
 import { LYE_CAUTIONS } from '../../src/engine/batch/lye/lye-cautions.ts';
 import * as say from '../../src/words/en/index.ts';
+import * as dice from '../../src/words/es/index.ts';
+import { LANGUAGES } from '../../src/words/locales.ts';
+import { BY_VALUES } from '../terminal/refused/by-values.ts';
+import { REFUSED } from '../terminal/refused/index.ts';
 
 const root = new URL('../../', import.meta.url);
 /** What tests and their tables say, themselves left out. */
@@ -10,20 +14,58 @@ const tests = globSync('tests/**/*.ts', { cwd: root })
   .filter(path => !path.startsWith('tests/structure/') && !path.startsWith('tests/mutants/'))
   .map(path => ({ path, text: readFileSync(new URL(path, root), 'utf8') }));
 
-/** Every quoted text, and every key of a table, of any test. */
-const quoted = new Set(
-  tests.flatMap(({ text }) =>
-    [...text.matchAll(/(['"`])([a-z][a-z0-9-]*)\1|^\s*([a-z][a-z0-9]*):/gm)].map(
-      match => match[2] ?? match[3]!,
-    ),
-  ),
-);
+/** Every quoted text, and every key of a table, of any test; `besides`: of those whose path does not begin so. */
+const quotedIn = (besides?: string) =>
+  new Set(
+    tests
+      .filter(({ path }) => besides === undefined || !path.startsWith(besides))
+      .flatMap(({ text }) =>
+        [...text.matchAll(/(['"`])([a-z][a-z0-9-]*)\1|^\s*([a-z][a-z0-9]*):/gm)].map(
+          match => match[2] ?? match[3]!,
+        ),
+      ),
+  );
+const quoted = quotedIn();
+
+type Told = { readonly id: string; readonly en: string; readonly es: string };
+const byValues = Object.values(BY_VALUES).flat();
+/** Which refusals the tables of `tests/terminal/refusals.test.ts` hold, with the part of their sentences that is looked at. */
+const told: readonly Told[] = [
+  ...Object.values(REFUSED)
+    .flat()
+    .map(([, id, en, es]) => ({ id, en, es })),
+  ...byValues.map(([id, , en, es]) => ({ id, en, es })),
+];
+/** How each sentence is written, by refusal. */
+const written = { en: say.refusals, es: dice.refusals };
+/** Whose sentence holds the whole of another refusal's, since both have to be told. */
+const HOLDS_ANOTHER: ReadonlySet<string> = new Set(['metal-and-hurt']);
+/** Letters that a part must have to be read at all. */
+const SHORTEST = 8;
 
 const registry = await readCommands(new URL('commands/', root));
 
 describe('a test looks at', () => {
-  test('every refusal', () => {
-    expect(Object.keys(say.refusals).filter(id => !quoted.has(id))).toEqual([]);
+  test('every refusal, by what it says', () => {
+    const ids = new Set(told.map(({ id }) => id));
+    expect(Object.keys(say.refusals).filter(id => !ids.has(id))).toEqual([]);
+  });
+
+  test('what no line meets where it is raised', () => {
+    const elsewhere = quotedIn('tests/terminal/refused/');
+    expect(byValues.map(([id]) => id as string).filter(id => !elsewhere.has(id))).toEqual([]);
+  });
+
+  test.each(LANGUAGES)('a part of each sentence that no other has, in %s', language => {
+    const sources = Object.entries(written[language]).map(([id, of]) => ({ id, text: of.toString() }));
+    const unclear = told.flatMap(one => {
+      const part = one[language];
+      const others = sources.filter(
+        ({ id, text }) => id !== one.id && !HOLDS_ANOTHER.has(id) && text.includes(part),
+      );
+      return part.length < SHORTEST || others.length > 0 ? [`${one.id}: ${part}`] : [];
+    });
+    expect(unclear).toEqual([]);
   });
 
   test('every caution about lye, of a dose and of a plan', () => {
