@@ -63,6 +63,7 @@ function named(all: readonly Proposal[], asked: string): Proposal {
     all.find(({ title }) => fold(title) === wanted) ??
     (wanted === '' ? undefined : all.find(({ title }) => fold(title).startsWith(wanted)));
   const titles = all.slice(0, 5).map(({ title }) => title);
+  if (titles.length === 0) refuse('season-nothing-put', {});
   return found ?? refuse('season-palette-unknown', { asked: cut(asked, 60), titles });
 }
 

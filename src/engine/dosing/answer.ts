@@ -8,26 +8,20 @@ import { mixFullness } from './mix.ts';
 import { portionMillilitres } from './portion.ts';
 import type { Dose, DoseAnswer, DoseRequest, Shift } from './request.ts';
 
-declare module '../refusal.ts' {
-  interface Reasons {
-    'too-many-colourants': { most: number };
-  }
-}
-
 /** More colours than this in one cup are mud. */
 export const MOST_COLOURANTS = 5;
 
 /**
  * The whole answer to "how much colour for this much batter": doses held together under their ceilings, carriers,
  * what the carriers do to this portion, and what to be careful of.
- * Throws Refusals: `too-many-colourants`, `never-meets-lye`, `carrier-cannot-work`, `spoon-weight-out-of-range`,
+ * Throws Refusals: `mix-too-many`, `never-meets-lye`, `carrier-cannot-work`, `spoon-weight-out-of-range`,
  * `amount-out-of-range`. Throws RangeError without any colourant.
  * @example answerDose({ portion: parsePortion('2 cups'), colourants: [{ colourant: findColourant('ultramarine blue'), strength: parseStrength('full') }] }).doses[0].teaspoons // 0.5
  */
 export function answerDose(request: DoseRequest): DoseAnswer {
   const { portion, colourants, batter = TYPICAL_BATTER, measures = MEASURES.us } = request;
   if (colourants.length === 0) throw new RangeError('a dose is of at least one colourant');
-  if (colourants.length > MOST_COLOURANTS) refuse('too-many-colourants', { most: MOST_COLOURANTS });
+  if (colourants.length > MOST_COLOURANTS) refuse('mix-too-many', { most: MOST_COLOURANTS });
   const millilitres = portionMillilitres(portion, batter);
   const kitchen: Kitchen = { portionMillilitres: millilitres, batter, measures };
   const wanted = colourants.map(asked => wantedDose(asked, kitchen));

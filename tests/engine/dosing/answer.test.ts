@@ -185,7 +185,7 @@ describe('several colours share one portion', () => {
           Array.from({ length: 6 }, () => ask('gold-mica', 'tint')),
         ),
       ),
-    ).toBe('too-many-colourants');
+    ).toBe('mix-too-many');
   });
 
   test('their oils add up in the portion', () => {

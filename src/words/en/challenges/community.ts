@@ -50,9 +50,7 @@ export const communityRefusals: Pick<RefusalSentences, CommunityRefusal> = {
   'season-colours-unfit': ({ least, most }) =>
     `A season’s palette has ${least} to ${most} colours, apart by commas.`,
   'season-palette-unknown': ({ asked, titles }) =>
-    titles.length === 0
-      ? 'Nothing is put forward yet: /season propose.'
-      : `No palette is called “${asked}”. Put forward: ${orList.format(quoted(titles))}.`,
+    `No palette is called “${asked}”. Put forward: ${orList.format(quoted(titles))}.`,
   'season-nothing-put': () => 'Nothing is put forward yet: /season propose.',
   'season-tie': ({ titles }) =>
     `${andList.format(quoted(titles))} have as many votes: let members vote on before you settle it.`,

@@ -126,7 +126,6 @@ export const dosing = {
 export const dosingRefusals: Pick<
   RefusalSentences,
   | 'never-meets-lye'
-  | 'too-many-colourants'
   | 'spoon-weight-out-of-range'
   | 'premix-unreadable'
   | 'premix-out-of-range'
@@ -138,7 +137,6 @@ export const dosingRefusals: Pick<
 > = {
   'never-meets-lye': ({ colourant }) =>
     `${colourant.en} must never meet lye. Leave it out; take a mica or an oxide of that colour.`,
-  'too-many-colourants': ({ most }) => `At most ${most} colourants fit in one portion; more turn to mud.`,
   'spoon-weight-out-of-range': ({ grams, low, high }) =>
     `A level teaspoon can't weigh ${plain(grams)} g. Weigh one again: ${plain(low)} to ${plain(high)} g is possible.`,
   'premix-unreadable': ({ text }) =>

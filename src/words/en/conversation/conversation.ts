@@ -1,5 +1,8 @@
 import type { ReasonId } from '../../../engine/refusal.ts';
+import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
+
+const { figure } = numbersIn('en');
 
 const busy = {
   member: 'Several of your answers are still being worked on.',
@@ -47,7 +50,8 @@ export const conversationRefusals: Pick<RefusalSentences, ConversationReason> = 
   'option-too-long': ({ option, most }) => `“${option}” is too long: at most ${most} characters fit.`,
   'option-not-offered': ({ option, offered }) => `“${option}” must be one of: ${list(offered)}.`,
   'option-not-a-number': ({ option }) => `“${option}” must be a number, such as 5.`,
-  'option-out-of-range': ({ option, least, most }) => `“${option}” must be from ${least} to ${most}.`,
+  'option-out-of-range': ({ option, least, most }) =>
+    `“${option}” must be from ${figure(least, 3)} to ${figure(most, 3)}.`,
   'option-not-yes-or-no': ({ option }) => `“${option}” must be yes or no.`,
   'option-needs-a-file': ({ option }) => `“${option}” must be a file, such as a photo.`,
   'option-names-nobody': ({ option, kind }) => `“${option}” must be a ${kind} of this group: pick one.`,

@@ -50,9 +50,7 @@ export const communityRefusals: Pick<RefusalSentences, CommunityRefusal> = {
   'season-colours-unfit': ({ least, most }) =>
     `La paleta de una temporada tiene de ${least} a ${most} colores, separados por comas.`,
   'season-palette-unknown': ({ asked, titles }) =>
-    titles.length === 0
-      ? 'Aún no hay propuestas: /season propose.'
-      : `Ninguna paleta se llama «${asked}». Propuestas: ${orList.format(quoted(titles))}.`,
+    `Ninguna paleta se llama «${asked}». Propuestas: ${orList.format(quoted(titles))}.`,
   'season-nothing-put': () => 'Aún no hay propuestas: /season propose.',
   'season-tie': ({ titles }) =>
     `${andList.format(quoted(titles))} tienen los mismos votos: que se siga votando antes de fijarla.`,

@@ -106,8 +106,6 @@ export const dosing: typeof en.dosing = {
 export const dosingRefusals: typeof en.dosingRefusals = {
   'never-meets-lye': ({ colourant }) =>
     `${colourant.es} nunca debe tocar la sosa. Déjalo fuera; usa una mica o un óxido de ese color.`,
-  'too-many-colourants': ({ most }) =>
-    `Caben como mucho ${most} colorantes en una porción; con más sale barro.`,
   'spoon-weight-out-of-range': ({ grams, low, high }) =>
     `Una cucharadita rasa no puede pesar ${plain(grams)} g. Pésala otra vez: es posible de ${plain(low)} a ${plain(high)} g.`,
   'premix-unreadable': ({ text }) =>

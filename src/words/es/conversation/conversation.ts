@@ -1,5 +1,8 @@
 import type { ConversationReason, conversation as en } from '../../en/conversation/conversation.ts';
+import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
+
+const { figure } = numbersIn('es');
 
 const busy = {
   member: 'Todavía se está trabajando en varias de tus respuestas.',
@@ -34,7 +37,8 @@ export const conversationRefusals: Pick<RefusalSentences, ConversationReason> = 
     `«${option}» es demasiado largo: caben ${most} caracteres como máximo.`,
   'option-not-offered': ({ option, offered }) => `«${option}» debe ser uno de estos: ${list(offered)}.`,
   'option-not-a-number': ({ option }) => `«${option}» debe ser un número, como 5.`,
-  'option-out-of-range': ({ option, least, most }) => `«${option}» debe estar entre ${least} y ${most}.`,
+  'option-out-of-range': ({ option, least, most }) =>
+    `«${option}» debe estar entre ${figure(least, 3)} y ${figure(most, 3)}.`,
   'option-not-yes-or-no': ({ option }) => `«${option}» debe ser sí o no.`,
   'option-needs-a-file': ({ option }) => `«${option}» debe ser un archivo, como una foto.`,
   'option-names-nobody': ({ option, kind }) =>

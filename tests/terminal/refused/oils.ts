@@ -1,0 +1,172 @@
+import type { RefusedCases } from './row.ts';
+
+export const oils: RefusedCases = {
+  'oils and what is added': [
+    [
+      '/plan oils:"olive 400 g, goat milk 100 g"',
+      'oil-is-liquid',
+      'lye finds nothing in it to make soap of',
+      'la sosa no tiene con qué hacer jabón y quedaría libre',
+    ],
+    [
+      '/plan oils:"olive 500 g" additives:"honey 100 g"',
+      'additive-over-usual',
+      'Look at the amount again',
+      '% de los aceites es demasiado',
+    ],
+    [
+      '/plan oils:"shortening 500 g"',
+      'oil-unclear',
+      'Read the label and name each one',
+      'Lee la etiqueta y nombra cada una',
+    ],
+    [
+      '/plan oils:"peanut butter 500 g"',
+      'oil-is-food',
+      'lye for its whole weight would burn',
+      'es un alimento con solo algo de grasa',
+    ],
+    [
+      '/plan oils:"olive 500 g" additives:"citric acid 1 tsp"',
+      'additive-eats-lye-by-spoon',
+      'so a spoon of it is too rough',
+      'y una cuchara es demasiado imprecisa',
+    ],
+    [
+      '/plan oils:"stearic acid 60%, olive 40%" size:"500 g oils"',
+      'blend-sets-before-pour',
+      'it can’t be poured',
+      'Vierte por encima de',
+    ],
+    [
+      '/plan oils:"beeswax 40%, olive 60%" size:"500 g oils"',
+      'wax-too-much',
+      'about half of a wax never reacts with lye',
+      'cerca de la mitad de una cera no reacciona con la sosa',
+    ],
+    [
+      '/plan oils:"mineral oil 500 g"',
+      'oil-never-soap',
+      'the lye meant for it would stay in the bar',
+      'la sosa que le toca quedaría libre en la pastilla',
+    ],
+    [
+      '/plan oils:"butter 500 g"',
+      'oil-not-clarified',
+      'and would get too much lye',
+      'y llevaría demasiada sosa',
+    ],
+    [
+      '/plan oils:"olivette 500 g, coconut 500 g"',
+      'oil-unknown',
+      'I don’t know the oil',
+      'No conozco el aceite',
+    ],
+    ['/plan oils:","', 'oils-empty', 'Please name your oils', 'Dime tus aceites'],
+    [
+      '/plan oils:"olive, coconut 500 g"',
+      'oil-without-amount',
+      'needs a percent or a weight',
+      'le falta un porcentaje o un peso',
+    ],
+    [
+      '/plan oils:"olive 500 ml, coconut 500 g"',
+      'oil-by-volume',
+      'oils go by weight or percent here',
+      'los aceites van por peso o porcentaje',
+    ],
+    [
+      '/plan oils:"olive 50%, coconut 500 g"',
+      'oils-mixed-units',
+      'Some oils are in percent and some in weight',
+      'Unos aceites van en porcentaje y otros en peso',
+    ],
+    [
+      '/plan oils:"olive 50%, coconut 30%" size:"500 g oils"',
+      'oils-percent-sum',
+      'The oils add up to',
+      'Los aceites suman',
+    ],
+    [
+      '/plan oils:"olive 500 g" additives:"zzzz 10 g"',
+      'additive-unknown',
+      'I don’t know the additive',
+      'No conozco el aditivo',
+    ],
+    [
+      '/plan oils:"olive 500 g" additives:"honey"',
+      'additive-without-amount',
+      'needs an amount',
+      'le falta una cantidad',
+    ],
+    [
+      '/plan oils:"olive 500 g" superfat:-5',
+      'superfat-negative',
+      '% would leave free lye in the bar',
+      '% dejaría sosa libre en el jabón',
+    ],
+    [
+      '/plan oils:"olive 500 g" superfat:90',
+      'superfat-absurd',
+      '% is no soap any more',
+      '% de sobreengrasado ya no es jabón',
+    ],
+    [
+      '/plan oils:"olive 500 g" additives:"10 g"',
+      'additive-without-name',
+      'Scent goes under Fragrance',
+      'El aroma va en Fragancia',
+    ],
+    [
+      '/plan oils:"castor 5 100 g"',
+      'oil-number-spaced',
+      'Write the amount without a space in it',
+      'Escribe la cantidad sin espacio dentro',
+    ],
+    ['/plan oils:"olive 500 g" additives:"salt 200%"', 'additive-too-much', '“salt 200%” is', 'es más del'],
+  ],
+  scent: [
+    [
+      '/plan oils:"olive 500 g" fragrance:"12%"',
+      'fragrance-dose-high',
+      'If it is the vanillin content',
+      'Si es la vainillina',
+    ],
+    [
+      '/plan oils:"olive 500 g" fragrance:"3% 8%"',
+      'fragrance-dose-unclear',
+      'which percent is the dose',
+      'qué porcentaje es la dosis y cuál su vainillina',
+    ],
+    [
+      '/plan oils:"olive 500 g" fragrance:"2% clove"',
+      'scent-needs-certificate',
+      'find the most for soap on its IFRA certificate',
+      'busca el máximo para jabón en su certificado IFRA',
+    ],
+    [
+      '/plan oils:"olive 500 g" fragrance:"2% clove, certificate 0.5%"',
+      'scent-over-certificate',
+      '% is more clove than its certificate allows in soap',
+      '% de clove es más de lo que su certificado permite en jabón',
+    ],
+    [
+      '/plan oils:"olive 500 g" fragrance:lots',
+      'percent-unreadable',
+      'if the label says',
+      'si lo dice la etiqueta',
+    ],
+    [
+      '/plan oils:"olive 500 g" fragrance:"3% eau de toilette"',
+      'scent-barred',
+      'Use a fragrance or essential oil with a certificate for soap',
+      'Usa una fragancia o aceite esencial con certificado para jabón',
+    ],
+    [
+      '/plan oils:"olive 500 g" additives:"lavender essential oil 10 g"',
+      'scent-as-additive',
+      'so that its limit is minded',
+      'en porcentaje de los aceites',
+    ],
+  ],
+};
