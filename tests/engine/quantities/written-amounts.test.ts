@@ -32,9 +32,9 @@ describe('an amount as recipes write it', () => {
   test('a part behind "and" or "y" is on top of the count before it', () => {
     const countOf = (text: string) => readWritten(text)?.terms.map(({ counts, unit }) => [counts, unit]);
     for (const text of ['1 taza y cuarto', '1 y cuarto tazas', '1 and a quarter cups'])
-      expect(countOf(text), text).toEqual([[[1.25], 'cup']]);
+      expect(countOf(text)).toEqual([[[1.25], 'cup']]);
     for (const text of ['2 and a half cups', '2 and half cups', '2 y media tazas', '2 y medio tazas'])
-      expect(countOf(text), text).toEqual([[[2.5], 'cup']]);
+      expect(countOf(text)).toEqual([[[2.5], 'cup']]);
   });
 
   test('five quarters on top of a whole number are no way to write an amount', () => {
