@@ -39,6 +39,12 @@ const DIVIDES =
 
 export const EQUIVALENT: readonly Equivalent[] = [
   {
+    file: 'src/engine/hazards/emergencies/scenes.ts',
+    from: "tokens[at]?.kind === 'mark'",
+    to: 'true',
+    why: 'what is written as the end of a sentence is a mark and no word',
+  },
+  {
     file: 'src/engine/batch/additives/fragrance.ts',
     from: 'percent > most + 1e-9',
     to: 'percent >= most + 1e-9',

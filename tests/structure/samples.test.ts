@@ -113,7 +113,7 @@ describe('rooms of mutants', () => {
   });
 
   test.each(Object.entries(ROOMS))('%s: every glob of its tests finds some', (_, { tests }) => {
-    for (const glob of tests) expect(filesOf(root, [glob.replace(/^!/, '')]), glob).not.toEqual([]);
+    expect(tests.filter(glob => filesOf(root, [glob.replace(/^!/, '')]).length === 0)).toEqual([]);
   });
 });
 

@@ -33,6 +33,20 @@ test('layers are poured in the order in which they were written', () => {
   expect(poured?.values).toEqual({ order: ['ultramarine blue', 'rest'] });
 });
 
+test('one pot is poured as it is', () => {
+  expect(namesOf({})).toContain('pour-single');
+});
+
+// Honey is some 17 % water (USDA FoodData Central, 169640); aloe gel nearly all.
+test('water that honey or aloe brings comes off what is added to lye that was bought dissolved', () => {
+  const added = (additives?: string) =>
+    stepsOf({ lye: '50% solution', ...(additives === undefined ? {} : { additives }) }).find(
+      ({ step }) => step === 'pour-solution',
+    )!.values as { waterGrams: number };
+  expect(added().waterGrams - added('honey 50 g').waterGrams).toBeCloseTo(8.55, 2);
+  expect(added().waterGrams - added('aloe vera gel 50 g').waterGrams).toBeCloseTo(49.25, 2);
+});
+
 test.each([
   ['about 500 g of oils please', '500 g oils'],
   ['un kilo de aceites por favor', '1 kilo oils'],
@@ -44,6 +58,8 @@ test.each([
 test('figures of oils that are neither percents nor parts of one keep no unit: whoever reads them asks', () => {
   expect(spokenOilList('olive 4.2 palm 3.3 coconut 2.5')).toBe('4.2 olive; 3.3 palm; 2.5 coconut');
   expect(spokenOilList('olive 0.5 coconut 0.25')).toBe('0.5 olive; 0.25 coconut');
+  // Percents that come to one are no parts of one.
+  expect(spokenOilList('olive 0.42% palm 0.33% coconut 0.25%')).toBeUndefined();
   expect(spokenOilList('0.6 olive 0.4 coconut')).toBe('60% olive; 40% coconut');
 });
 

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { parseAmount } from '../../../src/engine/quantities/amount.ts';
 import { printMixed } from '../../../src/engine/quantities/number.ts';
 import { teaspoonsIn, timesSpoons } from '../../../src/engine/quantities/spoons.ts';
+import { readWritten } from '../../../src/engine/quantities/written.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import { refused } from './refused.ts';
 
@@ -26,6 +27,14 @@ describe('an amount as recipes write it', () => {
     ['1 cup metric 1 tsp', 250 + 4.929],
   ])('%s', (text, expected) => {
     expect(millilitres(text)).toBeCloseTo(expected, 2);
+  });
+
+  test('a part behind "and" or "y" is on top of the count before it', () => {
+    const countOf = (text: string) => readWritten(text)?.terms.map(({ counts, unit }) => [counts, unit]);
+    for (const text of ['1 taza y cuarto', '1 y cuarto tazas', '1 and a quarter cups'])
+      expect(countOf(text)).toEqual([[[1.25], 'cup']]);
+    for (const text of ['2 and a half cups', '2 and half cups', '2 y media tazas', '2 y medio tazas'])
+      expect(countOf(text)).toEqual([[[2.5], 'cup']]);
   });
 
   test('five quarters on top of a whole number are no way to write an amount', () => {
