@@ -42,6 +42,7 @@ import { stopped } from './lye-stopped.ts';
 import { lyeSumsReply } from './lye-sums.ts';
 import { topicReply } from './matter.ts';
 import { nearReply } from './nearest-matter.ts';
+import { purityTold } from './purity-told.ts';
 import { oilsReply, weighedReply } from './weighed-lye.ts';
 
 /** A reading that `/plan` answers, with what must be said beside it. */
@@ -233,6 +234,7 @@ function readingOf(
     notes: [
       ...(respelt.length > 0 ? [say.lyeQuestions.respelt({ respelt })] : []),
       ...(usualKoh ? [say.lyeQuestions.usualKoh] : []),
+      ...purityTold(given, say),
       ...(left.length > 0 ? [say.lyeQuestions.passedBy({ left })] : []),
       ...(beside.length > 0 && given.oils !== undefined ? [say.lyeQuestions.saidBeside({ beside })] : []),
     ].map(text => ({ kind: 'text', text, firm: true })),
