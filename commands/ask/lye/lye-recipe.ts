@@ -11,6 +11,7 @@ import { Refusal } from '../../../src/engine/refusal.ts';
 import type { AskedOfLye } from './asked-of-lye.ts';
 import type { LyeFound, LyeReading } from './lye-found.ts';
 import { stopped } from './lye-stopped.ts';
+import { purityTold } from './purity-told.ts';
 import { weighedReply } from './weighed-lye.ts';
 
 /**
@@ -88,6 +89,7 @@ function readingOf(
     notes: [
       ...(respelt.length > 0 ? [say.lyeQuestions.respelt({ respelt })] : []),
       ...(usualKoh ? [say.lyeQuestions.usualKoh] : []),
+      ...purityTold(given, say),
       ...(left.length > 0 ? [say.lyeQuestions.passedBy({ left })] : []),
       ...(beside.length > 0 && given.oils !== undefined ? [say.lyeQuestions.saidBeside({ beside })] : []),
     ].map(text => ({ kind: 'text', text, firm: true })),

@@ -7,10 +7,11 @@ import { prepared, scentsOf } from './amounts/prepared.ts';
 import { POTASSIUM, plainWords, UNIT } from './amounts/words.ts';
 import { ofBatchAsked } from './batch-asked.ts';
 import { refuseGroupLeftOut } from './group-left-out.ts';
+import { refuseOtherAlkali } from './other-alkali.ts';
 import { type LyeQuestion, readLyeQuestion } from './question.ts';
 import { absenceIn, isHarmlessBesideOil } from './recipe-line/doubts/beside-oils.ts';
 import { oilLostIn } from './recipe-line/doubts/oil-lost.ts';
-import { potsCompared } from './recipe-line/doubts/pots-compared.ts';
+import { refusePotsCompared } from './recipe-line/doubts/pots-compared.ts';
 import { isShareOfOneOil } from './recipe-line/doubts/share-of-oil.ts';
 import { softSoapIn } from './recipe-line/doubts/soft-soap.ts';
 import { beyondIn } from './recipe-line/items/beyond-reading.ts';
@@ -35,8 +36,6 @@ declare module '../../refusal.ts' {
     'recipe-planned': { text: string };
     /** Another's pot, told beside the asker's own. */
     'recipe-of-another': { text: string };
-    /** Two pots that are held against each other by the lye that they take. */
-    'pots-compared': { text: string };
     /** Oils beside words that may keep them, or some of them, out of the pot, and the recipes that it may be. */
     'oil-in-pot': { names: readonly string[]; text: string; ways?: readonly Way[] };
     /** Oils of which some was lost before the lye. */
@@ -86,6 +85,7 @@ export function readLyeInChat(
   const plain = plainWords(question);
   const soft = /\d/u.test(plain) && plain.split(/[^\p{L}]+/u).some(isOil) ? softSoapIn(plain) : undefined;
   if (soft !== undefined) refuse('lye-of-soft-soap', { text: soft });
+  if (/\d/u.test(plain)) refuseOtherAlkali(plainWords(question, { clauses: true }));
   const told = readWhole(question, order);
   // A superfat that is told and was not read would be the usual one.
   const isUnread = told.given.oils !== undefined && told.given.superfat === undefined && !told.weighed;
@@ -98,8 +98,7 @@ function readWhole(
   question: string,
   { ordered, unordered }: { readonly ordered: string; readonly unordered?: Refusal },
 ): LyeQuestion {
-  const compared = potsCompared(plainWords(question, { clauses: true }));
-  if (compared !== undefined) refuse('pots-compared', { text: compared });
+  refusePotsCompared(plainWords(question, { clauses: true }));
   refuseGroupLeftOut(question, { sure: true });
   const beyond = beyondIn(ofBatchAsked(withOwnPound(plainWords(question, { clauses: true }))));
   if (beyond !== undefined && WEIGHED.test(question)) refuse('recipe-words', { text: beyond.slice(0, 60) });
@@ -119,6 +118,7 @@ function readWhole(
   const lost = 'unclear' in read ? oilLostIn(line) : undefined;
   if (lost !== undefined) refuse('oil-lost', { text: lost });
   if ('unclear' in read && read.fats) refuse('superfat-twice', read.fats);
+  if ('unclear' in read && read.sum !== undefined) refuse('oils-percent-sum', { sum: read.sum });
   if ('unclear' in read && read.twice) refuse('oil-told-twice', read.twice);
   // Of ready-made lye another weight is told than these lines would.
   const isDry = readyLyeNamed(plainWords(asTyped(question), { clauses: true })) === undefined;

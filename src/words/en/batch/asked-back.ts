@@ -33,6 +33,7 @@ export const askedBackRefusals: Pick<
   | 'oil-in-pot'
   | 'oils-left-out'
   | 'pots-compared'
+  | 'lye-which-unknown'
   | 'lye-ready-strength'
   | 'lye-of-soft-soap'
 > = {
@@ -78,6 +79,8 @@ export const askedBackRefusals: Pick<
     `Another pot is told beside yours (“${text}…”), and each needs a lye of its own. Write only what is or goes in the one that you ask for: “500 g olive, 200 g coconut, superfat 5%”.`,
   'oil-in-pot': ({ names, text }) =>
     `${names.length === 1 ? `Is “${names[0]}” in the pot, all of it?` : `Are ${names.map(name => `“${name}”`).join(', ')} in the pot, all of them?`} I cannot tell from “${text}”. Write only what is or goes in: “500 g olive, 200 g coconut, superfat 5%”.`,
+  'lye-which-unknown': ({ text }) =>
+    `“${text}”: do not use it until it is known which it is. Sodium (NaOH) and potassium hydroxide (KOH) look the same and weigh differently: a label or the seller tells, nothing at home does. With a labelled one, ask again: “NaOH, 500 g olive, 200 g coconut”.`,
   'pots-compared': ({ text }) =>
     `Two pots stand there (“${text}…”), and each oil takes lye of its own: the weight that is right for one burns in another. Ask for one pot at a time: “500 g olive, superfat 0%”.`,
   'oils-left-out': ({ text, names, ways = [] }) =>

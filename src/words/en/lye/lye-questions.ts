@@ -172,6 +172,8 @@ export const lyeQuestions = {
     `${figure(lye, 1)} g lye is more than even all of these oils take: do not use it.`,
   usualSuperfat: ({ percent }: { readonly percent: number }) =>
     `Superfat ${one(percent)} %, the usual: you told none.`,
+  purityTold: ({ alkali, percent }: { readonly alkali: 'NaOH' | 'KOH'; readonly percent: number }) =>
+    `${alkali} of ${one(percent)} %, as you say: at another purity the amount is another.`,
   usualKoh:
     'You named no purity, so KOH is counted at 90 %. Look at the label: at another purity the amount is another.',
 };

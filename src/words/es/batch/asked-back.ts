@@ -45,6 +45,8 @@ export const askedBackRefusals: typeof en = {
     `Junto a tu olla cuentas otra («${text}…»), y cada una lleva su propia sosa. Escribe solo lo que hay o va en la que preguntas: «500 g oliva, 200 g coco, sobreengrasado 5%».`,
   'oil-in-pot': ({ names, text }) =>
     `${names.length === 1 ? `¿Está «${names[0]}» en la olla, todo?` : `¿Están ${names.map(name => `«${name}»`).join(', ')} en la olla, todo?`} No lo sé por «${text}». Escribe solo lo que hay o va dentro: «500 g oliva, 200 g coco, sobreengrasado 5%».`,
+  'lye-which-unknown': ({ text }) =>
+    `«${text}»: no lo uses hasta saber cuál es. El hidróxido de sodio (NaOH) y el de potasio (KOH) se ven igual y no pesan lo mismo: lo dice la etiqueta o quien lo vendió, nada de casa. Con uno etiquetado, pregunta otra vez: «NaOH, 500 g oliva, 200 g coco».`,
   'pots-compared': ({ text }) =>
     `Ahí hay dos ollas («${text}…»), y cada aceite lleva su propia sosa: la cantidad que va bien en una quema en otra. Pregunta por una olla cada vez: «500 g oliva, sobreengrasado 0%».`,
   'oils-left-out': ({ text, names, ways = [] }) =>

@@ -157,6 +157,8 @@ export const lyeQuestions: typeof english = {
   beyondAllOils: ({ lye }) =>
     `${figure(lye, 1)} g de sosa es más de lo que gastan todos estos aceites juntos: no la uses.`,
   usualSuperfat: ({ percent }) => `Sobreengrasado ${one(percent)} %, el usual: no dijiste ninguno.`,
+  purityTold: ({ alkali, percent }) =>
+    `${alkali} del ${one(percent)} %, como dices: con otra pureza la cantidad es otra.`,
   usualKoh:
     'No dijiste pureza, así que el KOH se cuenta al 90 %. Mira la etiqueta: con otra pureza la cantidad es otra.',
 };

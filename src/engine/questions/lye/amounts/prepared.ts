@@ -3,6 +3,7 @@ import { figureText } from '../../../quantities/for-readers.ts';
 import { readOnce } from '../../../remembered.ts';
 import { ofBatchAsked } from '../batch-asked.ts';
 import { asListed } from '../recipe-line/items/as-listed.ts';
+import { withFatLeftOver } from '../recipe-line/settling/fat-left-over.ts';
 import { withWhole } from '../recipe-line/settling/whole-of-one.ts';
 import { withoutAskedOfOil } from '../recipe-line/talk/asked-of-oil.ts';
 import { benchSaid } from '../recipe-line/talk/bench-said.ts';
@@ -81,7 +82,7 @@ export const withPounds = (question: string): string =>
 export const prepared = readOnce((question): string => {
   const isPotash = POTASSIUM.test(plainWords(question));
   const said = withoutMistold(
-    askedPlainly(asListed(withoutSetAside(withWhole(ofBatchAsked(withPounds(question)))))),
+    askedPlainly(asListed(withoutSetAside(withWhole(withFatLeftOver(ofBatchAsked(withPounds(question))))))),
   );
   const plain = saidPlainly(
     withoutTalk(

@@ -1,4 +1,5 @@
 import { anothersPotIn } from './doubts/anothers-pot.ts';
+import { absenceIn } from './doubts/beside-oils.ts';
 import { type Doubt, doubtOfOil } from './doubts/in-the-pot.ts';
 import { waysOf } from './doubts/left-out-choices.ts';
 import { saidBehind } from './doubts/said-behind.ts';
@@ -58,10 +59,16 @@ export function recipeLine(plain: string, said = plain): RecipeLine | Unclear {
   const recipe = written(told, fixed);
   if (typeof recipe !== 'string') return { ...recipe, isTurned };
   const respelt = told.items.flatMap(item =>
-    item.is === 'name' && item.known === 'oil' ? (readAs(item) ?? []) : [],
+    item.is === 'name' && item.known === 'oil' && told.pairs.some(({ name }) => same(name, item))
+      ? (readAs(item) ?? [])
+      : [],
   );
   return { line: recipe, left: words.left, respelt, isTurned };
 }
+
+/** Of a vessel, of a scale, of what is gone: the recipe without such words is what the message says it is not. */
+const WEIGHED_OTHERWISE =
+  /(?<!\p{L})(?:bowls?|pots?|pans?|jars?|lids?|tubs?|tins?|cans?|bottles?|jugs?|buckets?|crocks?|containers?|packag\p{L}+|wrapp\p{L}+|scales?|weigh\p{L}*|tar(?:e|ed|ing|a|ado|ada|ar|e)|gross|net|empty|gone|missing|stolen|spil\p{L}+|half|some|ollas?|ollita|cazos?|bol(?:es)?|cuencos?|tazon(?:es)?|frascos?|tarros?|botes?|latas?|botellas?|jarras?|baldes?|cubos?|cubetas?|envases?|recipientes?|tapas?|bascula|balanza|pes[aoe]\p{L}*|bruto|neto|vaci[oa]|falta\p{L}*|mitad|parte)(?!\p{L})/u;
 
 /** Words that are not understood beside a recipe that reads whole without them: it is shown, and takes one press. */
 function passedBy(
@@ -82,6 +89,8 @@ function passedBy(
   const isOther =
     doubt !== undefined ||
     unclear.split(/[^\p{L}'’-]+/u).some(isLostWord) ||
+    WEIGHED_OTHERWISE.test(unclear) ||
+    absenceIn(unclear) !== undefined ||
     told.items.some(({ is }) => is === 'instead' || is === 'swaps' || is === 'planned');
   return { unclear, isTurned, ...(!isOther && { isPassedBy: true, ways: waysOf(told, fixed, []) }) };
 }

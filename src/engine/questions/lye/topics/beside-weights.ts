@@ -81,10 +81,15 @@ const IS_UNDISSOLVED =
 const LYE_LEFT =
   /(?<!\p{L})(?:(?:left ?over|spare|sobrante|sobrad[oa]|sobra|sobro|sobró) (?:of (?:the )?|de (?:la )?)?(?:lye|naoh|koh|caustic|sosa|soda|potasa|solution|solucion)|(?:lye|naoh|koh|caustic|sosa|soda|potasa|solution|solución)(?: \p{L}+){0,3} (?:left ?over|is left|sobrante|sobra|sobró|sobro)|(?:dispose|throw|get rid|tirar|desechar|botar|deshacerme)(?!\p{L}))/iu;
 
+/** More or less of an oil than a recipe that follows has: none of it is in a pot. */
+const THAN_THIS =
+  /(?<!\p{L})(?:less|fewer|more|menos|m[aá]s)(?!\p{L})[^.;:]{1,60}?(?<!\p{L})(?:than|que) (?:in |en )?(?:this|that|these|below|esta|esto|est[ao]s|aqu[ií])(?!\p{L})/iu;
+
 /** Whether a general answer gives way to the lye of a recipe that is weighed whole beside it. Takes the matter and what was typed. */
 export const givesWayToAWeight = (topic: LyeTopic, typed: string): boolean =>
   GIVES_WAY_TO_A_WEIGHT.has(topic) ||
   (topic === 'clean-up' && !IS_SPILT.test(typed)) ||
   (topic === 'undissolved-lye' && !IS_UNDISSOLVED.test(typed)) ||
+  (topic === 'oil-forgotten' && THAN_THIS.test(typed)) ||
   (topic === 'disposal' && !LYE_LEFT.test(typed)) ||
   (topic === 'too-much-in' && isOfAnOil(typed));

@@ -25,6 +25,7 @@ const HARMLESS: ReadonlySet<string> = new Set(
   sale salga saben sabe saber sabes dice dijo dicen digan dime dame den da dan diga calcula calculado calcular ayuda ayudan ayudar revisen revisenlo mire miren mira ver pase pasa pues porfa favor gracias cuanto cuanta cuantos cuantas cuentas
   receta recetas jabon jabones jaboncito jaboncitos barra barras pastilla pastillas tanda lote hornada molde olla cazo bol cubeta balde bascula balanza casa cocina taller
   gramos cantidad masa peso pesos total todo toda todos todas junto juntos cada puro pura solo solamente nomas mas tambien siempre hoy ahora ya aca asi ahorita mismo misma igual bien bueno buena buen virgen extra refinado refinada crudo cruda puros pura casero casera barato colado blanco blanca limpio limpia americana vieja viejo nueva nuevo normal comun cerquita molino finca feria mercado carnicero carniceria pueblo tienda navidad familia bebe boda colegio ropa rapido
+  sera seran seria serian will'll pido pedimos pedia pide piden copio copiando copying copied anoto tonight's today's this'll
   x s n r oh well hey hi hello dear love gente mismos mismas stuff ruego indiquen indique indicar corresponde corresponden corresponderia`.split(
     /\s+/u,
   ),

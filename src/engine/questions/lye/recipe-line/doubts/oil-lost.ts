@@ -24,7 +24,7 @@ export function oilLostIn(plain: string): string | undefined {
 const ANIMAL = '(?:dogs?|cats?|puppy|kitten|perr[oa]s?|perrit[oa]|gat[oa]s?|gatit[oa])';
 /** Who knocks a pan over was at no lye. */
 const KNOCKS = new RegExp(
-  `(?<!\\p{L})(?:(?:the|my|our|el|la|mi|un|una) )?${ANIMAL} (?:me |nos |lo |la )?(?:knock|tip|bump|jump|push|ran into|volc|tir|tumb|empuj|volte|choc)\\p{L}*(?: (?:over|into|on|against|contra))?`,
+  `(?<!\\p{L})(?:(?:the|my|our|el|la|mi|un|una) )?${ANIMAL}(?:,? (?:called |named |llamad[oa] |que se llama )?(?!(?:lick|drank|drink|ate|eat|has|was|got|met|lam|comi|bebi|me|nos|se|knock|tip|bump|jump|push|ran|volc|tir|tumb|empuj|volte|choc)\\p{L}*)\\p{L}+)?(?: \\d+(?:[.,]\\d)? ?(?:kg|kilos?|lbs?|pounds?|libras?)(?: (?:of|de) \\p{L}+(?: \\p{L}+)?)?)? (?:me |nos |lo |la )?(?:knock|tip|bump|jump|push|ran into|volc|tir|tumb|empuj|volte|choc)\\p{L}*(?: (?:over|into|on|against|contra))?`,
   'gu',
 );
 const FELL =

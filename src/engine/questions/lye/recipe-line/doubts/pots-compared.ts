@@ -1,7 +1,15 @@
+import { refuse } from '../../../../refusal.ts';
 import { LYE } from '../../amounts/words.ts';
 import { itemsOf } from '../items/items.ts';
 import { weighedOils } from '../items/weighed-oils.ts';
 import { same } from '../state.ts';
+
+declare module '../../../../refusal.ts' {
+  interface Reasons {
+    /** Two pots that are held against each other by the lye that they take. */
+    'pots-compared': { text: string };
+  }
+}
 
 /*
  * Two pots in one message that are held against each other: "if 500 g of coconut takes 91 g, does 500 g of olive take the same?". Merged to
@@ -33,7 +41,7 @@ const LONGEST = 60;
  * The words of a line that hold two pots of weighed oils against each other by what lye they take; undefined where one pot alone is told.
  * Takes what `plainWords` gives with its clauses. Pure.
  */
-export function potsCompared(plain: string): string | undefined {
+function potsCompared(plain: string): string | undefined {
   const items = itemsOf(plain);
   const oils = weighedOils(items);
   const [first] = oils;
@@ -48,4 +56,10 @@ export function potsCompared(plain: string): string | undefined {
   const compared = LYE_COMPARED.test(said) || (isLyeWeighed && COMPARES.test(said));
   // Beside a list of oils such a word is of something else as often, unless each has its own opening or the lye is held against it.
   return compared && (heads.length > 1 || oils.length === 2) ? text : undefined;
+}
+
+/** Throws the Refusal `pots-compared` where a line holds two pots against each other. Takes what `plainWords` gives with its clauses. Pure. */
+export function refusePotsCompared(plain: string): void {
+  const compared = potsCompared(plain);
+  if (compared !== undefined) refuse('pots-compared', { text: compared });
 }

@@ -4,6 +4,7 @@ import type { Told, Unclear } from '../settling/ingredients-told.ts';
 import type { Pair } from '../settling/parts.ts';
 import { timesOf } from '../settling/times.ts';
 import type { Amount, Name, Unit } from './item.ts';
+import { isWhole, noHundred } from './percents.ts';
 
 /** The oils of a line as the strict reader takes them, and what they weigh in all where they are shares or scaled. */
 export type Oils = {
@@ -29,8 +30,6 @@ const MOST_POUNDS = 20;
 const MOST_KILOS = 9;
 const MOST_OUNCES = 200;
 
-/** Percents that round to a whole. */
-const isWhole = (sum: number) => Math.abs(sum - 100) <= 1;
 
 /** The unit that a bare figure has beside those that are told; undefined where it may be either of two. */
 function unitBeside(figure: number, units: ReadonlySet<Unit>): Unit | undefined {
@@ -112,7 +111,7 @@ function settled(told: Told): readonly Pair[] | undefined {
       out.push(pair);
       continue;
     }
-    const own = measure.unit ?? unit(measure.figure) ?? shortOf(measure, previous);
+    const own = measure.unit ?? shortOf(measure, previous) ?? unit(measure.figure);
     if (own === undefined || own === 'other' || own === 'ml') return undefined;
     previous = own;
     out.push({ ...pair, measure: { ...measure, unit: own } });
@@ -125,7 +124,8 @@ export function oilsOf(told: Told): Oils | Unclear {
   const unclear = { unclear: told.pairs.map(({ measure }) => measure.text).join(', ') };
   if (told.even.length > 0) return evenly(told) ?? unclear;
   const pairs = settled(told);
-  if (!pairs || pairs.length === 0) return unclear;
+  if (!pairs || pairs.length === 0)
+    return { ...unclear, ...noHundred(told.pairs.filter(({ name }) => name.known === 'oil')) };
   const doubled = massBesideShares(pairs);
   if (doubled) return doubled;
   if (new Set(pairs.map(({ name }) => name.text)).size !== pairs.length) return unclear;
@@ -135,7 +135,7 @@ export function oilsOf(told: Told): Oils | Unclear {
     return others.every(({ measure }) => measure.is === 'rest')
       ? (byMass(masses, others, told) ?? unclear)
       : unclear;
-  return byShare(pairs, told) ?? unclear;
+  return byShare(pairs, told) ?? { ...unclear, ...noHundred(pairs) };
 }
 
 const sizeOf = (whole: Amount | undefined, pairs: readonly Pair[]): string | undefined => {

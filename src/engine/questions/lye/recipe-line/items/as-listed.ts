@@ -36,7 +36,7 @@ const RATIO_NAMED = new RegExp(
   'gu',
 );
 const RATIO_TOLD = new RegExp(
-  `(?<!\\p{L})(water|agua)(?: (?:is|at|va|de|a|en))* (\\d(?:[.,]\\d{1,2})?) ?(?:parts?|partes?)? ?(?:to|por|for|a)(?: (?:every|each|cada))? 1(?: parts?| partes?)? (?:of |de )?(?:the |la )?(?:${LYE}|soda)(?!\\p{L})`,
+  `(?<!\\p{L})(water|agua)(?: (?:is|at|va|de|a|en))* (\\d(?:[.,]\\d{1,2})?) ?(?:parts?|partes?)? ?(?:to|por|for|a)(?: (?:every|each|cada))? (?:1(?: parts?| partes?)?|(?<=(?:every|each|cada) )(?:parts?|partes?)) (?:of |de )?(?:the |la )?(?:${LYE}|soda)(?!\\p{L})`,
   'gu',
 );
 const TIMES_LYE = new RegExp(

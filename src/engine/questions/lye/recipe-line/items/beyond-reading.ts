@@ -68,7 +68,7 @@ const BEYOND: readonly RegExp[] = [
   // "Pounds of 500 g": in some countries; the one that is read here has 454. Where all stand in such pounds, `own-pound.ts` has read them.
   /(?<!\p{L})(?:libras?|pounds?)(?: (?:of|de|son|es|are|is|aca|here|que|the|del|la|el|mercado|market|pueblo|feria|tienda|shop|tiene|trae|pesa|weighs?|has))* (?!45[34])\d{3}(?!\d| ?(?:oz|lb)|[.,]\d)(?: ?(?:g|gr|gramos|grams?)(?!\p{L}))?(?! (?:of|de|\p{L}+ (?:oil|butter)) )/u,
   // "By the measuring jug", "en el vasito medidor": what a cup holds, and no weight, unless a scale is spoken of.
-  /(?<=^(?!.*(?<!\p{L})(?:scales?|weigh\p{L}*|balanza|bascula|pes[eoa]|pesad[oa]s?|pesar|pesamos|romana)(?!\p{L})).*)(?<!\p{L})(?:(?:measur\p{L}+|graduated) (?:jugs?|cups?|beakers?|glass(?:es)?)|(?:all |just |only )?by (?:the )?(?:jug|cup|mug|spoon|ladle|glass|cupful|jugful)|(?:vas(?:o|ito)|taza|tacita|jarr(?:a|ita)|cubo|cuchara) (?:medidor[a]?|de medir|graduad[oa])|probeta|biberon)(?!\p{L})/u,
+  /(?<=^(?!.*(?<!\p{L})(?:scales?|weigh\p{L}*|balanza|bascula|pes[eoa]|pesad[oa]s?|pesar|pesamos|romana)(?!\p{L})).*)(?<!\p{L})(?:(?:measur\p{L}+|graduated) (?:jugs?|cups?|beakers?|glass(?:es)?)|(?:all |just |only )?by (?:the )?(?:jug|cup|mug|spoon|ladle|glass|cupful|jugful)|(?:vas(?:o|ito)|taza|tacita|jarr(?:a|ita)|cubo|cuchara) (?:medidor[a]?|de medir|graduad[oa])|probeta|biberon|(?:i|we|yo)(?: (?:always|just|only))? (?:used?|uso|usamos|mido con|medi con) (?:an?|the|my|una|la|mi) (?:jugs?|cups?|mugs?|jarra|taza|tacita|vaso|vasito)(?= ?(?:[;,]|$|(?:like|as|como|de siempre|for it all|para todo)(?!\p{L}))))(?!\p{L})/u,
   // "The scale adds a few grams", "la báscula anda mal": each weight is another one.
   new RegExp(`(?<=\\d.*)${FALSE_SCALE}`, 'u'),
   new RegExp(`${FALSE_SCALE}(?=.*\\d)`, 'u'),

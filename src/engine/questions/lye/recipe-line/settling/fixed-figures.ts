@@ -80,7 +80,7 @@ const KEPT: readonly RegExp[] = [
   // Two alkalis by their shares.
   `${PERCENT} ?(?:of |de )?${LYE}(?: ?[,/+]| and| y| con)? ?${PERCENT} ?(?:of |de )?${LYE}`,
   `${PERCENT} ?(?:de |of )?(?:${LYE} )?(?:concentration|concentracion|conc|strength|solution|solucion|purity|pureza|pure)`,
-  `(?:(?:water|agua) )?(?:${LYE} )?(?:at |a |al )?(?:concentration|concentracion|conc|strength|solution|solucion|purity|pureza)(?: (?:of|de) ${LYE})? ?(?:of |at |de |del |al |is |: ?)*${PERCENT}`,
+  `(?:(?:water|agua) )?(?:${LYE} )?(?:at |a |al )?(?:concentration|concentracion|conc|strength|solution|solucion|purity|pureza)(?: (?:of|de)(?: (?:the|la|el))? ${LYE})? ?(?:of |at |de |del |al |is |: ?)*${PERCENT}`,
   String.raw`(?:water|agua|ratio|proporcion)(?: (?:to|a) ${LYE})?(?: (?:at|of|de|al|ratio|proporcion))* \d+(?:[.,]\d+)? ?: ?\d+(?:[.,]\d+)?(?! ?:)(?: (?:to|a) ${LYE})?`,
   String.raw`\d+(?:[.,]\d+)? ?: ?\d+(?:[.,]\d+)? (?:water|agua|ratio)(?: (?:to|a) ${LYE})?(?: ratio)?`,
   `${LYE} (?:at |al |del |of |is |says |es |dice |de )?(?:(?:8|9)\\d(?:[.,]\\d+)?|100) ?%`,

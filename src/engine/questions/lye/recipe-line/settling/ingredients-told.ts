@@ -5,6 +5,7 @@ import { itemsOf } from '../items/items.ts';
 import { beginning, isPaired, type State, same, type Twice, withUnit } from '../state.ts';
 import { apposed, isCorrection, isOfPot, isToldAgain, withoutOthers } from '../talk/mentions.ts';
 import { alike } from './alike.ts';
+import { butterMeant } from './butter-meant.ts';
 import { MOST_BARE_SUPERFAT } from './fixed-figures.ts';
 import { isMeantThenTold } from './meant-then-told.ts';
 import { isCount, nameless } from './nameless-amounts.ts';
@@ -49,6 +50,8 @@ export type Unclear = {
   readonly twice?: Twice;
   /** What is unclear is which of two superfats or discounts counts, or whether both do. */
   readonly fats?: { readonly one: string; readonly other: string };
+  /** What is unclear is of which whole these percents are, whose sum is no hundred. */
+  readonly sum?: number;
   /** What is unclear is whether an oil is in the pot. */
   readonly doubt?: Doubt;
   /** What is unclear is only what these words do to a recipe that reads whole without them. */
@@ -82,7 +85,7 @@ export function toldIn(line: string): Told | Unclear {
   // What was to be, and what is: which of them is in the pot nobody here knows.
   if ((state.voices.has('planned') && state.voices.size > 1) || isMeantThenTold(items))
     return { unclear: line.slice(0, 60), isTurned: true, isPlanned: true };
-  const unclear = swap(state) ?? lone(state);
+  const unclear = butterMeant(state) ?? swap(state) ?? lone(state);
   if (unclear !== undefined) return { unclear, isTurned: state.isTurned };
   // "Out of coconut, so all olive": what is left away goes to an oil that is named once more.
   const isLacking = state.removed.some(one => state.pairs.some(({ name }) => same(one, name)));

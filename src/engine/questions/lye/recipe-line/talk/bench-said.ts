@@ -7,6 +7,14 @@ const LIQUID_BESIDE =
 const MASS = String.raw`\d[\d.,]* ?(?:g|gr|gramos|grams?|oz|onzas?|ounces?)?`;
 /** Turns of phrase of the bench that only say the same otherwise. */
 const SAID: readonly (readonly [RegExp, string])[] = [
+  // "How much more lye to get 5%", beside lye that is dissolved already: what is there is checked against what the oils take.
+  [
+    new RegExp(
+      `(?<=(?<!\\p{L})(?:already|got|have|i've|ive|tengo|ya|hay)(?!\\p{L}).*${MASS} ?(?:of |de )?${LYE}.*)(?:and |y )?(?:how much more|how many more(?: grams| g)?|cuant[oa] (?:mas )?|que mas)(?:(?:of|de|the|la) )*(?: ?${LYE})?(?: (?:mas|more|me falta|falta|le falta|do i need|do i add|(?:should|must) i add|is (?:needed|missing)|needed))*(?: (?:to (?:get|reach|make|hit|have)|for|para|hasta|until))?(?= |$)`,
+      'gu',
+    ),
+    ' ; is it right ; at ',
+  ],
   // "Weighed out": all of it is there.
   [/(?<!\p{L})(weigh(?:ed|ing)?|measur(?:ed|ing))(?: it| them)? out(?!\p{L})/gu, '$1'],
   [
