@@ -35,7 +35,14 @@ const KINDS = [
 
 /** What is said to small talk, by its kind. */
 export function smallTalkReply(kind: SmallTalk, { say: { ask } }: Context): Reply {
-  const headline = kind === 'praise' ? ask.welcome : kind === 'wrongChat' ? ask.chat.noHarm : ask.chat[kind];
+  const headline =
+    kind === 'praise'
+      ? ask.welcome
+      : kind === 'greets'
+        ? ask.hello
+        : kind === 'wrongChat'
+          ? ask.chat.noHarm
+          : ask.chat[kind];
   return {
     kind: 'reply',
     headline,

@@ -5,6 +5,7 @@ import { lineOf } from '../../src/conversation/typed/line-of.ts';
 import { askedPart } from '../../src/engine/questions/asking/asked-part.ts';
 import { mayBeOfShelf } from '../../src/engine/questions/fields/shelf-words.ts';
 import type { Questioned } from '../../src/engine/questions/found/own-jars.ts';
+import { withSharedHead } from '../../src/engine/questions/found/shared-head.ts';
 import { inOrder } from '../../src/engine/questions/lye/amounts/amounts-first.ts';
 import { type QuestionRead, type Reading, readQuestion } from '../../src/engine/questions/read.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
@@ -54,7 +55,7 @@ export async function standingAlone(
   context: Context,
 ): Promise<Reply> {
   // Talk beside what is asked tells of no job, no thing and no field; what keeps from harm reads all of it.
-  const heard = askedPart(own.text);
+  const heard = withSharedHead(askedPart(own.text));
   const said = own.restore(heard);
   const { ordered } = inOrder(heard);
   const read = own.restore(readQuestion(heard === own.text ? ordered : own.text, ordered));

@@ -134,11 +134,14 @@ function colourantIn({ last, subject }: Talk): string | undefined {
 
 /** So much batter and no colourant: of the one that was spoken of. */
 async function itsDose({ alone, talk, context }: Turn): Promise<Reply | undefined> {
-  const { command, given = {} } = understoodOf(alone);
-  const colourant = colourantIn(talk);
-  if (command !== 'dose' || given.colourant !== undefined || given.portion === undefined) return undefined;
-  if (colourant === undefined) return undefined;
-  return await leanedRun([{ job: 'dose', command: 'dose', given: { ...given, colourant } }], { context });
+  const { command, job, given = {} } = understoodOf(alone);
+  const isWetted = job === 'wet' && 'lacking' in alone.data;
+  // What is wetted is the powder that was spoken of, by a flaw too.
+  const colourant = colourantIn(talk) ?? (isWetted ? colourantOf(talk.subject) : undefined);
+  if (command !== 'dose' || given.colourant !== undefined || colourant === undefined) return undefined;
+  if (given.portion === undefined && !isWetted) return undefined;
+  const asked = { job: isWetted ? ('wet' as const) : ('dose' as const), command: 'dose' };
+  return await leanedRun([{ ...asked, given: { ...given, colourant } }], { context });
 }
 
 /** Options of which one at most may be another. */
