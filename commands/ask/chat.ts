@@ -5,7 +5,14 @@ import type { AskReply } from './understood.ts';
 
 /** What is said to small talk, by its kind. */
 export function smallTalkReply(kind: SmallTalk, { say: { ask } }: Context): AskReply {
-  const headline = kind === 'praise' ? ask.welcome : kind === 'wrongChat' ? ask.chat.noHarm : ask.chat[kind];
+  const headline =
+    kind === 'praise'
+      ? ask.welcome
+      : kind === 'greets'
+        ? ask.hello
+        : kind === 'wrongChat'
+          ? ask.chat.noHarm
+          : ask.chat[kind];
   return {
     kind: 'reply',
     headline,

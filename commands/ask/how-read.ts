@@ -47,6 +47,9 @@ export function notes(
       ? [say.ask.reckoned(facts.reckoned)]
       : []),
     ...(job === 'dose' && facts.portion === undefined ? [say.ask.byTheCup] : []),
+    ...(job === 'dose' && facts.named.length === 2
+      ? [say.ask.oneOfTwo({ first: facts.named[0]!, second: facts.named[1]! })]
+      : []),
     ...(job === 'law' && facts.country !== undefined
       ? [say.ask.lawElsewhere({ country: facts.country })]
       : []),

@@ -1,6 +1,7 @@
 import type { Context } from '../../src/conversation/context.ts';
 import { askedPart } from '../../src/engine/questions/asking/asked-part.ts';
 import type { Questioned } from '../../src/engine/questions/found/own-jars.ts';
+import { withSharedHead } from '../../src/engine/questions/found/shared-head.ts';
 import { withSlipsRight } from '../../src/engine/questions/found/slips-right.ts';
 import { staysOut } from '../../src/engine/questions/found/stays-out.ts';
 import { withItsAcid } from '../../src/engine/questions/jobs/acid-beside.ts';
@@ -18,7 +19,7 @@ export function readAsked(
   own: Questioned,
   context: Context,
 ): Asked {
-  const heard = askedPart(own.text);
+  const heard = withSharedHead(askedPart(own.text));
   const { ordered } = inOrder(heard);
   const read = own.restore(readQuestion(heard === own.text ? ordered : own.text, ordered));
   const out = whenAsked(() => (photo ? undefined : staysOut(question, read)));

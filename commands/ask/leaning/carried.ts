@@ -125,13 +125,16 @@ function colourantIn({ last, subject }: Talk): string | undefined {
 
 /** So much batter and no colourant: of the one that was spoken of. */
 async function itsDose({ alone, talk, context }: Turn): Promise<AskReply | undefined> {
-  const { understood } = alone;
-  const colourant = colourantIn(talk);
+  const { understood, short } = alone;
   if (understood.kind !== 'command' || understood.command !== 'dose') return undefined;
-  const { given = {} } = understood;
-  if (given.colourant !== undefined || given.portion === undefined) return undefined;
-  if (colourant === undefined) return undefined;
-  return await leanedRun([{ job: 'dose', command: 'dose', given: { ...given, colourant } }], { context });
+  const { job, given = {} } = understood;
+  const isWetted = job === 'wet' && short !== undefined && 'lacking' in short;
+  // What is wetted is the powder that was spoken of, by a flaw too.
+  const colourant = colourantIn(talk) ?? (isWetted ? colourantOf(talk.subject) : undefined);
+  if (given.colourant !== undefined || colourant === undefined) return undefined;
+  if (given.portion === undefined && !isWetted) return undefined;
+  const asked = { job: isWetted ? ('wet' as const) : ('dose' as const), command: 'dose' };
+  return await leanedRun([{ ...asked, given: { ...given, colourant } }], { context });
 }
 
 /** Options of which one at most may be another. */

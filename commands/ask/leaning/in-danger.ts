@@ -1,5 +1,6 @@
 import type { Context } from '../../../src/conversation/context.ts';
 import { firstAidReply } from '../../../src/conversation/first-aid/first-aid.ts';
+import { LYE_WORDS } from '../../../src/engine/questions/fields/soap-words.ts';
 import type { Ran } from '../../../src/engine/questions/leaning/before.ts';
 import { isOfSoundSoap } from '../../../src/engine/questions/leaning/danger/danger.ts';
 import { asksToGoOn } from '../../../src/engine/questions/leaning/danger/go-on.ts';
@@ -7,6 +8,7 @@ import { asksWhetherLye, objects } from '../../../src/engine/questions/leaning/d
 import { type AskedInDanger, askedInDanger } from '../../../src/engine/questions/leaning/danger/turns.ts';
 import { isStillHurt } from '../../../src/engine/questions/leaning/points-back.ts';
 import { lyeAskedIn } from '../../../src/engine/questions/lye/question.ts';
+import { unaccented } from '../../../src/engine/text/unaccented.ts';
 import { cautions, topicReply } from '../lye/matter.ts';
 import { ranCommand } from '../reading/ran-command.ts';
 import { orItsNo } from '../reading/run-reading.ts';
@@ -25,6 +27,8 @@ export async function inDangerReply(question: string, context: Context): Promise
     if (barred) return barred;
   }
   if (danger === undefined) return undefined;
+  // What names lye tells what it is about.
+  if (LYE_WORDS.test(unaccented(question))) return undefined;
   // Weights are reckoned, and who is hurt is helped.
   const { amount, weighed } = lyeAskedIn(question);
   if (amount || weighed || (danger !== 'lye-heavy' && isStillHurt(question))) return undefined;

@@ -2,11 +2,25 @@ import { unaccented } from '../../text/unaccented.ts';
 import { LYE_WORDS } from './soap-words.ts';
 
 /** What is said to pass the time, or asked of somebody with hands. */
-export const SMALL_TALK = ['joke', 'taste', 'cannot', 'praise', 'wrongChat', 'night'] as const;
+export const SMALL_TALK = [
+  'joke',
+  'taste',
+  'cannot',
+  'praise',
+  'wrongChat',
+  'night',
+  'program',
+  'remind',
+  'draw',
+  'greets',
+] as const;
 export type SmallTalk = (typeof SMALL_TALK)[number];
 
 /** Longer texts say something besides, words. */
 const MOST_WORDS = 12;
+/** What only a program is asked may be told at more length. */
+const MOST_OF_A_PROGRAM = 16;
+const OF_A_PROGRAM: ReadonlySet<SmallTalk> = new Set(['program', 'remind', 'draw']);
 
 const OPENS = String.raw`^(?:(?:hi|hey|hello|lol|haha+|jaja+|so|and|ok|oh|che|oye|hola|perdon|sorry|soz|oops|uy|ay|ja) )*`;
 const YOU = '(?:can|could|will|would) (?:you|u|ya|ye)(?: please)?';
@@ -33,9 +47,21 @@ const KINDS: readonly (readonly [SmallTalk, RegExp])[] = [
   [
     'cannot',
     new RegExp(
-      `(?<!\\p{L})(?:${YOU} (?:(?:order|buy|send|post|deliver|ship|bring|lend) (?:me|us)|book|reserve|ring|phone|email|pay|sing|cook|drive|sign me|put me down|tell (?:him|her|my))|(?:whats|what is|hows|how is) the weather|(?:are )?(?:you|u) any good (?:at|with)|(?:me|nos) (?:anotas|anota|compras|compra|pedis|pides|pide|mandas|manda|envias|reservas|llamas|inscribes|apuntas|prestas|pasas a buscar)|(?:podes|puedes|podrias) (?:comprar|pedir|mandar|enviar|reservar|llamar|anotar|inscribir|apuntar|venir)\\p{L}*|que tiempo (?:hace|hara|va a hacer)|va a llover)(?!\\p{L})`,
+      `(?:^(?:(?:please|pls|porfa|can you|could you) )*(?:tell (?!me |us |you )\\p{L}+ (?:to|that|i|he|she|we)|(?:dile|diles|avisale|avisales|preguntale) (?:a|al|que)))(?!\\p{L})|(?<!\\p{L})(?:${YOU} (?:(?:order|buy|send|post|deliver|ship|bring|lend) (?:me|us)|book|reserve|ring|phone|email|pay|sing|cook|drive|sign me|put me down|tell (?:him|her|my))|(?:whats|what is|hows|how is) the weather|(?:are )?(?:you|u) any good (?:at|with)|(?:me|nos) (?:anotas|anota|compras|compra|pedis|pides|pide|mandas|manda|envias|reservas|llamas|inscribes|apuntas|prestas|pasas a buscar)|(?:podes|puedes|podrias) (?:comprar|pedir|mandar|enviar|reservar|llamar|anotar|inscribir|apuntar|venir)\\p{L}*|que tiempo (?:hace|hara|va a hacer)|va a llover)(?!\\p{L})`,
       'u',
     ),
+  ],
+  [
+    'program',
+    /(?<!\p{L})(?:(?:are|r) (?:you|u|ya) (?:(?:just|really|actually|even) )?(?:an? )?(?:real|human|person|people|bot|robot|ai|machine|computer|program|man or|woman)|(?:is (?:this|that|there)|am i talking to) (?:an? )?(?:real |actual )?(?:person|human|bot|robot|machine|somebody real)|(?:eres|sos|es usted|eres tu) (?:de verdad )?(?:un |una )?(?:persona|human[oa]|robot|bot|maquina|programa|de verdad|real|ia)|(?:hablo|estoy hablando) con (?:un |una )?(?:persona|robot|maquina|bot|programa))(?!\p{L})/u,
+  ],
+  [
+    'remind',
+    /(?<!\p{L})(?:remind (?:me|us)|set (?:me )?(?:a|an) (?:reminder|alarm|timer)|(?:ponme|pon|ponerme|me pones) (?:un |una )?(?:aviso|alarma|recordatorio)|(?:recuerda|recorda|avisa|acuerda)me (?:que|de|para|cuando|manana|el)|me (?:recuerdas|avisas))(?!\p{L})/u,
+  ],
+  [
+    'draw',
+    /(?<!\p{L})(?:(?:can|could|will|would) (?:you|u|ya) (?:please )?(?:draw|sketch|make|do|show)(?: me)? (?:an? )?(?:drawing|sketch|picture|diagram|image)|(?:draw|sketch) (?:me|it|this|that)|(?:me )?(?:puedes|podes|podrias|haces)(?: hacer| dibujar)? (?:un )?(?:dibujo|boceto|esquema)|dibuja(?:me|lo)|hazme un (?:dibujo|boceto))(?!\p{L})/u,
   ],
   [
     'praise',
@@ -46,18 +72,46 @@ const KINDS: readonly (readonly [SmallTalk, RegExp])[] = [
 const HELP =
   /(?<!\p{L})(?:ambulance|doctor|hospital|poison|emergency|help|urgent\p{L}*|ambulancia|medic[oa]|toxicolog\p{L}*|emergencia\p{L}*|auxilio|ayuda)(?!\p{L})/u;
 
+const GREETS =
+  /^(?:(?:oh|well|hey|hi|hello|howdy|hola|holi\p{L}*|buenas|ay) )*(?:hi|hello|hey|howdy|g?morn(?:in|ing)?|good (?:morn(?:in|ing)?|afternoon|evening|day)|hola|buenas|buenos dias|buenas (?:tardes|noches)|bon dia|que tal|saludos)(?!\p{L})/u;
+/** Something is asked, or told of a batch, a colour or an amount. */
+const SAYS_MORE =
+  /[?¿]|(?<!\p{L})(?:how|what|whats|why|when|where|which|can|could|do|does|did|is it|are|should|need|help|want|wanna|looking|got|made|came|went|turned?|colou?r\p{L}*|mica\p{L}*|oxid\p{L}*|clay|pigment\p{L}*|lye|batter|bars?|lo(?:af|aves)|mou?lds?|swirl\p{L}*|trace|recipe|oils?|cure\p{L}*|grams?|oz|lbs?|cups?|tsp|como|que hago|por que|cuando|donde|cual|cuant\p{L}+|puedo|puede|se puede|necesito|ayuda|quiero|quisiera|busco|me (?:ha|han|sali\p{L}*|qued\p{L}*)|se me|salio|quedo|sosa|lejia|masa|pastilla\p{L}*|molde\p{L}*|receta\p{L}*|aceite\p{L}*|gramos?|arcilla|pigmento\p{L}*)(?!\p{L})/u;
+const MOST_OF_A_GREETING = 24;
+
+/** A greeting with its weather and its day, and nothing asked or told. */
+function greets(text: string): boolean {
+  const said = unaccented(text, 200).replace(/['’]/gu, '');
+  const plain = said.replace(/[^\p{L}\p{N}]+/gu, ' ').trim();
+  return (
+    plain.split(' ').length <= MOST_OF_A_GREETING &&
+    GREETS.test(plain) &&
+    !SAYS_MORE.test(said) &&
+    !HELP.test(plain) &&
+    !MATTERS.test(plain.replace(/\d+/gu, ' '))
+  );
+}
+
 /**
  * What kind of small talk a text is, where it is nothing else: no figure and no lye in it. Pure.
  * @example smallTalkIn('do you know any jokes about soap') // 'joke'
  */
 export function smallTalkIn(text: string): SmallTalk | undefined {
+  if (greets(text)) return 'greets';
   const plain = unaccented(text, 160)
     .replace(/['’]/gu, '')
     .replace(/[^\p{L}\p{N}]+/gu, ' ')
     .trim();
-  if (/\d/u.test(plain) || LYE_WORDS.test(plain) || HELP.test(plain) || plain.split(' ').length > MOST_WORDS)
+  if (
+    /\d/u.test(plain) ||
+    LYE_WORDS.test(plain) ||
+    HELP.test(plain) ||
+    plain.split(' ').length > MOST_OF_A_PROGRAM
+  )
     return undefined;
-  return KINDS.find(([, words]) => words.test(plain))?.[0];
+  const kind = KINDS.find(([, words]) => words.test(plain))?.[0];
+  const isShort = plain.split(' ').length <= MOST_WORDS;
+  return kind !== undefined && (isShort || OF_A_PROGRAM.has(kind)) ? kind : undefined;
 }
 
 /** What keeps from harm or hangs on a figure is never passed by. */

@@ -5,6 +5,7 @@ import { barredIn } from '../../hazards/index.ts';
 import { substanceNamed, substanceNumbered, substanceWithE } from '../../stability/names.ts';
 import { fold } from '../../text/fold.ts';
 import { valuesOn } from '../../values-on.ts';
+import { isToothpick } from './toothpick.ts';
 import { PLAIN, type Words } from './words-of.ts';
 
 /** Something named in a question: as it was typed (slips put right), where, and what it may be. */
@@ -73,7 +74,7 @@ function meantBy(words: readonly string[]): readonly Colourant[] {
 export function thingsIn(words: Words): readonly NamedThing[] {
   const before = known.get(words);
   if (before) return before;
-  const things = namedIn(words);
+  const things = namedIn(words).filter(one => !isToothpick(words.words, one));
   known.set(words, things);
   return things;
 }

@@ -40,6 +40,34 @@ function plantsIn(words: readonly string[], things: readonly NamedThing[]): read
 
 const isHue = (word = ''): boolean => isColourWord(foldedColour(word));
 
+/** "Will it make pink soap", "se queda rosa no": a hue is asked of what was told. */
+const MAKES_HUE =
+  /(?<!\p{L})(?:(?:will|would|does|do|can|could) (?:it|they|that|this|those|these|the \p{L}+)(?: \p{L}+)? (?:make|give|turn|stay|be|keep|colou?r|go)(?: \p{L}+){0,4}|(?:me |se |lo |la )*(?:quedara?n?|queda|da|dara|dan|daran|hace|hara|sale|saldra|tine|pone)(?: \p{L}+){0,3})$/u;
+const MOST_OF_A_STORY = 28;
+
+/** The one plant that a longer text tells of, where a hue is asked of it and no colourant stands beside it. */
+function plantToldBefore(words: readonly string[], things: readonly NamedThing[]): string | undefined {
+  if (words.length > MOST_OF_A_STORY) return undefined;
+  const [plant, ...more] = plantsIn(words, things);
+  if (!plant || more.some(({ name }) => name !== plant.name)) return undefined;
+  if (
+    things.some(({ from, to, colourants }) => (from >= plant.to || to <= plant.from) && colourants.length > 0)
+  )
+    return undefined;
+  const hues = words.flatMap((word, at) => (isHue(word) && at >= plant.to ? [at] : []));
+  return hues.some(at =>
+    MAKES_HUE.test(
+      words
+        .slice(plant.to, at)
+        .join(' ')
+        .replace(/[^\p{L} ]+/gu, ' ')
+        .trim(),
+    ),
+  )
+    ? plant.name
+    : undefined;
+}
+
 /**
  * The one plant or food that a short question asks a colour of and that every other word only asks about: "lombarda da morado?",
  * "onion skins for yellow", "rosehip powder?". A hue that is called after a plant ("avocado green", "verde oliva") asks for none.
@@ -47,7 +75,7 @@ const isHue = (word = ''): boolean => isColourWord(foldedColour(word));
  * @example plantAsked(wordsOf('brazilwood for pink?'), []) // 'brazilwood'
  */
 export function plantAsked({ words }: Words, things: readonly NamedThing[]): string | undefined {
-  if (words.length > MOST_WORDS) return undefined;
+  if (words.length > MOST_WORDS) return plantToldBefore(words, things);
   const [plant, ...more] = plantsIn(words, things);
   if (!plant || more.length > 0) return undefined;
   const others = things.filter(({ from, to }) => from >= plant.to || to <= plant.from);

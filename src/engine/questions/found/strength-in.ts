@@ -140,6 +140,13 @@ function percentIn(text: string): string | undefined {
   return percent === '50' ? 'half' : percent && `${percent}%`;
 }
 
+/** The colourant stands as `;` here. */
+const GREY_WISHED =
+  /\b(?:gr[ea]ys?|gris(?:es)?),? (?:how (?:much|many)|cuant[oa])(?: of| de)? ;|(?:how much|cuant[oa])(?: of| de)? ; (?:(?:do i (?:need|use) |hace falta |pongo )?(?:for|to get|to make|para|pa)(?: sacar| hacer| un[oa]?| an?| nice| soft| light| pale| bonito)* )(?:gr[ea]y|gris)\b/u;
+/** Grey is what a little black makes: "and the gray, how much charcoal", "cuánto carbón para un gris". */
+const isGreyOfBlack = (said: string, things: readonly NamedThing[]): boolean =>
+  GREY_WISHED.test(said) && things.some(({ text }) => /charcoal|black|carbon|negr/u.test(text));
+
 /** The strength a question wishes, looked for outside the colourants' names. */
 export function strengthIn({ words }: Words, things: readonly NamedThing[]): string | undefined {
   const said = words
@@ -151,6 +158,7 @@ export function strengthIn({ words }: Words, things: readonly NamedThing[]): str
   if (/\bwhat would (?:be )?full (?:strength|colou?r)\b/u.test(said)) return 'full';
   const share = PARTS.find(([, pattern]) => pattern.test(said))?.[0] ?? percentIn(said);
   if (share !== undefined) return share;
+  if (isGreyOfBlack(said, things)) return 'tint';
   const rest = CLIPPED.reduce((text, [pattern, meant]) => text.replace(pattern, meant), said);
   return STRENGTHS.find(([, pattern]) => pattern.test(rest))?.[0];
 }

@@ -12,6 +12,12 @@ const BEFORE_TARGET =
 const AFTER_TARGET =
   /\s+(?:from|with|out of|using|i (?:only |just )?(?:got|have)|con|usando|de mi|de lo que|in (?:cp|cold|my|soap|lye|\d)|for \d|para \d|en (?:cp|jabon|mi|\d)|on my shelf|soaps?|bars?|jabon(?:es)?|pastillas?|how|if|but i|sin|without|please|porfa\w*|por favor|because|since|so|my (?:base|batter|soap|oils)|mi (?:base|masa|mezcla|jabon)|pero|porque|and i do|(?:and |but )?all i|lo unico|[?!;.,]|en que|que no|solo con|si (?:tengo|solo)|that|which)(?:\s.*|$)/u;
 
+/** "Verde oliva cómo lo saco, tengo …": the wish first, then how it is made. */
+const HEADED =
+  /^(?:hi |hello |hola |a |an |un |una |el |the )*((?:\p{L}+ ){0,3}\p{L}+)\s*,?\s+(?:como|how) (?:lo |la |se |do (?:i|you) |to |can i )*(?:saco|saca|consigo|hago|hace|logro|obtengo|get|make|mix|do)(?: it| that)?(?=\s*[,;.?!]|$)/u;
+/** What somebody owns stands behind a verb of making and is no wish. */
+const OWNED = /^[^\p{L}\d#]*(?:tengo|i have|ive|i got|have|got|solo tengo|only have)(?!\p{L})/u;
+
 /** "#7fa37a", "hex 808000", "8a9a5b", "rgb(120, 80, 90)". */
 const HEX =
   /#[\da-f]{6}\b|#[\da-f]{3}\b|(?<=\bhex(?:adecimal)? (?:(?:code|value|colou?r|codigo) )?)[\da-f]{6}\b|\b(?=[\da-f]*\d)(?=[\da-f]*[a-f])[\da-f]{6}\b|\brgb ?\([\d ,.%]{5,24}\)/iu;
@@ -29,9 +35,10 @@ export function targetIn(question: string, words: Words, things: readonly NamedT
   const asked = /\b(?:what|que|which) ((?:\p{L}+ )?\p{L}+) (?:can i|could i|puedo|podria)\b/u.exec(text)?.[1];
   const head = /\b(?:como|how)\s*\?*$/u.test(text)
     ? text.replace(/\s+(?:solo|only|con|with|sin|,|how|como).*$/u, '')
-    : undefined;
+    : HEADED.exec(text)?.[1];
   const fallback = WISHES.test(text) ? wishIn(words, things) : undefined;
-  const phrase = asked ?? BEFORE_TARGET.exec(text)?.[1]?.replace(AFTER_TARGET, '').trim() ?? head;
+  const behind = BEFORE_TARGET.exec(text)?.[1]?.replace(AFTER_TARGET, '').trim();
+  const phrase = asked ?? (behind !== undefined && !OWNED.test(behind) ? behind : undefined) ?? head;
   if (phrase === undefined || phrase === '' || phrase.split(' ').length > 8 || /\d/u.test(phrase))
     return fallback;
   // What can be wetted is no wish: "how do I mix titanium dioxide".
@@ -68,7 +75,7 @@ const WISHES =
   /\b(?:mix|blend|combin\w+|mezcl[oa]\w*|junto|what colors?|which (?:colors?|pigments?|micas?)|que (?:colores|uso)|how would i|close to|yields?|gives?|con que)\b/u;
 const MARK = /^[^\p{L}\d#]+$/u;
 const DEPTH =
-  /^(?:light|dark|deep|pale|dusty|bright|warm|soft|muted|burnt|hot|baby|claro|clara|oscuro|oscura|viejo|quemado|palido|fuerte|pastel)$/u;
+  /^(?:light|dark|deep|pale|dusty|bright|warm|soft|muted|burnt|hot|baby|claro|clara|oscuro|oscura|viejo|quemado|palido|fuerte|pastel|clarit[oa]|oscurit[oa]|suavecit[oa]|palidit[oa])$/u;
 
 /**
  * The longest of the trade's words for a colour that is no part of a colourant's name, else a name of several words from the
@@ -83,6 +90,15 @@ export const wishOfThing = (words: Words, things: readonly NamedThing[]): Target
   longest(words.words, things, name => name.length > 3 && FOLDED_WORDS.has(name)) ??
   longest(words.words, things, name => name.length > 4 && FOLDED_WORDS.has(name.replace(/s$/u, '')));
 
+/** "Clarito" is pale as "claro" is. */
+const DIMINUTIVE = /(?<!\p{L})(clar|oscur)it([oa])(?!\p{L})/gu;
+
+const OLIVE = /^(?:olives?|oliva)$/u;
+const OILS = /^(?:oils?|aceites?)$/u;
+const OF_AN_OIL = /^(?:olives?|oils?|aceites?)$/u;
+const NOT_LIKE =
+  /(?<!\p{L})(?:not|isn'?t|don'?t want|no|ni|sin|instead of|en vez de)(?: (?:look\p{L}*|be|quiero|parezca|parecer|sea|quede|salga|todo|all))*(?: (?:like|as|como|a|an|un|una|hot|too|tan|muy))*$/u;
+
 const isLongName = (name: string): boolean => name.includes(' ') && name.length > 8 && openNames().has(name);
 
 function longest(
@@ -96,11 +112,19 @@ function longest(
     for (let at = 0; at + length <= words.length; at += 1) {
       const name = foldedColour(words.slice(at, at + length).join(' '));
       if (words.slice(at, at + length).some(word => MARK.test(word))) continue;
+      // "That dark green olive": an oil by its hue, and no colour that is wished.
+      if (
+        OF_AN_OIL.test(words[at + length] ?? '') ||
+        (OLIVE.test(words[at + length - 1]!) && words.some(word => OILS.test(word)))
+      )
+        continue;
+      // "Que no parezca cemento", "not like asphalt": what it is not to be.
+      if (NOT_LIKE.test(words.slice(Math.max(0, at - 4), at).join(' '))) continue;
       if (!isFree(at, at + length) || !isName(name)) continue;
       const from = DEPTH.test(words[at - 1] ?? '') ? at - 1 : at;
       const to = DEPTH.test(words[at + length] ?? '') ? at + length + 1 : at + length;
       const wish = words.slice(from, to).join(' ');
-      const named = colourNamed(wish);
+      const named = colourNamed(wish.replace(DIMINUTIVE, '$1$2'));
       if (named) return { text: wish, hex: named.hex, name: named.name };
     }
   return undefined;

@@ -156,6 +156,19 @@ const isOfTwoTimes = ({ text }: Words): boolean => {
   return TWO_TIMES.test(text) && !LYE.test(text) && !OF_CRAFTS.test(rest) && !isOfCraft(rest.split(' '));
 };
 
+const HOW_MUCH = /(?<!\p{L})(?:how much|how many (?:spoons|tsps?|teaspoons)|cuant[oa])(?!\p{L})/u;
+const IN_SO_MUCH =
+  /(?<!\p{L})(?:per|each|every|por|cada)(?: \d+)? ?(?:pounds?|lbs?|kilos?|kg|cups?|libras?|tazas?|ppo)(?!\p{L})|(?<!\p{L})(?:for|in|to|para|en|a) (?:an? |un |una )?(?:\d[\d.,/]*|half|medio|media)? ?(?:pounds?|lbs?|kilos?|kg|g|grams?|gramos|oz|ounces|cups?|libras?|tazas?|ml)(?!\p{L})/u;
+/** What is told first is why it is asked: "my white looks like butter. How much titanium dioxide per pound of oil". */
+function endsInDose({ text }: Words, { things }: Found): boolean {
+  const pieces = text.split(/[.;!?]+/u).filter(piece => piece.trim() !== '');
+  const last = pieces.at(-1) ?? '';
+  if (pieces.length < 2 || LYE.test(text) || !HOW_MUCH.test(last) || !IN_SO_MUCH.test(last)) return false;
+  return (
+    things.filter(({ colourants, text: name }) => colourants.length > 0 && last.includes(name)).length === 1
+  );
+}
+
 const PLANS =
   /^(?:hey |hi |hola |please |porfa )?(?:(?:can|could|would) (?:you|u) )?(?:(?:help me )?plan (?:me |us )?(?:a|an|my|out|this|for)|(?:me )?plane(?:a|as|ame|arme|ar|emos)|planificam?e?|armame|armar) (?:\p{L}+ ){0,3}?(?:loaf|batch|soap|bars?|jabon|lote|tanda|pan|receta)(?!\p{L})/u;
 /** "Plan me a loaf, 1.2 kg, blue at the bottom": what is wanted is told at once. */
@@ -177,7 +190,7 @@ const isMadeHue = ({ text }: Words, { things, amounts }: Found): boolean => {
 export function jobByPhrase(words: Words, found: Found): PhraseJob | undefined {
   if (found.things.length === 0 && asksWhatItDoes(words.text)) return 'help';
   if (isCompared(words, found)) return 'compare';
-  if (isDoseWeighed(words, found)) return 'dose';
+  if (isDoseWeighed(words, found) || endsInDose(words, found)) return 'dose';
   if (isShared(words, found) || isPlan(words)) return 'plan';
   if (isLaw(words, found)) return 'law';
   if (isReported(words, found) || isOfTwoTimes(words)) return 'diagnose';

@@ -5,6 +5,7 @@ import { aspectIn } from './asked-of-it.ts';
 import type { Aspect } from './aspects/aspect.ts';
 import { type Before, isOfLye, type Ran, type Talk } from './before.ts';
 import { cameOut } from './came-out.ts';
+import { halfPlain } from './half-plain.ts';
 import { askedOfNothing, isComplete, lackOf, unnamed } from './lacks.ts';
 import { laidOver } from './laid.ts';
 import { type Lean, run } from './lean-kinds.ts';
@@ -22,7 +23,8 @@ import { fineTurn, languageTurn } from './turns.ts';
  * before it a turn that cannot stand alone asks for what it lacks. Pure.
  * @example leanOf('and for 800 g?', { last: dose, ran: dose }) // the same dose for 800 g of oils
  */
-export function leanOf(typed: string, talk: Talk | undefined): Lean | undefined {
+export function leanOf(said: string, talk: Talk | undefined): Lean | undefined {
+  const typed = halfPlain(said);
   const before = talk?.last;
   if (typed.trim().startsWith('/')) return undefined;
   const turn = openedTurn(typed);

@@ -35,9 +35,12 @@ export const TRADE_WORDS: ReadonlySet<string> = new SetWhenAsked(() =>
   ]),
 );
 
+/** Rarer words that makers need and that lie near a name: fine white powder is no turmeric ("palillo"). */
+const OF_THE_BENCH = ['polvillo', 'polvillos', 'polvito', 'polvitos'];
+
 /** Common words of both languages, lower case without accents, that no slip of the finger turns into one of the trade's. */
 export const COMMON_WORDS: ReadonlySet<string> = new SetWhenAsked(() =>
-  COMMON.words.flatMap(row => row.split(' ')).filter(word => !TRADE_WORDS.has(word)),
+  [...COMMON.words.flatMap(row => row.split(' ')), ...OF_THE_BENCH].filter(word => !TRADE_WORDS.has(word)),
 );
 
 /** Shorter words differ too little from one another to be what a slip was meant for. */

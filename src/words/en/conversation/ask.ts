@@ -2,6 +2,7 @@ import type { Portion } from '../../../engine/quantities/amount.ts';
 import type { Outside } from '../../../engine/questions/fields/scope.ts';
 import type { Job } from '../../../engine/questions/jobs/jobs.ts';
 import type { Reckoned } from '../../../engine/questions/portion-line/settled.ts';
+import { capital } from '../../../engine/text/capital.ts';
 import { quoted } from '../../../engine/text/lines/option-line.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
@@ -63,6 +64,9 @@ export const ask = {
   /** Which of several portions is meant. */
   whichPortion: (v: { portions: readonly Portion[] }) =>
     `For ${v.portions.map(portion).join(', or for ')}? Your words fit each, so I ask before I tell an amount.`,
+  /** Two colourants are named, and one is dosed. */
+  oneOfTwo: (v: { first: string; second: string }) =>
+    `This is for ${v.first} alone. ${capital(v.second)} in the same batter: half the dose of each. In a part of its own: ask for that part.`,
   byTheCup: 'You named no portion, so this is for 1 cup of batter.',
   hotProcess:
     'You speak of hot process: doses are the same, but the paste is thick and hot, so wet the colour well and expect some heat-sensitive colours to shift more.',
@@ -121,6 +125,11 @@ export const ask = {
       'I see no colours, so I have no favourite. Name yours and I say how it is made and whether it holds.',
     cannot:
       'That I cannot do: I only answer here. I can say which colour to get, how much of it, and whether it holds.',
+    program:
+      'I am a program, no person: I answer from tables and sums, and say so where I am not sure. Ask away.',
+    remind:
+      'I remind only of soap that was poured: /batch poured notes it, and says when to cut, turn and use it. For all else set an alarm.',
+    draw: 'I draw no swirls. One colour, or a mix, I show before you pour: /preview. How a swirl is made I tell in words.',
     noHarm: 'No harm done.',
     night: 'Good night, and may it still be soap in the morning.',
     wellDone: 'Well done. Leave it covered, and cut it only when it is firm, in a day or two.',

@@ -77,6 +77,11 @@ export const lyeBench = {
       'It does not go bad, but it sets: lye water of 30 to 50 % goes solid between 0 and 15 °C (32 and 59 °F).',
     why: 'Outside only until it is at 35 to 45 °C (95 to 113 °F): steady, labelled, no snow or rain into it, no child or animal near. Fetch it walking, with goggles and gloves: who runs, spills. Grains or a crust in it: the open jug in warm tap water, stir until it is clear, or lye is missing from what you pour. Never a glass jug in frost.',
   },
+  'cold-room': {
+    answer:
+      'Better where it is 18 to 24 °C (64 to 75 °F): in the cold hard fats set before they are soap, with pockets and ash.',
+    why: 'Cold sets palm, lard and butters within minutes: that looks like trace and is none. If it has to be there: only the lye out there for its air, oils and mould at 38 to 45 °C (100 to 113 °F), all olive or other soft oils, blended to a true trace, then the mould wrapped and indoors, out of reach, for a day. It may miss gel or gel in the middle only, which shows as a ring.',
+  },
   'soap-at-large': {
     answer: 'That is about soap, but I have no sure answer to it.',
     why: 'I know colour in cold-process soap: how much, what to wet it in, whether it survives lye, what went wrong with a bar; and lye and water for your oils. Ask another way, or /help shows it all.',

@@ -53,6 +53,8 @@ export const ask: typeof en.ask = {
   },
   whichPortion: ({ portions }) =>
     `¿Para ${portions.map(portion).join(', o para ')}? Tus palabras valen para cada una, así que pregunto antes de decir una cantidad.`,
+  oneOfTwo: ({ first, second }) =>
+    `Esto es para ${first} a solas. Si ${second} va en la misma masa: media dosis de cada uno. En una parte suya: pregunta por esa parte.`,
   byTheCup: 'No dijiste cuánta masa, así que esto es para 1 taza.',
   hotProcess:
     'Hablas de proceso en caliente: las dosis son las mismas, pero la masa está espesa y caliente; humedece bien el color y cuenta con que los sensibles al calor cambien más.',
@@ -110,6 +112,11 @@ export const ask: typeof en.ask = {
     taste: 'No veo colores, así que no tengo favorito. Dime el tuyo y te digo cómo se hace y si aguanta.',
     cannot:
       'Eso no puedo hacerlo: solo respondo aquí. Puedo decir qué color conseguir, cuánto va y si aguanta.',
+    program:
+      'Soy un programa, no una persona: respondo con tablas y cuentas, y digo cuándo no estoy seguro. Pregunta sin miedo.',
+    remind:
+      'Solo recuerdo jabón vertido: /batch poured lo apunta y avisa de cuándo cortarlo, darle la vuelta y usarlo. Para lo demás, pon una alarma.',
+    draw: 'No dibujo remolinos. Un color, o una mezcla, lo enseño antes de verter: /preview. Cómo se hace un remolino lo cuento con palabras.',
     noHarm: 'No pasa nada.',
     night: 'Buenas noches, y que mañana siga siendo jabón.',
     wellDone: 'Bien hecho. Déjalo tapado y córtalo solo cuando esté firme, en uno o dos días.',

@@ -83,6 +83,11 @@ export const lyeBench: typeof english = {
       'No se estropea, pero cuaja: el agua de sosa del 30 al 50 % se pone sólida entre 0 y 15 °C (32 y 59 °F).',
     why: 'Fuera, solo hasta que esté a 35 o 45 °C (de 95 a 113 °F): firme, con etiqueta, sin que le caiga nieve ni lluvia, sin niños ni animales cerca. Ve por ella andando, con gafas y guantes: quien corre, derrama. Con granos o costra: la jarra abierta en agua templada del grifo y remueve hasta que esté clara, o a lo que viertas le faltará sosa. Nunca una jarra de vidrio con helada.',
   },
+  'cold-room': {
+    answer:
+      'Mejor donde haya de 18 a 24 °C (64 a 75 °F): con frío las grasas duras cuajan antes de ser jabón, con bolsas y ceniza.',
+    why: 'El frío cuaja palma, manteca y mantecas en minutos: parece traza y no lo es. Si ha de ser ahí: fuera solo la sosa, por el aire; aceites y molde a 38 o 45 °C (100 a 113 °F), todo oliva u otros aceites blandos, batido hasta traza de verdad, y luego el molde abrigado, dentro y fuera del alcance, un día. Puede no gelificar, o solo en el centro, que se ve como un círculo.',
+  },
   'soap-at-large': {
     answer: 'Eso es de jabón, pero no tengo una respuesta segura.',
     why: 'Sé de color en jabón de proceso en frío: cuánto, en qué humedecerlo, si aguanta la sosa, qué salió mal en una pastilla; y de sosa y agua para tus aceites. Pregunta de otra forma, o /help lo enseña todo.',

@@ -9,7 +9,8 @@ export type CalmTopic =
   | 'indicator-pink'
   | 'puddle-on-top'
   | 'lye-heats'
-  | 'lye-water-in-cold';
+  | 'lye-water-in-cold'
+  | 'cold-room';
 
 const MEMORY = (source: string): Origin => ({ trust: 'from memory', source });
 const TRADE: Origin = { trust: 'common practice', source: 'soap makers handling lye at home' };
@@ -22,6 +23,7 @@ export const CALM_TOPIC_ORIGINS: Readonly<Record<CalmTopic, Origin>> = {
   'soap-at-large': TRADE,
   'indicator-pink': MEMORY('phenolphthalein turns between pH 8.2 and 10 (handbook tables of indicators)'),
   'puddle-on-top': TRADE,
+  'cold-room': TRADE,
   'lye-heats': MEMORY('heat of solution of sodium hydroxide, about 44 kJ/mol (handbook tables)'),
   'lye-water-in-cold': MEMORY(
     'sodium hydroxide of 30 % freezes at about 1 °C, of 40 % at 15 °C, of 50 % at 12 °C (handbook tables)',

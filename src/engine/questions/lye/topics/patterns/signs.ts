@@ -74,4 +74,31 @@ export const SIGN_PATTERNS: TopicPatterns = [
       ),
     ],
   ],
+  [
+    'cold-room',
+    [
+      said(
+        [
+          'garage|shed|basement|cellar|porch|workshop|room|kitchen|outside|garaje|sotano|cobertizo|taller|terraza|cuarto|cocina|habitacion|casa|fuera',
+          '(?:is|at|hits?|its|it s|down to|only|about|around|estamos a|esta a|hay|hace|a) (?:only |about |around |just |barely |unos? |solo )?(?:(?:[1-9]|1[0-4]) ?(?:c|celsius|grados|degrees c|oc)|(?:[2-4]\\d|5[0-5]) ?(?:f|fahrenheit|degrees)|freezing|freezing cold|very cold|so cold|bajo cero)(?! celsius| c\\b)',
+          'soap|make|pour|swirl|batch|jabon|hacer|verter',
+          'can|could|should|may|ok|okay|too cold|safe|puedo|se puede|podria|vale|demasiado fri[oa]|pasa algo',
+        ],
+        `lye water|solution|agua de|${OUT_OF_HAND}|${HURT}|store|keep|cure|curing|rack|guardar|curar|curado`,
+      ),
+    ],
+  ],
+  [
+    'mixing-temperature',
+    [
+      said(
+        [
+          `${LYE}(?: (?:water|solution))?(?: (?:is|s|at|esta|a))? (?:\\w+ )?\\d{2,3}(?! (?:g|grams?|gramos|oz|ounces|onzas))|(?:agua de ${LYE}) (?:esta )?a \\d{2,3}`,
+          '(?:oils?|aceites?)(?: (?:are|is|at|estan|a|re))+ (?:\\w+ )?\\d{2,3}(?! (?:g|grams?|gramos|oz|ounces|onzas))',
+          'wait|go|pour|mix|ready|ok|okay|fine|good|close|too (?:hot|cold)|combine|now|espero|echo|vierto|mezclo|junto|listo|bien|ya|cerca',
+        ],
+        `how much|cuant[oa]|superfat|sobreengrasado|lye for|sosa para|${HURT}`,
+      ),
+    ],
+  ],
 ];
