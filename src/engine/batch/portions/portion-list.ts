@@ -30,11 +30,16 @@ const UNSCENTED =
 const SCENTED = /[\s,]*\b(?:scented|with (?:fragrance|scent)|con (?:aroma|perfume|fragancia))\b/iu;
 
 /**
- * Reads the split of a batter: portions apart by `;`, each a share (`2 cups`, `500 ml`, `500 g`, `2 parts`, `25%`,
- * `rest`) and its colours with strength and carrier; an amount with a colour (`1/2 tsp`, `2 g`) is that much in the whole portion,
+ * Reads the split of a batter: portions apart by `;`, each a share (`2 cups`, `500 ml`, `500 g`, `2 parts`,
+ * `25%`,
+ * `rest`) and its colours with strength and carrier; an amount with a colour (`1/2 tsp`, `2 g`) is that much
+ * in the whole portion,
  * unless it says `per cup`. As in
- * `2 cups ultramarine blue full in 1 Tbsp olive; 500 ml titanium dioxide medium + gold mica pastel in water; rest plain
- * unscented`; also as people say it (`half blue half white`, `60/40 pink and purple`, `4 layers: red, orange, yellow, green`). A carrier after the last colour serves all the colours before it that name none. A label may stand in
+ * `2 cups ultramarine blue full in 1 Tbsp olive; 500 ml titanium dioxide medium + gold mica pastel in water;
+ * rest plain
+ * unscented`; also as people say it (`half blue half white`, `60/40 pink and purple`, `4 layers: red, orange,
+ * yellow, green`). A carrier after the last colour serves all the colours before it that name none. A label
+ * may stand in
  * front (`Sky: 2 cups ...`). English or Spanish. Throws a Refusal: `portion-without-amount`, `portions-many`,
  * `portions-two-rests`, `portion-colours-many`, or one of the amounts', strengths' or oils' own.
  */

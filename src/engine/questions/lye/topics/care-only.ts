@@ -1,3 +1,4 @@
+import { unbroken } from '../../../over-lines.ts';
 import type { LyeTopic } from './topic.ts';
 
 /** Longer ones tell a story, and a story may hold words of harm that nobody has written yet. */
@@ -30,21 +31,38 @@ const ONLY_WITH: { readonly [Topic in LyeTopic]?: RegExp } = {
   asthma: /^(?!.*\b(?:lye|sosa|soda|mix\w*|mezcl\w*|attack|ataque)\b)\W*(?:i have asthma|tengo asma)\b/iu,
   'no-window': /\b(?:enough|ok|okay|vale|sirve|basta|suficiente)\W*$/iu,
   'water-was-put-on': /\bnothing happened\b|\bno pas[oó] nada\b/iu,
-  'contact-lenses':
-    /^\W*(?:(?:can|may) i wear |puedo llevar )?(?:contact lenses|contacts|lentillas|lentes de contacto)(?: (?:with|near|and|con|y) (?:the |la )?(?:lye|soap|sosa|jab[oó]n))?\W*$/iu,
+  'contact-lenses': new RegExp(
+    unbroken`
+      ^\W*(?:(?:can|may) i wear |puedo llevar )?(?:contact lenses|contacts|lentillas|
+      lentes de contacto)(?: (?:with|near|and|con|y) (?:the |la )?(?:lye|soap|sosa|jab[oó]n))?\W*$
+    `,
+    'iu',
+  ),
   pregnant: /\b(?:and i|y) (?:want|am going|would like|voy|quiero)\b/iu,
   'pets-washed':
     /\bpara mi (?:perr|gat)[oa] jab[oó]n\W*$|\b(?:soap|bar) for my (?:dog|cat)\W*$|\bjab[oó]n para mi (?:perr|gat)[oa]\W*$/iu,
   'scorched-milk': /\b(?:leche|milk)\b/iu,
   children: /\b(?:mientras (?:mezclo|hago)|while i (?:mix|make|stir))\b/iu,
   // Asked how to clean it, and of the place alone.
-  'clean-up':
-    /\b(?:(?:lo|la) barro|c[oó]mo (?:(?:lo|la) )?(?:limpio|recojo)|puedo (?:barrer|recoger)\p{L}*|c[oó]mo (?:(?:lo|la|se|puedo) )*limpi\p{L}+|how (?:do|should|can|to)(?: (?:i|we|you))? (?:clean|wipe|mop)|vinegar|vinagre)(?!\p{L})/iu,
+  'clean-up': new RegExp(
+    unbroken`
+      \b(?:(?:lo|la) barro|c[oó]mo (?:(?:lo|la) )?(?:limpio|recojo)|puedo (?:barrer|recoger)\p{L}*|
+      c[oó]mo (?:(?:lo|la|se|puedo) )*limpi\p{L}+|how (?:do|should|can|to)(?: (?:i|we|you))? (?:clean|wipe|
+      mop)|vinegar|vinagre)(?!\p{L})
+    `,
+    'iu',
+  ),
 };
 /** Words that a matter itself brings, and that tell of no harm there. */
 const OWN_WORDS: { readonly [Topic in LyeTopic]?: RegExp } = {
-  'clean-up':
-    /\b(?:spill\w*|spilt|derram\p{L}*|se me (?:reg[oó]|cay[oó]|volc[oó]|bot[oó]|chorre[oó])|c[oó]mo (?:(?:lo|la|se|puedo) )*limpi\p{L}+|how (?:do|should|can|to)(?: (?:i|we|you))? (?:clean|wipe|mop))(?!\p{L})/giu,
+  'clean-up': new RegExp(
+    unbroken`
+      \b(?:spill\w*|spilt|derram\p{L}*|se me (?:reg[oó]|cay[oó]|volc[oó]|bot[oó]|chorre[oó])|
+      c[oó]mo (?:(?:lo|la|se|puedo) )*limpi\p{L}+|how (?:do|should|can|to)(?: (?:i|we|you))? (?:clean|wipe|
+      mop))(?!\p{L})
+    `,
+    'giu',
+  ),
   'oil-spilled': /\b(?:spill\w*|spilt|lost|derram\w*|se (?:me )?cay[oó])\b/giu,
   'flame-near':
     /\b(?:candles?|velas?)(?: is)? (?:burning|encendidas?)|\b(?:burning|lit) candles?|\bsmoking\b|\bgas (?:boiler|heater)|\bfum(?:o|ar|ando)\b|\bfuego\b/giu,
@@ -64,8 +82,27 @@ const OWN_WORDS: { readonly [Topic in LyeTopic]?: RegExp } = {
   gear: /\bmouth\b(?= mask)/giu,
 };
 /** Somebody's body, pain or help; what spits, boils over, catches fire or gives off gas; lye that went where it should not. */
-const HARM =
-  /\b(?:eyes?|skin|hands?(?! (?:shake|mixer|blender))|fingers?|arms?|legs?|face|mouth|lips?|tongue|throat|nose|lungs?|chest|stomach|feet|foot|hair|son|daughter|kids?|child(?:ren)?|baby|toddler|husband|wife|mum|mom|dad|somebody|someone|he|she|they|drank|drink|drinks|swallow\w*|eat|ate|eaten|lick\w*|breath\w*|inhal\w*|cough\w*|chok\w*|vomit\w*|dizzy|faint\w*|wheez\w*|gasp\w*|rash\w*|itch\w*|blister\w*|sting\w*|stung|burn\w*|pain\w*|hurt\w*|sore|red|gas|fumes?|flames?|fire|alight|explo\w*|erupt\w*|volcan\w*|overflow\w*|foam\w*|fizz\w*|bubbl\w*|boil\w*|hiss\w*|froth\w*|sizzl\w*|crackl\w*|thump\w*|throw\w*|scream\w*|holler\w*|collaps\w*|convuls\w*|dead|dying|unconscious|shak(?:es|ing)|trembl\w*|limp\w*|hot|spit\w*|splash\w*|splatter\w*|smok\w*|steam\w*|spill\w*|spilt|leak\w*|melt\w*|shatter\w*|crack\w*|doctor|hospital|ambulance|poison\w*|emergency|help|first aid|ojos?|piel|manos?|dedos?|brazos?|piernas?|cara|boca|labios?|lengua|garganta|nariz|pulm\w+|pecho|est[oó]mago|pies?|pelo|hij[oa]s?|ni[nñ][oa]s?|beb[eé]s?|marido|esposa?|perr[oa]s?|gat[oa]s?|mascotas?|alguien|bebi[oó]|beber|trag\w*|comi[oó]|lami\w*|respir\w*|inhal\w*|tos\w*|ahog\w*|v[oó]mit\w*|mare\w*|desmay\w*|sarpullido|ampollas?|picor|arde\w*|escuec\w*|duele\w*|dolor|roj[oa]s?|huele\w*|humos?|llamas?|fuego|explot\w*|desbord\w*|chisporrot\w*|caliente|falta (?:el )?aire|grit\w*|llor\w*|tiembl\w*|cojea|inconsciente|convuls\w*|espuma|burbuj\w*|hierv\w*|hirv\w*|salpic\w*|derram\w*|gote\w*|derrit\w*|rompi[oó]|raj\w*|quem\w*|sale humo|m[eé]dic[oa]|urgencias|ambulancia|t[oó]xic\w*|veneno\w*|ayuda|auxilio|socorro)\b/iu;
+const HARM = new RegExp(
+  unbroken`
+    \b(?:eyes?|skin|hands?(?! (?:shake|mixer|blender))|fingers?|arms?|legs?|face|mouth|lips?|tongue|throat|
+    nose|lungs?|chest|stomach|feet|foot|hair|son|daughter|kids?|child(?:ren)?|baby|toddler|husband|wife|mum|
+    mom|dad|somebody|someone|he|she|they|drank|drink|drinks|swallow\w*|eat|ate|eaten|lick\w*|breath\w*|
+    inhal\w*|cough\w*|chok\w*|vomit\w*|dizzy|faint\w*|wheez\w*|gasp\w*|rash\w*|itch\w*|blister\w*|sting\w*|
+    stung|burn\w*|pain\w*|hurt\w*|sore|red|gas|fumes?|flames?|fire|alight|explo\w*|erupt\w*|volcan\w*|
+    overflow\w*|foam\w*|fizz\w*|bubbl\w*|boil\w*|hiss\w*|froth\w*|sizzl\w*|crackl\w*|thump\w*|throw\w*|
+    scream\w*|holler\w*|collaps\w*|convuls\w*|dead|dying|unconscious|shak(?:es|ing)|trembl\w*|limp\w*|hot|
+    spit\w*|splash\w*|splatter\w*|smok\w*|steam\w*|spill\w*|spilt|leak\w*|melt\w*|shatter\w*|crack\w*|
+    doctor|hospital|ambulance|poison\w*|emergency|help|first aid|ojos?|piel|manos?|dedos?|brazos?|piernas?|
+    cara|boca|labios?|lengua|garganta|nariz|pulm\w+|pecho|est[oó]mago|pies?|pelo|hij[oa]s?|ni[nñ][oa]s?|
+    beb[eé]s?|marido|esposa?|perr[oa]s?|gat[oa]s?|mascotas?|alguien|bebi[oó]|beber|trag\w*|comi[oó]|lami\w*|
+    respir\w*|inhal\w*|tos\w*|ahog\w*|v[oó]mit\w*|mare\w*|desmay\w*|sarpullido|ampollas?|picor|arde\w*|
+    escuec\w*|duele\w*|dolor|roj[oa]s?|huele\w*|humos?|llamas?|fuego|explot\w*|desbord\w*|chisporrot\w*|
+    caliente|falta (?:el )?aire|grit\w*|llor\w*|tiembl\w*|cojea|inconsciente|convuls\w*|espuma|burbuj\w*|
+    hierv\w*|hirv\w*|salpic\w*|derram\w*|gote\w*|derrit\w*|rompi[oó]|raj\w*|quem\w*|sale humo|m[eé]dic[oa]|
+    urgencias|ambulancia|t[oó]xic\w*|veneno\w*|ayuda|auxilio|socorro)\b
+  `,
+  'iu',
+);
 /** A cleaner beside it is a matter of gas. */
 const CLEANER = /\b(?:bleach|chlorine|lej[ií]a|cloro|lavandina|salfum[aá]n|muriatic|limpi\w*|clean\w*)\b/iu;
 
