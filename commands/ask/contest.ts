@@ -1,3 +1,4 @@
+import { unbroken } from '../../src/engine/over-lines.ts';
 import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
@@ -14,12 +15,23 @@ export async function contestReply(context: Context): Promise<Reply> {
 }
 
 const OF_CONTEST = /(?<!\p{L})(?:contest|concurso|competition|comp|reto|challenge)(?!\p{L})/u;
-const ASKS =
-  /(?<!\p{L})(?:when|whens|until|deadline|close[sd]?|closing|ends?|rules?|enter|how many|allowed|can i|who won|hasta|cuando|que dia|q dia|fecha|cierra|termina|reglas?|se pueden?|puedo|quien gano|cuant[oa]s)(?!\p{L})/u;
+const ASKS = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:when|whens|until|deadline|close[sd]?|closing|ends?|rules?|enter|how many|allowed|can i|
+    who won|hasta|cuando|que dia|q dia|fecha|cierra|termina|reglas?|se pueden?|puedo|quien gano|
+    cuant[oa]s)(?!\p{L})
+  `,
+  'u',
+);
 
 /** What those who judge make of an entry is the rules' to say. */
-const OF_JUDGES =
-  /(?<!\p{L})(?:judges?|judging|jurado|jueces|juez)(?!\p{L}).*(?<!\p{L})(?:mark\p{L}*|scores?|points?|dock|penali\p{L}+|puntos?|puntua\p{L}*|descuenta\p{L}*|resta\p{L}*|califica\p{L}*|baja\p{L}*)(?!\p{L})/u;
+const OF_JUDGES = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:judges?|judging|jurado|jueces|juez)(?!\p{L}).*(?<!\p{L})(?:mark\p{L}*|scores?|points?|dock|
+    penali\p{L}+|puntos?|puntua\p{L}*|descuenta\p{L}*|resta\p{L}*|califica\p{L}*|baja\p{L}*)(?!\p{L})
+  `,
+  'u',
+);
 
 /** Whether the day, the rules or the outcome of the group's contest is asked for. Pure. */
 export function asksOfContest(question: string): boolean {

@@ -1,3 +1,4 @@
+import { unbroken } from '../../src/engine/over-lines.ts';
 import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import { LYE_WORDS, SOAP_WORDS } from '../../src/engine/questions/fields/soap-words.ts';
@@ -51,8 +52,13 @@ export function fieldFirst(reply: Reply, question: string, read: QuestionRead, c
     : behind(reply, outsideReply(read, context));
 }
 
-const MAKES_SOAP =
-  /(?<!\p{L})(?:(?:mak(?:e|es|ing)|help(?:s|ing)?(?: (?:me|us|with))?) (?:the |my |our )?soap|(?:hacer|hago|hacemos|haciendo|ayud\p{L}+ (?:a hacer|con)) (?:el |mi )?jabon(?:es)?)(?!\p{L})/u;
+const MAKES_SOAP = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:mak(?:e|es|ing)|help(?:s|ing)?(?: (?:me|us|with))?) (?:the |my |our )?soap|(?:hacer|
+    hago|hacemos|haciendo|ayud\p{L}+ (?:a hacer|con)) (?:el |mi )?jabon(?:es)?)(?!\p{L})
+  `,
+  'u',
+);
 
 /**
  * What is said where lye is for something else than soap, or where a matter of handling was read in what is about another field; undefined

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../src/engine/over-lines.ts';
 import type { Context } from '../../../src/conversation/context.ts';
 import type { Reply } from '../../../src/conversation/reply.ts';
 import { colourantsMeant } from '../../../src/engine/colourants/find.ts';
@@ -6,11 +7,23 @@ import type { QuestionRead } from '../../../src/engine/questions/read.ts';
 import { answerTo } from '../../../src/engine/questions/technique/answer-to.ts';
 import { unaccented } from '../../../src/engine/text/unaccented.ts';
 
-const ASKS_COLOUR =
-  /(?<!\p{L})(?:(?:what|which|wat) (?:colou?r|shade)s? (?:do|does|will|would|is|comes?|you)|(?:que|q) (?:color|tono) (?:me )?(?:da|dan|dara|sale|queda|toma|deja|saca)|(?:le )?da color|de (?:que|q) color (?:queda|sale))(?!\p{L})/u;
+const ASKS_COLOUR = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:what|which|wat) (?:colou?r|shade)s? (?:do|does|will|would|is|comes?|you)|(?:que|
+    q) (?:color|tono) (?:me )?(?:da|dan|dara|sale|queda|toma|deja|saca)|(?:le )?da color|de (?:que|
+    q) color (?:queda|sale))(?!\p{L})
+  `,
+  'u',
+);
 /** "Pink or red": two hues to choose from. */
-const HUE_OR_HUE =
-  /(?<!\p{L})(?:pink|red|purple|blue|violet|green|yellow|orange|brown|grey|rosa|roj[oa]|morad[oa]|azul|verde|amarill[oa]|naranja|marron|gris) (?:or|o|u) (?:pink|red|purple|blue|violet|green|yellow|orange|brown|grey|rosa|roj[oa]|morad[oa]|azul|verde|amarill[oa]|naranja|marron|gris)(?!\p{L})/u;
+const HUE_OR_HUE = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:pink|red|purple|blue|violet|green|yellow|orange|brown|grey|rosa|roj[oa]|morad[oa]|azul|
+    verde|amarill[oa]|naranja|marron|gris) (?:or|o|u) (?:pink|red|purple|blue|violet|green|yellow|orange|
+    brown|grey|rosa|roj[oa]|morad[oa]|azul|verde|amarill[oa]|naranja|marron|gris)(?!\p{L})
+  `,
+  'u',
+);
 
 /** Whether the colour of the one thing that is named is asked, in so many words: "alkanet what colour do you get", "madder pink or red". */
 export function asksItsColour(question: string, { facts }: QuestionRead): boolean {

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../src/engine/over-lines.ts';
 import type { Context } from '../../../src/conversation/context.ts';
 import type { Reply } from '../../../src/conversation/reply.ts';
 import { lineOf } from '../../../src/conversation/typed/line-of.ts';
@@ -12,10 +13,21 @@ import { isElsewhere } from '../elsewhere.ts';
 import { askFollowUps } from '../follow-ups.ts';
 import { keepLines } from '../kept-lines.ts';
 
-const OF_PALETTES =
-  /\b(?:palettes?|paletas?|combinac\w+|colou?r (?:combos?|combinations?|schemes?)|colou?rs? (?:ideas?|for)|ideas? (?:de|para|for|on) (?:\w+ )?colou?r\w*|colores (?:para|de|ideas?)|que colores)\b/u;
-const GOES_WITH =
-  /\b(?:goes?(?: well)? with|go with|to go with|pairs? with|beside|combin\w+ (?:con|bien con)|que (?:\p{L}+ ){0,2}van? con|van? bien con|pega(?:n)? con|queda(?:n)? bien con) (?:(?:a|the|my|el|la|un|una|mi) )?([\p{L} ]{3,24})/u;
+const OF_PALETTES = new RegExp(
+  unbroken`
+    \b(?:palettes?|paletas?|combinac\w+|colou?r (?:combos?|combinations?|schemes?)|colou?rs? (?:ideas?|for)|
+    ideas? (?:de|para|for|on) (?:\w+ )?colou?r\w*|colores (?:para|de|ideas?)|que colores)\b
+  `,
+  'u',
+);
+const GOES_WITH = new RegExp(
+  unbroken`
+    \b(?:goes?(?: well)? with|go with|to go with|pairs? with|beside|combin\w+ (?:con|bien con)|
+    que (?:\p{L}+ ){0,2}van? con|van? bien con|pega(?:n)? con|queda(?:n)? bien con) (?:(?:a|the|my|el|la|un|
+    una|mi) )?([\p{L} ]{3,24})
+  `,
+  'u',
+);
 
 /** Colours that go together for a mood, or beside a colour; undefined where neither is asked for. */
 export async function paletteIdeaReply(

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../src/engine/over-lines.ts';
 import { z } from 'zod';
 import type { Context } from '../../../src/conversation/context.ts';
 import type { Reply } from '../../../src/conversation/reply.ts';
@@ -15,8 +16,14 @@ import { leansOnTalk } from './leans-on-talk.ts';
 
 /** Longer turns tell what they are about, words. */
 const MOST_WORDS = 6;
-const ASKS =
-  /[?¿]|^\W*(?:and |y |ok |so )*(?:how|what|why|which|when|where|who|can|could|do|does|did|is|are|will|would|should|como|que|cual\p{L}*|cuant\p{L}*|cuando|donde|por ?que|puedo|puede|se puede|es|son|hay|add|undo|show|make)(?!\p{L})/iu;
+const ASKS = new RegExp(
+  unbroken`
+    [?¿]|^\W*(?:and |y |ok |so )*(?:how|what|why|which|when|where|who|can|could|do|does|did|is|are|will|
+    would|should|como|que|cual\p{L}*|cuant\p{L}*|cuando|donde|por ?que|puedo|puede|se puede|es|son|hay|add|
+    undo|show|make)(?!\p{L})
+  `,
+  'iu',
+);
 
 /**
  * The question before once more, with what was told since: "bars feel scratchy, why" that nobody understood, and "paprika" behind it. Undefined
@@ -49,8 +56,14 @@ export async function clarifiedReply(
   return leansOnTalk(reply);
 }
 
-const BECAME =
-  /^\W*(?:(?:it|its|mine|mi|me|se|has|ha|all|pero|but|y|and|uy|ay|oh|che|hey) )*(?:went|gone|turned|came out|looks?|salio|ha salido|quedo|se puso|puso|volvio) (?:\p{L}+ ?){1,4}(?:(?:as soon as|when|once|apenas|cuando|al|en cuanto)(?: \p{L}+){1,4})?\W*$/iu;
+const BECAME = new RegExp(
+  unbroken`
+    ^\W*(?:(?:it|its|mine|mi|me|se|has|ha|all|pero|but|y|and|uy|ay|oh|che|hey) )*(?:went|gone|turned|
+    came out|looks?|salio|ha salido|quedo|se puso|puso|volvio) (?:\p{L}+ ?){1,4}(?:(?:as soon as|when|once|
+    apenas|cuando|al|en cuanto)(?: \p{L}+){1,4})?\W*$
+  `,
+  'iu',
+);
 /** "Went blue grey", after how alkanet is wetted: what becomes of it in soap. */
 async function whatBecame(question: string, { last }: Talk, context: Context): Promise<Reply | undefined> {
   if (last.kind !== 'command' || isOfLye(last) || !BECAME.test(unaccented(question))) return undefined;

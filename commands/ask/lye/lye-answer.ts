@@ -1,3 +1,4 @@
+import { unbroken } from '../../../src/engine/over-lines.ts';
 import type { Context } from '../../../src/conversation/context.ts';
 import type { Block, Reply } from '../../../src/conversation/reply.ts';
 import { mayBeOfShelf } from '../../../src/engine/questions/fields/shelf-words.ts';
@@ -61,7 +62,8 @@ function isWeighedRecipe(question: string): boolean {
 const PLAN_FIRST = /^\W*(?:please |por favor )?plan(?:e[ae]\w*|ifi\w*)? /iu;
 
 /**
- * What a question about lye, its slips put right, is answered with: its handling (as it was `typed`, too), a check of lye that was weighed, water for it, or a reading
+ * What a question about lye, its slips put right, is answered with: its handling (as it was `typed`, too), a
+ * check of lye that was weighed, water for it, or a reading
  * for `/plan` that holds every word of it. Undefined where it is no such question.
  */
 export async function lyeAnswer(
@@ -138,8 +140,15 @@ export async function lyeAnswer(
 }
 
 /** What a recipe is asked for by: with none of it, and no figure, oils are not what is missing. */
-const OF_A_RECIPE =
-  /\d|(?<!\p{L})(?:recipes?|batch(?:es)?|calculat\p{L}*|calc|weigh\p{L}*|need|amount|how much|work out|percent|oils?|olive|coconut|castile|lard|tallow|recetas?|lotes?|calcul\p{L}*|pes[ao]\p{L}*|necesit\p{L}*|cantidad|cuant[oa]s?|aceites?|oliva|coco|castilla|manteca|sebo|plan\p{L}*|for|para)(?!\p{L})/iu;
+const OF_A_RECIPE = new RegExp(
+  unbroken`
+    \d|(?<!\p{L})(?:recipes?|batch(?:es)?|calculat\p{L}*|calc|weigh\p{L}*|need|amount|how much|work out|
+    percent|oils?|olive|coconut|castile|lard|tallow|recetas?|lotes?|calcul\p{L}*|pes[ao]\p{L}*|
+    necesit\p{L}*|cantidad|cuant[oa]s?|aceites?|oliva|coco|castilla|manteca|sebo|plan\p{L}*|for|
+    para)(?!\p{L})
+  `,
+  'iu',
+);
 const isOnlyOfLye = (question: string): boolean => !OF_A_RECIPE.test(unaccented(question));
 
 /** The recipes that a question back leaves open, each of which is one press. */
@@ -191,8 +200,13 @@ function planReading(question: string, read: QuestionRead, { say }: Context): Ly
 }
 
 /** Words beside a size that name nothing else it could be of. */
-const BESIDE_SIZE =
-  /\b(?:for|of|in|an?|my|the|to|fill|size|about|total|batter|soap|batch|oils?|mou?ld|loaf|wide|para|de|en|un|una|mi|el|la|tamano|unos|unas|masa|jabon|lote|tanda|aceites?|molde)\b|[\s.:,?!]/gu;
+const BESIDE_SIZE = new RegExp(
+  unbroken`
+    \b(?:for|of|in|an?|my|the|to|fill|size|about|total|batter|soap|batch|oils?|mou?ld|loaf|wide|para|de|en|
+    un|una|mi|el|la|tamano|unos|unas|masa|jabon|lote|tanda|aceites?|molde)\b|[\s.:,?!]
+  `,
+  'gu',
+);
 
 /** Whether a part of a question that no other option takes is the size and nothing but the size: “2 cups blue” is of the blue. */
 const isSizeAlone = (piece: string, size: string): boolean => {

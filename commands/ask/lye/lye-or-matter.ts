@@ -1,3 +1,4 @@
+import { unbroken } from '../../../src/engine/over-lines.ts';
 import { knownOil } from '../../../src/engine/batch/oils/find-oil.ts';
 import type { LyeTopic } from '../../../src/engine/questions/lye/topics/topic.ts';
 
@@ -62,8 +63,13 @@ const GIVES_WAY_TO_A_WEIGHT: ReadonlySet<LyeTopic> = new Set([
   'two-figures',
 ]);
 /** Lye that lies somewhere is cleaned up first; "clean lard" is none. */
-const IS_SPILT =
-  /(?<!\p{L})(?:spil\p{L}*|drop\p{L}*|knock\p{L}*|splash\p{L}*|fell|floor|bench|counter|derram\p{L}*|ca[iy]\p{L}*|volc\p{L}*|vert\p{L}*|salpic\p{L}*|tir[eéoó]|suelo|piso|mesa|mesada|encimera)(?!\p{L})/iu;
+const IS_SPILT = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:spil\p{L}*|drop\p{L}*|knock\p{L}*|splash\p{L}*|fell|floor|bench|counter|derram\p{L}*|
+    ca[iy]\p{L}*|volc\p{L}*|vert\p{L}*|salpic\p{L}*|tir[eéoó]|suelo|piso|mesa|mesada|encimera)(?!\p{L})
+  `,
+  'iu',
+);
 /** "Me pasé con el oliva, 640 en vez de 600": more of an oil than was meant, and no more lye. */
 const TOO_MUCH_OF =
   /(?<!\p{L})(?:(?:se me (?:fue|pas[oó]) la mano|me pas[eé]) (?:con |de )(?:el |la )?(?<es>\p{L}+)|(?:weighed|measured) (?:the )?(?<en>\p{L}+) wrong)/iu;
