@@ -1,10 +1,5 @@
 import { spaced } from '../../../over-lines.ts';
-
-const pairs = (first: string, second: string): string =>
-  first
-    .split(', ')
-    .flatMap(one => second.split(', ').map(other => `${one} ${other}`))
-    .join(', ');
+import { pairs } from './pairs.ts';
 
 const SCORCHED =
   'milk, goat milk, goats milk, coconut milk, buttermilk, cream, sugar, honey, puree, beer, tea, coffee, juice, oats, petals, flowers, fragrance';
