@@ -56,6 +56,19 @@ describe('every entry point has an example that holds', () => {
   });
 });
 
+describe('what numbers stand on', () => {
+  test('is called public only where the index hands it on: elsewhere nobody reads it, and a comment at the number tells it', () => {
+    const index = readFileSync(join(root, 'src/engine/index.ts'), 'utf8');
+    const strays = textsIn('src/engine').flatMap(([path, text]) =>
+      [...text.matchAll(/@public[\s\S]*?export (?:const|function|type) (\w+)/gu)]
+        .map(([, name = '']) => name)
+        .filter(name => !new RegExp(`\\b${name}\\b`, 'u').test(index))
+        .map(name => `${path}: ${name}`),
+    );
+    expect(strays).toEqual([]);
+  });
+});
+
 describe('imports', () => {
   const declared = new Set([
     packageFile.name,
