@@ -2,7 +2,7 @@ import { colourantsNamed } from '../colourants/find.ts';
 import { metalIn } from '../colourants/metals.ts';
 import { unbroken } from '../over-lines.ts';
 import { fold, foldedWords } from '../text/fold.ts';
-import { byNearness, closestThing } from '../text/names/closest-name.ts';
+import { byNearness, closestThing } from '../text/spelling/closest-name.ts';
 import { distance } from '../text/spelling/edit-distance.ts';
 import { type Entry, readEntries } from './entries.ts';
 import { namesByLength, substanceNamed, substanceNumbered, substanceWithE } from './names.ts';

@@ -4,7 +4,7 @@ import { unbroken } from '../../over-lines.ts';
 import { plainText, readDecimal } from '../../quantities/number.ts';
 import { refuse } from '../../refusal.ts';
 import type { FragranceAsk } from '../request.ts';
-import { shown } from '../shown.ts';
+import { shown } from '../../text/shown.ts';
 import { scentTold } from './scent-words.ts';
 
 declare module '../../refusal.ts' {

@@ -2,7 +2,7 @@ import { unbroken } from '../../over-lines.ts';
 import { plainText, readDecimal } from '../../quantities/number.ts';
 import { refuse } from '../../refusal.ts';
 import type { LyeChoice } from '../request.ts';
-import { shown } from '../shown.ts';
+import { shown } from '../../text/shown.ts';
 import { DEFAULT_KOH_SHARE } from './lye.ts';
 
 declare module '../../refusal.ts' {

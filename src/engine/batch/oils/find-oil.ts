@@ -4,8 +4,8 @@ import { foldedWords } from '../../text/fold.ts';
 import { slipCost } from '../../text/spelling/slip-cost.ts';
 import { unaccented } from '../../text/unaccented.ts';
 import { whenAsked } from '../../when-asked.ts';
-import { isNeverSoap } from '../not-soap.ts';
-import { shown } from '../shown.ts';
+import { isNeverSoap } from './not-soap.ts';
+import { shown } from '../../text/shown.ts';
 import { OILS } from './index.ts';
 import type { Oil } from './oil.ts';
 

@@ -1,5 +1,5 @@
-import { unbroken } from '../over-lines.ts';
-import { foldedWords } from '../text/fold.ts';
+import { unbroken } from '../../over-lines.ts';
+import { foldedWords } from '../../text/fold.ts';
 
 /** Waxes, oils and the like in which there is nothing that lye could turn into soap, in either language. */
 const NEVER_SOAP = new RegExp(
