@@ -1,7 +1,7 @@
 import type { Context } from '../../src/conversation/context.ts';
 import { additiveById } from '../../src/engine/batch/additives/additives.ts';
 import { cureDays } from '../../src/engine/batch/curing/cure-time.ts';
-import { leadingBatter, tailNamed } from '../../src/engine/batch/leading-amount.ts';
+import { leadingBatter, tailNamed } from '../../src/engine/text/amounts/leading-amount.ts';
 import type { MadeColour, MadePortion } from '../../src/engine/batch/made/made.ts';
 import { checkPlan } from '../../src/engine/batch/planning/plan.ts';
 import type { PlanAnswer } from '../../src/engine/batch/planning/plan-answer.ts';

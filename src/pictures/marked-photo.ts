@@ -1,4 +1,5 @@
 import sharp from 'sharp';
+import { spaced } from '../engine/over-lines.ts';
 import { INK, PAPER, Sheet } from './sheet.ts';
 
 /** A place as fractions of the picture's width and height, origin top left. */
@@ -151,7 +152,10 @@ function badges(sheet: Sheet, marks: readonly Mark[], at: (spot: Spot) => Spot, 
 
 function badge(sheet: Sheet, mark: Mark, x: number, y: number): void {
   sheet.element(
-    `<circle cx="${fixed(x)}" cy="${fixed(y)}" r="${BADGE}" fill="${mark.sure ? penOf(mark) : PAPER}" stroke="${mark.sure ? PAPER : penOf(mark)}" stroke-width="${mark.sure ? 2 : 4}"/>`,
+    spaced`
+      <circle cx="${fixed(x)}" cy="${fixed(y)}" r="${BADGE}" fill="${mark.sure ? penOf(mark) : PAPER}"
+      stroke="${mark.sure ? PAPER : penOf(mark)}" stroke-width="${mark.sure ? 2 : 4}"/>
+    `,
   );
   const colour = mark.sure ? PAPER : penOf(mark);
   sheet.text(String(mark.number), x, y + 8, { size: 23, weight: 'bold', colour, anchor: 'middle' });

@@ -1,4 +1,5 @@
 import { Resvg } from '@resvg/resvg-js';
+import { spaced } from '../engine/over-lines.ts';
 import { outlineOf, type Weight, wrap } from './type.ts';
 
 /** Paper and ink of every picture: dark on light, so that it also prints in black and white. */
@@ -39,7 +40,10 @@ type Line = Required<TextStyle> & { readonly text: string; readonly x: number; r
 
 const asText = ({ text, x, y, size, weight, colour, anchor }: Line): string => {
   const bold = weight === 'bold' ? ' font-weight="700"' : '';
-  return `<text x="${round(x)}" y="${round(y)}" font-family="Inter" font-size="${size}"${bold} fill="${colour}" text-anchor="${anchor}">${escaped(text)}</text>`;
+  return spaced`
+    <text x="${round(x)}" y="${round(y)}" font-family="Inter" font-size="${size}"${bold} fill="${colour}"
+    text-anchor="${anchor}">${escaped(text)}</text>
+  `;
 };
 
 /** A painter that is given text maps the font file anew for every letter, and takes as long again for each line. */

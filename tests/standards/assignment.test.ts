@@ -1,6 +1,6 @@
 import { fc, test } from '@fast-check/vitest';
 import { describe, expect } from 'vitest';
-import { leastAssignment } from '../../src/engine/challenges/assignment.ts';
+import { leastAssignment } from '../../src/engine/colour/measuring/assignment.ts';
 
 /** The least total over every way to give the rows columns: brute force. */
 function leastTotal(costs: readonly (readonly number[])[]): number {

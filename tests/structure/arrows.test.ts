@@ -24,6 +24,55 @@ const arrows: Readonly<Record<string, readonly string[]>> = {
   demo: ['loopback', 'page', 'words'],
 };
 
+/**
+ * The rooms of the engine from the ground up: each may look into those before it. What is read by itself, and what a room's own
+ * table of names is read with, stands below the room; questions, which read all of it, stand nearly on top.
+ */
+const FLOORS = [
+  'colour/spectra',
+  'text',
+  'quantities',
+  'hazards/scents',
+  'text/spelling',
+  'colourants',
+  'text/patterns',
+  'text/names',
+  'dispersion',
+  'text/colours',
+  'text/amounts',
+  'heat',
+  'stability',
+  'text/learned',
+  'batch/oils',
+  'colour',
+  'dosing',
+  'challenges',
+  'batch',
+  'cost',
+  'flaws',
+  'hazards/emergencies',
+  'hazards/colours',
+  'hazards',
+  'questions',
+  'palettes',
+  'pouring',
+] as const;
+
+/** Rooms that still look up: the list may only grow shorter. A table of names handed in as an argument cuts most of them. */
+const LOOKS_UP: readonly string[] = [
+  'batch -> hazards/colours',
+  'batch/oils -> batch',
+  'colourants -> hazards/colours',
+  'quantities -> batch/oils',
+  'quantities -> text/amounts',
+  'text/amounts -> batch/oils',
+  'text/names -> batch/oils',
+  'text/spelling -> batch/oils',
+  'text/spelling -> colourants',
+  'text/spelling -> hazards',
+  'text/spelling -> text/colours',
+];
+
 const files = (folder: string): string[] =>
   readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' })
     .filter(file => /\.ts$/.test(file))
@@ -31,6 +80,14 @@ const files = (folder: string): string[] =>
 
 const roomOf = (path: string): string =>
   path.startsWith('commands/') ? 'commands' : (/^src\/([^/]+)\//.exec(path)?.[1] ?? path);
+
+/** The room of the engine in which a file lies, the innermost of {@link FLOORS}; undefined for what all of them share. */
+function floorOf(path: string): string | undefined {
+  const [, inside] = /^src\/engine\/(.+)\/[^/]+$/.exec(path) ?? [];
+  if (inside === undefined) return undefined;
+  const within = FLOORS.filter(room => inside === room || inside.startsWith(`${room}/`));
+  return within.toSorted((a, b) => b.length - a.length)[0] ?? inside;
+}
 
 const importsOf = (path: string): string[] =>
   [...readFileSync(join(root, path), 'utf8').matchAll(/(?:from|import|import\()\s*'(\.{1,2}\/[^']+)'/g)].map(
@@ -80,6 +137,25 @@ describe('the rooms of the house', () => {
       ),
     ).toEqual([['b', 'c', 'b']]);
     expect(circlesIn(new Map(sources.map(path => [path, importsOf(path)])))).toEqual([]);
+  });
+
+  const ENGINE = sources.filter(path => path.startsWith('src/engine/'));
+
+  test('every room of the engine has its floor, and what they share looks into none', () => {
+    const rooms = new Set(ENGINE.map(floorOf).filter(room => room !== undefined));
+    expect([...rooms].filter(room => !FLOORS.includes(room as never))).toEqual([]);
+    const shared = ENGINE.filter(path => floorOf(path) === undefined && path !== 'src/engine/index.ts');
+    expect(shared.filter(path => importsOf(path).some(other => floorOf(other)))).toEqual([]);
+  });
+
+  test('a room of the engine looks only into those below it, but for a list that may only shrink', () => {
+    const upwards = ENGINE.flatMap(path =>
+      importsOf(path).map(other => [floorOf(path), floorOf(other)] as const),
+    )
+      .filter(([from, to]) => from !== undefined && to !== undefined)
+      .filter(([from, to]) => FLOORS.indexOf(to as never) > FLOORS.indexOf(from as never))
+      .map(([from, to]) => `${from} -> ${to}`);
+    expect([...new Set(upwards)].toSorted()).toEqual(LOOKS_UP);
   });
 
   test('a command looks into another only through its follow-ups', () => {

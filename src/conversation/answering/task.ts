@@ -1,5 +1,5 @@
 import { refuse } from '../../engine/refusal.ts';
-import { nearestNames } from '../../engine/text/names/closest-name.ts';
+import { nearestNames } from '../../engine/text/spelling/closest-name.ts';
 import { type ResponseMode, seenByFor } from '../command.ts';
 import type { Context } from '../context.ts';
 import type { Conversation } from '../conversation.ts';

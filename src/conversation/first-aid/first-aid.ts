@@ -31,8 +31,10 @@ function shownOf([first, ...others]: readonly EmergencyId[]): readonly Emergency
   return [first, ...others.filter(id => !CONTAINED[first]?.includes(id))].slice(0, MOST_SHOWN);
 }
 
-/** What to do, in steps, with the numbers of the member's country where it is known. Shown whole: nothing folds. Only the first of
- * the emergencies has its steps (`inMould`: those of soap that rises in its mould); the others are a line each, for two lists are none to somebody in a panic. */
+/** What to do, in steps, with the numbers of the member's country where it is known. Shown whole: nothing
+ * folds. Only the first of
+ * the emergencies has its steps (`inMould`: those of soap that rises in its mould); the others are a line
+ * each, for two lists are none to somebody in a panic. */
 export function firstAidReply(
   ids: readonly EmergencyId[],
   {

@@ -6,6 +6,7 @@ import {
   isUltramarineWhiff,
   readEmergencies,
 } from '../../engine/hazards/index.ts';
+import { unbroken } from '../../engine/over-lines.ts';
 import { plainAmount } from '../../engine/quantities/plain-amount.ts';
 import { asksCalmly } from '../../engine/questions/asking/asks-calmly.ts';
 import { asksWhetherLye } from '../../engine/questions/leaning/danger/objects.ts';
@@ -60,8 +61,14 @@ const ALUMINIUM_COMPOUND =
   /\balumini?um\s+(?:hydrox[iy]de|oxide|silicate|stearate|distearate|tristearate)\b|\b(?:hidr[oó]xido|[oó]xido|silicato|estearato)\s+de\s+aluminio\b/giu;
 
 /** A fat by its animal, which met no lye: "manteca de chancho", "goose fat". */
-const ANIMAL_FAT =
-  /(?<!\p{L})(manteca|grasa|sebo|unto)\s+de\s+(?:chancho|cerdo|puerco|cochino|marrano|pato|ganso|oca|pollo|gallina|cordero|oveja|cabra|vaca|res)(?!\p{L})|(?<!\p{L})(?:goose|duck|chicken|pig|hog|horse|goat|sheep|lamb|cow)\s+(fat|grease|lard|tallow|suet)(?!\p{L})/giu;
+const ANIMAL_FAT = new RegExp(
+  unbroken`
+    (?<!\p{L})(manteca|grasa|sebo|unto)\s+de\s+(?:chancho|cerdo|puerco|cochino|marrano|pato|ganso|oca|pollo|
+    gallina|cordero|oveja|cabra|vaca|res)(?!\p{L})|(?<!\p{L})(?:goose|duck|chicken|pig|hog|horse|goat|sheep|
+    lamb|cow)\s+(fat|grease|lard|tallow|suet)(?!\p{L})
+  `,
+  'giu',
+);
 
 /** Short texts that tell of nothing: names, amounts and commands come again and again. */
 const quiet = new Set<string>();

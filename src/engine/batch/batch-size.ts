@@ -1,3 +1,4 @@
+import { unbroken } from '../over-lines.ts';
 import { type Amount, parseAmount } from '../quantities/amount.ts';
 import { plainText } from '../quantities/number.ts';
 import { Refusal, refuse } from '../refusal.ts';
@@ -5,10 +6,10 @@ import { amountPhrase, piecesOf } from '../text/amounts/amount-phrases.ts';
 import { unframed } from '../text/amounts/amount-remarks.ts';
 import { spokenAmounts } from '../text/amounts/spoken-amounts.ts';
 import { thousandsPlain } from '../text/amounts/thousands.ts';
-import { leadingAmount } from './leading-amount.ts';
+import { leadingAmount } from '../text/amounts/leading-amount.ts';
 import { mouldMillilitres, readMould, SIDE, SIDES } from './mould-sides.ts';
 import type { BatchSize, Mould } from './request.ts';
-import { shown } from './shown.ts';
+import { shown } from '../text/shown.ts';
 import { sizeAmongWords, twoMoulds } from './size-among-words.ts';
 
 declare module '../refusal.ts' {
@@ -45,8 +46,14 @@ export function checkPlainSize(size: BatchSize, written: string | undefined): vo
 const SQUARE =
   /(\d+(?:[.,]\d+)?)\s?(cms?|mm|in|inch(?:es)?|pulgadas)\s(?:square|sq|cuadrad[oa]s?)(?!\p{L})/giu;
 /** Of a side: "two and a half", "8 y medio". */
-const AND_PART =
-  /(?<![\d.,/])(\d{1,3}) (?:and|y) (?:an? |1 )?(half|medi[oa]|quarter|cuarto)(?=\s*(?:$|[,;)"x]|by\b|por\b|in\b|inch|cm|pulg|cent|wide|long|tall|deep|high|de\b|(?:lit(?:er|re)|litro|kilo|pound|libra|ounce|onza|cup|taza|pint)s?\b|(?:kg|lb|oz|ml|l)s?\b))/giu;
+const AND_PART = new RegExp(
+  unbroken`
+    (?<![\d.,/])(\d{1,3}) (?:and|y) (?:an? |1 )?(half|medi[oa]|quarter|cuarto)(?=\s*(?:$|[,;)"x]|by\b|por\b|
+    in\b|inch|cm|pulg|cent|wide|long|tall|deep|high|de\b|(?:lit(?:er|re)|litro|kilo|pound|libra|ounce|onza|
+    cup|taza|pint)s?\b|(?:kg|lb|oz|ml|l)s?\b))
+  `,
+  'giu',
+);
 
 /**
  * Reads a batch size: `1000 g oils`, `1.2 l batter`, `1500 g batter`, `mould 25x9x7 cm` (length, width, height),
@@ -134,13 +141,22 @@ function within(size: number, text: string, answer: BatchSize): BatchSize {
   return size >= SMALLEST && size <= LARGEST ? answer : refuse('size-out-of-range', { text: shown(text) });
 }
 
+/** A loaf by what it holds: "a 2 lb loaf", "molde de 1,2 kg". */
+const LOAF = new RegExp(
+  unbroken`
+    ^(?:an? |one |una? |mi |my )?(?:(?:loaf|log|barra|mould|mold|molde)\b.*?(?:of |de |for |
+    para )?)?([\d.,/ ]*\d[\s-]*\p{L}+)\.?(?: (?:of|de))?(?: \p{L}+)?[\s-]*(?:loaf|log|brick|mou?lds?|
+    moldes?|barra|bread pan|pan)?\b.*$
+  `,
+  'iu',
+);
+
 /** `10 bars of 4 oz` and `a 2 lb loaf`: by what it weighs a mould holds that much batter (common practice). */
 function weighedPieces(text: string): { readonly by: 'batter-mass'; readonly grams: number } | undefined {
   if (SIDES.test(text)) return undefined;
   const told = piecesOf(text);
   const pieces = told?.named ? told : undefined;
-  const loaf =
-    /^(?:an? |one |una? |mi |my )?(?:(?:loaf|log|barra|mould|mold|molde)\b.*?(?:of |de |for |para )?)?([\d.,/ ]*\d[\s-]*\p{L}+)\.?(?: (?:of|de))?(?: \p{L}+)?[\s-]*(?:loaf|log|brick|mou?lds?|moldes?|barra|bread pan|pan)?\b.*$/iu;
+  const loaf = LOAF;
   const isLoaf = /\b(?:loaf|log|mou?ld|molde|brick|bread pan)\b/iu.test(text) && !OF_OILS.test(text);
   const weight = pieces?.each ?? (isLoaf ? loaf.exec(text)?.[1]?.replace('-', ' ') : undefined);
   const first = weight === undefined ? undefined : leadingAmount(weight);
@@ -161,15 +177,18 @@ function heldBy(text: string): ReturnType<typeof leadingAmount> {
   return weights.length === 1 ? weights[0] : undefined;
 }
 
+/** What batter is poured into. */
+const VESSEL = new RegExp(
+  unbroken`
+    \b(?:mou?ld|molde|loaf|tray|bandeja|carton|cart[oó]n|box|caja|tub|container|envase|recipiente|
+    tarrina|bote|pot|jug|jarra|bottle|botella|bucket|cubeta|balde)\b
+  `,
+  'iu',
+);
+
 /** A mould that is told by what it holds: "a 2 litre mould", "molde de 2 litros". */
 function mouldOfVolume(text: string): Mould | undefined {
-  if (
-    SIDES.test(text) ||
-    !/\b(?:mou?ld|molde|loaf|tray|bandeja|carton|cart[oó]n|box|caja|tub|container|envase|recipiente|tarrina|bote|pot|jug|jarra|bottle|botella|bucket|cubeta|balde)\b/iu.test(
-      text,
-    )
-  )
-    return undefined;
+  if (SIDES.test(text) || !VESSEL.test(text)) return undefined;
   const starts = [...text.matchAll(/(?<![\p{L}\d.,/])(?<!\d (?=\d\/))\d/gu)].map(({ index }) => index);
   const volumes = starts.flatMap(at => {
     const head = leadingAmount(text.slice(at).replace(/^([\d.,/ ]*\d)-(?=\p{L})/u, '$1 '));

@@ -1,6 +1,6 @@
 import { refuse } from '../refusal.ts';
 import { fold } from '../text/fold.ts';
-import { shown } from './shown.ts';
+import { shown } from '../text/shown.ts';
 
 declare module '../refusal.ts' {
   interface Reasons {

@@ -1,4 +1,3 @@
-import type { Origin } from '../origin.ts';
 import { refuse } from '../refusal.ts';
 import type { Oil, OilMass } from './oils/oil.ts';
 
@@ -12,9 +11,9 @@ declare module '../refusal.ts' {
 }
 
 /**
- * Where waxes, fatty acids and the hardest fats are melted through, C. European Pharmacopoeia drop and freezing points
- * (beeswax 61 to 66, carnauba 80 to 88, stearic acid 50 about 54 to 58, lanolin 38 to 44; refined coconut 23 to 26); the acids from their
- * handbooks.
+ * Where waxes, fatty acids and the hardest fats are melted through, C. From memory: European Pharmacopoeia drop and freezing points
+ * (beeswax 61 to 66, carnauba 80 to 88, stearic acid 50 about 54 to 58, lanolin 38 to 44; refined coconut 23 to 26); the acids from the
+ * CRC Handbook.
  */
 export const MELTS_AT: Readonly<Record<string, number>> = {
   coconut: 24,
@@ -30,11 +29,6 @@ export const MELTS_AT: Readonly<Record<string, number>> = {
   'palmitic-acid': 63,
   'hydrogenated-soybean': 68,
   'palm-stearin': 52,
-};
-/** @public */
-export const MELTING_ORIGIN: Origin = {
-  trust: 'from memory',
-  source: 'European Pharmacopoeia drop and freezing points; CRC Handbook for the pure acids',
 };
 
 /** A percent or two stays dissolved in warm oil; beyond, grains or a false trace show (common practice). */

@@ -3,7 +3,7 @@ import { refuseBarred } from '../hazards/colours/refuse.ts';
 import { refuse } from '../refusal.ts';
 import { cut } from '../text/cut.ts';
 import { fold, foldedWords, wordSet } from '../text/fold.ts';
-import { nearestFew } from '../text/names/closest-name.ts';
+import { nearestFew } from '../text/spelling/closest-name.ts';
 import { distance } from '../text/spelling/edit-distance.ts';
 import { whenAsked } from '../when-asked.ts';
 import { type ColourantChoice, choiceOf, colourants } from './catalogue.ts';

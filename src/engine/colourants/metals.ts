@@ -1,3 +1,4 @@
+import { spaced } from '../over-lines.ts';
 import { refuse } from '../refusal.ts';
 import { foldedWords } from '../text/fold.ts';
 import { type ColourantChoice, choiceOf, colourantById } from './catalogue.ts';
@@ -39,7 +40,11 @@ const metalWords: ReadonlyMap<string, Metal> = new Map([
 ]);
 
 const formWords = words(
-  'powder powdered polvo poudre pulver polvere po dust flake flaked escama copo paillette scaglia leaf hoja glitter purpurina foil filing shaving limadura lamina particle metal metallic metalico metalica metallique metallico metalizado metalizada metallized metallised flitter diamantina brillantina escarcha',
+  spaced`
+    powder powdered polvo poudre pulver polvere po dust flake flaked escama copo paillette scaglia leaf
+    hoja glitter purpurina foil filing shaving limadura lamina particle metal metallic metalico metalica
+    metallique metallico metalizado metalizada metallized metallised flitter diamantina brillantina escarcha
+  `,
 );
 const glitterWords = words(
   'glitter flake purpurina escama paillette flitter scaglia leaf foil particle powder polvo dust pigment pigmento',
@@ -50,7 +55,13 @@ const metallicWords = words(
 
 /** Words that make a compound or a mica of what would else be a metal: "aluminium lake", "copper chlorophyllin". */
 const compoundWords = words(
-  'mica lake laca laque lacca lack oxide oxido oxyde oxid ossido oxychloride hydroxide hidroxido hydroxyde idrossido hydrate alumina silicate silicato sulphate sulfato stearate estearato borosilicate borosilicato chlorophyllin clorofilina chlorophylline phthalocyanine ftalocianina carbonate carbonato chloride cloruro complex complejo gluconate acetate calcium white blanco ricinoleate myristate distearate tristearate starch octenylsuccinate salt salts pca peptide neon ultramarine clay arcilla',
+  spaced`
+    mica lake laca laque lacca lack oxide oxido oxyde oxid ossido oxychloride hydroxide hidroxido hydroxyde
+    idrossido hydrate alumina silicate silicato sulphate sulfato stearate estearato borosilicate
+    borosilicato chlorophyllin clorofilina chlorophylline phthalocyanine ftalocianina carbonate carbonato
+    chloride cloruro complex complejo gluconate acetate calcium white blanco ricinoleate myristate
+    distearate tristearate starch octenylsuccinate salt salts pca peptide neon ultramarine clay arcilla
+  `,
 );
 
 /** The mica or oxide a bare metal word probably means. */

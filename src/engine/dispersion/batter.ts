@@ -25,18 +25,14 @@ export const TYPICAL_BATTER: Batter & { readonly origin: Origin } = {
   },
 };
 
-/** Grams per millilitre of the carriers at room temperature. */
+/**
+ * Grams per millilitre of the carriers at room temperature. From memory: CRC Handbook, water 0.9982 and glycerol 1.2611 at 20 C;
+ * light oils: centre of the Codex CXS 210 relative densities, 0.913 to 0.919.
+ */
 export const CARRIER_DENSITY: Readonly<Record<Carrier, number>> = {
   water: 0.998,
   oil: 0.915,
   glycerin: 1.261,
-};
-
-/** Where {@link CARRIER_DENSITY} comes from. @public */
-export const CARRIER_DENSITY_ORIGIN: Origin = {
-  trust: 'from memory',
-  source:
-    'CRC Handbook: water 0.9982, glycerol 1.2611 at 20 C; light oils: centre of the Codex CXS 210 relative densities, 0.913 to 0.919',
 };
 
 /** The batter of a recipe from its masses (grams), its superfat (0 to 1) and its volume (ml). Throws RangeError if any is not positive. */

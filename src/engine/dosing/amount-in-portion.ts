@@ -6,7 +6,10 @@ import type { Measures } from '../quantities/units.ts';
 /** How deep most begin with a colourant where nothing is said: full colour unless its kind is mostly put in weaker. Pure. */
 export const usualStrength = ({ dose }: Pick<Colourant, 'dose'>): StrengthName => dose.usual ?? 'full';
 
-/** A strength as it is, the usual one of that colourant where none was said; an amount in a portion of so many millilitres as spoons of dry powder to the cup. */
+/**
+ * A strength as it is, the usual one of that colourant where none was said; an amount in a portion of so many
+ * millilitres as spoons of dry powder to the cup.
+ */
 export function strengthInPortion(
   wanted: WantedStrength,
   jar: SpoonedJar,

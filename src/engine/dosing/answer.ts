@@ -12,11 +12,13 @@ import type { Dose, DoseAnswer, DoseRequest, Shift } from './request.ts';
 export const MOST_COLOURANTS = 5;
 
 /**
- * The whole answer to "how much colour for this much batter": doses held together under their ceilings, carriers,
+ * The whole answer to "how much colour for this much batter": doses held together under their ceilings,
+ * carriers,
  * what the carriers do to this portion, and what to be careful of.
  * Throws Refusals: `mix-too-many`, `never-meets-lye`, `carrier-cannot-work`, `spoon-weight-out-of-range`,
  * `amount-out-of-range`. Throws RangeError without any colourant.
- * @example answerDose({ portion: parsePortion('2 cups'), colourants: [{ colourant: findColourant('ultramarine blue'), strength: parseStrength('full') }] }).doses[0].teaspoons // 0.5
+ * @example answerDose({ portion: parsePortion('2 cups'), colourants: [{ colourant: findColourant('ultramarine
+ * blue'), strength: parseStrength('full') }] }).doses[0].teaspoons // 0.5
  */
 export function answerDose(request: DoseRequest): DoseAnswer {
   const { portion, colourants, batter = TYPICAL_BATTER, measures = MEASURES.us } = request;

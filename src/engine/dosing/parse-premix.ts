@@ -1,4 +1,5 @@
 import type { Carrier } from '../colourants/colourant.ts';
+import { unbroken } from '../over-lines.ts';
 import { parseAmount } from '../quantities/amount.ts';
 import { excerpt } from '../quantities/excerpt.ts';
 import { plainText, readDecimal } from '../quantities/number.ts';
@@ -95,8 +96,14 @@ function premixOf(text: string, measures: Measures): Premix {
 }
 
 /** "Lo mezclé con glicerina, una parte de mica y cuatro de glicerina": what it went into is told again with the parts. */
-const MIXED_FIRST =
-  /^[^\d,;:]*?(?<!\p{L})(?:mix(?:ed)?|wett?(?:ed)?|stirred|blended|made|mezcl\p{L}+|moj\p{L}+|disolv\p{L}+|disuelv\p{L}+|hidrat\p{L}+|bat[ií]\p{L}*|hice)(?!\p{L})([^\d,;:]*)[,;:]\s*(?=(?:\d+|an?|one|una?) (?:parts?|partes?|medidas?|measures?) )/iu;
+const MIXED_FIRST = new RegExp(
+  unbroken`
+    ^[^\d,;:]*?(?<!\p{L})(?:mix(?:ed)?|wett?(?:ed)?|stirred|blended|made|mezcl\p{L}+|moj\p{L}+|disolv\p{L}+|
+    disuelv\p{L}+|hidrat\p{L}+|bat[ií]\p{L}*|hice)(?!\p{L})([^\d,;:]*)[,;:]\s*(?=(?:\d+|an?|one|
+    una?) (?:parts?|partes?|medidas?|measures?) )
+  `,
+  'iu',
+);
 function partsAlone(plain: string): string {
   const [head, before] = MIXED_FIRST.exec(plain) ?? [];
   if (head === undefined || before === undefined) return plain;
@@ -108,16 +115,36 @@ function partsAlone(plain: string): string {
 }
 
 /** Who mixes says so first; "for each spoon of powder I put four of oil" is one to four. */
-const SAID =
-  /^(?:(?:(?:i|we|you) (?:do be |am |be |usually |always )*)?(?:mix|mixing|use|using|do|put|stir|wet)(?: (?:it|up|in|about))* |(?:yo )?(?:le )?(?:pongo|echo|uso|mezclo|hago|mojo) )?(?:(?:por|para|a) cada |(?:for|per|to) (?:each|every) )?(?=\d|an? |una? |half |media |one |tsp|tbsp|teaspoon|tablespoon|cdta|cda|cucharad)/iu;
+const SAID = new RegExp(
+  unbroken`
+    ^(?:(?:(?:i|we|you) (?:do be |am |be |usually |always )*)?(?:mix|mixing|use|using|do|put|stir|
+    wet)(?: (?:it|up|in|about))* |(?:yo )?(?:le )?(?:pongo|echo|uso|mezclo|hago|mojo) )?(?:(?:por|para|
+    a) cada |(?:for|per|to) (?:each|every) )?(?=\d|an? |una? |half |media |one |tsp|tbsp|teaspoon|
+    tablespoon|cdta|cda|cucharad)
+  `,
+  'iu',
+);
 const SAID_BETWEEN =
   /^(.*\d.*?\p{L})(\s)(?:(?:yo )?(?:le )?(?:pongo|echo|uso|meto|agrego|añado|van|va|lleva)|(?:i|we|you) (?:use|put|add|need)|(?:goes|go))\s(?=\d)/iu;
 /** "Equal powder and oil". */
-const EQUALLY =
-  /^(?:equal|same|igual(?:es)?)(?: (?:parts?|amounts?|partes|cantidad(?:es)?))?(?: (?:of|de))?[,:]? (\p{L}+(?: \p{L}+)?) (?:and|n|&|y|to|con|with) (\p{L}+(?: \p{L}+)?)[\s.]*$/iu;
+const EQUALLY = new RegExp(
+  unbroken`
+    ^(?:equal|same|igual(?:es)?)(?: (?:parts?|amounts?|partes|cantidad(?:es)?))?(?: (?:of|
+    de))?[,:]? (\p{L}+(?: \p{L}+)?) (?:and|n|&|y|to|con|with) (\p{L}+(?: \p{L}+)?)[\s.]*$
+  `,
+  'iu',
+);
 /** "Una medida de carbón, cinco de girasol (aceite)". */
-const MEASURES_EACH =
-  /^(\d+|an?|one|una?) (?:medidas?|measures?|scoops?|spoons?|cacitos?) (?:of |de )?(\p{L}+(?: \p{L}+)?),? (?:and |y |por |to |in |into |en )?(?:to )?(\d+|one|una?)(?: (?:(?:same[- ](?:sized?|big)|equal|iguales) )?(?:medidas?|measures?|scoops?|spoons?|cucharas?|of the same(?: spoons?)?)(?: iguales)?)? (?:of |de )(?:the same spoon of )?(\p{L}+(?: \p{L}+)?)(?: \([\p{L} ]+\))?[\s.]*$/iu;
+const MEASURES_EACH = new RegExp(
+  unbroken`
+    ^(\d+|an?|one|una?) (?:medidas?|measures?|scoops?|spoons?|cacitos?) (?:of |
+    de )?(\p{L}+(?: \p{L}+)?),? (?:and |y |por |to |in |into |en )?(?:to )?(\d+|one|
+    una?)(?: (?:(?:same[- ](?:sized?|big)|equal|iguales) )?(?:medidas?|measures?|scoops?|spoons?|cucharas?|
+    of the same(?: spoons?)?)(?: iguales)?)? (?:of |
+    de )(?:the same spoon of )?(\p{L}+(?: \p{L}+)?)(?: \([\p{L} ]+\))?[\s.]*$
+  `,
+  'iu',
+);
 /** "Clay:water 1:2". */
 const NAMES_BEFORE =
   /^(\p{L}[\p{L}\d]*(?: \p{L}+)?) ?[:/] ?(\p{L}+(?: \p{L}+)?)[ ,:]+(\d{1,2}) ?[:/] ?(\d{1,2})[\s.]*$/iu;
@@ -127,8 +154,13 @@ const OF_DIALECT = /(?<!\p{L})o['’] ?(?=\p{L})/giu;
 const PART_TO_PARTS =
   /^(?:[^\d,]*,\s*)?(?:1|una?|one) (?:parte?|part) (?:por|to|a|in|en|with|con) (?:cada )?(\d{1,2}) (?:partes? |parts? )?(?:de |of )(\p{L}[\p{L} ]*)$/iu;
 /** "Clay one part, water three parts". */
-const NAMES_FIRST =
-  /^(?:the )?(\p{L}+(?: \p{L}+)?) (\d+|an?|one|una?) (?:parts?|partes?)[,;]? (?:and |y )?(?:the )?(\p{L}+(?: \p{L}+)?) (\d+|an?|one|una?) (?:parts?|partes?)(?!\p{L}).*$/iu;
+const NAMES_FIRST = new RegExp(
+  unbroken`
+    ^(?:the )?(\p{L}+(?: \p{L}+)?) (\d+|an?|one|una?) (?:parts?|partes?)[,;]? (?:and |
+    y )?(?:the )?(\p{L}+(?: \p{L}+)?) (\d+|an?|one|una?) (?:parts?|partes?)(?!\p{L}).*$
+  `,
+  'iu',
+);
 /** A spoon that nobody counts is one. */
 const LONE_SPOON = /^(?=(?:tsp|tbsp|teaspoon|tablespoon|cdta|cda|cucharadita|cucharada)\b(?! [\d½¼¾]))/iu;
 
@@ -136,7 +168,10 @@ const UNIT =
   '(?:tsp|teaspoons?|tbsp|tablespoons?|cups?|g|gr|grams?|ml|cc|oz|ounces?|cdtas?|cdas?|cucharaditas?|cucharadas?|tazas?|gramos?|onzas?|t)';
 /** What an amount of liquid is of, at the end: "in 1 Tbsp banana", "30% en leche". */
 const LIQUID = new RegExp(
-  String.raw`(?: (?:in|into|en|con|with|to|per|por cada) (?:[\d.,/½¼¾⅛ ]+|an? |una? |one |half an? |media )?${UNIT}\.? (?:of |de )?|% (?:in|en) )(\p{L}{3,}(?: \p{L}+){0,2})$`,
+  unbroken`
+    (?: (?:in|into|en|con|with|to|per|por cada) (?:[\d.,/½¼¾⅛ ]+|an? |una? |one |half an? |
+    media )?${UNIT}\.? (?:of |de )?|% (?:in|en) )(\p{L}{3,}(?: \p{L}+){0,2})$
+  `,
   'iu',
 );
 /** Words for the liquid that leave open which it is. */

@@ -1,5 +1,5 @@
 import type { Colourant } from '../colourants/colourant.ts';
-import type { Band, Origin } from '../origin.ts';
+import type { Band } from '../origin.ts';
 import { refuse } from '../refusal.ts';
 
 declare module '../refusal.ts' {
@@ -8,13 +8,11 @@ declare module '../refusal.ts' {
   }
 }
 
-/** How far a level spoon of one jar strays from its own mean, as a share. */
+/**
+ * How far a level spoon of one jar strays from its own mean, as a share. From memory, of repeated level spoons of one powder; to
+ * be replaced by members’ own weighings.
+ */
 export const SPOON_SCATTER = 0.05;
-/** Where {@link SPOON_SCATTER} comes from. @public */
-export const SPOON_SCATTER_ORIGIN: Origin = {
-  trust: 'from memory',
-  source: 'repeated level spoons of one powder; to be replaced by members\u2019 own weighings',
-};
 
 /** A level teaspoon of fluffy mica weighs a gram or less, of the heaviest white about ten: beyond is a slip. */
 export const SPOON_GRAMS = { low: 0.1, high: 20 };

@@ -1,3 +1,4 @@
+import { unbroken } from '../over-lines.ts';
 import { readDecimal } from '../quantities/number.ts';
 import { type Parts, wordedParts } from './premix-wordings.ts';
 
@@ -19,11 +20,22 @@ const SCOOPS = new RegExp(
 );
 /** "una cucharadita de arcilla con tres de agua": the second unit goes without saying. */
 const ELIDED = new RegExp(
-  String.raw`^${FIGURE} (tsp|teaspoon|tbsp|tablespoon|spoon|spoonful|cup|g|gram|ml|cdta|cda|cucharadita|cucharada|taza|gramo|oz|ounce)s?\b.*?(?: (?:in|into|to|with|for|por|para|en|a|con|and|y)(?: (?:each|every|cada))? |, )${FIGURE} (?:of (?:the same (?:\p{L}+ )?(?:of )?)?|de )`,
+  unbroken`
+    ^${FIGURE} (tsp|teaspoon|tbsp|tablespoon|spoon|spoonful|cup|g|gram|ml|cdta|cda|cucharadita|cucharada|
+    taza|gramo|oz|ounce)s?\b.*?(?: (?:in|into|to|with|for|por|para|en|a|con|and|y)(?: (?:each|every|
+    cada))? |, )${FIGURE} (?:of (?:the same (?:\p{L}+ )?(?:of )?)?|de )
+  `,
   'iu',
 );
-const EVEN =
-  /\b(?:equal (?:parts?|amounts?|weights?)|same (?:amount|weight|quantity|volume)|same of (?:each|both|powder|colou?r|pigment|mica|clay|oxide)|igual (?:cantidad|peso)|mism[oa] (?:peso|volumen)|half and half|half n half|mitad \p{L}+,? (?:y )?mitad \p{L}+|partes iguales|misma cantidad|mit(?:ad|[aá]) y mit(?:ad|[aá]))\b/iu;
+const EVEN = new RegExp(
+  unbroken`
+    \b(?:equal (?:parts?|amounts?|weights?)|same (?:amount|weight|quantity|volume)|same of (?:each|both|
+    powder|colou?r|pigment|mica|clay|oxide)|igual (?:cantidad|peso)|mism[oa] (?:peso|volumen)|half and half|
+    half n half|mitad \p{L}+,? (?:y )?mitad \p{L}+|partes iguales|misma cantidad|mit(?:ad|[aá]) y mit(?:ad|
+    [aá]))\b
+  `,
+  'iu',
+);
 /** "carbon en glicerina 1 a 2": the figures come last, powder first. */
 const LAST = new RegExp(String.raw`\s${FIGURE} ?(?:a|to|por) ?${FIGURE}$`, 'iu');
 const DOUBLE = /\b(?:double|twice|doble)\b.*\b(?:weight|amount|peso|cantidad|its|su|de|much)\b/iu;

@@ -1,3 +1,4 @@
+import { unbroken } from '../over-lines.ts';
 import { Refusal } from '../refusal.ts';
 import { carrierNamed } from '../text/names/carrier-name.ts';
 
@@ -8,7 +9,11 @@ const FIGURE = String.raw`(?:\d+(?:[.,]\d+)?(?: \d+\/\d+)?|\d+\/\d+|an?|one|una?
 const PART = `(?:(?:equal )?(?:parts?|partes?|pts?|shares?|measures?|medidas?) )?(?:of |de )?`;
 /** "three of water to one of clay", "2 partes aceite, una pigmento", "half powder half sunflower": each part with its name. */
 const NAMED_PARTS = new RegExp(
-  String.raw`^(?:(?:mixed|mezclad[oa]|mojad[oa]) )?(${FIGURE}) ${PART}(?!(?:and|y|n)\b)(\p{L}[\p{L} ]*?)[,:]? (?:(?:to|in|into|on|and|y|with|con|por|a|en|for|every|cada|the other|la otra|otra) )*(${FIGURE}) ${PART}(\p{L}[\p{L} ]*)$`,
+  unbroken`
+    ^(?:(?:mixed|mezclad[oa]|mojad[oa]) )?(${FIGURE}) ${PART}(?!(?:and|y|
+    n)\b)(\p{L}[\p{L} ]*?)[,:]? (?:(?:to|in|into|on|and|y|with|con|por|a|en|for|every|cada|the other|
+    la otra|otra) )*(${FIGURE}) ${PART}(\p{L}[\p{L} ]*)$
+  `,
   'iu',
 );
 /** "1 to 4 rice bran oil", "1 a 10, achiote en oliva": two bare figures, powder first, and the liquid behind them. */
@@ -18,7 +23,10 @@ const MEASURE =
   '(?:tsps?|tbsps?|teaspoons?|tablespoons?|spoons?|scoops?|cups?|cdt?as?|cucharad(?:it)?as?|cucharas?|tazas?|medidas?) (?:of |de )?';
 /** "2 cucharadas de agua por cada una de arcilla": one measure for both, by volume; what is weighed is read elsewhere. */
 const ONE_MEASURE = new RegExp(
-  String.raw`^(${FIGURE}) (${MEASURE})(\p{L}[\p{L} ]*?),? (?:(?:to|in|into|on|and|y|with|con|por|a|en|for|every|each|cada|per) )*(${FIGURE}) (?:(${MEASURE})|(?:of |de ))(\p{L}[\p{L} ]*)$`,
+  unbroken`
+    ^(${FIGURE}) (${MEASURE})(\p{L}[\p{L} ]*?),? (?:(?:to|in|into|on|and|y|with|con|por|a|en|for|every|each|
+    cada|per) )*(${FIGURE}) (?:(${MEASURE})|(?:of |de ))(\p{L}[\p{L} ]*)$
+  `,
   'iu',
 );
 /** "charcoal 2 parts, palm kernel oil 5 parts". */
@@ -32,12 +40,22 @@ const TIMES =
   '(?:the |el |la )?(double|twice|two times|doble|dos veces|triple|three times|tres veces|same|mism[oa]|igual|equal)';
 /** "double the oil to the powder", "el doble de agua que de caolín", "same weight of castor as powder". */
 const MANIFOLD = new RegExp(
-  String.raw`^${TIMES} (?:as much |(?:the |el |la )?(?:weight|amount|volume|quantity|peso|cantidad|volumen)? ?(?:of |de |the |del? )*)(\p{L}[\p{L} ]*?) (?:to|as|than|que(?: de)?|a|for|por|with|con) (?:the |its |el |la |del? )?(?:own )?(\p{L}[\p{L} ]*)$`,
+  unbroken`
+    ^${TIMES} (?:as much |(?:the |el |la )?(?:weight|amount|volume|quantity|peso|cantidad|volumen)? ?(?:of |
+    de |the |del? )*)(\p{L}[\p{L} ]*?) (?:to|as|than|que(?: de)?|a|for|por|with|con) (?:the |its |el |la |
+    del? )?(?:own )?(\p{L}[\p{L} ]*)$
+  `,
   'iu',
 );
 /** What is said behind a proportion changes nothing of it. */
-const BEHIND =
-  /[\s,.]+(?:that['’]?s|thats|(?:as|like|como) (?:always|usual|mum|mom|gran|the|in|my|siempre|dice|me|mi)|as[ií]|always|siempre|infus\p{L}*|by (?:weight|volume)|(?:en|por|al) (?:peso|volumen)|the same (?:spoon|scoop|cup)|la misma (?:cuchara|medida)|please|por favor)(?!\p{L})[^\d]*$/iu;
+const BEHIND = new RegExp(
+  unbroken`
+    [\s,.]+(?:that['’]?s|thats|(?:as|like|como) (?:always|usual|mum|mom|gran|the|in|my|siempre|dice|me|mi)|
+    as[ií]|always|siempre|infus\p{L}*|by (?:weight|volume)|(?:en|por|al) (?:peso|volumen)|the same (?:spoon|
+    scoop|cup)|la misma (?:cuchara|medida)|please|por favor)(?!\p{L})[^\d]*$
+  `,
+  'iu',
+);
 
 /** "..., I make it like pancake batter": a clause of its own without a figure. */
 const REMARK = /[,;]\s*(?:i|it|we|like|como|as|lo|la|le|yo)(?!\p{L})[^\d]*$/iu;

@@ -1,3 +1,4 @@
+import { unbroken } from '../over-lines.ts';
 import { deaccented } from '../text/unaccented.ts';
 import { CAUSE_IDS, CAUSES } from './causes.ts';
 import type { Evidence } from './diagnosis.ts';
@@ -21,8 +22,14 @@ const BITES: ReadonlySet<FindingId> = new Set(['burns-skin', 'zaps', 'zaps-in-sp
 const EYES = /\b(eyes?|ojos?)\b/i;
 const IN_EYE =
   /\b(in(to)?|en)\s+(my|his|her|the|their|one|both|an|el|los|mi|mis|un)\s+(left\s+|right\s+)?(eyes?|ojos?)\b/i;
-const ON_SKIN =
-  /\b(splash|splashed|spilled|spilt|got|salpic\w+|cayo|derram\w+)\b[^.!?\n]{0,40}\b(on|onto|over|en|sobre)\s+(my|his|her|the|their|la|el|mi|mis|las|los)\s+(bare\s+)?(skin|hands?|arms?|face|fingers?|legs?|feet|foot|piel|manos?|brazos?|cara|dedos?|piernas?|pies?)\b/i;
+const ON_SKIN = new RegExp(
+  unbroken`
+    \b(splash|splashed|spilled|spilt|got|salpic\w+|cayo|derram\w+)\b[^.!?\n]{0,40}\b(on|onto|over|en|
+    sobre)\s+(my|his|her|the|their|la|el|mi|mis|las|los)\s+(bare\s+)?(skin|hands?|arms?|face|fingers?|legs?|
+    feet|foot|piel|manos?|brazos?|cara|dedos?|piernas?|pies?)\b
+  `,
+  'i',
+);
 const CAUSTIC = /\b(lye|batter|caustic|raw soap|fresh soap|sosa|lejia|masa)\b/i;
 
 /** Whether somebody hurts, or caustic stuff got where it hurts, so that first aid comes before any cause. */

@@ -1,6 +1,7 @@
-import type { Origin } from '../origin.ts';
-
-/** Onset of gel (neat soap) in mixed-oil cold-process soap, C, by water in percent of soap and water together. */
+/**
+ * Onset of gel (neat soap) in mixed-oil cold-process soap, C, by water in percent of soap and water together. From memory, common
+ * practice; the shape follows the boundary of neat soap (lower water, higher temperature). Measure your own batches.
+ */
 const ONSET: readonly (readonly [waterPercent: number, celsius: number])[] = [
   [20, 88],
   [25, 78],
@@ -10,12 +11,6 @@ const ONSET: readonly (readonly [waterPercent: number, celsius: number])[] = [
 ];
 /** How far the onset may lie off either way, K. */
 export const GEL_ONSET_SPREAD = 6;
-/** @public */
-export const GEL_ORIGIN: Origin = {
-  trust: 'from memory',
-  source:
-    'common practice; the shape follows the boundary of neat soap (lower water, higher temperature). Measure your own batches',
-};
 
 /** The typical temperature at which soap of that water content turns to gel, C; held at the ends of the table. */
 export function gelOnset(waterPercent: number): number {

@@ -1,4 +1,5 @@
 import type { Band, Origin } from '../origin.ts';
+import { spaced } from '../over-lines.ts';
 
 /**
  * How fast batter saponifies. Soap helps lye and oil to meet, so the rate grows with what has reacted already:
@@ -20,8 +21,10 @@ export const SAPONIFICATION: Kinetics = {
   convertedAtPour: 0.1,
   origin: {
     trust: 'from memory',
-    source:
-      'activation energy of alkaline ester hydrolysis, 45 to 55 kJ/mol; rate set so that a wrapped loaf gels in one to four hours and a chilled one takes a day (common practice)',
+    source: spaced`
+      activation energy of alkaline ester hydrolysis, 45 to 55 kJ/mol; rate set so that a wrapped loaf gels
+      in one to four hours and a chilled one takes a day (common practice)
+    `,
   },
 };
 

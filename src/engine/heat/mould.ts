@@ -2,13 +2,10 @@ import type { Origin } from '../origin.ts';
 import { type Faces, type Layer, type Section, type Substance, sectionOf } from './section.ts';
 import type { HeatSetting, MouldMaterial } from './setting.ts';
 
-/** Of fresh soap. Conductivity lies between oil (0.165) and water (0.6), W/(m K). */
+/**
+ * Of fresh soap, W/(m K). From memory: an estimate between vegetable oil, 0.165, and water, 0.6; it may lie from 0.2 to 0.4.
+ */
 const SOAP_CONDUCTIVITY = 0.3;
-/** @public */
-export const SOAP_ORIGIN: Origin = {
-  trust: 'from memory',
-  source: 'estimate between vegetable oil 0.165 and water 0.6 W/(m K); band 0.2 to 0.4',
-};
 
 type Wall = Substance & { readonly thickness: number; readonly origin: Origin };
 const WALL_ORIGIN: Origin = {

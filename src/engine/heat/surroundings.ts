@@ -1,29 +1,23 @@
-import type { Band, Origin } from '../origin.ts';
+import type { Band } from '../origin.ts';
 import type { HeatProcess, HeatSetting } from './setting.ts';
 
-const PRACTICE: Origin = { trust: 'common practice', source: 'how makers keep a loaf in its first day' };
-
-/** Heat transfer from the outside of a mould, W/(m2 K). */
+/**
+ * Heat transfer from the outside of a mould, W/(m2 K). From memory: natural convection and radiation of a bare mould, 6 to 12;
+ * wrapped in towels 1 to 2.
+ */
 export const TRANSFER: Readonly<Record<HeatProcess, Band>> = {
   ambient: { low: 6, typical: 8, high: 12 },
   insulated: { low: 1, typical: 1.5, high: 2.2 },
   oven: { low: 6, typical: 8, high: 12 },
   fridge: { low: 6, typical: 8, high: 12 },
 };
-/** @public */
-export const TRANSFER_ORIGIN: Origin = {
-  trust: 'from memory',
-  source: 'natural convection and radiation of a bare mould, 6 to 12; wrapped in towels 1 to 2 W/(m2 K)',
-};
 
-/** Of a kitchen fridge, C. */
+/** Of a kitchen fridge, C (common practice: how makers keep a loaf in its first day). */
 const FRIDGE_C = 5;
-/** Where makers set an oven before they switch it off, C (170 F). */
+/** Where makers set an oven before they switch it off, C (170 F; common practice). */
 export const OVEN_C = 77;
 /** Seconds in which a closed oven that is switched off loses all but 1/e of its warmth (estimate). */
 const OVEN_COOLING = 1.5 * 3600;
-/** @public */
-export const PROCESS_ORIGIN = PRACTICE;
 
 /** The air about the mould, C, by seconds since the pour. A switched-off oven falls back to the room. */
 export function outsideTemperature(setting: HeatSetting): (seconds: number) => number {

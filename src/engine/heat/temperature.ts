@@ -1,4 +1,4 @@
-import { shown } from '../batch/shown.ts';
+import { shown } from '../text/shown.ts';
 import { plainText, readDecimal } from '../quantities/number.ts';
 import { celsius } from '../quantities/units.ts';
 import { refuse } from '../refusal.ts';

@@ -1,5 +1,6 @@
 import { parseSize } from '../batch/batch-size.ts';
 import { mouldMillilitres } from '../batch/mould-sides.ts';
+import { unbroken } from '../over-lines.ts';
 import { excerpt } from '../quantities/excerpt.ts';
 import { plainText, readDecimal } from '../quantities/number.ts';
 import { refuse } from '../refusal.ts';
@@ -32,8 +33,13 @@ export const lengthUnitOf = (text: string): LengthUnit =>
   /\d\s*(?:["”]|''|ins?\b|inch|pulg)/iu.test(text.slice(0, 120)) ? 'in' : 'cm';
 
 /** `, 3 cm deep`, `de 3 cm de hondo`. */
-const DEEP =
-  /[,;]?\s*(?:de\s+)?(\d+(?:[.,]\d+)?)\s*(mm|cm|in|inch|inches|pulgadas?|["”])\s*(?:deep|high|tall|depth|de\s+)?\s*(?:deep|high|tall|depth|hondos?|hondas?|fondo|profundidad|altura|alto)\b/iu;
+const DEEP = new RegExp(
+  unbroken`
+    [,;]?\s*(?:de\s+)?(\d+(?:[.,]\d+)?)\s*(mm|cm|in|inch|inches|pulgadas?|["”])\s*(?:deep|high|tall|depth|
+    de\s+)?\s*(?:deep|high|tall|depth|hondos?|hondas?|fondo|profundidad|altura|alto)\b
+  `,
+  'iu',
+);
 /** An inch is 2.54 cm by definition (NIST Handbook 44, Appendix C). */
 const CM: readonly (readonly [RegExp, number])[] = [
   [/^mm/iu, 0.1],

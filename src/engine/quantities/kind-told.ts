@@ -1,15 +1,27 @@
 import { knownOil } from '../batch/oils/find-oil.ts';
+import { unbroken } from '../over-lines.ts';
 import type { Portion } from './amount.ts';
 import { oilsTold } from './oils-told.ts';
 
 const OILS = /(?<!\p{L})(?:oils?|fats?|aceites?|grasas?|graso)(?!\p{L})/iu;
 const BATTER = /(?<!\p{L})(?:batter|soap|masa|mezcla|jab[oó]n|pasta|batch|lote)(?!\p{L})/iu;
 /** "12 oz, batter not oils". */
-const NOT_OILS =
-  /(?<!\p{L})(?:not|no|isn['’]?t|without|sin) (?:(?:the|of|in|de|los|las|el|son|es|my|just|only) )*(?:oils?|fats?|aceites?|grasas?)(?!\p{L})(?! (?:and|y|plus|only))/iu;
+const NOT_OILS = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:not|no|isn['’]?t|without|sin) (?:(?:the|of|in|de|los|las|el|son|es|my|just|
+    only) )*(?:oils?|fats?|aceites?|grasas?)(?!\p{L})(?! (?:and|y|plus|only))
+  `,
+  'iu',
+);
 /** "Medio kilo de oliva", "counting the lard". */
-const OF_FAT =
-  /(?:(?<=\d ?(?:k?g|grs?|grams?|gramos?|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?)(?: (?:justos?|exact[oa]s?|just|only|solo))? )(?:of|de)|(?<!\p{L})(?:counting|including|contando|incluyendo)) (?:(?:the|my|la|el|mi|los|las) )?(\p{L}+(?: \p{L}+){0,2})/iu;
+const OF_FAT = new RegExp(
+  unbroken`
+    (?:(?<=\d ?(?:k?g|grs?|grams?|gramos?|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?)(?: (?:justos?|
+    exact[oa]s?|just|only|solo))? )(?:of|de)|(?<!\p{L})(?:counting|including|contando|
+    incluyendo)) (?:(?:the|my|la|el|mi|los|las) )?(\p{L}+(?: \p{L}+){0,2})
+  `,
+  'iu',
+);
 
 function namesFat(text: string): boolean {
   const words = OF_FAT.exec(text)?.[1]?.split(' ') ?? [];

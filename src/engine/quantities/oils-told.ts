@@ -1,12 +1,19 @@
 import { oilsOfBatch } from '../batch/oils/bare-grams.ts';
 import { knownOil } from '../batch/oils/find-oil.ts';
+import { unbroken } from '../over-lines.ts';
 import { unlessRefused } from '../refusal.ts';
 import { amountText } from './for-readers.ts';
 
 const LONGEST = 200;
 /** What the oils come to, told behind their list: "o sea 600", "so 700 in all"; or that it is not told. */
-const TOTAL_LAST =
-  /[\s,;.:(-]+(?:(?:so|that['’]?s|makes?|total(?:es)?|in all|altogether|o sea|osea|que son|son|en total|suma[nr]?|=)[\s,:]*)+(?:(\d[\d.,]*) ?(?:g|gr|grams?|gramos?)?|whatever (?:that|it) (?:adds up|comes) to|lo que (?:sumen|sume|d[eé]))(?: (?:in all|total|en total|altogether))?(?=[\s.)]*(?:\(|$))/iu;
+const TOTAL_LAST = new RegExp(
+  unbroken`
+    [\s,;.:(-]+(?:(?:so|that['’]?s|makes?|total(?:es)?|in all|altogether|o sea|osea|que son|son|en total|
+    suma[nr]?|=)[\s,:]*)+(?:(\d[\d.,]*) ?(?:g|gr|grams?|gramos?)?|whatever (?:that|it) (?:adds up|comes) to|
+    lo que (?:sumen|sume|d[eé]))(?: (?:in all|total|en total|altogether))?(?=[\s.)]*(?:\(|$))
+  `,
+  'iu',
+);
 const ROUNDING = 0.015;
 
 /**

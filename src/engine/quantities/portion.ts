@@ -1,3 +1,4 @@
+import { unbroken } from '../over-lines.ts';
 import { Refusal, refuse } from '../refusal.ts';
 import { amountAlone } from '../text/amounts/amount-alone.ts';
 import { VESSEL_WORDS } from '../text/amounts/amount-asides.ts';
@@ -72,15 +73,26 @@ const BATTER: ReadonlySet<string> = new Set([
   ':',
 ]);
 /** What batter is parted into and stirred in at home, each of any size. */
-const VESSEL =
-  /^(?:jarr(?:a|ita|on)s?|jugs?|pails?|buckets?|cubetas?|cubetitas?|baldes?|ollas?|ollitas?|pots?|bowls?|tazon(?:es)?|tazoncitos?|vas(?:o|ito)s?|glass(?:es)?|mugs?|pitchers?|containers?|recipientes?|tubs?|jars?|frasc(?:o|ito)s?|bot(?:e|ecito)s?|latas?|latitas?|tins?|cans?|cazos?|cazuelas?|scoops?|ladles?|cucharones|cucharon|crocks?|kettles?|bottles?|botellas?|handfuls?|punados?|punos?)$/u;
+const VESSEL = new RegExp(
+  unbroken`
+    ^(?:jarr(?:a|ita|on)s?|jugs?|pails?|buckets?|cubetas?|cubetitas?|baldes?|ollas?|ollitas?|pots?|bowls?|
+    tazon(?:es)?|tazoncitos?|vas(?:o|ito)s?|glass(?:es)?|mugs?|pitchers?|containers?|recipientes?|tubs?|
+    jars?|frasc(?:o|ito)s?|bot(?:e|ecito)s?|latas?|latitas?|tins?|cans?|cazos?|cazuelas?|scoops?|ladles?|
+    cucharones|cucharon|crocks?|kettles?|bottles?|botellas?|handfuls?|punados?|punos?)$
+  `,
+  'u',
+);
 
 const WEIGHED =
   /\d\s*(?:g|grs?|grams?|gramos?|kgs?|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?)(?!\p{L})/iu;
 const THE = '(?:(?:the|my|its|el|la|mi|su) )*';
 /** "615 g with the jug", "700 gramos con la jarra y todo", "jug and all". */
 const WITH_VESSEL = new RegExp(
-  String.raw`(?<!\p{L})(?:(?<!measured )(?<!medid[oa] )(?:with|including|incl\.?|counting|con|contando|incluyendo|incluid[oa]) ${THE}${VESSEL_WORDS}(?: (?:itself|and all|too|y todo|incluid[oa]|tambi[eé]n))?(?=\s*(?:$|[,.;)]))|${VESSEL_WORDS} (?:and all|included|counted|y todo|incluid[oa]))(?!\p{L})`,
+  unbroken`
+    (?<!\p{L})(?:(?<!measured )(?<!medid[oa] )(?:with|including|incl\.?|counting|con|contando|incluyendo|
+    incluid[oa]) ${THE}${VESSEL_WORDS}(?: (?:itself|and all|too|y todo|incluid[oa]|tambi[eé]n))?(?=\s*(?:$|
+    [,.;)]))|${VESSEL_WORDS} (?:and all|included|counted|y todo|incluid[oa]))(?!\p{L})
+  `,
   'iu',
 );
 

@@ -1,3 +1,4 @@
+import { unbroken } from '../over-lines.ts';
 import { refuse, unlessRefused } from '../refusal.ts';
 import type { Amount } from './amount.ts';
 import { excerpt } from './excerpt.ts';
@@ -168,11 +169,17 @@ export function readKeptStrength(printed: string): Strength | undefined {
   return unlessRefused(() => parseStrength(printed));
 }
 
+/** "50% of full", "2 % del aceite". */
+const PERCENT = new RegExp(
+  unbroken`
+    ^(\d[\d,.]{0,8}) ?%(?: ?(?:of|de|del|de la)? ?(?:the )?(full(?: colou?r| strength)?|pleno|plena|
+    fuerza|max(?:imum)?|oils?|aceites?|los aceites|fats?|grasas?|ppo))?$
+  `,
+  'iu',
+);
+
 function parseShare(text: string): Strength | undefined {
-  const percent =
-    /^(\d[\d,.]{0,8}) ?%(?: ?(?:of|de|del|de la)? ?(?:the )?(full(?: colou?r| strength)?|pleno|plena|fuerza|max(?:imum)?|oils?|aceites?|los aceites|fats?|grasas?|ppo))?$/iu.exec(
-      text,
-    );
+  const percent = PERCENT.exec(text);
   const value = readDecimal(percent?.[1] ?? '')[0];
   if (value === undefined) return undefined;
   return /^(?:full|plen|fuerza|max)/iu.test(percent?.[2] ?? '')

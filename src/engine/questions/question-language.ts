@@ -1,17 +1,34 @@
 import { clearLanguageOf } from '../hazards/index.ts';
+import { spaced } from '../over-lines.ts';
 import { tokenise } from '../text/tokens.ts';
 
 /** Words that hold short questions together and that only one of the two languages writes, lower case without accents; names of things are
  * written in any. */
 const TELLING = {
-  en: "the my and is was it its it's i'm i've do does did what's whats what why how when where which who can could should would will with without into from for of to on in at by or not don't an if then than this that these those there are am be been put add use get go goes make made much many more less too hi hello hey thanks thank cheers please ok yes anyone anybody got sorry wrong looks still lovely morning nite",
-  es: 'el la los las del al que q es son una uno unos unas lo se mi mis tu su por para pa con sin y o pero como cual cuales cuanto cuanta cuantos cuantas cuando donde porque quien si ya muy mas menos este esta estos estas eso esa ese hay ser fue era va van sirve sirven puedo puede pongo poner echo echar hago hacer uso usar queda quedo quedan salio sale salen mancha hola buenas buenos gracias vale porfa ayuda necesito quiero tengo seca mojada mezclo espesa espeso aguanta tarde tardes noches dias nueva nuevo le da dan te se tiene esta estan u mejor peor dura duran alguien jabon molde masa aceite aceites igual tapo dejo nada todo algo foto listo perdon jaja jajaja holaa oye puedes ver fotos',
+  en: spaced`
+    the my and is was it its it's i'm i've do does did what's whats what why how when where which who can
+    could should would will with without into from for of to on in at by or not don't an if then than this
+    that these those there are am be been put add use get go goes make made much many more less too hi
+    hello hey thanks thank cheers please ok yes anyone anybody got sorry wrong looks still lovely morning
+    nite
+  `,
+  es: spaced`
+    el la los las del al que q es son una uno unos unas lo se mi mis tu su por para pa con sin y o pero
+    como cual cuales cuanto cuanta cuantos cuantas cuando donde porque quien si ya muy mas menos este esta
+    estos estas eso esa ese hay ser fue era va van sirve sirven puedo puede pongo poner echo echar hago
+    hacer uso usar queda quedo quedan salio sale salen mancha hola buenas buenos gracias vale porfa ayuda
+    necesito quiero tengo seca mojada mezclo espesa espeso aguanta tarde tardes noches dias nueva nuevo le
+    da dan te se tiene esta estan u mejor peor dura duran alguien jabon molde masa aceite aceites igual
+    tapo dejo nada todo algo foto listo perdon jaja jajaja holaa oye puedes ver fotos
+  `,
 } as const;
 /** What short questions in Spanish name, lower case without accents, and English does not write. */
 const SPANISH_NAMES: ReadonlySet<string> = new Set(
-  'traza falsa dosis oxido oxidos rojo roja amarillo amarilla azul verde morado morada negro blanco blanca rosado naranja marron gris arcilla arcillas carbon ultramarino dioxido cuantas curado sosa desmoldar espuma remolino capas achiote curcuma pimenton espirulina esencia fragancia ceniza'.split(
-    ' ',
-  ),
+  spaced`
+    traza falsa dosis oxido oxidos rojo roja amarillo amarilla azul verde morado morada negro blanco blanca
+    rosado naranja marron gris arcilla arcillas carbon ultramarino dioxido cuantas curado sosa desmoldar
+    espuma remolino capas achiote curcuma pimenton espirulina esencia fragancia ceniza
+  `.split(' '),
 );
 type Told = keyof typeof TELLING;
 const WORDS = { en: new Set(TELLING.en.split(' ')), es: new Set(TELLING.es.split(' ')) } as const;

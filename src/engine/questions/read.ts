@@ -1,3 +1,4 @@
+import { unbroken } from '../over-lines.ts';
 import { colourNamed } from '../text/colours/colour-name.ts';
 import { foldedColour, isColourWord } from '../text/colours/folded-colours.ts';
 import { askedPart } from './asking/asked-part.ts';
@@ -35,8 +36,17 @@ export type QuestionRead = {
 };
 
 /** Nobody asks about a contest without one of these. */
-const OF_CHALLENGES =
-  /(?<!\p{L})(?:challeng\p{L}*|desafi\p{L}*|competencia\p{L}*|quiz|month(?:s)?|mes|rules|reglas|closing|closes?|cierra\p{L}*|cierre|(?:my|sent|swap|mi|la|mande|mandar|subir?) (?:\p{L}+ )?(?:pic|picture|photo|foto)s?|contests?|comps?|competitions?|rounds?|theme|vot\p{L}+|entr(?:y|ies|ar|ada|adas)|enter\p{L}*|submi\p{L}+|deadline|winn?(?:er|ers|ing)?|won|results?|judg\p{L}+|steward\p{L}*|retos?|concurs\p{L}*|tema|plazo|gana\p{L}*|gano|particip\p{L}+|inscri\p{L}+|rondas?|bases|jurad\p{L}+|ballot\p{L}*|papeleta\p{L}*)(?!\p{L})/u;
+const OF_CHALLENGES = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:challeng\p{L}*|desafi\p{L}*|competencia\p{L}*|quiz|month(?:s)?|mes|rules|reglas|closing|
+    closes?|cierra\p{L}*|cierre|(?:my|sent|swap|mi|la|mande|mandar|subir?) (?:\p{L}+ )?(?:pic|picture|photo|
+    foto)s?|contests?|comps?|competitions?|rounds?|theme|vot\p{L}+|entr(?:y|ies|ar|ada|adas)|enter\p{L}*|
+    submi\p{L}+|deadline|winn?(?:er|ers|ing)?|won|results?|judg\p{L}+|steward\p{L}*|retos?|concurs\p{L}*|
+    tema|plazo|gana\p{L}*|gano|particip\p{L}+|inscri\p{L}+|rondas?|bases|jurad\p{L}+|ballot\p{L}*|
+    papeleta\p{L}*)(?!\p{L})
+  `,
+  'u',
+);
 
 /** From here on a hue that is likened to something is one of another field. */
 const SURELY_ELSEWHERE = 0.9;

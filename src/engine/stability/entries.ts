@@ -1,3 +1,5 @@
+import { unbroken } from '../over-lines.ts';
+
 /** One entry of an ingredient list, taken apart but not yet recognised. */
 export type Entry = {
   /** As the list wrote it, trimmed. */
@@ -18,10 +20,22 @@ export type Entry = {
 /** Stands for "may contain" from here to the end, or to the bracket that closes it. */
 const maybe = '\u0001';
 
-const mayContain =
-  /[([]?(?:\+ ?\/ ?-|±|\b(?:may (?:also )?contain|puede (?:también )?contener|pueden contener|peut contenir|kann (?:auch )?enthalten|può contenere|pode conter)\b)[)\]]?(?: ?[([](?:\+ ?\/ ?-|±)[)\]])? ?:?/giu;
-const headings =
-  /\b(?:full |all )?(?:ingredients?|inci(?: name| names| list)?|ingredientes|ingrédients?|inhaltsstoffe|bestandteile|ingredienti|composici[óo]n|composizione|composição|composition|contains|contiene|contient|enthält|contém|colou?rants?|colorantes|pigments?|pigmentos)(?: list)? ?[:：]/giu;
+const mayContain = new RegExp(
+  unbroken`
+    [([]?(?:\+ ?\/ ?-|±|\b(?:may (?:also )?contain|puede (?:también )?contener|pueden contener|
+    peut contenir|kann (?:auch )?enthalten|può contenere|pode conter)\b)[)\]]?(?: ?[([](?:\+ ?\/ ?-|
+    ±)[)\]])? ?:?
+  `,
+  'giu',
+);
+const headings = new RegExp(
+  unbroken`
+    \b(?:full |all )?(?:ingredients?|inci(?: name| names| list)?|ingredientes|ingrédients?|inhaltsstoffe|
+    bestandteile|ingredienti|composici[óo]n|composizione|composição|composition|contains|contiene|contient|
+    enthält|contém|colou?rants?|colorantes|pigments?|pigmentos)(?: list)? ?[:：]
+  `,
+  'giu',
+);
 const joiners = / ?[([] ?(?:and|y|et|und|e) ?[)\]] ?/giu;
 
 /** How a powder is sold, not what is in it. */

@@ -21,7 +21,8 @@ const byE = indexBy(({ e }) => e ?? []);
 /** Words that describe a grade or a plant part, not what the ingredient is. */
 const gradeWords = new Set(
   `non nano cosmetic grade organic bio natural naturally certified pharma usp ep pure micronised micronized ultrafine fine ground coated treated
-  uncoated untreated dispersible soluble hydrophobic hydrophilic synthetic nature derived identical ecocert cosmetico cosmetica natural puro organico ecologico raw
+  uncoated untreated dispersible soluble hydrophobic hydrophilic synthetic nature derived identical ecocert
+  cosmetico cosmetica natural puro organico ecologico raw
   pearl pearlescent effect matte matt`.split(/\s+/),
 );
 const plantParts = new Set(
@@ -45,7 +46,8 @@ const shades: ReadonlyMap<string, string> = new Map(
 );
 const lakeWords = new Set('lake laca laque lack lacca farblack verlackt toner'.split(' '));
 const certifiedWords = new Set(
-  `f fd d c fdc dc fdandc fdand no nr n num number numero ext al aluminium aluminio alluminio barium bario calcium calcio zirconium circonio strontium talc talco
+  `f fd d c fdc dc fdandc fdand no nr n num number numero ext al aluminium aluminio alluminio barium bario
+  calcium calcio zirconium circonio strontium talc talco
   sodium ca ba zr sr of de du di dye colour colourant colorante certified pigment cosmetic`.split(/\s+/),
 );
 

@@ -1,4 +1,5 @@
 import type { Origin } from '../origin.ts';
+import { spaced } from '../over-lines.ts';
 
 /** What gives plants and foods their colour, by chemistry; each fares in lye in its own way. */
 export const PLANT_CLASSES = [
@@ -46,30 +47,91 @@ export const PLANT_CLASS_ORIGINS: Readonly<Record<PlantClass, Origin>> = {
  * other names for it in both languages. By botany, from memory.
  */
 const PLANTS: Readonly<Record<PlantClass, string>> = {
-  anthocyanins:
-    'poppy petals=poppy=poppies=amapola=amapolas=petalos de amapola; hollyhock=hollyhocks=malvarrosa; mallow flower=flor de malva; black rice=arroz negro; black beans=frijol negro=frijoles negros; red cabbage=purple cabbage=lombarda=col lombarda=col morada=repollo morado=repollo colorado; blackberry=blackberries=zarzamora=zarzamoras=moras=mora=mora de castilla=jugo de mora=zumo de mora; blueberry=blueberries=arandano=arandanos; raspberry=raspberries=frambuesa=frambuesas; strawberry=strawberries=fresa=fresas=frutilla=frutillas; cranberry=cranberries; elderberry=elderberries=sauco; bilberry=bilberries; blackcurrant=blackcurrants=grosella=grosellas; cherry=cherries=cereza=cerezas; pomegranate juice=jugo de granada=zumo de granada=pomegranate=pomegranates=granada=granadas; grape=grapes=grape juice=uva=uvas=mosto; red wine=vino tinto; purple corn=maiz morado=chicha morada=blue corn=maiz azul; purple sweet potato=ube=camote morado=boniato morado=batata morada; purple carrot=black carrot=zanahoria morada; hibiscus=jamaica=flor de jamaica=roselle=zobo=bissap=sorrel petals=dried sorrel=sorrel flower=karkade=rosa de jamaica; butterfly pea=blue pea=blue pea flower=butterfly pea flower=guisante mariposa=flor azul=chicharo mariposa=flor de chicharo mariposa; cornflower=cornflowers=aciano; mallow flower=flor de malva; pansy=pansies=pensamientos; acai; maqui; mulberry=mulberries=morera; black rice=arroz negro; red onion=cebolla morada; rose petals=red rose=petalos de rosa=rosas rojas; muicle; radish skin; jambolan; aronia; sloe=sloes=endrina=endrinas',
-  betalains:
-    'beetroot=beet=beets=remolacha=betabel=betarraga=beterraba; dragon fruit=pitaya=pitahaya; prickly pear=tuna roja=cactus fruit=tunas rojas=higo chumbo; swiss chard stalk; pokeberry=pokeberries; bougainvillea=buganvilla=bugambilia; airampo; cockscomb flower=celosia',
-  chlorophyll:
-    'spinach=espinaca=espinacas=hojas de espinaca=hojitas de espinaca; parsley=perejil; nettle=nettles=ortiga=ortigas; kale=col rizada; moringa=malunggay; alfalfa=lucerne; wheatgrass=barley grass=pasto de trigo; matcha=te matcha; green tea=te verde; chlorella=clorela=chlorela; chlorophyll=clorofila; mint leaf=mint leaves=hierbabuena=yerbabuena; basil=albahaca; cilantro=coriander leaf; seaweed=kelp=nori=alga=algas; dill=eneldo; rosemary leaf; sage leaf; avocado flesh=aguacate=palta; cucumber=pepino; grass clippings=pasto=cesped; comfrey leaf; olive leaf=hoja de olivo; yerba mate; cactus pad=nopal=nopales; broccoli=brocoli; celery=apio; lettuce=lechuga; peas=arvejas=guisantes',
-  carotenoids:
-    'carrot=carrots=zanahoria=zanahorias; pumpkin=squash=calabaza=zapallo=ahuyama=auyama; sweet potato=batata=camote=boniato; tomato=tomato paste=tomate=pasta de tomate=salsa de tomate; saffron=azafran=kesar; marigold=marigolds=french marigold=french marigolds=calendula=cempasuchil=cempoalxochitl=flor de muerto=tagetes; annatto=achiote=urucum=onoto; paprika=pimenton=pimiento rojo; red palm oil; sea buckthorn=espino amarillo; mango; papaya=lechosa; persimmon=caqui; egg yolk=yolk=egg yolks=yema=yemas=yema de huevo; corn=maiz amarillo; lutein=luteina; lycopene=licopeno; astaxanthin=astaxantina; goji; cape gooseberry=uchuva=uvilla=aguaymanto; bee pollen=polen=polen molido=polen de abeja; sunflower petals=petalos de girasol; dandelion flower=dandelion=dandelions=dandelion heads=dandelion petals=diente de leon; passion fruit=maracuya=parcha; rosehip=escaramujo=rosa mosqueta; guajillo; tesu; nance',
+  anthocyanins: spaced`
+    poppy petals=poppy=poppies=amapola=amapolas=petalos de amapola; hollyhock=hollyhocks=malvarrosa; mallow
+    flower=flor de malva; black rice=arroz negro; black beans=frijol negro=frijoles negros; red
+    cabbage=purple cabbage=lombarda=col lombarda=col morada=repollo morado=repollo colorado;
+    blackberry=blackberries=zarzamora=zarzamoras=moras=mora=mora de castilla=jugo de mora=zumo de mora;
+    blueberry=blueberries=arandano=arandanos; raspberry=raspberries=frambuesa=frambuesas;
+    strawberry=strawberries=fresa=fresas=frutilla=frutillas; cranberry=cranberries;
+    elderberry=elderberries=sauco; bilberry=bilberries; blackcurrant=blackcurrants=grosella=grosellas;
+    cherry=cherries=cereza=cerezas; pomegranate juice=jugo de granada=zumo de
+    granada=pomegranate=pomegranates=granada=granadas; grape=grapes=grape juice=uva=uvas=mosto; red
+    wine=vino tinto; purple corn=maiz morado=chicha morada=blue corn=maiz azul; purple sweet
+    potato=ube=camote morado=boniato morado=batata morada; purple carrot=black carrot=zanahoria morada;
+    hibiscus=jamaica=flor de jamaica=roselle=zobo=bissap=sorrel petals=dried sorrel=sorrel
+    flower=karkade=rosa de jamaica; butterfly pea=blue pea=blue pea flower=butterfly pea flower=guisante
+    mariposa=flor azul=chicharo mariposa=flor de chicharo mariposa; cornflower=cornflowers=aciano; mallow
+    flower=flor de malva; pansy=pansies=pensamientos; acai; maqui; mulberry=mulberries=morera; black
+    rice=arroz negro; red onion=cebolla morada; rose petals=red rose=petalos de rosa=rosas rojas; muicle;
+    radish skin; jambolan; aronia; sloe=sloes=endrina=endrinas
+  `,
+  betalains: spaced`
+    beetroot=beet=beets=remolacha=betabel=betarraga=beterraba; dragon fruit=pitaya=pitahaya; prickly
+    pear=tuna roja=cactus fruit=tunas rojas=higo chumbo; swiss chard stalk; pokeberry=pokeberries;
+    bougainvillea=buganvilla=bugambilia; airampo; cockscomb flower=celosia
+  `,
+  chlorophyll: spaced`
+    spinach=espinaca=espinacas=hojas de espinaca=hojitas de espinaca; parsley=perejil;
+    nettle=nettles=ortiga=ortigas; kale=col rizada; moringa=malunggay; alfalfa=lucerne; wheatgrass=barley
+    grass=pasto de trigo; matcha=te matcha; green tea=te verde; chlorella=clorela=chlorela;
+    chlorophyll=clorofila; mint leaf=mint leaves=hierbabuena=yerbabuena; basil=albahaca; cilantro=coriander
+    leaf; seaweed=kelp=nori=alga=algas; dill=eneldo; rosemary leaf; sage leaf; avocado
+    flesh=aguacate=palta; cucumber=pepino; grass clippings=pasto=cesped; comfrey leaf; olive leaf=hoja de
+    olivo; yerba mate; cactus pad=nopal=nopales; broccoli=brocoli; celery=apio; lettuce=lechuga;
+    peas=arvejas=guisantes
+  `,
+  carotenoids: spaced`
+    carrot=carrots=zanahoria=zanahorias; pumpkin=squash=calabaza=zapallo=ahuyama=auyama; sweet
+    potato=batata=camote=boniato; tomato=tomato paste=tomate=pasta de tomate=salsa de tomate;
+    saffron=azafran=kesar; marigold=marigolds=french marigold=french
+    marigolds=calendula=cempasuchil=cempoalxochitl=flor de muerto=tagetes; annatto=achiote=urucum=onoto;
+    paprika=pimenton=pimiento rojo; red palm oil; sea buckthorn=espino amarillo; mango; papaya=lechosa;
+    persimmon=caqui; egg yolk=yolk=egg yolks=yema=yemas=yema de huevo; corn=maiz amarillo; lutein=luteina;
+    lycopene=licopeno; astaxanthin=astaxantina; goji; cape gooseberry=uchuva=uvilla=aguaymanto; bee
+    pollen=polen=polen molido=polen de abeja; sunflower petals=petalos de girasol; dandelion
+    flower=dandelion=dandelions=dandelion heads=dandelion petals=diente de leon; passion
+    fruit=maracuya=parcha; rosehip=escaramujo=rosa mosqueta; guajillo; tesu; nance
+  `,
   curcumin: 'turmeric=curcuma=haldi=kurkuma=curcumin=curcumina; curry powder=curry',
-  tannins:
-    'black tea=tea=te negro=rooibos=chai=tea bags; walnut husk=walnut husks=walnut hulls=walnut hull=walnut=nogalina=nogal=cascara de nuez; pomegranate rind=pomegranate peel=cascara de granada; oak bark=corteza de roble=acorn=acorns=bellotas; sumac=zumaque; avocado pit=avocado pits=avocado stone=hueso de aguacate=pepa de palta=semilla de aguacate; cutch=catechu; tara; banana peel=platano=banana=banano=cambur; apple=manzana=apples; pear=pera; oak gall; eucalyptus leaf=hoja de eucalipto; hazelnut skin; chestnut=castana; grape seed; cinchona; guava=guayaba; lulo=naranjilla; lavender buds=lavender flowers=dried lavender=lavanda seca=lavanda en flor=flor de lavanda=flores de lavanda; propolis=propoleo=propoleos; borojo; tamarind=tamarindo; quince=membrillo; henna=mehndi',
-  flavonoids:
-    'onion skin=onion skins=cascara de cebolla=piel de cebolla; weld=gualda; chamomile=manzanilla; safflower=cartamo; goldenrod=vara de oro; dyers broom=retama; mimosa flower; osage orange; buckthorn berry; gorse=tojo; chillca=chilca; tansy=tanaceto; ginger=jengibre; lemon peel=cascara de limon; orange peel=cascara de naranja',
-  quinones:
-    'alkanet=alkanna=alcanna=orcaneta=ratanjot=gromwell; madder=rubia=rubia tinctorum=manjistha=majith; cochineal=cochinilla=grana cochinilla=grana=carmine=carmin; lac dye; rhubarb root=rhubarb=ruibarbo; st johns wort=hiperico; sappan=sappanwood; ratania; walnut green juice; aloe ferox; dock root',
-  dyewood:
-    'logwood=palo de campeche=campeche; brazilwood=palo de brasil=palo brasil; red sandalwood=sandalo rojo=sandalwood=sandalo; fustic=palo amarillo; cudbear=orchil=lichen=liquen',
+  tannins: spaced`
+    black tea=tea=te negro=rooibos=chai=tea bags; walnut husk=walnut husks=walnut hulls=walnut
+    hull=walnut=nogalina=nogal=cascara de nuez; pomegranate rind=pomegranate peel=cascara de granada; oak
+    bark=corteza de roble=acorn=acorns=bellotas; sumac=zumaque; avocado pit=avocado pits=avocado
+    stone=hueso de aguacate=pepa de palta=semilla de aguacate; cutch=catechu; tara; banana
+    peel=platano=banana=banano=cambur; apple=manzana=apples; pear=pera; oak gall; eucalyptus leaf=hoja de
+    eucalipto; hazelnut skin; chestnut=castana; grape seed; cinchona; guava=guayaba; lulo=naranjilla;
+    lavender buds=lavender flowers=dried lavender=lavanda seca=lavanda en flor=flor de lavanda=flores de
+    lavanda; propolis=propoleo=propoleos; borojo; tamarind=tamarindo; quince=membrillo; henna=mehndi
+  `,
+  flavonoids: spaced`
+    onion skin=onion skins=cascara de cebolla=piel de cebolla; weld=gualda; chamomile=manzanilla;
+    safflower=cartamo; goldenrod=vara de oro; dyers broom=retama; mimosa flower; osage orange; buckthorn
+    berry; gorse=tojo; chillca=chilca; tansy=tanaceto; ginger=jengibre; lemon peel=cascara de limon; orange
+    peel=cascara de naranja
+  `,
+  quinones: spaced`
+    alkanet=alkanna=alcanna=orcaneta=ratanjot=gromwell; madder=rubia=rubia tinctorum=manjistha=majith;
+    cochineal=cochinilla=grana cochinilla=grana=carmine=carmin; lac dye; rhubarb root=rhubarb=ruibarbo; st
+    johns wort=hiperico; sappan=sappanwood; ratania; walnut green juice; aloe ferox; dock root
+  `,
+  dyewood: spaced`
+    logwood=palo de campeche=campeche; brazilwood=palo de brasil=palo brasil; red sandalwood=sandalo
+    rojo=sandalwood=sandalo; fustic=palo amarillo; cudbear=orchil=lichen=liquen
+  `,
   indigo:
     'woad leaf=woad leaves=hojas de anil=indigo leaf=indigo leaves=pastel de los tintoreros=woad=fresh indigo',
   phycocyanin: 'blue spirulina=espirulina azul=phycocyanin=ficocianina',
-  'browned-sugar':
-    'coffee=espresso=cafe=coffee grounds=borra de cafe=cold brew; cocoa=cacao=chocolate; stout=beer=cerveza=porter=ale; molasses=melaza=treacle; panela=piloncillo=brown sugar=azucar morena=rapadura; honey=miel; caramel=caramelo; malt=malta; chicory=achicoria; maple syrup; soy sauce; cola; dates=datiles; carob=algarroba; dulce de leche',
-  'roasted-meal':
-    'toasted corn flour=gofio=gofio de millo=gofio de trigo=harina tostada=harina de maiz tostado=pinole=machica; oatmeal=oat flour=avena=harina de avena; toasted barley=cebada tostada',
+  'browned-sugar': spaced`
+    coffee=espresso=cafe=coffee grounds=borra de cafe=cold brew; cocoa=cacao=chocolate;
+    stout=beer=cerveza=porter=ale; molasses=melaza=treacle; panela=piloncillo=brown sugar=azucar
+    morena=rapadura; honey=miel; caramel=caramelo; malt=malta; chicory=achicoria; maple syrup; soy sauce;
+    cola; dates=datiles; carob=algarroba; dulce de leche
+  `,
+  'roasted-meal': spaced`
+    toasted corn flour=gofio=gofio de millo=gofio de trigo=harina tostada=harina de maiz
+    tostado=pinole=machica; oatmeal=oat flour=avena=harina de avena; toasted barley=cebada tostada
+  `,
 };
 
 const BY_NAME: ReadonlyMap<string, { readonly plant: string; readonly of: PlantClass }> = new Map(

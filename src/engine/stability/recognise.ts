@@ -1,7 +1,8 @@
 import { colourantsNamed } from '../colourants/find.ts';
 import { metalIn } from '../colourants/metals.ts';
+import { unbroken } from '../over-lines.ts';
 import { fold, foldedWords } from '../text/fold.ts';
-import { byNearness, closestThing } from '../text/names/closest-name.ts';
+import { byNearness, closestThing } from '../text/spelling/closest-name.ts';
 import { distance } from '../text/spelling/edit-distance.ts';
 import { type Entry, readEntries } from './entries.ts';
 import { namesByLength, substanceNamed, substanceNumbered, substanceWithE } from './names.ts';
@@ -18,8 +19,14 @@ const found = (...substances: readonly (Substance | undefined)[]): Recognised =>
 });
 
 /** Label text that names no ingredient. */
-const noise =
-  /^(?:net\b|peso\b|weight|wt\b|made (?:in|with)|hecho en|fabriqué|vegan|vegano|cruelty|batch|lot[e]?\b|best before|exp\b|store\b|keep\b|warning|www\.|https?:|\d+ ?(?:g|gr|ml|oz|kg|lb)\b|cas\b|cosmetic grade$|for external use|approved for|total$|and$|color(?:ant)?s?$|colours?$|pigments?$)/iu;
+const noise = new RegExp(
+  unbroken`
+    ^(?:net\b|peso\b|weight|wt\b|made (?:in|with)|hecho en|fabriqué|vegan|vegano|cruelty|batch|lot[e]?\b|
+    best before|exp\b|store\b|keep\b|warning|www\.|https?:|\d+ ?(?:g|gr|ml|oz|kg|lb)\b|cas\b|
+    cosmetic grade$|for external use|approved for|total$|and$|color(?:ant)?s?$|colours?$|pigments?$)
+  `,
+  'iu',
+);
 
 const metalIds = {
   aluminium: 'aluminium',
@@ -43,8 +50,13 @@ const isTreatedAlike = (one: Substance, other: Substance): boolean =>
   String(one.ci) === String(other.ci);
 
 /** What is spoken of beside an ingredient is none that was spelt wrongly: "jabón" is two letters off "latón". */
-const BENCH_WORDS =
-  /^(?:(?:the|my|el|la|mi|un|una) )?(?:soaps?|jabon(?:es)?|batter|masa|bars?|barras?|loaf|ovens?|hornos?|spoons?|cucharas?|moulds?|molds?|moldes?|fridge|nevera)$/u;
+const BENCH_WORDS = new RegExp(
+  unbroken`
+    ^(?:(?:the|my|el|la|mi|un|una) )?(?:soaps?|jabon(?:es)?|batter|masa|bars?|barras?|loaf|ovens?|hornos?|
+    spoons?|cucharas?|moulds?|molds?|moldes?|fridge|nevera)$
+  `,
+  'u',
+);
 
 /**
  * The substance a misspelt name is nearest to, if only one is. A metal that must never meet lye wins over a nearer
@@ -76,6 +88,14 @@ function nearest(name: string): Substance | 'contested' | undefined {
 /** Words of one row that are looked at, so that work stays bounded: no label has that many without a comma. */
 const MOST_IN_ROW = 300;
 
+/** What stands on many labels and tells no ingredient from another. */
+const SAYS_NOTHING = new RegExp(
+  unbroken`
+    ^(?:powder|polvo|pigment|and|with|con|the|contain|contiene|dispersed|dispersion|dispersible|
+    suspended|disperso|dispersado|dispersable|suspendido)$
+  `,
+);
+
 /** Names in a row without separators, longest first; the rest comes back as unknown. */
 function scanned(text: string): Recognised {
   const all = foldedWords(text);
@@ -95,13 +115,7 @@ function scanned(text: string): Recognised {
     at += width ?? 1;
   }
   if (substances.length === 0) return { substances: [], unknown: [text] };
-  const telling = rest.filter(
-    word =>
-      word.length > 2 &&
-      !/^(?:powder|polvo|pigment|and|with|con|the|contain|contiene|dispersed|dispersion|dispersible|suspended|disperso|dispersado|dispersable|suspendido)$/.test(
-        word,
-      ),
-  );
+  const telling = rest.filter(word => word.length > 2 && !SAYS_NOTHING.test(word));
   return { substances, unknown: telling.length > 0 ? [telling.join(' ')] : [] };
 }
 

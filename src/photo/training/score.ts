@@ -6,10 +6,12 @@
  * view), poor? (too poor to read), bar? (the file of its mask), share? (of the bar, by finding id) }. Prints counts with
  * 95 % intervals.
  */
+
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import { z } from 'zod';
+import { spaced } from '../../engine/over-lines.ts';
 import { decodePhoto } from '../decode.ts';
 import { TAUGHT_IDS } from '../findings/ids.ts';
 import { look } from '../network/passes.ts';
@@ -77,14 +79,23 @@ function report(all: readonly Scored[]): string {
     const count = (some: readonly Scored[], kinds: readonly ('seen' | 'possibly')[]) =>
       shareOf(some.filter(({ reading }) => answers(reading, id, kinds)).length, some.length);
     const all = soap.filter(({ present }) => present.includes(id));
-    return `${id}\n  of any size, seen or possibly ${count(all, any)}\n  seen ${count(there, sure)}\n  seen or possibly ${count(there, any)}\n  falsely seen ${count(not, sure)}`;
+    return [
+      id,
+      `of any size, seen or possibly ${count(all, any)}`,
+      `seen ${count(there, sure)}`,
+      `seen or possibly ${count(there, any)}`,
+      `falsely seen ${count(not, sure)}`,
+    ].join('\n  ');
   });
   return [
     `pictures: ${all.length}, with soap ${soap.length}`,
     `bar found: ${shareOf(soap.filter(({ reading }) => reading.bars.length > 0).length, soap.length)}`,
     `outline overlaps the mask by over 0.7: ${shareOf(masked.filter(({ overlap = 0 }) => overlap > 0.7).length, masked.length)}`,
     `no soap, and said so: ${shareOf(nothing.filter(({ reading }) => reading.bars.length === 0).length, nothing.length)}`,
-    `good pictures not read for blur or dark: ${shareOf(soap.filter(({ reading }) => reading.unread === 'blur' || reading.unread === 'dark').length, soap.length)}`,
+    spaced`
+      good pictures not read for blur or dark:
+      ${shareOf(soap.filter(({ reading }) => reading.unread === 'blur' || reading.unread === 'dark').length, soap.length)}
+    `,
     `poor pictures not read: ${shareOf(poor.filter(({ reading }) => reading.unread !== undefined).length, poor.length)}`,
     ...['plain', 'tricky'].flatMap(which => {
       const some = clean.filter(({ tricky = false }) => tricky === (which === 'tricky'));

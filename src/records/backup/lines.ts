@@ -167,8 +167,10 @@ const UNUSED: ReadonlySet<string> = new Set([FILLING, formatKey(), ownedMarker()
 const WAITS_MS = [500, 2_000, 8_000, 20_000];
 
 /**
- * Fills a store that holds nothing yet, verified by count and checksum; goes on where the same source was stopped
- * halfway. A page that a store did not take in time is written again after each of `waits`, ms. Throws a Refusal `restore-not-empty` where it holds something of another source, and `backup-unlike` where
+ * Fills a store that holds nothing yet, verified by count and checksum; goes on where the same source was
+ * stopped
+ * halfway. A page that a store did not take in time is written again after each of `waits`, ms. Throws a
+ * Refusal `restore-not-empty` where it holds something of another source, and `backup-unlike` where
  * it does not hold in the end what the source did.
  */
 export async function fill(

@@ -1,3 +1,4 @@
+import { spaced } from '../../engine/over-lines.ts';
 import type { Strength, StrengthName } from '../../engine/quantities/strength.ts';
 import { measuresIn } from '../measures.ts';
 import { numbersIn } from '../numbers.ts';
@@ -80,8 +81,10 @@ export const quantitiesRefusals: Pick<
 > = {
   'spoons-owned-unreadable': ({ text }) =>
     `I can’t read “${text}” as spoons. List those you own, such as “1 tsp, 1/2, 1/4, 1/8”, or “all”.`,
-  'spoons-too-large': ({ smallest }) =>
-    `Your smallest spoon, ${measures.spoon(smallest)}, is more than any colour here may have in that portion. Take a larger portion, or list a smaller spoon with /prefer.`,
+  'spoons-too-large': ({ smallest }) => spaced`
+    Your smallest spoon, ${measures.spoon(smallest)}, is more than any colour here may have in that
+    portion. Take a larger portion, or list a smaller spoon with /prefer.
+  `,
   'amount-without-unit': ({ text }) =>
     `“${text}” needs a unit: ${UNITS}, such as “2 cups”, “500 g” or “1 lb oils”.`,
   'amount-unit-unknown': ({ unit }) =>
@@ -106,8 +109,10 @@ export const quantitiesRefusals: Pick<
     `“${typeof text === 'string' ? text : quantity(text)}” is out of range: I can work with ${quantity(low)} to ${quantity(high)}.`,
   'strength-unreadable': ({ text }) =>
     `I can't read “${text}” as a strength. Use tint, pastel, medium or full, or teaspoons per cup, such as “1/4 tsp per cup”.`,
-  'strength-percent-large': ({ text, most }) =>
-    `“${text}”: percent counts of the oils by weight, and more than ${most} % is no dose. For a share of full colour write “25% of full”, or a word: tint, pastel, medium, full.`,
+  'strength-percent-large': ({ text, most }) => spaced`
+    “${text}”: percent counts of the oils by weight, and more than ${most} % is no dose. For a share of
+    full colour write “25% of full”, or a word: tint, pastel, medium, full.
+  `,
   'strength-out-of-range': ({ text }) =>
     `“${text}” is not a strength I can dose. Use tint, pastel, medium or full, or more than 0 up to 48 tsp per cup.`,
   'colour-unreadable': ({ text }) =>

@@ -1,3 +1,4 @@
+import { spaced } from '../../engine/over-lines.ts';
 import type { StrengthName } from '../../engine/quantities/strength.ts';
 import type * as en from '../en/quantities.ts';
 import { measuresIn } from '../measures.ts';
@@ -59,8 +60,10 @@ export const quantities: typeof en.quantities = {
 export const quantitiesRefusals: typeof en.quantitiesRefusals = {
   'spoons-owned-unreadable': ({ text }) =>
     `No leo «${text}» como cucharas. Di las que tienes, como «1 cdta, 1/2, 1/4, 1/8», o «todas».`,
-  'spoons-too-large': ({ smallest }) =>
-    `Tu cuchara más pequeña, ${measures.spoon(smallest)}, ya es más de lo que admite cualquier color en esa porción. Toma una porción mayor, o anota una cuchara menor con /prefer.`,
+  'spoons-too-large': ({ smallest }) => spaced`
+    Tu cuchara más pequeña, ${measures.spoon(smallest)}, ya es más de lo que admite cualquier color en esa
+    porción. Toma una porción mayor, o anota una cuchara menor con /prefer.
+  `,
   'amount-without-unit': ({ text }) =>
     `A «${text}» le falta la unidad: ${UNITS}, por ejemplo «2 tazas», «500 g» o «1 lb de aceites».`,
   'amount-unit-unknown': ({ unit }) =>
@@ -85,8 +88,10 @@ export const quantitiesRefusals: typeof en.quantitiesRefusals = {
     `«${typeof text === 'string' ? text : quantity(text)}» está fuera de rango: trabajo de ${quantity(low)} a ${quantity(high)}.`,
   'strength-unreadable': ({ text }) =>
     `No puedo leer «${text}» como intensidad. Usa toque, pastel, medio o pleno, o cucharaditas por taza, como «1/4 cdta por taza».`,
-  'strength-percent-large': ({ text, most }) =>
-    `«${text}»: el porcentaje cuenta sobre los aceites, en peso, y más del ${most} % no es una dosis. Para una parte del color pleno escribe «25% de pleno», o una palabra: toque, pastel, medio, pleno.`,
+  'strength-percent-large': ({ text, most }) => spaced`
+    «${text}»: el porcentaje cuenta sobre los aceites, en peso, y más del ${most} % no es una dosis. Para
+    una parte del color pleno escribe «25% de pleno», o una palabra: toque, pastel, medio, pleno.
+  `,
   'strength-out-of-range': ({ text }) =>
     `«${text}» no es una intensidad que se pueda dosificar. Usa toque, pastel, medio o pleno, o más de 0 y hasta 48 cdta por taza.`,
   'colour-unreadable': ({ text }) =>

@@ -1,15 +1,16 @@
 import { metalIn, refuseMetal } from '../../colourants/metals.ts';
 import { refuseBarred } from '../../hazards/colours/refuse.ts';
 import { riskyScents } from '../../hazards/scents/read.ts';
+import { unbroken } from '../../over-lines.ts';
 import type { Amount } from '../../quantities/amount.ts';
 import { plainText, readDecimal } from '../../quantities/number.ts';
 import { refuse } from '../../refusal.ts';
 import { fold } from '../../text/fold.ts';
-import { leadingAmount } from '../leading-amount.ts';
+import { leadingAmount } from '../../text/amounts/leading-amount.ts';
 import { oilById } from '../oils/find-oil.ts';
 import type { OilMass } from '../oils/oil.ts';
 import type { AdditiveAsk, AdditiveId } from '../request.ts';
-import { shown } from '../shown.ts';
+import { shown } from '../../text/shown.ts';
 import type { Additive } from './additive.ts';
 import { ADDITIVES } from './additive-table.ts';
 
@@ -118,8 +119,15 @@ function refuseNameless(piece: string): never {
 }
 
 /** Words that tell a liquid's making and not what it is. */
-const ADJECTIVES =
-  /\b(?:of|de|the|canned|fresh|strong|cold|flat|boiled|raw|light|dark|brewed|organic|homemade|unsweetened|pasteuri[sz]ed|plain|full fat|frozen|green|black|red|white|rooibos|mint|ripe|mashed|dry|pureed|cooked|fresca|fresco|fuerte|fria|frio|negro|negra|verde|tinto|blanco|rubia|casera|natural|congelada|congelado)\b/gu;
+const ADJECTIVES = new RegExp(
+  unbroken`
+    \b(?:of|de|the|canned|fresh|strong|cold|flat|boiled|raw|light|dark|brewed|organic|homemade|unsweetened|
+    pasteuri[sz]ed|plain|full fat|frozen|green|black|red|white|rooibos|mint|ripe|mashed|dry|pureed|cooked|
+    fresca|fresco|fuerte|fria|frio|negro|negra|verde|tinto|blanco|rubia|casera|natural|congelada|
+    congelado)\b
+  `,
+  'gu',
+);
 
 /** The additive or liquid of that name, or undefined; adjectives such as `canned` or `strong` do not matter. */
 export function knownAdditive(name: string): AdditiveId | undefined {
@@ -132,8 +140,14 @@ export function knownAdditive(name: string): AdditiveId | undefined {
   return /^(?:[a-z]+ )?(?:puree|pure|pulp|pulpa)(?: [a-z]+)*$/u.test(bare) ? 'fruit-puree' : undefined;
 }
 
-const SPIRITS =
-  /\b(?:vodka|rum|gin|whisk(?:e?y)|bourbon|tequila|mezcal|brandy|cognac|liqueur|schnapps|moonshine|grappa|everclear|spirit|ethanol|alcohol|isopropyl|isopropilico|ron|ginebra|aguardiente|pisco|orujo|licor|etanol|tintura|tincture)\b/u;
+const SPIRITS = new RegExp(
+  unbroken`
+    \b(?:vodka|rum|gin|whisk(?:e?y)|bourbon|tequila|mezcal|brandy|cognac|liqueur|schnapps|moonshine|grappa|
+    everclear|spirit|ethanol|alcohol|isopropyl|isopropilico|ron|ginebra|aguardiente|pisco|orujo|licor|
+    etanol|tintura|tincture)\b
+  `,
+  'u',
+);
 
 /** Throws a Refusal `liquid-is-spirit` for strong drink and alcohol; "alcohol-free" is none. */
 export function refuseSpirit(name: string): void {

@@ -1,9 +1,10 @@
 import { type RiskyScent, riskyScents } from '../../hazards/scents/read.ts';
 import { NEEDS_CERTIFICATE, type ScentRisk } from '../../hazards/scents/scents.ts';
+import { unbroken } from '../../over-lines.ts';
 import { plainText, readDecimal } from '../../quantities/number.ts';
 import { refuse } from '../../refusal.ts';
 import type { FragranceAsk } from '../request.ts';
-import { shown } from '../shown.ts';
+import { shown } from '../../text/shown.ts';
 import { scentTold } from './scent-words.ts';
 
 declare module '../../refusal.ts' {
@@ -30,13 +31,25 @@ const CONTENT_WORD = /content|contenido|level|share|=|:/iu;
 /** What stands before, or after, the percent that is the dose. */
 const DOSE_BEFORE =
   /(?:\bat|\bal|@|\bdose|\bdosis|\buse|\busing|\busage|\buso|\bload|\bcarga|\bfragrance|\bfragancia|\bscent|\baroma|\bperfume)[\s:=of]*$/iu;
-const DOSE_AFTER =
-  /^\s*(?:(?:of|de) (?:the |los )?(?:oils?|fats?|aceites?|grasas?)|ppo\b|of (?:a |the )?(?:fragrance|scent)|de (?:fragancia|aroma|perfume)|(?:fragrance|fragancia|scent|aroma|perfume)\b)/iu;
+const DOSE_AFTER = new RegExp(
+  unbroken`
+    ^\s*(?:(?:of|de) (?:the |los )?(?:oils?|fats?|aceites?|grasas?)|ppo\b|of (?:a |the )?(?:fragrance|
+    scent)|de (?:fragancia|aroma|perfume)|(?:fragrance|fragancia|scent|aroma|perfume)\b)
+  `,
+  'iu',
+);
 const CONTENT_AFTER = /^\s*(?:of |de |pure )?(?:ethyl ?)?va(?:i)?nill?/iu;
 
 /** `certificate 0.5%`, `IFRA max 0.5 %`, `certificado: 0,5%`: the most that its maker allows in soap. */
-const CERTIFICATE =
-  /[\s,;(]*\b(?:(?:its|the|su|el|la)\s+)?(?:ifra|certificates?|cert|certificado|max|maximum|m[aá]ximo|limit|l[ií]mite)\b(?:[\s:=,]*(?:ifra|certificate|certificado|category|categor[ií]a|cat|9|max|maximum|m[aá]ximo|limit|l[ií]mite|says|allows|permits|dice|permite|is|es|of|at|de|del|al|for|para|soap|jab[oó]n)\b)*[\s:=,]*(\d+(?:[.,]\d+)?)\s?%\)?/iu;
+const CERTIFICATE = new RegExp(
+  unbroken`
+    [\s,;(]*\b(?:(?:its|the|su|el|la)\s+)?(?:ifra|certificates?|cert|certificado|max|maximum|m[aá]ximo|
+    limit|l[ií]mite)\b(?:[\s:=,]*(?:ifra|certificate|certificado|category|categor[ií]a|cat|9|max|maximum|
+    m[aá]ximo|limit|l[ií]mite|says|allows|permits|dice|permite|is|es|of|at|de|del|al|for|para|soap|
+    jab[oó]n)\b)*[\s:=,]*(\d+(?:[.,]\d+)?)\s?%\)?
+  `,
+  'iu',
+);
 
 const VANILLA_SCENT = /^\s*(?:of |de )?va(?:nilla|inilla)\b/iu;
 
@@ -44,10 +57,14 @@ type Percent = { readonly value: number; readonly from: number; readonly to: num
 type Word = { readonly from: number; readonly to: number };
 
 /**
- * Reads a fragrance: `3%`, `3% of oils, vanillin 8%`, `vanillin content 8 % at 3 %`, `3% vanilla 8%`; either language,
- * either order, and `certificate 0.5%` for the most that a scent's maker allows. Percent of the oils, and of vanillin in the fragrance (0 unless said). Where the two cannot be told
- * apart it is asked back. Scents that burn or sensitise are named in it. Throws a Refusal: `percent-unreadable`,
- * `fragrance-dose-unclear`, `fragrance-dose-high`, `scent-barred`, `scent-needs-certificate`, `scent-over-certificate`.
+ * Reads a fragrance: `3%`, `3% of oils, vanillin 8%`, `vanillin content 8 % at 3 %`, `3% vanilla 8%`; either
+ * language,
+ * either order, and `certificate 0.5%` for the most that a scent's maker allows. Percent of the oils, and of
+ * vanillin in the fragrance (0 unless said). Where the two cannot be told
+ * apart it is asked back. Scents that burn or sensitise are named in it. Throws a Refusal:
+ * `percent-unreadable`,
+ * `fragrance-dose-unclear`, `fragrance-dose-high`, `scent-barred`, `scent-needs-certificate`,
+ * `scent-over-certificate`.
  */
 export function parseFragrance(text: string): FragranceAsk {
   const risky = riskyScents(text);

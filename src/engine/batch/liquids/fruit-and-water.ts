@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import {
   ACETIC_MOLES_PER_GRAM,
   type Additive,
@@ -25,8 +26,10 @@ export const FRUIT_AND_WATER: readonly Additive[] = [
   }),
   liquid({
     id: 'fruit-puree',
-    words:
-      'fruit puree|banana puree|banana|strawberry puree|apple puree|applesauce|mango puree|avocado puree|avocado|pulpa de fruta|pure de fruta|pure de platano|platano|pure de aguacate|aguacate',
+    words: unbroken`
+      fruit puree|banana puree|banana|strawberry puree|apple puree|applesauce|mango puree|avocado puree|
+      avocado|pulpa de fruta|pure de fruta|pure de platano|platano|pure de aguacate|aguacate
+    `,
     water: 80,
     sugar: 12,
     acid: 0.005 * MALIC_MOLES_PER_GRAM,
@@ -36,8 +39,10 @@ export const FRUIT_AND_WATER: readonly Additive[] = [
   }),
   liquid({
     id: 'vegetable-puree',
-    words:
-      'vegetable puree|pumpkin puree|pumpkin|carrot puree|carrot juice|cucumber puree|cucumber|tomato puree|pure de verduras|pure de calabaza|calabaza|pure de zanahoria|zanahoria|pepino',
+    words: unbroken`
+      vegetable puree|pumpkin puree|pumpkin|carrot puree|carrot juice|cucumber puree|cucumber|tomato puree|
+      pure de verduras|pure de calabaza|calabaza|pure de zanahoria|zanahoria|pepino
+    `,
     water: 90,
     sugar: 4,
     density: 1.03,
@@ -74,16 +79,22 @@ export const FRUIT_AND_WATER: readonly Additive[] = [
   }),
   liquid({
     id: 'hydrosol',
-    words:
-      'hydrosol|rose water|rosewater|lavender water|orange blossom water|flower water|hidrolato|agua de rosas|agua de azahar|agua floral|agua de lavanda|agua de flores|rose hydrosol|lavender hydrosol|chamomile hydrosol|orange flower water|hidrolato de rosas|hidrolato de lavanda|hidrolato de manzanilla|hidrolato de romero',
+    words: unbroken`
+      hydrosol|rose water|rosewater|lavender water|orange blossom water|flower water|hidrolato|
+      agua de rosas|agua de azahar|agua floral|agua de lavanda|agua de flores|rose hydrosol|
+      lavender hydrosol|chamomile hydrosol|orange flower water|hidrolato de rosas|hidrolato de lavanda|
+      hidrolato de manzanilla|hidrolato de romero
+    `,
     water: 99.8,
     jug: 'cold',
     origin: { trust: 'common practice', source: 'distilled plant water, no alcohol added' },
   }),
   liquid({
     id: 'witch-hazel',
-    words:
-      'witch hazel|witch hazel water|witch hazel distillate|witch hazel extract|witch hazel hydrosol|hamamelis|agua de hamamelis|hidrolato de hamamelis|extracto de hamamelis',
+    words: unbroken`
+      witch hazel|witch hazel water|witch hazel distillate|witch hazel extract|witch hazel hydrosol|
+      hamamelis|agua de hamamelis|hidrolato de hamamelis|extracto de hamamelis
+    `,
     water: 99.5,
     jug: 'cold',
     alcohol: 14,
@@ -104,8 +115,13 @@ export const FRUIT_AND_WATER: readonly Additive[] = [
   }),
   liquid({
     id: 'fruit-juice',
-    words:
-      'fruit juice|juice|orange juice|apple juice|grape juice|pineapple juice|pomegranate juice|cranberry juice|cherry juice|watermelon juice|grapefruit juice|mango juice|strawberry juice|must|zumo|jugo|zumo de fruta|jugo de fruta|zumo de naranja|jugo de naranja|zumo de manzana|jugo de manzana|zumo de uva|jugo de uva|zumo de pina|jugo de pina|zumo de granada|jugo de granada|zumo de arandano|jugo de arandano|zumo de sandia|jugo de sandia|zumo de pomelo|jugo de toronja|mosto',
+    words: unbroken`
+      fruit juice|juice|orange juice|apple juice|grape juice|pineapple juice|pomegranate juice|
+      cranberry juice|cherry juice|watermelon juice|grapefruit juice|mango juice|strawberry juice|must|zumo|
+      jugo|zumo de fruta|jugo de fruta|zumo de naranja|jugo de naranja|zumo de manzana|jugo de manzana|
+      zumo de uva|jugo de uva|zumo de pina|jugo de pina|zumo de granada|jugo de granada|zumo de arandano|
+      jugo de arandano|zumo de sandia|jugo de sandia|zumo de pomelo|jugo de toronja|mosto
+    `,
     water: 88,
     sugar: 10,
     acid: 0.005 * MALIC_MOLES_PER_GRAM,

@@ -1,7 +1,8 @@
+import { unbroken } from '../../over-lines.ts';
 import { plainText, readDecimal } from '../../quantities/number.ts';
 import { refuse } from '../../refusal.ts';
 import type { LyeChoice } from '../request.ts';
-import { shown } from '../shown.ts';
+import { shown } from '../../text/shown.ts';
 import { DEFAULT_KOH_SHARE } from './lye.ts';
 
 declare module '../../refusal.ts' {
@@ -29,8 +30,14 @@ const SODIUM =
 const POTASSIUM =
   /\b(?:koh|potassium(?: hydroxide)?|(?:caustic )?potash|potasa(?: c[aá]ustica)?|hidr[oó]xido pot[aá]sico|hidr[oó]xido de potasio)\b/iu;
 /** Salts of sodium and potassium that share a word with lye and make no soap with an oil. */
-const OTHER_SALT =
-  /\b(?:(?:bi|per|sesqui)?carbonat\w*|na2co3|k2co3|nahco3|soda ash|pearl ?ash|washing soda|baking soda|(?:hypo)?chlor(?:ide|ite)|(?:hipo)?clor(?:uro|ito)|silicat\w*|lact?at[eo]|citrat[eo]|sul(?:f|ph)at[eo]|nitrat[eo]|benzoat[eo])\b/iu;
+const OTHER_SALT = new RegExp(
+  unbroken`
+    \b(?:(?:bi|per|sesqui)?carbonat\w*|na2co3|k2co3|nahco3|soda ash|pearl ?ash|washing soda|baking soda|
+    (?:hypo)?chlor(?:ide|ite)|(?:hipo)?clor(?:uro|ito)|silicat\w*|lact?at[eo]|citrat[eo]|sul(?:f|ph)at[eo]|
+    nitrat[eo]|benzoat[eo])\b
+  `,
+  'iu',
+);
 const DRAIN_CLEANER =
   /\b(?:drain|unblocker|unclogger|oven cleaner|desatascador|destapa(?:ca[nñ]os|ca[nñ]er[ií]as|desag[uü]es)|limpiahornos)\b/iu;
 const LEJIA = /\blej[ií]a\b/iu;
@@ -43,8 +50,13 @@ const BOTH = /\b(?:both|dual|mixed|ambas|ambos|las dos|mixta|doble)\b/iu;
 const PERCENT = /([\d.,]+) ?%/gu;
 const NUMBER = /\d+(?:[.,]\d+)?/gu;
 /** Lye that is dissolved in its own water and kept so. */
-const SOLUTION =
-  /\b(?:solution|master ?-?batch(?:ed)?|pre-?mixed|pre-?dissolved|liquid (?:lye|caustic)|soluci[oó]n|disuelt[ao]|premezcla(?:da)?|lej[ií]a (?:madre|preparada)|(?:sosa|potasa) l[ií]quida)\b/iu;
+const SOLUTION = new RegExp(
+  unbroken`
+    \b(?:solution|master ?-?batch(?:ed)?|pre-?mixed|pre-?dissolved|liquid (?:lye|caustic)|soluci[oó]n|
+    disuelt[ao]|premezcla(?:da)?|lej[ií]a (?:madre|preparada)|(?:sosa|potasa) l[ií]quida)\b
+  `,
+  'iu',
+);
 /** What lye kept dissolved nearly always is: its own weight of water (common practice). */
 const USUAL_SOLUTION = 50;
 /** Percent that dry potassium hydroxide is sold at, so that with both alkalis it may be meant as a purity. */

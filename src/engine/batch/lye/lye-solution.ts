@@ -1,9 +1,11 @@
-import type { Origin } from '../../origin.ts';
 import { KOH_MOLAR_MASS, NAOH_MOLAR_MASS, WATER_MOLAR_MASS } from '../oils/fatty-acids.ts';
 
 type Point = readonly [x: number, y: number];
 
-/** Density of sodium hydroxide solutions at 20 C, g/ml, by percent by mass. */
+/**
+ * Density of sodium hydroxide solutions at 20 C, g/ml, by percent by mass. Published: engineering reference table of aqueous sodium
+ * hydroxide (as in CRC and Perry); 25, 35, 45 and 50 % from memory.
+ */
 const NAOH_DENSITY: readonly Point[] = [
   [0, 0.99821],
   [5, 1.0538],
@@ -16,7 +18,7 @@ const NAOH_DENSITY: readonly Point[] = [
   [45, 1.4779],
   [50, 1.5253],
 ];
-/** Density of potassium hydroxide solutions at 20 C, g/ml, by percent by mass. */
+/** Density of potassium hydroxide solutions at 20 C, g/ml, by percent by mass. From memory: CRC Handbook. */
 const KOH_DENSITY: readonly Point[] = [
   [0, 0.99821],
   [10, 1.0918],
@@ -25,15 +27,6 @@ const KOH_DENSITY: readonly Point[] = [
   [40, 1.3991],
   [50, 1.5143],
 ];
-/** @public */
-export const DENSITY_ORIGINS: Readonly<Record<'NaOH' | 'KOH', Origin>> = {
-  NaOH: {
-    trust: 'published',
-    source:
-      'density of aqueous sodium hydroxide at 20 C, engineering reference table (as in CRC and Perry); 25, 35, 45 and 50 % from memory',
-  },
-  KOH: { trust: 'from memory', source: 'density of aqueous potassium hydroxide at 20 C, CRC Handbook' },
-};
 
 /** How a 19.4 % solution thins with warmth, g/ml per K: 1.20866 at 25 C, 1.18192 at 70 C (published fit). */
 const DENSITY_SLOPE = (1.18192 - 1.20866) / 45;
@@ -58,7 +51,10 @@ export function lyeSolutionDensity(percent: number, potassiumShare: number, cels
   return sodium * (1 - potassiumShare) + potassium * potassiumShare + DENSITY_SLOPE * (celsius - 20);
 }
 
-/** Heat given off by dissolving one mole of sodium hydroxide in n moles of water, kJ, 18 C. */
+/**
+ * Heat given off by dissolving one mole of sodium hydroxide in n moles of water, kJ, 18 C. From memory: Felder and Rousseau,
+ * Elementary Principles of Chemical Processes, Table B.11.
+ */
 const NAOH_DISSOLVING: readonly Point[] = [
   [3, 28.87],
   [4, 34.43],
@@ -66,14 +62,11 @@ const NAOH_DISSOLVING: readonly Point[] = [
   [10, 42.51],
   [20, 42.84],
 ];
-/** The same for potassium hydroxide at much water, kJ/mol; taken for every strength. */
+/**
+ * The same for potassium hydroxide at much water, kJ/mol; taken for every strength. From memory: CRC Handbook, 57.6 at infinite
+ * dilution.
+ */
 const KOH_DISSOLVING = 55;
-/** @public */
-export const DISSOLVING_ORIGIN: Origin = {
-  trust: 'from memory',
-  source:
-    'Felder and Rousseau, Elementary Principles of Chemical Processes, Table B.11; KOH: CRC Handbook, 57.6 at infinite dilution',
-};
 /** Of a 25 to 35 % solution, J/(g K); Perry, from memory. */
 const SOLUTION_HEAT_CAPACITY = 3.5;
 

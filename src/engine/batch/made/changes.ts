@@ -4,7 +4,7 @@ import { excerpt } from '../../quantities/excerpt.ts';
 import { plainText } from '../../quantities/number.ts';
 import type { Measures } from '../../quantities/units.ts';
 import { refuse } from '../../refusal.ts';
-import { leadingAmount } from '../leading-amount.ts';
+import { leadingAmount } from '../../text/amounts/leading-amount.ts';
 
 declare module '../../refusal.ts' {
   interface Reasons {

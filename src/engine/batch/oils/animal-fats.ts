@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { CODEX_211, describe, HANDBOOK } from './describe.ts';
 import type { Oil } from './oil.ts';
 
@@ -9,8 +10,11 @@ export const ANIMAL_FATS: readonly Oil[] = [
     es: 'Manteca de cerdo',
     inci: 'Lard',
     oilClass: 'animal-fat',
-    words:
-      'lard|manteca|pig fat|pig lard|pork fat|pork lard|hog fat|hog lard|leaf lard|manteca de puerco|manteca de chancho|manteca de marrano|manteca de cochino|grasa de puerco|manteca de cerda|manteca blanca de cerdo',
+    words: unbroken`
+      lard|manteca|pig fat|pig lard|pork fat|pork lard|hog fat|hog lard|leaf lard|manteca de puerco|
+      manteca de chancho|manteca de marrano|manteca de cochino|grasa de puerco|manteca de cerda|
+      manteca blanca de cerdo
+    `,
     saponification: [192, 203],
     iodine: [55, 65],
     relativeDensity: [0.896, 0.904],
@@ -38,7 +42,11 @@ export const ANIMAL_FATS: readonly Oil[] = [
     oilClass: 'animal-fat',
     words:
       // Edible tallow or dripping is of cattle, sheep or both (Codex CXS 211-1999, 2.3).
-      'tallow|beef tallow|sebo|beef fat|beef dripping|dripping|rendered suet|mutton fat|mutton tallow|sheep tallow|sebo de res|manteca de res|sebo de oveja|sebo de cordero|grasa de vaca|grasa vacuna|grasa de res|grasa de ternera|sebo vacuno|sebo de vaca',
+      unbroken`
+        tallow|beef tallow|sebo|beef fat|beef dripping|dripping|rendered suet|mutton fat|mutton tallow|
+        sheep tallow|sebo de res|manteca de res|sebo de oveja|sebo de cordero|grasa de vaca|grasa vacuna|
+        grasa de res|grasa de ternera|sebo vacuno|sebo de vaca
+      `,
     saponification: [190, 202],
     iodine: [40, 53],
     relativeDensity: [0.893, 0.904],

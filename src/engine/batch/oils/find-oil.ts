@@ -1,10 +1,11 @@
+import { spaced, unbroken } from '../../over-lines.ts';
 import { refuse } from '../../refusal.ts';
 import { foldedWords } from '../../text/fold.ts';
 import { slipCost } from '../../text/spelling/slip-cost.ts';
 import { unaccented } from '../../text/unaccented.ts';
 import { whenAsked } from '../../when-asked.ts';
-import { isNeverSoap } from '../not-soap.ts';
-import { shown } from '../shown.ts';
+import { isNeverSoap } from './not-soap.ts';
+import { shown } from '../../text/shown.ts';
 import { OILS } from './index.ts';
 import type { Oil } from './oil.ts';
 
@@ -26,9 +27,10 @@ declare module '../../refusal.ts' {
 
 /** Words that say nothing about which oil is meant, in either language. */
 const fillers = new Set(
-  'aceite al butter cold de del el extra fat grasa la manteca mantequilla of oil organic organico prensado pressed pure puro raw refined refinado the unrefined virgen virgin'.split(
-    ' ',
-  ),
+  spaced`
+    aceite al butter cold de del el extra fat grasa la manteca mantequilla of oil organic organico prensado
+    pressed pure puro raw refined refinado the unrefined virgen virgin
+  `.split(' '),
 );
 
 /** A name without accents, case, word order and fillers; `manteca` alone stays, since it means lard. */
@@ -105,8 +107,13 @@ const SHORT: ReadonlyMap<string, string> = new Map([
 const COCOA_OR_COCONUT = /\bcoco butter\b/iu;
 
 /** The fruit itself, whose oil is called by its seeds. */
-const FRUIT =
-  /^(?:the |la |una? )?(?:pumpkins?|squash|calabazas?|zapallos?|auyama|ahuyama|carrots?|zanahorias?|tomato(?:es)?|tomates?|(?:pure|puree|pulpa|pulp) (?:de|of) .*)$/iu;
+const FRUIT = new RegExp(
+  unbroken`
+    ^(?:the |la |una? )?(?:pumpkins?|squash|calabazas?|zapallos?|auyama|ahuyama|carrots?|zanahorias?|
+    tomato(?:es)?|tomates?|(?:pure|puree|pulpa|pulp) (?:de|of) .*)$
+  `,
+  'iu',
+);
 
 /** The oil a member means, in English, Spanish or INCI, or undefined. Word order and accents do not matter. */
 export function knownOil(text: string): Oil | undefined {
@@ -117,26 +124,52 @@ export function knownOil(text: string): Oil | undefined {
 }
 
 /** Fats that are blends, or named after an oil that is only part of them. */
-const UNCLEAR =
-  /\b(?:shortening|manteca vegetal|aceite vegetal|vegetable oil|grasa vegetal|vegetable fat|margarin[ea]?|margarina|almond butter|(?:manteca|mantequilla) de almendra)\b/u;
+const UNCLEAR = new RegExp(
+  unbroken`
+    \b(?:shortening|manteca vegetal|aceite vegetal|vegetable oil|grasa vegetal|vegetable fat|margarin[ea]?|
+    margarina|almond butter|(?:manteca|mantequilla) de almendra)\b
+  `,
+  'u',
+);
 
 /** About 82 % fat, the rest water, milk and perhaps salt (Codex CXS 279-1971: at least 80 %): its weight is not that of its fat. */
 const KITCHEN_BUTTER =
   /^(?:(?:plain|kitchen|dairy|cows?|sweet|salted|unsalted|real|irish|organic) )*butter$|^mantequilla(?: (?:de vaca|sin sal|con sal|salada|de cocina))*$/u;
 
 /** Watery liquids by their whole name; what is pressed or churned from them is another thing. */
-const LIQUID =
-  /^(?:(?:fresh|whole|raw|skimmed|goats?|cows?|sheep|coconut|almond|oat|soy|rice|human|breast|powdered|canned) )*(?:milk|buttermilk|cream|yogh?urt|kefir|whey|water|beer|wine|tea|coffee|honey|vinegar|juice|aloe(?: vera)?(?: juice| gel)?)$|^(?:leche|suero|yogur|agua|cerveza|vino|te|cafe|miel|vinagre|zumo|jugo|nata)(?: (?:de|entera?|fresca?|cruda?|descremada?|cabra|vaca|oveja|coco|almendras?|avena|soja|soya|arroz|limon|naranja|manzana|rosas?|aloe|vera))*$/u;
+const LIQUID = new RegExp(
+  unbroken`
+    ^(?:(?:fresh|whole|raw|skimmed|goats?|cows?|sheep|coconut|almond|oat|soy|rice|human|breast|powdered|
+    canned) )*(?:milk|buttermilk|cream|yogh?urt|kefir|whey|water|beer|wine|tea|coffee|honey|vinegar|juice|
+    aloe(?: vera)?(?: juice| gel)?)$|^(?:leche|suero|yogur|agua|cerveza|vino|te|cafe|miel|vinagre|zumo|jugo|
+    nata)(?: (?:de|entera?|fresca?|cruda?|descremada?|cabra|vaca|oveja|coco|almendras?|avena|soja|soya|
+    arroz|limon|naranja|manzana|rosas?|aloe|vera))*$
+  `,
+  'u',
+);
 
 /**
  * The fruit, the nut or the animal itself, and what is ground of it: a tenth to two thirds of it is fat, so that lye for
  * an oil of its weight would burn (USDA FoodData Central: chicken about 9 %, olives 11 %, avocado 15 %, peanut butter 50 %,
  * walnuts 65 %; from memory). "Olive", "avocado" and "sweet almond" in the singular are what makers call the oils.
  */
-const FOOD =
-  /^(?:(?:fresh|raw|roasted|salted|green|black|ripe|crudos?|tostad[oa]s?|salad[oa]s?) )*(?:olives|avocados|coconuts|almonds|walnuts|hazelnuts|peanuts|cashews?|pistachios|pecans|macadamias|chocolate|aceitunas|olivas|aguacates|cocos|almendras|nueces|avellanas|cacahuetes|cacahuates|manies|anacardos|pistachos|chicken|pork|beef|duck|goose|lamb|mutton|turkey|bacon|ham|sausage|meat|pollo|cerdo|vaca|ternera|pato|oca|ganso|cordero|pavo|tocino|panceta|jamon|carne)(?: (?:meat|breasts?|legs?|skin|flesh|pechuga|piel|powder|en polvo))*$|\b(?:peanut|coconut|cashew|hazelnut|walnut|nut) butter\b|\b(?:mantequilla|manteca|crema) de (?:cacahuetes?|cacahuates?|mani|anacardos?|avellanas?)\b|\bmantequilla de coco\b/u;
+const FOOD = new RegExp(
+  unbroken`
+    ^(?:(?:fresh|raw|roasted|salted|green|black|ripe|crudos?|tostad[oa]s?|salad[oa]s?) )*(?:olives|avocados|
+    coconuts|almonds|walnuts|hazelnuts|peanuts|cashews?|pistachios|pecans|macadamias|chocolate|aceitunas|
+    olivas|aguacates|cocos|almendras|nueces|avellanas|cacahuetes|cacahuates|manies|anacardos|pistachos|
+    chicken|pork|beef|duck|goose|lamb|mutton|turkey|bacon|ham|sausage|meat|pollo|cerdo|vaca|ternera|pato|
+    oca|ganso|cordero|pavo|tocino|panceta|jamon|carne)(?: (?:meat|breasts?|legs?|skin|flesh|pechuga|piel|
+    powder|en polvo))*$|\b(?:peanut|coconut|cashew|hazelnut|walnut|nut) butter\b|\b(?:mantequilla|manteca|
+    crema) de (?:cacahuetes?|cacahuates?|mani|anacardos?|avellanas?)\b|\bmantequilla de coco\b
+  `,
+  'u',
+);
 
-/** {@link knownOil}. Throws a Refusal `oil-unknown` that names the three nearest, `oil-is-liquid`, `oil-is-food`, `oil-unclear`, `oil-not-clarified` or `oil-never-soap`. */
+/**
+ * {@link knownOil}. Throws a Refusal `oil-unknown` that names the three nearest, `oil-is-liquid`,
+ * `oil-is-food`, `oil-unclear`, `oil-not-clarified` or `oil-never-soap`.
+ */
 export function findOil(text: string): Oil {
   const plain = foldedWords(text).join(' ');
   if (UNCLEAR.test(plain) || COCOA_OR_COCONUT.test(text)) refuse('oil-unclear', { text: shown(text) });

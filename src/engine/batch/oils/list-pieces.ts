@@ -1,3 +1,4 @@
+import { spaced } from '../../over-lines.ts';
 import { readDecimal } from '../../quantities/number.ts';
 import { unitOfWord } from '../../quantities/unit-words.ts';
 import { shareAt } from '../../text/amounts/shares/share-at.ts';
@@ -14,9 +15,16 @@ export type Amount = Extract<Piece, { readonly is: 'amount' }>;
 
 /** Words of a list of oils that tell neither an oil nor how much of it. */
 const IDLE = new Set(
-  "an the el la los las un una of de del and y e n plus mas con with por for para in en at al it its it's is es son va van lleva llevan todo toda all only just solo pure puro puros pura just nada else thats that's that so then oils aceite aceites total ok please pls plz thanks thank you gracias favor i'm im i am using use uso tengo have got my mi mis recipe receta list lista each cada uno soap soaps bar bars jabon castile castilla bastilla base makes make up lo que rest'o dem nomas nothing more ya esta straight po mon dear love luv mate hun lang mi mami by weight peso mass agrego agregue puse eche anado sobraba sobro fraction fractions eso as like vida toda usual life old school viejo tradicional last ultima ultimo lot too altogether".split(
-    ' ',
-  ),
+  spaced`
+    an the el la los las un una of de del and y e n plus mas con with por for para in en at al it its it's
+    is es son va van lleva llevan todo toda all only just solo pure puro puros pura just nada else thats
+    that's that so then oils aceite aceites total ok please pls plz thanks thank you gracias favor i'm im i
+    am using use uso tengo have got my mi mis recipe receta list lista each cada uno soap soaps bar bars
+    jabon castile castilla bastilla base makes make up lo que rest'o dem nomas nothing more ya esta
+    straight po mon dear love luv mate hun lang mi mami by weight peso mass agrego agregue puse eche anado
+    sobraba sobro fraction fractions eso as like vida toda usual life old school viejo tradicional last
+    ultima ultimo lot too altogether
+  `.split(' '),
 );
 /** Two names of one oil: "higuerilla o sea ricino". */
 const THAT_IS = /^(?:o sea|osea|aka|i mean|that is|es decir|alias)$/u;

@@ -1,9 +1,9 @@
 import { type Amount, parseAmount } from '../../quantities/amount.ts';
 import { readDecimal } from '../../quantities/number.ts';
 import { Refusal, refuse } from '../../refusal.ts';
-import { leadingAmount } from '../leading-amount.ts';
+import { leadingAmount } from '../../text/amounts/leading-amount.ts';
 import type { OilBlend } from '../request.ts';
-import { shown } from '../shown.ts';
+import { shown } from '../../text/shown.ts';
 import { findOil, knownOil } from './find-oil.ts';
 import type { Oil } from './oil.ts';
 import { plainList } from './plain-list.ts';

@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { figureText } from '../../quantities/for-readers.ts';
 import { plainText } from '../../quantities/number.ts';
 import { spokenAmounts } from '../../text/amounts/spoken-amounts.ts';
@@ -53,8 +54,14 @@ const PARTS_OF_WHOLE: readonly (readonly [RegExp, number])[] = [
   [/(?:third|tercio)$/iu, 100 / 3],
   [/./u, 25],
 ];
-const PART_OF_WHOLE =
-  /[\s,;]*(?:\b(?:and|y|the other|la otra)\s+)?\b((?:(?:two|2|dos)[ -](?:thirds|tercios))|(?:three|3|tres)[ -](?:quarters|cuartos)|(?:(?:an?|one|un|una|la|1)\s+)?(?:half|mitad|third|tercio|quarter|cuarto))\b(?:\s+(?:of|de))?\s+/giu;
+const PART_OF_WHOLE = new RegExp(
+  unbroken`
+    [\s,;]*(?:\b(?:and|y|the other|la otra)\s+)?\b((?:(?:two|2|dos)[ -](?:thirds|tercios))|(?:three|3|
+    tres)[ -](?:quarters|cuartos)|(?:(?:an?|one|un|una|la|1)\s+)?(?:half|mitad|third|tercio|quarter|
+    cuarto))\b(?:\s+(?:of|de))?\s+
+  `,
+  'giu',
+);
 
 /** "half olive quarter coconut quarter shea": parts in words that make a whole; undefined where they make none. */
 function sharedInWords(text: string): string | undefined {
@@ -76,7 +83,10 @@ function inGrams(text: string): string {
 }
 
 const COUNT = String.raw`\d[\d.,/]*(?: \d+\/\d+)?`;
-const WEIGHT = String.raw`(?:%|percent|por ciento|(?:g|gr|grams?|gramos?|kg|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?|cups?|tazas?|ml|l|litros?|lit(?:er|re)s?|tsps?|tbsps?|cdas?|cdtas?)\b)`;
+const WEIGHT = unbroken`
+  (?:%|percent|por ciento|(?:g|gr|grams?|gramos?|kg|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?|cups?|
+  tazas?|ml|l|litros?|lit(?:er|re)s?|tsps?|tbsps?|cdas?|cdtas?)\b)
+`;
 const COCONUT_GRADE_BEHIND = new RegExp(
   String.raw`(${COUNT}\s*${WEIGHT}\s*(?:of |de )?(?:coconut|coco)(?: oil)?) (?:76|92)\b`,
   'giu',

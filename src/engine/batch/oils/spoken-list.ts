@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { figureText } from '../../quantities/for-readers.ts';
 import { CORRECTS } from '../../text/amounts/corrects.ts';
 import { isEverydayWord } from '../../text/amounts/everyday-words.ts';
@@ -16,8 +17,14 @@ const LEAST_GRAMS = 10;
 const LEFT =
   /(?:for |to )?what(?:ever)?(?:['’]?s| is) left(?: over)?|what remains|(?:lo|para lo) que (?:quede|queda|sobre|sobra|falte|falta)/giu;
 /** "Avocado and olive 300 g apiece". */
-const APIECE =
-  /(\p{L}+(?: (?:oil|butter))?) (?:and|n|y|&) (\p{L}+(?: (?:oil|butter))?) (\d+(?:[.,]\d+)? ?(?:g|gr|grams?|gramos?|kg|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?)) (?:apiece|each|cada un[oa]|de cada un[oa])(?!\p{L})/giu;
+const APIECE = new RegExp(
+  unbroken`
+    (\p{L}+(?: (?:oil|butter))?) (?:and|n|y|&) (\p{L}+(?: (?:oil|butter))?) (\d+(?:[.,]\d+)? ?(?:g|gr|
+    grams?|gramos?|kg|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?)) (?:apiece|each|cada un[oa]|
+    de cada un[oa])(?!\p{L})
+  `,
+  'giu',
+);
 
 type Entry = { readonly name: string; readonly amount: Amount | undefined };
 
@@ -99,17 +106,34 @@ export function spokenOilList(text: string): string | undefined {
 }
 
 /** How a clause begins that tells why or how, and of no oil; anything else behind a comma may be one. */
-const ASIDE =
-  /^\s*(?:which is|that['’]?s how|it['’]?s how|that['’]?s (?:the lot|thi lot|all|it)|as (?:always|usual|ever)|because|since|the way|que es como|como siempre|porque|(?:the )?(?:water|agua)(?= ))(?!\p{L})/iu;
+const ASIDE = new RegExp(
+  unbroken`
+    ^\s*(?:which is|that['’]?s how|it['’]?s how|that['’]?s (?:the lot|thi lot|all|it)|as (?:always|usual|
+    ever)|because|since|the way|que es como|como siempre|porque|(?:the )?(?:water|agua)(?= ))(?!\p{L})
+  `,
+  'iu',
+);
 /** Other fats are told not to be in it: "never mind your fancy butters", "nada de manteca". */
-const NONE_ELSE =
-  /^\s*(?:never mind|forget(?: about)?|nothing fancy|no fancy|nothing else|nada de|nada m[aá]s|sin|without|no (?:other|more|m[aá]s|otr[oa]s?)|no(?= (?:\p{L}+ )?(?:oils?|fats?|butters?|wax|aceites?|grasas?|mantecas?|mantequillas?|ceras?)(?!\p{L})))(?!\p{L})/iu;
+const NONE_ELSE = new RegExp(
+  unbroken`
+    ^\s*(?:never mind|forget(?: about)?|nothing fancy|no fancy|nothing else|nada de|nada m[aá]s|sin|without|
+    no (?:other|more|m[aá]s|otr[oa]s?)|no(?= (?:\p{L}+ )?(?:oils?|fats?|butters?|wax|aceites?|grasas?|
+    mantecas?|mantequillas?|ceras?)(?!\p{L})))(?!\p{L})
+  `,
+  'iu',
+);
 /** What a fat, or a part of a plant, may be called. */
 const MAY_BE_FAT =
   /(?<!\p{L})(?:oils?|fats?|butters?|wax|cream|seeds?|nuts?|one|aceites?|grasas?|ceras?|crema|semillas?)(?!\p{L})/iu;
 /** "The 20 that is left", "the last 10": the figure is told, and what it leaves of a hundred. */
-const LEFT_FIGURE =
-  /(?:(?:el|los|the) )?(\d+(?:[.,]\d+)?)( ?%| percent| por ?ciento)? (?:que (?:faltan?|quedan?|restan?|sobran?)|restantes?|remaining|(?:that (?:is|are) )?left(?: over)?)(?!\p{L})|(?:(?:the|el|los|las) )?(?:remaining|last|other|restantes?|[uú]ltim[oa]s?|otr[oa]s?) (\d+(?:[.,]\d+)?)/giu;
+const LEFT_FIGURE = new RegExp(
+  unbroken`
+    (?:(?:el|los|the) )?(\d+(?:[.,]\d+)?)( ?%| percent| por ?ciento)? (?:que (?:faltan?|quedan?|restan?|
+    sobran?)|restantes?|remaining|(?:that (?:is|are) )?left(?: over)?)(?!\p{L})|(?:(?:the|el|los|
+    las) )?(?:remaining|last|other|restantes?|[uú]ltim[oa]s?|otr[oa]s?) (\d+(?:[.,]\d+)?)
+  `,
+  'giu',
+);
 /** "60/30/10, olive coconut castor", and clauses such as "which is how I have always made it". */
 const withoutAsides = (text: string): string =>
   text

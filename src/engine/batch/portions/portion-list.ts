@@ -5,9 +5,9 @@ import { USUAL } from '../../quantities/strength.ts';
 import { MEASURES, type Measures } from '../../quantities/units.ts';
 import { refuse } from '../../refusal.ts';
 import { sharesPhrase } from '../../text/amounts/shares/share-phrases.ts';
-import { leadingBatter } from '../leading-amount.ts';
+import { leadingBatter } from '../../text/amounts/leading-amount.ts';
 import type { CarrierAsk, ColourAsk, PortionAsk, PortionShare } from '../request.ts';
-import { shown } from '../shown.ts';
+import { shown } from '../../text/shown.ts';
 import { parseWetting } from './carrier.ts';
 
 declare module '../../refusal.ts' {
@@ -30,11 +30,16 @@ const UNSCENTED =
 const SCENTED = /[\s,]*\b(?:scented|with (?:fragrance|scent)|con (?:aroma|perfume|fragancia))\b/iu;
 
 /**
- * Reads the split of a batter: portions apart by `;`, each a share (`2 cups`, `500 ml`, `500 g`, `2 parts`, `25%`,
- * `rest`) and its colours with strength and carrier; an amount with a colour (`1/2 tsp`, `2 g`) is that much in the whole portion,
+ * Reads the split of a batter: portions apart by `;`, each a share (`2 cups`, `500 ml`, `500 g`, `2 parts`,
+ * `25%`,
+ * `rest`) and its colours with strength and carrier; an amount with a colour (`1/2 tsp`, `2 g`) is that much
+ * in the whole portion,
  * unless it says `per cup`. As in
- * `2 cups ultramarine blue full in 1 Tbsp olive; 500 ml titanium dioxide medium + gold mica pastel in water; rest plain
- * unscented`; also as people say it (`half blue half white`, `60/40 pink and purple`, `4 layers: red, orange, yellow, green`). A carrier after the last colour serves all the colours before it that name none. A label may stand in
+ * `2 cups ultramarine blue full in 1 Tbsp olive; 500 ml titanium dioxide medium + gold mica pastel in water;
+ * rest plain
+ * unscented`; also as people say it (`half blue half white`, `60/40 pink and purple`, `4 layers: red, orange,
+ * yellow, green`). A carrier after the last colour serves all the colours before it that name none. A label
+ * may stand in
  * front (`Sky: 2 cups ...`). English or Spanish. Throws a Refusal: `portion-without-amount`, `portions-many`,
  * `portions-two-rests`, `portion-colours-many`, or one of the amounts', strengths' or oils' own.
  */

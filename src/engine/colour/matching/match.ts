@@ -61,13 +61,14 @@ const DULLER = [0.75, 0.55, 0.4, 0.25] as const;
 const OF_EACH_AIM = 12;
 
 /**
- * The recipes in real spoons that come nearest to a colour: every subset of at most `most` colourants, with or
- * without a white, is solved for its best doses within the ceilings (dose over ceiling sums to 1 at most, whites
- * included), then rounded by searching spoon sums around and along the solution. Ranked by CIEDE2000 to a tenth;
- * then fewer colourants, less risk, no shortage, less pigment. Where the best is further than 10, duller colours of the
- * target's hue are aimed at too, and recipes are ranked by {@link differenceFrom} the target.
- * Throws a Refusal: `match-without-colourants`, `match-too-many-colourants`.
- * @example matchColour({ target: labOfHex('#3f6fa8'), candidates: [{ id: 'blue', optics: opticsOf(findColourant('ultramarine blue')), gramsPerTeaspoon: 2.6, ceilingTspPerCup: 0.5, white: false, risk: 0 }], base: plainBase('white', false), portion: { cups: 1, grams: 236.6 }, most: 1 }).recipes[0].doses[0].id // 'blue'
+ * The recipes in real spoons that come nearest to a colour: every subset of at most `most` colourants, with or without a
+ * white, is solved for its best doses within the ceilings (dose over ceiling sums to 1 at most, whites included), then rounded
+ * by searching spoon sums around and along the solution. Ranked by CIEDE2000 to a tenth; then fewer colourants, less risk, no
+ * shortage, less pigment. Where the best is further than 10, duller colours of the target's hue are aimed at too, and recipes
+ * are ranked by {@link differenceFrom} the target. Throws a Refusal: `match-without-colourants`, `match-too-many-colourants`.
+ * @example matchColour({ target: labOfHex('#3f6fa8'), candidates: [{ id: 'blue', optics:
+ * opticsOf(findColourant('ultramarine blue')), gramsPerTeaspoon: 2.6, ceilingTspPerCup: 0.5, white: false,
+ * risk: 0 }], base: plainBase('white', false), portion: { cups: 1, grams: 236.6 }, most: 1 }).recipes[0].doses[0].id // 'blue'
  */
 export function matchColour(request: MatchRequest): MatchAnswer {
   const { candidates, most, base } = request;

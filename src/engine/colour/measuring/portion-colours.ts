@@ -1,4 +1,4 @@
-import { leastAssignment } from '../../challenges/assignment.ts';
+import { leastAssignment } from './assignment.ts';
 import { colourDifference, type Lab } from '../spectra/cielab.ts';
 
 /** A portion that is looked for on a cured bar; `share` of the batter, 0 to 1. */

@@ -10,7 +10,7 @@ import {
 import { axisSpread, carried, isotropic, plus, statedRadius } from '../calibration/joint/stated-error.ts';
 import { type ColourWord, nearestWord } from '../reading/plain-words.ts';
 import { colourDifference, hexOfLab, isOnScreen, type Lab, labOfReflectance } from '../spectra/cielab.ts';
-import { glow } from '../spectra/fluorescence.ts';
+import { glow } from './fluorescence.ts';
 import { BAND_COUNT, type Spectrum } from '../spectra/spectrum.ts';
 import { SOAP_SURFACE } from './base-soap.ts';
 import { reflectanceOfRatio } from './kubelka-munk.ts';

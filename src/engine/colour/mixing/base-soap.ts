@@ -1,5 +1,4 @@
 import type { Oil } from '../../batch/oils/oil.ts';
-import type { Origin } from '../../origin.ts';
 import { labOfHex } from '../spectra/cielab.ts';
 import { reflectanceOfLab } from '../spectra/reconstruct.ts';
 import { mapSpectrum, type Spectrum, spectrum } from '../spectra/spectrum.ts';
@@ -16,19 +15,15 @@ export type BaseShade = 'white' | 'cream' | 'yellow' | 'green' | 'deep';
  */
 export const SOAP_SURFACE: SaundersonSurface = { outside: 0.03, inside: 0.6 };
 
-/** Uncoloured cured bars by their oils. */
+/**
+ * Uncoloured cured bars by their oils. From memory: typical bars of lard and coconut, palm, sunflower, virgin olive, unrefined palm.
+ */
 const LOOKS: Readonly<Record<BaseShade, string>> = {
   white: '#f3efe4',
   cream: '#ece3cb',
   yellow: '#e6d6a2',
   green: '#d5d3a4',
   deep: '#c9a765',
-};
-
-/** @public */
-export const BASE_ORIGIN: Origin = {
-  trust: 'from memory',
-  source: 'typical uncoloured cured bars of lard and coconut, palm, sunflower, virgin olive, unrefined palm',
 };
 
 /** A gelled bar is more translucent: less is scattered, so the same colour looks deeper. From memory. */

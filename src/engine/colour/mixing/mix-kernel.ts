@@ -1,5 +1,5 @@
 import { labResponse, labResponseSlope } from '../spectra/cielab.ts';
-import { glowXyz } from '../spectra/fluorescence.ts';
+import { glowXyz } from './fluorescence.ts';
 import { WHITE_POINT, X_WEIGHTS, Y_WEIGHTS, Z_WEIGHTS } from '../spectra/observer.ts';
 import { BAND_COUNT, type Spectrum } from '../spectra/spectrum.ts';
 import { SOAP_SURFACE } from './base-soap.ts';

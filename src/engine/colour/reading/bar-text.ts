@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { parseColour } from '../../quantities/colour.ts';
 import { excerpt } from '../../quantities/excerpt.ts';
 import { plainText } from '../../quantities/number.ts';
@@ -26,7 +27,10 @@ export type WrittenBar = { readonly dose: BarDose; readonly lab: Lab };
 const NUMBER = String.raw`[+-]?\d+(?:\.\d+)?`;
 /** `lab(52 20 -31)`, `Lab 52, 20, -31`, `L 52 a 20 b -31`. */
 const LAB = new RegExp(
-  String.raw`\b(?:cie\s*)?l(?:\*?\s*a\*?\s*b\*?)?\*?\s*[:=(]?\s*(${NUMBER})%?\s*[,;/ ]\s*(?:a\*?\s*[:=]?\s*)?(${NUMBER})\s*[,;/ ]\s*(?:b\*?\s*[:=]?\s*)?(${NUMBER})\s*\)?\s*$`,
+  unbroken`
+    \b(?:cie\s*)?l(?:\*?\s*a\*?\s*b\*?)?\*?\s*[:=(]?\s*(${NUMBER})
+    %?\s*[,;/ ]\s*(?:a\*?\s*[:=]?\s*)?(${NUMBER})\s*[,;/ ]\s*(?:b\*?\s*[:=]?\s*)?(${NUMBER})\s*\)?\s*$
+  `,
   'iu',
 );
 const PLAIN = /^(?:plain|bare|none|no colou?r|uncolou?red|0(?:\s*\p{L}.*)?|sin color|sola|solo|natural)$/iu;

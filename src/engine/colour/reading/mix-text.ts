@@ -1,4 +1,4 @@
-import { leadingAmount, tailNamed } from '../../batch/leading-amount.ts';
+import { leadingAmount, tailNamed } from '../../text/amounts/leading-amount.ts';
 import { parseAmount } from '../../quantities/amount.ts';
 import { excerpt } from '../../quantities/excerpt.ts';
 import { plainText } from '../../quantities/number.ts';

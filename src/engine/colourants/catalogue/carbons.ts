@@ -30,7 +30,8 @@ export const carbons: readonly Colourant[] = [
     names: { en: 'Activated charcoal', es: 'Carbón activado' },
     synonyms:
       namesIn(`charcoal, charcoal powder, activated carbon, bamboo charcoal, coconut charcoal, ac charcoal, vegetable carbon, vegetable charcoal, carbón,
-      carbón vegetal, carbón activo, carbón de bambú, carbón de coco, carboncillo, e153, e 153, charbon actif, charbon végétal, aktivkohle, carbone attivo, carbone vegetale, carvão ativado`),
+      carbón vegetal, carbón activo, carbón de bambú, carbón de coco, carboncillo, e153, e 153,
+      charbon actif, charbon végétal, aktivkohle, carbone attivo, carbone vegetale, carvão ativado`),
     ci: ['77268:1'],
     inci: 'Charcoal Powder',
     dose: { fullTspPerCup: 0.5, ceilingTspPerCup: 1 },

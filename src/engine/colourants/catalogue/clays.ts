@@ -1,3 +1,4 @@
+import { spaced } from '../../over-lines.ts';
 import type { Colourant } from '../colourant.ts';
 import { namesIn } from './name-list.ts';
 import { gettensStout, lessOf, practice, published, remembered, typicalBulk } from './origins.ts';
@@ -46,7 +47,10 @@ export const clays: readonly Colourant[] = [
     id: 'kaolin',
     names: { en: 'Kaolin clay', es: 'Caolín' },
     synonyms: namesIn(
-      `kaolin, white clay, china clay, white kaolin, kaolin white,arcilla blanca, caolín blanco, arcilla caolín, kaolin clay powder, argile blanche, porzellanerde, weiße tonerde, caolino, caulim`,
+      spaced`
+        kaolin, white clay, china clay, white kaolin, kaolin white,arcilla blanca, caolín blanco,
+        arcilla caolín, kaolin clay powder, argile blanche, porzellanerde, weiße tonerde, caolino, caulim
+      `,
     ),
     inci: 'Kaolin',
     hex: '#efebe2',
@@ -66,7 +70,10 @@ export const clays: readonly Colourant[] = [
     id: 'french-green-clay',
     names: { en: 'French green clay', es: 'Arcilla verde' },
     synonyms: namesIn(
-      `green clay, illite, illite clay, sea clay, green illite, arcilla verde francesa, arcilla verde illita, illita, argile verte, grüne tonerde, argilla verde, argila verde`,
+      spaced`
+        green clay, illite, illite clay, sea clay, green illite, arcilla verde francesa,
+        arcilla verde illita, illita, argile verte, grüne tonerde, argilla verde, argila verde
+      `,
     ),
     inci: 'Illite',
     ci: [],
@@ -88,7 +95,10 @@ export const clays: readonly Colourant[] = [
     id: 'red-clay',
     names: { en: 'Red clay', es: 'Arcilla roja' },
     synonyms: namesIn(
-      `red kaolin, red kaolin clay, caolín rojo, moroccan red clay, french red clay, australian red clay, brick clay, arcilla roja marroquí, argile rouge, rote tonerde, argilla rossa, argila vermelha`,
+      spaced`
+        red kaolin, red kaolin clay, caolín rojo, moroccan red clay, french red clay, australian red clay,
+        brick clay, arcilla roja marroquí, argile rouge, rote tonerde, argilla rossa, argila vermelha
+      `,
     ),
     inci: 'Kaolin, Iron Oxides',
     ci: ['77004', '77491'],

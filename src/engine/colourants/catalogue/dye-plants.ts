@@ -1,3 +1,4 @@
+import { spaced } from '../../over-lines.ts';
 import type { Colourant } from '../colourant.ts';
 import { namesIn } from './name-list.ts';
 import { lessOf } from './origins.ts';
@@ -10,7 +11,10 @@ export const dyePlants: readonly Colourant[] = [
     id: 'turmeric',
     names: { en: 'Turmeric', es: 'Cúrcuma' },
     synonyms: namesIn(
-      `turmeric powder, tumeric, curcuma, curcumin, curcuma longa, cúrcuma en polvo, curcumina, palillo, azafrán de raíz, haldi, e100, e 100, kurkuma, curcuma in polvere, açafrão da terra`,
+      spaced`
+        turmeric powder, tumeric, curcuma, curcumin, curcuma longa, cúrcuma en polvo, curcumina, palillo,
+        azafrán de raíz, haldi, e100, e 100, kurkuma, curcuma in polvere, açafrão da terra
+      `,
     ),
     ci: ['75300'],
     inci: 'Curcuma Longa Root Powder',
@@ -22,7 +26,11 @@ export const dyePlants: readonly Colourant[] = [
     id: 'annatto',
     names: { en: 'Annatto', es: 'Achiote' },
     synonyms: namesIn(
-      `annatto seed, annatto powder, annatto seed powder, anatto, bixa orellana, bixin, norbixin, roucou, onoto, urucum, urucú, achiote en polvo, achiote molido, onoto molido, ground annatto, bija, semillas de achiote, annato, e160b, e 160b, rocou`,
+      spaced`
+        annatto seed, annatto powder, annatto seed powder, anatto, bixa orellana, bixin, norbixin, roucou,
+        onoto, urucum, urucú, achiote en polvo, achiote molido, onoto molido, ground annatto, bija,
+        semillas de achiote, annato, e160b, e 160b, rocou
+      `,
     ),
     ci: ['75120'],
     inci: 'Bixa Orellana Seed Powder',
@@ -34,7 +42,10 @@ export const dyePlants: readonly Colourant[] = [
     id: 'alkanet',
     names: { en: 'Alkanet root', es: 'Raíz de alcana' },
     synonyms: namesIn(
-      `alkanet, alkanna, alkanet root powder, alkanna tinctoria, alkannin, ratanjot, alcana, orcaneta, orcanette, palomilla de tintes, onoquiles, alkannawurzel, anchusa, alkanet powder`,
+      spaced`
+        alkanet, alkanna, alkanet root powder, alkanna tinctoria, alkannin, ratanjot, alcana, orcaneta,
+        orcanette, palomilla de tintes, onoquiles, alkannawurzel, anchusa, alkanet powder
+      `,
     ),
     ci: ['75530'],
     inci: 'Alkanna Tinctoria Root Powder',
@@ -48,7 +59,10 @@ export const dyePlants: readonly Colourant[] = [
     id: 'madder',
     names: { en: 'Madder root', es: 'Raíz de rubia' },
     synonyms: namesIn(
-      `madder, madder root powder, rubia tinctorum, rubia, rubia roja, alizarin, alizarina, granza, garance, krapp, robbia, madder powder, indian madder, manjistha`,
+      spaced`
+        madder, madder root powder, rubia tinctorum, rubia, rubia roja, alizarin, alizarina, granza,
+        garance, krapp, robbia, madder powder, indian madder, manjistha
+      `,
     ),
     ci: ['75330'],
     inci: 'Rubia Tinctorum Root Powder',
@@ -61,7 +75,10 @@ export const dyePlants: readonly Colourant[] = [
     id: 'indigo',
     names: { en: 'Indigo', es: 'Índigo' },
     synonyms: namesIn(
-      `indigo powder, natural indigo, indigofera, indigofera tinctoria, añil, azul añil, índigo natural, indigo en polvo, vat blue 1, pigment blue 66, índigo en polvo, indaco, anil`,
+      spaced`
+        indigo powder, natural indigo, indigofera, indigofera tinctoria, añil, azul añil, índigo natural,
+        indigo en polvo, vat blue 1, pigment blue 66, índigo en polvo, indaco, anil
+      `,
     ),
     ci: ['73000'],
     inci: 'Indigofera Tinctoria Leaf Powder',

@@ -1,3 +1,4 @@
+import { spaced } from '../../over-lines.ts';
 import type { Colourant } from '../colourant.ts';
 import { namesIn } from './name-list.ts';
 import { practice, published, remembered, typicalBulk } from './origins.ts';
@@ -47,7 +48,10 @@ const watery = [
     'red-28-dye',
     'Red 28 dye (or Red 27, its acid)',
     'Colorante Rojo 28 (o Rojo 27, su ácido)',
-    'red 28 dye, colorante rojo 28, red 27 dye, colorante rojo 27, d&c red 28, d&c red no. 28, red no 28, red 28, phloxine b, floxina, acid red 92, rojo 28, red 27, d&c red 27, d&c red no. 27, rojo 27',
+    spaced`
+      red 28 dye, colorante rojo 28, red 27 dye, colorante rojo 27, d&c red 28, d&c red no. 28, red no 28,
+      red 28, phloxine b, floxina, acid red 92, rojo 28, red 27, d&c red 27, d&c red no. 27, rojo 27
+    `,
     '45410',
     'bright-pink',
     '#d92a82',

@@ -1,3 +1,4 @@
+import { spaced } from '../../over-lines.ts';
 import type { Colourant } from '../colourant.ts';
 import { namesIn } from './name-list.ts';
 import { earthy, plant, strongPlant, toOlive } from './plant.ts';
@@ -9,7 +10,11 @@ export const kitchenPlants: readonly Colourant[] = [
     id: 'cocoa-powder',
     names: { en: 'Cocoa powder', es: 'Cacao en polvo' },
     synonyms: namesIn(
-      `cocoa, cacao, cacao powder, unsweetened cocoa, dutch cocoa, cocoa brown, chocolate powder, polvo de cacao, cacao amargo, cacao puro, theobroma cacao, poudre de cacao, kakao, kakaopulver, cacao in polvere, cacau em pó`,
+      spaced`
+        cocoa, cacao, cacao powder, unsweetened cocoa, dutch cocoa, cocoa brown, chocolate powder,
+        polvo de cacao, cacao amargo, cacao puro, theobroma cacao, poudre de cacao, kakao, kakaopulver,
+        cacao in polvere, cacau em pó
+      `,
     ),
     inci: 'Theobroma Cacao Seed Powder',
     hex: '#4d2f1f',
@@ -42,7 +47,10 @@ export const kitchenPlants: readonly Colourant[] = [
     id: 'paprika',
     names: { en: 'Paprika', es: 'Pimentón' },
     synonyms: namesIn(
-      `paprika powder, sweet paprika, capsicum annuum, capsanthin, pimentón dulce, páprika, capsantina, e160c, e 160c, ají de color, color de pimentón, paprika oleoresin, pimentón en polvo`,
+      spaced`
+        paprika powder, sweet paprika, capsicum annuum, capsanthin, pimentón dulce, páprika, capsantina,
+        e160c, e 160c, ají de color, color de pimentón, paprika oleoresin, pimentón en polvo
+      `,
     ),
     inci: 'Capsicum Annuum Fruit Powder',
     alkali: { behaviour: 'stable' },
@@ -54,7 +62,11 @@ export const kitchenPlants: readonly Colourant[] = [
     id: 'beetroot',
     names: { en: 'Beetroot powder', es: 'Remolacha en polvo' },
     synonyms: namesIn(
-      `beetroot, beet, beet powder, beet root powder, red beet, beetroot red, betanin, beta vulgaris, remolacha, betabel, betarraga, betanina, rojo de remolacha, e162, e 162, betterave, rote bete, barbabietola, beterraba`,
+      spaced`
+        beetroot, beet, beet powder, beet root powder, red beet, beetroot red, betanin, beta vulgaris,
+        remolacha, betabel, betarraga, betanina, rojo de remolacha, e162, e 162, betterave, rote bete,
+        barbabietola, beterraba
+      `,
     ),
     inci: 'Beta Vulgaris Root Powder',
     alkali: { behaviour: 'destroyed', towards: 'yellow-brown' },
@@ -76,7 +88,11 @@ export const kitchenPlants: readonly Colourant[] = [
     id: 'butterfly-pea',
     names: { en: 'Butterfly pea flower', es: 'Flor de guisante mariposa' },
     synonyms: namesIn(
-      `butterfly pea, butterfly pea powder, blue pea flower, clitoria ternatea, guisante mariposa, flor de chicharo mariposa, chicharo mariposa, flor de guisante mariposa, flor azul, pois bleu, anthocyanins, anthocyanin, antocianinas, e163, e 163, elderberry powder, blueberry powder`,
+      spaced`
+        butterfly pea, butterfly pea powder, blue pea flower, clitoria ternatea, guisante mariposa,
+        flor de chicharo mariposa, chicharo mariposa, flor de guisante mariposa, flor azul, pois bleu,
+        anthocyanins, anthocyanin, antocianinas, e163, e 163, elderberry powder, blueberry powder
+      `,
     ),
     inci: 'Clitoria Ternatea Flower Powder',
     alkali: { behaviour: 'destroyed', towards: 'yellow-brown' },
@@ -98,7 +114,11 @@ export const kitchenPlants: readonly Colourant[] = [
     id: 'leaf-green-powder',
     names: { en: 'Green leaf powder', es: 'Polvo de hoja verde' },
     synonyms: namesIn(
-      `parsley powder, parsley, spinach powder, spinach, moringa, moringa powder, matcha, green tea powder, alfalfa powder, wheatgrass, perejil, espinaca, moringa en polvo, té verde en polvo, té matcha, alfalfa, barley grass`,
+      spaced`
+        parsley powder, parsley, spinach powder, spinach, moringa, moringa powder, matcha,
+        green tea powder, alfalfa powder, wheatgrass, perejil, espinaca, moringa en polvo,
+        té verde en polvo, té matcha, alfalfa, barley grass
+      `,
     ),
     inci: undefined,
     alkali: toOlive,

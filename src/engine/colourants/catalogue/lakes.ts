@@ -1,3 +1,4 @@
+import { spaced } from '../../over-lines.ts';
 import type { Colourant } from '../colourant.ts';
 import { namesIn } from './name-list.ts';
 import { practice, published, remembered, tradeDose, typicalBulk } from './origins.ts';
@@ -76,7 +77,10 @@ const bleeding = [
     'red-27-lake',
     'Red 27 lake',
     'Laca Rojo 27',
-    'd&c red 27 lake, d&c red no. 27 aluminum lake, red 27 aluminium lake, red 28 lake, d&c red 28 lake, phloxine lake, hot pink lake, laca de rojo 27, laca rojo 28',
+    spaced`
+      d&c red 27 lake, d&c red no. 27 aluminum lake, red 27 aluminium lake, red 28 lake, d&c red 28 lake,
+      phloxine lake, hot pink lake, laca de rojo 27, laca rojo 28
+    `,
     '45410',
     'Red 27 Lake',
     'bright-pink',

@@ -1,3 +1,4 @@
+import { spaced } from '../../over-lines.ts';
 import type { Colourant } from '../colourant.ts';
 import { namesIn } from './name-list.ts';
 import { practice, remembered, tradeCarrier, tradeDose, typicalBulk } from './origins.ts';
@@ -32,7 +33,11 @@ export const mineralMicas: readonly Colourant[] = [
     id: 'gold-mica',
     names: { en: 'Gold mica (iron oxide)', es: 'Mica dorada (óxido de hierro)' },
     synonyms: namesIn(
-      `gold mica, gold, golden mica, antique gold mica, yellow gold mica, gold pearl, gold-colour mica,      mica dorada, mica oro, dorado, oro, mica color oro, mica de oro, mica dorado, perla dorada, mica doré, mica or, goldglimmer, mica dourada`,
+      spaced`
+        gold mica, gold, golden mica, antique gold mica, yellow gold mica, gold pearl,
+        gold-colour mica,      mica dorada, mica oro, dorado, oro, mica color oro, mica de oro,
+        mica dorado, perla dorada, mica doré, mica or, goldglimmer, mica dourada
+      `,
     ),
     ci: ['77019', '77891', '77491'],
     inci: 'Mica, Titanium Dioxide, Iron Oxides',

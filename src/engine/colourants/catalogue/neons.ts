@@ -1,3 +1,4 @@
+import { spaced } from '../../over-lines.ts';
 import type { Colourant } from '../colourant.ts';
 import { namesIn } from './name-list.ts';
 import { practice, remembered, tradeDose, typicalBulk } from './origins.ts';
@@ -29,7 +30,11 @@ const shades = [
   [
     'Pink',
     'rosa',
-    'hot pink neon, neon hot pink, fluorescent pink, fluorescent hot pink, fluo pink,neon magenta, magenta neon, rosa fluorescente, rosa flúor, rosa neon, rosa fosforito, fucsia neón, neon fuchsia, rosado neón, rosa fluo',
+    spaced`
+      hot pink neon, neon hot pink, fluorescent pink, fluorescent hot pink, fluo pink,neon magenta,
+      magenta neon, rosa fluorescente, rosa flúor, rosa neon, rosa fosforito, fucsia neón, neon fuchsia,
+      rosado neón, rosa fluo
+    `,
     '#ff4fa3',
     true,
   ],
@@ -71,7 +76,10 @@ const shades = [
   [
     'Purple',
     'morado',
-    'neon violet, violet neon, fluorescent purple, fluorescent violet, fluo purple, violeta neón, violeta fluorescente, morado fluorescente, morado flúor, púrpura neón, morado neon, lila neón',
+    spaced`
+      neon violet, violet neon, fluorescent purple, fluorescent violet, fluo purple, violeta neón,
+      violeta fluorescente, morado fluorescente, morado flúor, púrpura neón, morado neon, lila neón
+    `,
     '#a53fff',
     true,
   ],

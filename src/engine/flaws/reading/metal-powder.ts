@@ -1,4 +1,5 @@
 import { type Metal, metalIn, refuseMetal } from '../../colourants/metals.ts';
+import { unbroken } from '../../over-lines.ts';
 import { refuse } from '../../refusal.ts';
 import { type Token, tokenise } from '../../text/tokens.ts';
 import { mentions } from './concepts.ts';
@@ -27,8 +28,17 @@ function spans(tokens: readonly Token[]): { readonly from: number; readonly to: 
 
 /** What gold and silver micas are called by their look: their dust that comes off a bar is loose mica, unless it was put in by that name. */
 const DUST_OF_MICA = /^(?:gold|oro|silver|plata|bronze|bronce|copper|cobre)$/;
-const COMES_OFF =
-  /^(?: (?:that|which|just|it|always|keeps?|still|all|easily|que|se|me|te|nos|le|les|siempre|todo|sigue))*(?: (?:on|en) (?:the |la |el |los |las )?(?:top|cima|parte de arriba|jabon|bar|barra))?(?: (?:that|which|just|que|se|me|te|nos|le))* (?:com(?:es?|ing)|came|rub(?:s|bed|bing)?|wip(?:es?|ed|ing)|fall(?:s|ing)?|fell|shed(?:s|ding)?|brush(?:es|ed)|smudg(?:es?|ed)|transfer(?:s|red)?|gets? (?:on|all over)|got on|ends? up|sale|salio|suelta|solto|desprende|desprendio|cae|cayo|queda|quedo|pega|pego|borra|quita)(?: |$)/;
+const COMES_OFF = new RegExp(
+  unbroken`
+    ^(?: (?:that|which|just|it|always|keeps?|still|all|easily|que|se|me|te|nos|le|les|siempre|todo|
+    sigue))*(?: (?:on|en) (?:the |la |el |los |las )?(?:top|cima|parte de arriba|jabon|bar|
+    barra))?(?: (?:that|which|just|que|se|me|te|nos|le))* (?:com(?:es?|ing)|came|rub(?:s|bed|bing)?|
+    wip(?:es?|ed|ing)|fall(?:s|ing)?|fell|shed(?:s|ding)?|brush(?:es|ed)|smudg(?:es?|ed)|transfer(?:s|red)?|
+    gets? (?:on|all over)|got on|ends? up|sale|salio|suelta|solto|desprende|desprendio|cae|cayo|queda|quedo|
+    pega|pego|borra|quita)(?: |$)
+  `,
+  '',
+);
 const PUT_IN =
   /\b(?:put|added|add|used|use|mixed|mix|stirred|poured|dusted|sprinkled|painted|puse|eche|agregue|anadi|use|usado|puesto|mezcle|espolvoree|pinte)\b/;
 

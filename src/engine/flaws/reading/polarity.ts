@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import type { Token } from '../../text/tokens.ts';
 import type { Concept } from './concepts.ts';
 import type { Mentioned } from './lexicon-reader.ts';
@@ -12,8 +13,14 @@ export type Reading = {
   readonly guessed: readonly boolean[];
 };
 
-const SMALL =
-  /^(a|an|the|of|in|on|my|is|are|was|were|it|its|to|at|and|i|this|that|some|all|very|so|like|with|for|there|got|has|have|had|el|la|los|las|un|una|de|del|en|mi|mis|es|son|y|con|al|se|que|muy|lo|le|me|hay|tiene|really|quite|little|tiny|small|all|over|just)$/;
+const SMALL = new RegExp(
+  unbroken`
+    ^(a|an|the|of|in|on|my|is|are|was|were|it|its|to|at|and|i|this|that|some|all|very|so|like|with|for|
+    there|got|has|have|had|el|la|los|las|un|una|de|del|en|mi|mis|es|son|y|con|al|se|que|muy|lo|le|me|hay|
+    tiene|really|quite|little|tiny|small|all|over|just)$
+  `,
+  '',
+);
 const SENTENCE_END = /^(\.{1,}|[;!?\n]|→)$/;
 const JOINS = /^(or|nor|ni|o|u)$/;
 const STOPS = /^(and|y|e|plus|also|with|con)$/;

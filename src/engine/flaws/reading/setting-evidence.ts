@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { celsius } from '../../quantities/units.ts';
 import type { Token } from '../../text/tokens.ts';
 import type { FindingId } from '../findings.ts';
@@ -117,5 +118,11 @@ export function carrierEvidence(tokens: readonly Token[], amounts: readonly Meas
   });
 }
 
-const COLOUR_WORK =
-  /^(mica|micas|oxide|colour|colours|coloured|colourant|pigment|neon|dispers\w*|wet|mix|mixed|thin\w*|loosen\w*|dissolv\w*|disolver|pigmento|colorante|slurry|paste|powder|pink|blue|red|green|purple|yellow|black|rosa|azul|rojo|verde)$/;
+const COLOUR_WORK = new RegExp(
+  unbroken`
+    ^(mica|micas|oxide|colour|colours|coloured|colourant|pigment|neon|dispers\w*|wet|mix|mixed|thin\w*|
+    loosen\w*|dissolv\w*|disolver|pigmento|colorante|slurry|paste|powder|pink|blue|red|green|purple|yellow|
+    black|rosa|azul|rojo|verde)$
+  `,
+  '',
+);

@@ -1,5 +1,6 @@
 import { additiveById, knownAdditive } from '../../batch/additives/additives.ts';
 import { knownOil } from '../../batch/oils/find-oil.ts';
+import { spaced, unbroken } from '../../over-lines.ts';
 import { Refusal } from '../../refusal.ts';
 import { substanceNamed } from '../../stability/names.ts';
 import { foldedWords } from '../../text/fold.ts';
@@ -41,7 +42,10 @@ const LAST: readonly (readonly [BatchPart, ReadonlySet<string>])[] = [
   [
     'liquid',
     words(
-      'milk buttermilk cream beer ale stout lager wine champagne cider tea juice water hydrosol brine broth cola lemonade kombucha kefir yoghurt yogurt whey puree infusion decoction smoothie glycerin',
+      spaced`
+        milk buttermilk cream beer ale stout lager wine champagne cider tea juice water hydrosol brine
+        broth cola lemonade kombucha kefir yoghurt yogurt whey puree infusion decoction smoothie glycerin
+      `,
     ),
   ],
   ['herb', words('extract')],
@@ -71,8 +75,13 @@ const ANYWHERE: readonly (readonly [BatchPart, RegExp])[] = [
   ['wax', /\bstearic acid\b|\bacido estearico\b/u],
 ];
 /** With one of these a name is that of a colour, whatever lent it: "wine mica", "honey pigment". */
-const COLOURS =
-  /\b(?:mica|oxide|oxido|lake|laca|pigment|pigmento|clay|arcilla|neon|dye|colorante|colourant|tinte|colour|glitter|purpurina|ultramarine|ultramar|charcoal|carbon|shimmer|pearl|dispersion)\b/u;
+const COLOURS = new RegExp(
+  unbroken`
+    \b(?:mica|oxide|oxido|lake|laca|pigment|pigmento|clay|arcilla|neon|dye|colorante|colourant|tinte|colour|
+    glitter|purpurina|ultramarine|ultramar|charcoal|carbon|shimmer|pearl|dispersion)\b
+  `,
+  'u',
+);
 /** Whether a name says of itself that it is a colour's. */
 export const isCalledColour = (text: string): boolean =>
   COLOURS.test(foldedWords(text.slice(0, 200)).join(' '));

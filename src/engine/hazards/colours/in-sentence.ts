@@ -1,4 +1,5 @@
 import { groupedBy } from '../../grouped.ts';
+import { spaced } from '../../over-lines.ts';
 import { foldedWords } from '../../text/fold.ts';
 import { distance } from '../../text/spelling/edit-distance.ts';
 import { BARRED, type BarredColour, type BarredReason } from './barred.ts';
@@ -7,9 +8,10 @@ import { BARRED, type BarredColour, type BarredReason } from './barred.ts';
 const ARTICLES: ReadonlySet<string> = new Set('the a an my some el la los las mi mis'.split(' '));
 /** In a sentence these are other words as often as they are a pigment. */
 const EVERYDAY: ReadonlySet<string> = new Set(
-  'cobalt cobalto vermilion vermillion bermellon lead paint ink minium greta galena oleo nickel copper metal magnesium tinta toner acrylic acrilico labial mascara delineador'.split(
-    ' ',
-  ),
+  spaced`
+    cobalt cobalto vermilion vermillion bermellon lead paint ink minium greta galena oleo nickel copper
+    metal magnesium tinta toner acrylic acrilico labial mascara delineador
+  `.split(' '),
 );
 /** Only lends its name, or goes onto the finished bar. */
 const BESIDE =
@@ -33,10 +35,11 @@ const BY_FIRST: ReadonlyMap<string, readonly Row[]> = new Map(
 );
 
 /** Names of poisons that a slip of the finger is looked for; long ones, for which no everyday word stands one letter off. */
-const POISONS: readonly string[] =
-  'cadmium cadmio mercury mercurio cinnabar cinabrio arsenic arsenico realgar orpiment oropimente antimony antimonio chromate cromato dichromate dicromato cobalt cobalto vermilion bermellon rhodamine rodamina uranium uranio'.split(
-    ' ',
-  );
+const POISONS: readonly string[] = spaced`
+  cadmium cadmio mercury mercurio cinnabar cinabrio arsenic arsenico realgar orpiment oropimente antimony
+  antimonio chromate cromato dichromate dicromato cobalt cobalto vermilion bermellon rhodamine rodamina
+  uranium uranio
+`.split(' ');
 
 /** The poison that a word is one letter from, or undefined; the poison's own name is no slip. */
 export function poisonSlipped(word: string): string | undefined {

@@ -1,13 +1,16 @@
 import { refuseSpirit } from '../../batch/additives/additives.ts';
 import { refuseBleach } from '../../batch/bleach.ts';
+import { spaced, unbroken } from '../../over-lines.ts';
 import { refuse } from '../../refusal.ts';
 import { cut } from '../../text/cut.ts';
 import { fold } from '../../text/fold.ts';
 import { type BatchPart, batchPartIn, isCalledColour } from './batch-part.ts';
 
 /**
- * What is asked for as a colour and is none. `filler`: white minerals and starches that only lighten; `talc` besides may
- * hold asbestos; `stone`: ground lapis lazuli, which is the gem with its calcite and pyrite; `glow`: powders that shine in the dark, which no list of colours allows in soap.
+ * What is asked for as a colour and is none. `filler`: white minerals and starches that only lighten; `talc`
+ * besides may
+ * hold asbestos; `stone`: ground lapis lazuli, which is the gem with its calcite and pyrite; `glow`: powders
+ * that shine in the dark, which no list of colours allows in soap.
  */
 export type NoColour = 'filler' | 'talc' | 'glow' | 'stone' | BatchPart;
 
@@ -19,11 +22,23 @@ declare module '../../refusal.ts' {
 
 /** Names in both languages, the whole of what is asked (common practice). */
 const FILLERS: Readonly<Record<'filler' | 'talc' | 'stone', string>> = {
-  talc: 'talc; talco; talcum; talcum powder; baby powder; steatite; esteatita; soapstone; soapstone powder; jabon de sastre; piedra jabon; french chalk; magnesium silicate; silicato de magnesio; ci 77718; 77718',
-  stone:
-    'lapis lazuli; lapislazuli; ground lapis lazuli; genuine lapis lazuli; natural lapis lazuli; lapis lazuli pigment; lapis lazuli natural; pigmento de lapislazuli; natural ultramarine; genuine ultramarine; ultramar natural',
-  filler:
-    'chalk; calcium carbonate; creta; carbonato de calcio; silica; silice; diatomaceous earth; tierra de diatomeas; tierra de diatomea; diatomite; cornstarch; corn starch; maicena; almidon de maiz; almidon; starch; rice starch; almidon de arroz; arrowroot; tapioca starch; baking soda; bicarbonate; bicarbonato; bicarbonato de sodio; gypsum; yeso; plaster; pumice; piedra pomez; barium sulfate; barium sulphate; sulfato de bario; blanc fixe; magnesium carbonate; carbonato de magnesio; eggshell powder; cascara de huevo',
+  talc: spaced`
+    talc; talco; talcum; talcum powder; baby powder; steatite; esteatita; soapstone; soapstone powder;
+    jabon de sastre; piedra jabon; french chalk; magnesium silicate; silicato de magnesio; ci 77718; 77718
+  `,
+  stone: spaced`
+    lapis lazuli; lapislazuli; ground lapis lazuli; genuine lapis lazuli; natural lapis lazuli; lapis
+    lazuli pigment; lapis lazuli natural; pigmento de lapislazuli; natural ultramarine; genuine
+    ultramarine; ultramar natural
+  `,
+  filler: spaced`
+    chalk; calcium carbonate; creta; carbonato de calcio; silica; silice; diatomaceous earth; tierra de
+    diatomeas; tierra de diatomea; diatomite; cornstarch; corn starch; maicena; almidon de maiz; almidon;
+    starch; rice starch; almidon de arroz; arrowroot; tapioca starch; baking soda; bicarbonate;
+    bicarbonato; bicarbonato de sodio; gypsum; yeso; plaster; pumice; piedra pomez; barium sulfate; barium
+    sulphate; sulfato de bario; blanc fixe; magnesium carbonate; carbonato de magnesio; eggshell powder;
+    cascara de huevo
+  `,
 };
 const BY_NAME: ReadonlyMap<string, NoColour> = new Map(
   (Object.entries(FILLERS) as ['filler' | 'talc' | 'stone', string][]).flatMap(([kind, names]) =>
@@ -35,8 +50,14 @@ const BY_NAME: ReadonlyMap<string, NoColour> = new Map(
  * Luminescent zinc sulfide is listed for facial make-up and nails alone (21 CFR 73.2995), strontium aluminate nowhere
  * (21 CFR 73 and 74; Regulation (EC) No 1223/2009 Annex IV).
  */
-const GLOW =
-  /\b(?:glow in (?:the )?dark|glow (?:powder|pigment|mica|dust)|glowing (?:powder|pigment)|luminescent|luminous|luminiscente|phosphorescent|fosforescente|fosforescencia|brillan? en (?:la )?oscuridad|strontium aluminate|aluminato de estroncio|zinc sulphide|zinc sulfide|sulfuro de zinc|sulfuro de cinc)\b/u;
+const GLOW = new RegExp(
+  unbroken`
+    \b(?:glow in (?:the )?dark|glow (?:powder|pigment|mica|dust)|glowing (?:powder|pigment)|luminescent|
+    luminous|luminiscente|phosphorescent|fosforescente|fosforescencia|brillan? en (?:la )?oscuridad|
+    strontium aluminate|aluminato de estroncio|zinc sulphide|zinc sulfide|sulfuro de zinc|sulfuro de cinc)\b
+  `,
+  'u',
+);
 
 /** Which of them a colourant's name asks for, or undefined. */
 export function noColourIn(text: string): NoColour | undefined {

@@ -1,4 +1,5 @@
 import { groupedBy } from '../../grouped.ts';
+import { spaced, unbroken } from '../../over-lines.ts';
 import { refuse } from '../../refusal.ts';
 import { cut } from '../../text/cut.ts';
 import { foldedWords } from '../../text/fold.ts';
@@ -20,13 +21,22 @@ const LONGEST_NAME = 4_000;
 
 /** With one of these beside it a barred name is only a hue, or is said not to be in it. */
 const HUE_WORDS = new Set(
-  'mica hue shade tone like look style match matching imitation replacement substitute alternative free tono color imitacion estilo libre sin non not neon ultramarine fragrance'.split(
-    ' ',
-  ),
+  spaced`
+    mica hue shade tone like look style match matching imitation replacement substitute alternative free
+    tono color imitacion estilo libre sin non not neon ultramarine fragrance
+  `.split(' '),
 );
 /** Names that hold a word of the table and are something else. */
-const OTHERWISE =
-  /\b(?:oxido de cromo|chrom(?:e|ium) (?:oxide|hydroxide)|hidroxido de cromo|lead free|plomo libre|magnesium (?:silicate|carbonate|stearate|oxide|hydroxide|myristate|aluminium)\w*|(?:carbonate|carbonato|silicato|oxido|estearato|hidroxido) de magnesio|lithium magnesium \w+|magnesium sodium \w+|mint chalk|bath paint|white ink cap|vegetable carbon|pyrophosphate|acrylic copolymer|verde esmeralda oxido|oxido verde esmeralda)\b/u;
+const OTHERWISE = new RegExp(
+  unbroken`
+    \b(?:oxido de cromo|chrom(?:e|ium) (?:oxide|hydroxide)|hidroxido de cromo|lead free|plomo libre|
+    magnesium (?:silicate|carbonate|stearate|oxide|hydroxide|myristate|aluminium)\w*|(?:carbonate|carbonato|
+    silicato|oxido|estearato|hidroxido) de magnesio|lithium magnesium \w+|magnesium sodium \w+|mint chalk|
+    bath paint|white ink cap|vegetable carbon|pyrophosphate|acrylic copolymer|verde esmeralda oxido|
+    oxido verde esmeralda)\b
+  `,
+  'u',
+);
 
 /** "Pastels" are sticks for paper; in the singular the word is a strength of ours, and part of other names. */
 const STICKS = /^\s*(?:pastels|pasteles)\s*$/iu;

@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { unaccented } from '../../text/unaccented.ts';
 
 const LONGEST = 200;
@@ -17,7 +18,11 @@ const HELLO =
   '^(?:(?:hi|hello|hey|so|ok|okay|please|hola|oye|and|y|una pregunta|quick question|question)[ ,:]+)*';
 /** Opens a question whether something may be done. */
 const MAY = new RegExp(
-  String.raw`${HELLO}(?:can|could|may|should|shall|is it (?:ok|okay|safe|fine)|do i|puedo|podria|se puede|debo|deberia|es seguro|da igual|(?:in )?(?:what|which) order|which goes (?:in )?first|en que orden|que (?:va|se echa) primero)\b`,
+  unbroken`
+    ${HELLO}(?:can|could|may|should|shall|is it (?:ok|okay|safe|fine)|do i|puedo|podria|se puede|debo|
+    deberia|es seguro|da igual|(?:in )?(?:what|which) order|which goes (?:in )?first|en que orden|que (?:va|
+    se echa) primero)\b
+  `,
   'u',
 );
 /** A thing to do, or to use, and a question mark. */
@@ -42,16 +47,30 @@ const WITHSTANDS = [
   new RegExp(`${HELLO}${HOLDS}(?: a)?(?: la| the)? ${LYE} (${NAME})[ ?.!]*$`, 'u'),
 ];
 /** Somebody or a part of somebody is no colour. */
-const SOMEBODY =
-  /\b(?:nin[oa]s?|hij[oa]s?|beb[ea]s?|madre|padre|abuel[oa]|herman[oa]|espos[oa]|marido|vecin[oa]|senora?|perr[oa]s?|gat[oa]s?|manos?|piel|ojos?|boca|cara|dedos?|brazos?|lengua|estomago|nadie|alguien|quien|yo|ella?|child|children|kids?|baby|son|daughter|husband|wife|mum|mom|dad|dog|cat|hands?|skin|eyes?|mouth|face|fingers?|arms?|tongue|he|she|they|nobody|somebody|who|i|we|you)\b/u;
+const SOMEBODY = new RegExp(
+  unbroken`
+    \b(?:nin[oa]s?|hij[oa]s?|beb[ea]s?|madre|padre|abuel[oa]|herman[oa]|espos[oa]|marido|vecin[oa]|senora?|
+    perr[oa]s?|gat[oa]s?|manos?|piel|ojos?|boca|cara|dedos?|brazos?|lengua|estomago|nadie|alguien|quien|yo|
+    ella?|child|children|kids?|baby|son|daughter|husband|wife|mum|mom|dad|dog|cat|hands?|skin|eyes?|mouth|
+    face|fingers?|arms?|tongue|he|she|they|nobody|somebody|who|i|we|you)\b
+  `,
+  'u',
+);
 
 /** True where a bare sentence asks whether a colour withstands lye. */
 const isOfColour = (text: string): boolean =>
   WITHSTANDS.some(pattern => pattern.test(text)) && !SOMEBODY.test(text);
 
 /** Anything of this was done already, is going on, or hurts. */
-const HAPPENED =
-  /\b(?:poured|added|mixed|used|spil\w*|fizz\w*|bubbl\w*|boil\w*|foam\w*|froth\w*|smok\w*|steam\w*|hiss\w*|erupt\w*|help|now|burn\w*|hurt\w*|splash\w*|hot|melt\w*|just|already|black|gr[ae]y|i put|we put|got|eche|echamos|echaron|puse|pusimos|puso|verti\w*|use|usamos|mezcle|derram\w*|hierv\w*|hirv\w*|burbuj\w*|humo|humea\w*|quem\w*|ayuda|auxilio|ya|ahora|acab\w*|salpic\w*|espuma|negr[oa]|caliente)\b/u;
+const HAPPENED = new RegExp(
+  unbroken`
+    \b(?:poured|added|mixed|used|spil\w*|fizz\w*|bubbl\w*|boil\w*|foam\w*|froth\w*|smok\w*|steam\w*|hiss\w*|
+    erupt\w*|help|now|burn\w*|hurt\w*|splash\w*|hot|melt\w*|just|already|black|gr[ae]y|i put|we put|got|
+    eche|echamos|echaron|puse|pusimos|puso|verti\w*|use|usamos|mezcle|derram\w*|hierv\w*|hirv\w*|burbuj\w*|
+    humo|humea\w*|quem\w*|ayuda|auxilio|ya|ahora|acab\w*|salpic\w*|espuma|negr[oa]|caliente)\b
+  `,
+  'u',
+);
 const USE_OPENS = new RegExp(String.raw`${HELLO}use\b`, 'u');
 const MAY_USE = /\b(?:can|could|may|should|shall) (?:i|we|you) (?:use|put)\b/u;
 

@@ -2,18 +2,52 @@
  * Turns of phrase in which a word of harm stands and nobody is harmed. The phrase alone is taken away; whatever else the words tell is read
  * as it stands. Both languages, from general knowledge of them (no source).
  */
+import { unbroken } from '../../over-lines.ts';
+
 const SAID: readonly RegExp[] = [
   // "Drank in every word", "tragué saliva", "swallowed my pride".
   /\bdr(?:a|i|u)nk(?:ing)? in (?:every|each|all|the|your|his|her) (?:\w+ ){0,2}?(?:words?|lesson|advice|views?|talk)\b/giu,
   /\bswallow(?:ed|ing|s)? (?:my|your|his|her|their) (?:pride|words|doubts?|anger|laugh(?:ter)?|tears)\b/giu,
-  /\b(?:me )?(?:trag\p{L}+) (?:saliva|el orgullo|las palabras|la rabia|el coraje|las lagrimas|las lágrimas)(?! (?:con|y|de) (?:la )?(?:sosa|soda|lej[ií]a|masa|jab[oó]n))/giu,
+  new RegExp(
+    unbroken`
+      \b(?:me )?(?:trag\p{L}+) (?:saliva|el orgullo|las palabras|la rabia|el coraje|las lagrimas|
+      las lágrimas)(?! (?:con|y|de) (?:la )?(?:sosa|soda|lej[ií]a|masa|jab[oó]n))
+    `,
+    'giu',
+  ),
   // "The calculator ate my recipe", "la sosa se come los trapos".
-  /\b(?:lye |soap )?(?:calculator|computer|phone|app|page|spreadsheet|printer|internet) (?:has )?(?:ate|eaten|swallowed|eats)\b(?: (?:all )?(?:my|the|our) \w+)?/giu,
-  /\b(?:sosa|soda|lej[ií]a|lye|caustic) (?:(?:se|me) )*(?:come|com[ií]a|comi[oó]|eats?|ate) (?:los |las |la |el |my |the |through )?(?:trapos?|ropa|tela|guantes?|esponjas?|rags?|cloths?|aprons?|tea towels?|sponges?)\b/giu,
+  new RegExp(
+    unbroken`
+      \b(?:lye |soap )?(?:calculator|computer|phone|app|page|spreadsheet|printer|internet) (?:has )?(?:ate|
+      eaten|swallowed|eats)\b(?: (?:all )?(?:my|the|our) \w+)?
+    `,
+    'giu',
+  ),
+  new RegExp(
+    unbroken`
+      \b(?:sosa|soda|lej[ií]a|lye|caustic) (?:(?:se|me) )*(?:come|com[ií]a|comi[oó]|eats?|ate) (?:los |las |
+      la |el |my |the |through )?(?:trapos?|ropa|tela|guantes?|esponjas?|rags?|cloths?|aprons?|tea towels?|
+      sponges?)\b
+    `,
+    'giu',
+  ),
   // "A volcano mould", "a joke about a volcano".
-  /\bvolcan(?:o|ic)(?:-| )(?:mou?lds?|shapes?|cakes?|designs?|swirls?|names?|party|science)\b|\bmolde (?:de|con forma de) volc[aá]n\b|\b(?:jokes?|film|documentary|book|story|chiste|película|documental) (?:about|on|of|de|sobre) (?:an? |the |un |el )?volc[aá]n(?:o|es)?\b/giu,
+  new RegExp(
+    unbroken`
+      \bvolcan(?:o|ic)(?:-| )(?:mou?lds?|shapes?|cakes?|designs?|swirls?|names?|party|science)\b|
+      \bmolde (?:de|con forma de) volc[aá]n\b|\b(?:jokes?|film|documentary|book|story|chiste|película|
+      documental) (?:about|on|of|de|sobre) (?:an? |the |un |el )?volc[aá]n(?:o|es)?\b
+    `,
+    'giu',
+  ),
   // "Casi me ahogo de la risa", "está que arde el concurso", "burning a hole in my drawer".
-  /\b(?:me |se |nos )?(?:ahog\p{L}+|mor\p{L}+|muer\p{L}+|llor\p{L}+) de (?:la )?risa\b|\b(?:choked|choking|wheezing|crying|died|dying) (?:with|from|of) (?:laughter|laughing)\b/giu,
+  new RegExp(
+    unbroken`
+      \b(?:me |se |nos )?(?:ahog\p{L}+|mor\p{L}+|muer\p{L}+|llor\p{L}+) de (?:la )?risa\b|\b(?:choked|
+      choking|wheezing|crying|died|dying) (?:with|from|of) (?:laughter|laughing)\b
+    `,
+    'giu',
+  ),
   /\best[aá]n? que arden?\b|\bburn(?:ing|s|t)? a hole in (?:my|his|her|your|our) (?:pockets?|drawers?|wallets?|purse|shel(?:f|ves))\b/giu,
   // "Gas bill".
   /\bgas (?:bill|meter|man|company|price|board)s?\b|\b(?:recibo|factura|cuenta) del? gas\b/giu,

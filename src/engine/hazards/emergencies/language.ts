@@ -1,3 +1,4 @@
+import { spaced } from '../../over-lines.ts';
 import { tokenise } from '../../text/tokens.ts';
 
 /**
@@ -5,8 +6,20 @@ import { tokenise } from '../../text/tokens.ts';
  * "son") tells nothing.
  */
 const FUNCTION_WORDS = {
-  en: 'the my and is was it its i im ive she his her him they their we our us you your what do does did this that these with on of to for from just have had got get are been there at by into how but so if not dont can will should when now help please much many could may where which why put make made using water oils soap lye batch mould',
-  es: 'el la los las que de en y mi mis su sus un una unos unas le les se lo nos te con por para pa esta estan este eso es fue era al del ya pero como cuando donde hay tengo tiene muy yo ella ellos hago hace cayo ahora ayuda auxilio socorro favor porque sin si sobre bebi bebio trague tomo tome huele huevo podrido lejia jabon quemo quema nino nina hijo hija cuanto cuanta cuantos cuantas puedo puede debo necesito quiero hacer pongo poner echo echar aceite aceites agua sosa potasa gramos mezclo mezclar temperatura molde horno jabones tinta zumo sirve vez',
+  en: spaced`
+    the my and is was it its i im ive she his her him they their we our us you your what do does did this
+    that these with on of to for from just have had got get are been there at by into how but so if not
+    dont can will should when now help please much many could may where which why put make made using water
+    oils soap lye batch mould
+  `,
+  es: spaced`
+    el la los las que de en y mi mis su sus un una unos unas le les se lo nos te con por para pa esta estan
+    este eso es fue era al del ya pero como cuando donde hay tengo tiene muy yo ella ellos hago hace cayo
+    ahora ayuda auxilio socorro favor porque sin si sobre bebi bebio trague tomo tome huele huevo podrido
+    lejia jabon quemo quema nino nina hijo hija cuanto cuanta cuantos cuantas puedo puede debo necesito
+    quiero hacer pongo poner echo echar aceite aceites agua sosa potasa gramos mezclo mezclar temperatura
+    molde horno jabones tinta zumo sirve vez
+  `,
 } as const;
 
 /** A language in which emergencies are read. */

@@ -1,13 +1,18 @@
+import { spaced } from '../../over-lines.ts';
 import { foldedWords } from '../../text/fold.ts';
 import type { EmergencyId } from './emergency.ts';
 
 /** What people call an emergency in a word or two, both languages; singular, without accents. */
 const NAMES: { readonly [Id in EmergencyId]: string } = {
-  'lye-swallowed':
-    'swallowed; swallow; drank; drunk; ingested; mouth; tongue; throat; poisoning; poisoned; tragar; trago; tragado; bebio; bebi; boca; lengua; garganta; envenenamiento; ingestion',
+  'lye-swallowed': spaced`
+    swallowed; swallow; drank; drunk; ingested; mouth; tongue; throat; poisoning; poisoned; tragar; trago;
+    tragado; bebio; bebi; boca; lengua; garganta; envenenamiento; ingestion
+  `,
   'lye-eye': 'eye; eyes; in eye; ojo; ojos; en el ojo; vista',
-  'lye-skin':
-    'burn; burns; burned; burnt; burning; skin; hand; hands; face; arm; lye burn; chemical burn; quemadura; quemaduras; quemado; quemada; quema; piel; mano; manos; cara; brazo',
+  'lye-skin': spaced`
+    burn; burns; burned; burnt; burning; skin; hand; hands; face; arm; lye burn; chemical burn; quemadura;
+    quemaduras; quemado; quemada; quema; piel; mano; manos; cara; brazo
+  `,
   fire: 'fire; flames; burning oil; fuego; llamas; incendio',
   'toxic-gas': 'gas; toxic gas; bleach; chlorine; gas toxico; cloro; lavandina',
   'fumes-inhaled':

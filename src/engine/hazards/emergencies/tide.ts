@@ -1,8 +1,18 @@
+import { unbroken } from '../../over-lines.ts';
+
 /** What follows the tide and nobody who is dizzy. */
-const OF_THE_SEA = String.raw`\s+(?:azul|verde|gris|turquesa|nocturna|suave|pastel|baja|alta|roja|negra|viva|muerta|llena|creciente|menguante|sube|subia|subio|bajaba|bajo)\b`;
+const OF_THE_SEA = unbroken`
+  \s+(?:azul|verde|gris|turquesa|nocturna|suave|pastel|baja|alta|roja|negra|viva|muerta|llena|creciente|
+  menguante|sube|subia|subio|bajaba|bajo)\b
+`;
 /** What stands before the tide: articles and prepositions, and what soap makers name after it. */
-const NAMED =
-  /(?:^|["“«'(:,;|+]\s*|\b(?:una|de|con|como|en|entre|bajo|sobre|azul|verde|gris|color|colores|tono|jabon|jabón|mica|bote|barra|lote|receta|llamado|llamada|nombre|swirl|pastilla)(?:\s+(?:la|las))?\s+)$/iu;
+const NAMED = new RegExp(
+  unbroken`
+    (?:^|["“«'(:,;|+]\s*|\b(?:una|de|con|como|en|entre|bajo|sobre|azul|verde|gris|color|colores|tono|jabon|
+    jabón|mica|bote|barra|lote|receta|llamado|llamada|nombre|swirl|pastilla)(?:\s+(?:la|las))?\s+)$
+  `,
+  'iu',
+);
 const ARTICLE = /^\s*las?\s+$/iu;
 const WORD = new RegExp(String.raw`(?<![\p{L}\p{N}])mareas?(?![\p{L}\p{N}])(${OF_THE_SEA})?`, 'giu');
 

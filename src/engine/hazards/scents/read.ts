@@ -1,4 +1,5 @@
 import { groupedBy } from '../../grouped.ts';
+import { unbroken } from '../../over-lines.ts';
 import { refuse } from '../../refusal.ts';
 import { foldedWords } from '../../text/fold.ts';
 import { type BarredScentReason, SCENTS, type ScentRisk, type ScentRow } from './scents.ts';
@@ -31,8 +32,13 @@ const SUN_SAFE =
 /** A perfumer's oil of that name, not the plant's own. */
 const COMPOUNDED = /\b(?:fragrance|fragancia|fo|accord|acorde|type|tipo|synthetic|sintetic[oa]|aroma)\b/u;
 /** Names that hold one of ours and are something else. */
-const OTHERWISE =
-  /\b(?:cologne earth|tierra de colonia|lemon eucalyptus|eucalyptus citriodora|eucalipto limon|perfume oil|perfumer|aceite perfumado|aceite de perfume|cinnamon free|sin canela)\b/gu;
+const OTHERWISE = new RegExp(
+  unbroken`
+    \b(?:cologne earth|tierra de colonia|lemon eucalyptus|eucalyptus citriodora|eucalipto limon|perfume oil|
+    perfumer|aceite perfumado|aceite de perfume|cinnamon free|sin canela)\b
+  `,
+  'gu',
+);
 
 function namedIn(text: string): readonly NamedScent[] {
   const words = foldedWords(foldedWords(text.slice(0, 500)).join(' ').replace(OTHERWISE, ' '));

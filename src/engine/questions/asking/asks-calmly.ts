@@ -1,4 +1,5 @@
 import { readEmergencies } from '../../hazards/index.ts';
+import { unbroken } from '../../over-lines.ts';
 import { unaccented } from '../../text/unaccented.ts';
 import { thingsIn } from '../found/entities.ts';
 import { wordsOf } from '../found/words-of.ts';
@@ -15,10 +16,21 @@ const LONGEST = 800;
 
 const HOW_MUCH = /(?<!\p{L})(?:how (?:much|many)|what amount|cuant[oa]s?|que cantidad)(?!\p{L})/u;
 /** "For 350 ml of batter". */
-const PORTION =
-  /(?:\d|(?<!\p{L})(?:an?|one|two|half|una?|medi[oa]|dos)) ?(?:ml|l|lit(?:er|re)s?|litros?|cups?|tazas?|k?gs?|grams?|gramos?|kilos?|lbs?|pounds?|libras?|oz|ounces?|onzas?)(?!\p{L})/u;
-const MIXES =
-  /(?<!\p{L})(?:(?:what|which)(?: \p{L}+){0,2} (?:do|would|should|can|could) (?:i|you|we) (?:mix|blend|combine)|con que (?:polvos?|colores|pigmentos?|micas?|oxidos?)? ?(?:\p{L}+ )?(?:mezclo|saco|hago|consigo|logro|sale)|(?<!lo )que (?:(?:polvos?|colores|pigmentos|micas) )?mezclo)(?!\p{L})/u;
+const PORTION = new RegExp(
+  unbroken`
+    (?:\d|(?<!\p{L})(?:an?|one|two|half|una?|medi[oa]|dos)) ?(?:ml|l|lit(?:er|re)s?|litros?|cups?|tazas?|
+    k?gs?|grams?|gramos?|kilos?|lbs?|pounds?|libras?|oz|ounces?|onzas?)(?!\p{L})
+  `,
+  'u',
+);
+const MIXES = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:what|which)(?: \p{L}+){0,2} (?:do|would|should|can|could) (?:i|you|we) (?:mix|blend|
+    combine)|con que (?:polvos?|colores|pigmentos?|micas?|oxidos?)? ?(?:\p{L}+ )?(?:mezclo|saco|hago|
+    consigo|logro|sale)|(?<!lo )que (?:(?:polvos?|colores|pigmentos|micas) )?mezclo)(?!\p{L})
+  `,
+  'u',
+);
 const namesColour = (piece: string): boolean =>
   thingsIn(wordsOf(piece)).some(({ colourants }) => colourants.length > 0);
 
@@ -33,8 +45,16 @@ function isPlain(piece: string): boolean {
 const OF_SOMEBODY =
   /(?<!\p{L})(?:he|she|him|her|his|they|them|their|ella|ellos|ellas|le (?:hago|doy|pasa|paso))(?!\p{L})/u;
 /** What a body feels, beside the words of harm. */
-const FEELS =
-  /(?<!\p{L})(?:feel\p{L}*|felt|limp|floppy|unwell|ill|dying|dead|unconscious|collapsed?|passed out|gasp\p{L}*|inconsciente|desmay\p{L}+|morad[oa] de|no reacciona|flacid[oa]|tight\p{L}*|ribs?|chest|lungs?|heart|inhalers?|asthma\p{L}*|numb|swollen|swell\p{L}*|weak|shak(?:y|ing)|headaches?|nausea\p{L}*|sient[oe]\p{L}*|sent[ií]\p{L}*|pecho|pulmon\p{L}*|costillas|corazon|inhalador|asma\p{L}*|hinch\p{L}+|dormid[oa]s?|debil|tiembl\p{L}+|nauseas?)(?!\p{L})/u;
+const FEELS = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:feel\p{L}*|felt|limp|floppy|unwell|ill|dying|dead|unconscious|collapsed?|passed out|
+    gasp\p{L}*|inconsciente|desmay\p{L}+|morad[oa] de|no reacciona|flacid[oa]|tight\p{L}*|ribs?|chest|
+    lungs?|heart|inhalers?|asthma\p{L}*|numb|swollen|swell\p{L}*|weak|shak(?:y|ing)|headaches?|nausea\p{L}*|
+    sient[oe]\p{L}*|sent[ií]\p{L}*|pecho|pulmon\p{L}*|costillas|corazon|inhalador|asma\p{L}*|hinch\p{L}+|
+    dormid[oa]s?|debil|tiembl\p{L}+|nauseas?)(?!\p{L})
+  `,
+  'u',
+);
 const tellsHarmDone = (plain: string): boolean => tellsOfHarm(plain.replace(WHO, ' ')) || FEELS.test(plain);
 
 /** Talk in which family and animals do what they do all day, and no word of harm stands. */

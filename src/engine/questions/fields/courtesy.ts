@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { unaccented } from '../../text/unaccented.ts';
 
 const whole = (words: string) => new RegExp(String.raw`(?<!\p{L})(?:${words})(?!\p{L})`, 'u');
@@ -11,7 +12,11 @@ const KINDS = [
   [
     'pictures',
     whole(
-      String.raw`(?:can|could|do|are) (?:you|u|ya) (?:able to )?(?:see|read|look at|view|open|understand|check) (?:\p{L}+ )?(?:pics?|photos?|pictures?|images?)|(?:puedes?|podes|sabes?) (?:ver|leer|mirar|abrir|revisar) (?:las? |una? |mis? )?(?:fotos?|imagen(?:es)?)|(?:ves|miras|lees|ve|mira) fotos?`,
+      unbroken`
+        (?:can|could|do|are) (?:you|u|ya) (?:able to )?(?:see|read|look at|view|open|understand|
+        check) (?:\p{L}+ )?(?:pics?|photos?|pictures?|images?)|(?:puedes?|podes|sabes?) (?:ver|leer|mirar|
+        abrir|revisar) (?:las? |una? |mis? )?(?:fotos?|imagen(?:es)?)|(?:ves|miras|lees|ve|mira) fotos?
+      `,
     ),
   ],
   ['night', whole('(?:good)? ?night|nite|hasta manana')],
@@ -19,13 +24,19 @@ const KINDS = [
   [
     'wellDone',
     whole(
-      'done it|did it|made (?:it|my|it)|finished|poured|first (?:ever )?(?:swirl|soap|batch)|in the mou?ld|pics?|photos?|pictures?|ya (?:lo )?(?:quedo|hice|esta)|listo|fotos?',
+      unbroken`
+        done it|did it|made (?:it|my|it)|finished|poured|first (?:ever )?(?:swirl|soap|batch)|in the mou?ld|
+        pics?|photos?|pictures?|ya (?:lo )?(?:quedo|hice|esta)|listo|fotos?
+      `,
     ),
   ],
   [
     'here',
     whole(
-      String.raw`where i|any(?:one|body)|around|you there|got a (?:sec|minute|min)|can i ask|alguien|me ayudas|pregunt\p{L}+|consulta|duda|right place|new here|colou?r person`,
+      unbroken`
+        where i|any(?:one|body)|around|you there|got a (?:sec|minute|min)|can i ask|alguien|me ayudas|
+        pregunt\p{L}+|consulta|duda|right place|new here|colou?r person
+      `,
     ),
   ],
 ] as const;

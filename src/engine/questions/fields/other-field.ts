@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { unaccented } from '../../text/unaccented.ts';
 import type { QuestionRead } from '../read.ts';
 import { SOAP_WORDS } from './soap-words.ts';
@@ -20,7 +21,12 @@ export const isElsewhere = ({ outside }: QuestionRead): boolean => outside !== u
 export const isSurelyElsewhere = (question: string, { outside, elsewhere }: QuestionRead): boolean =>
   outside === 'other' && elsewhere >= MOST_SURELY_ELSEWHERE && !SOAP_WORDS.test(unaccented(question));
 
-const MAKES_SOAP =
-  /(?<!\p{L})(?:(?:mak(?:e|es|ing)|help(?:s|ing)?(?: (?:me|us|with))?) (?:the |my |our )?soap|(?:hacer|hago|hacemos|haciendo|ayud\p{L}+ (?:a hacer|con)) (?:el |mi )?jabon(?:es)?)(?!\p{L})/u;
+const MAKES_SOAP = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:mak(?:e|es|ing)|help(?:s|ing)?(?: (?:me|us|with))?) (?:the |my |our )?soap|(?:hacer|
+    hago|hacemos|haciendo|ayud\p{L}+ (?:a hacer|con)) (?:el |mi )?jabon(?:es)?)(?!\p{L})
+  `,
+  'u',
+);
 /** Whether somebody is told to make soap or to help at it. Pure. */
 export const tellsOfMakingSoap = (question: string): boolean => MAKES_SOAP.test(unaccented(question));

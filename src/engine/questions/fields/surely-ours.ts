@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import type { Words } from '../found/words-of.ts';
 import type { Found } from '../learned/features.ts';
 import { isOfCraft, topicsIn } from '../learned/topics.ts';
@@ -21,16 +22,28 @@ const WISHED =
   /\b(?:get(?!.* (?:out|off)\b)|match|sacar|saco|lograr|logro|conseguir|consigo|(?:baby|bridal) shower|wedding|boda|bautizo)\b/u;
 const MATCHED = /\b(?:match for|same colou?r as|mismo color (?:que|de)|el color de)\b/u;
 /** "How much blue for 3 cups": a bare hue that is dosed. */
-const HUE_DOSED =
-  /\b(?:how (?:much|many)|cuant[oa])(?: \w+){0,2}? (?:reds?|pinks?|oranges?|yellows?|greens?|blues?|purples?|violets?|browns?|blacks?|whites?|gr[ae]ys?|rojo|roja|rosa|naranja|amarillo|verde|azul|morado|violeta|cafe|marron|negro|blanco|gris) (?:for|in|into|per|para|en|por)\b/u;
+const HUE_DOSED = new RegExp(
+  unbroken`
+    \b(?:how (?:much|many)|cuant[oa])(?: \w+){0,2}? (?:reds?|pinks?|oranges?|yellows?|greens?|blues?|
+    purples?|violets?|browns?|blacks?|whites?|gr[ae]ys?|rojo|roja|rosa|naranja|amarillo|verde|azul|morado|
+    violeta|cafe|marron|negro|blanco|gris) (?:for|in|into|per|para|en|por)\b
+  `,
+  'u',
+);
 /** The grade that another trade sells: "the painters one". */
 const GRADE = /\b(?:painters?|artists?|candle|food|cosmetic) (?:one|grade|kind|type|sort)\b/u;
 /** So many signs of a flaw on soap are a flaw, whatever stands around it. */
 const SIGNS = 2;
 
 /** Of the group's contest: pictures, entries and the button that one votes by; no election has those. */
-const VOTING =
-  /\b(?:vot(?:e[sd]?|ing|ar|as?|o|amos)|my (?:entry|pic(?:ture)?|photo)|mi (?:foto|entrada))\b(?=.*\b(?:buttons?|boton|pics?|pictures?|photos?|fotos?|entr(?:y|ies)|entradas?|challenge|reto|went? th(?:ru|rough)|go th(?:ru|rough))\b)/u;
+const VOTING = new RegExp(
+  unbroken`
+    \b(?:vot(?:e[sd]?|ing|ar|as?|o|amos)|my (?:entry|pic(?:ture)?|photo)|mi (?:foto|
+    entrada))\b(?=.*\b(?:buttons?|boton|pics?|pictures?|photos?|fotos?|entr(?:y|ies)|entradas?|challenge|
+    reto|went? th(?:ru|rough)|go th(?:ru|rough))\b)
+  `,
+  'u',
+);
 
 /** Where something is that has the colour, or what the bars are a present at. */
 const BY_THE_WAY = /^(?:taxis?|shower)$/u;

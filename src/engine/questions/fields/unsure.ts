@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { colourWordIn } from '../../text/colours/colour-words-in.ts';
 import { unaccented } from '../../text/unaccented.ts';
 import { isOfNoAmount } from '../lye/no-amount.ts';
@@ -11,8 +12,13 @@ import { SOAP_WORDS } from './soap-words.ts';
 const NEAR_LYE =
   /\b(?:lye|naoh|koh|caustic soda|sodium hydroxide|sosa|soda c[aá]ustica|raw soap|(?:soap )?batter|jab[oó]n crudo|masa de jab[oó]n)\b/iu;
 /** What lye does to a colour is asked of by these. */
-const OF_COLOUR =
-  /\b(?:surviv\w*|hold\w*|stay\w*|fade\w*|bleed\w*|stable|mica|pigment\w*|oxide|clays?|arcillas?|dye|lake|colou?r\w*|swirl\w*|aguant\w*|resist\w*|destiñ\w*|tono|tinte|colorante\w*)\b/iu;
+const OF_COLOUR = new RegExp(
+  unbroken`
+    \b(?:surviv\w*|hold\w*|stay\w*|fade\w*|bleed\w*|stable|mica|pigment\w*|oxide|clays?|arcillas?|dye|lake|
+    colou?r\w*|swirl\w*|aguant\w*|resist\w*|destiñ\w*|tono|tinte|colorante\w*)\b
+  `,
+  'iu',
+);
 
 const isKnown = ({ named, target }: QuestionRead['facts']): boolean =>
   named.length > 0 || target !== undefined;
@@ -33,11 +39,29 @@ export function isUnsureNearLye(question: string, read: QuestionRead): boolean {
 }
 
 /** What is asked of soap that is made, kept, given or spoken of; with no word of lye beside it there is nothing to be careful of. */
-const CALM =
-  /\b(?:cure|cures|curing|cured|curado|curando|se cura|ideas?|gifts?|presents?|regal\w+|history|historia|scents?|creamiest|hair|difference|liners?|paper|papel|racks?|pack(?:age|aging)\w*|store|shelf life|boxe?s?|caja|dura|caro|cheap\w*|price|precio|significa|mean(?:s|ing)?|navidad|christmas|marsella|opinion|creamy|lather|espuma|labels?|etiquetas?)\b/iu;
+const CALM = new RegExp(
+  unbroken`
+    \b(?:cure|cures|curing|cured|curado|curando|se cura|ideas?|gifts?|presents?|regal\w+|history|historia|
+    scents?|creamiest|hair|difference|liners?|paper|papel|racks?|pack(?:age|aging)\w*|store|shelf life|
+    boxe?s?|caja|dura|caro|cheap\w*|price|precio|significa|mean(?:s|ing)?|navidad|christmas|marsella|
+    opinion|creamy|lather|espuma|labels?|etiquetas?)\b
+  `,
+  'iu',
+);
 /** Of making, of harm, and of those who may come to it. */
-const MAY_HARM =
-  /\b(?:raw|fresh\w*|uncured|new|zap\w*|burn\w*|sting\w*|itch\w*|rash\w*|hurt\w*|hot|heat\w*|smok\w*|foam\w*|fumes?|gas|eat\w*|ate|drink\w*|drank|swallow\w*|taste\w*|lick\w*|eyes?|skin|wounds?|kids?|child(?:ren)?|baby|babies|toddlers?|pets?|dogs?|cats?|allerg\w*|safe\w*|danger\w*|toxic|poison\w*|harm\w*|caustic|acid\w*|vinegar|bleach|alumini?um|oven|microwave|stove|crud[oa]s?|fresc[oa]s?|nuev[oa]s?|quem\w*|pic[ao]\w*|arde\w*|escuec\w*|irrit\w*|caliente\w*|humo\w*|com[eo]r?|beb[eo]\w*|trag\w*|lam[ei]\w*|prob\w+|ojos?|piel|heridas?|ninos?|ninas?|hij[oa]s?|bebes?|mascotas?|perr[oa]s?|gat[oa]s?|alerg\w*|segur[oa]\w*|peligr\w*|toxic\w*|venen\w*|acid[oa]s?|vinagre|lejia|aluminio|horno|microondas|estufa)\b/iu;
+const MAY_HARM = new RegExp(
+  unbroken`
+    \b(?:raw|fresh\w*|uncured|new|zap\w*|burn\w*|sting\w*|itch\w*|rash\w*|hurt\w*|hot|heat\w*|smok\w*|
+    foam\w*|fumes?|gas|eat\w*|ate|drink\w*|drank|swallow\w*|taste\w*|lick\w*|eyes?|skin|wounds?|kids?|
+    child(?:ren)?|baby|babies|toddlers?|pets?|dogs?|cats?|allerg\w*|safe\w*|danger\w*|toxic|poison\w*|
+    harm\w*|caustic|acid\w*|vinegar|bleach|alumini?um|oven|microwave|stove|crud[oa]s?|fresc[oa]s?|
+    nuev[oa]s?|quem\w*|pic[ao]\w*|arde\w*|escuec\w*|irrit\w*|caliente\w*|humo\w*|com[eo]r?|beb[eo]\w*|
+    trag\w*|lam[ei]\w*|prob\w+|ojos?|piel|heridas?|ninos?|ninas?|hij[oa]s?|bebes?|mascotas?|perr[oa]s?|
+    gat[oa]s?|alerg\w*|segur[oa]\w*|peligr\w*|toxic\w*|venen\w*|acid[oa]s?|vinagre|lejia|aluminio|horno|
+    microondas|estufa)\b
+  `,
+  'iu',
+);
 
 /**
  * What is said of a question that was not understood: near lye or soap, or where somebody may come to harm, what always holds; out of interest

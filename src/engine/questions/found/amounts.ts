@@ -1,4 +1,5 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
+import { unbroken } from '../../over-lines.ts';
 import type { Amount } from '../../quantities/amount.ts';
 import { unitOfWord } from '../../quantities/unit-words.ts';
 import {
@@ -110,11 +111,20 @@ function placed(
   return { ...base, of: thing && grams <= MOST_POWDER_G ? 'powder' : 'unsaid' };
 }
 
+const ASIDE_OF_OILS = new RegExp(
+  unbroken`
+  ^(?:(?:batch|loaf|batter|soap|log|portion|lote|tanda|molde|mou?ld|pan|jabon|porcion) (?:(?:of|
+  de) (?:the )?(?:soap|batch|jabon) )?)?(?:\( (?:(?:that is|that's|thats|eso es|eso son|es|son|of|de|in|
+  all|just|only|solo|en|the|my|los|mis) ){0,3}(?:oils?|fats?|aceites?|grasas?)(?: \p{L}+)? \)|
+  , (?:(?:that is|that's|thats|just|only|solo|es|eso es) )?(?:oils?|fats?|aceites?|grasas?)(?: (?:that is|
+  that's it|only|alone|weight|nomas|solo|nada mas))?(?= [,.;?!)]|$))
+`,
+  'u',
+);
+
 /** "A 1.5 kg batch (oils)", "900 g loaf, oils that is". */
 const isAsideOfOils = (words: readonly string[], to: number): boolean =>
-  /^(?:(?:batch|loaf|batter|soap|log|portion|lote|tanda|molde|mou?ld|pan|jabon|porcion) (?:(?:of|de) (?:the )?(?:soap|batch|jabon) )?)?(?:\( (?:(?:that is|that's|thats|eso es|eso son|es|son|of|de|in|all|just|only|solo|en|the|my|los|mis) ){0,3}(?:oils?|fats?|aceites?|grasas?)(?: \p{L}+)? \)|, (?:(?:that is|that's|thats|just|only|solo|es|eso es) )?(?:oils?|fats?|aceites?|grasas?)(?: (?:that is|that's it|only|alone|weight|nomas|solo|nada mas))?(?= [,.;?!)]|$))/u.test(
-    words.slice(to, to + 8).join(' '),
-  );
+  ASIDE_OF_OILS.test(words.slice(to, to + 8).join(' '));
 
 /** "2 lb o, barely pink": an "o" that joins nothing is how some write oils. */
 const isShortOils = (words: readonly string[], to: number, measure: Amount['measure']): boolean =>
@@ -135,15 +145,28 @@ const isPinch = (amount: Amount): boolean =>
   amount.measure === 'mass' ? amount.grams <= MOST_POWDER_G : amount.millilitres <= MOST_SPOONS_ML;
 
 /** "Oils are 100 and that's 900 g": percents of the oils, and what the hundred weighs. */
-const ARE_THE_HUNDRED =
-  /(?:^| )(?:oils|fats|aceites|grasas) (?:(?:are|is|as|at|being|son|como|al|el|the) )*100 ?(?:%|percent|por ciento)? ?,? ?(?:(?:and|y|so|=|,) )*(?:(?:that|that's|thats|which|it|it's|its|is|are|comes|to|weighs?|eso|esos?|que|es|son|pesan?) )+$/u;
+const ARE_THE_HUNDRED = new RegExp(
+  unbroken`
+    (?:^| )(?:oils|fats|aceites|grasas) (?:(?:are|is|as|at|being|son|como|al|el|the) )*100 ?(?:%|percent|
+    por ciento)? ?,? ?(?:(?:and|y|so|=|,) )*(?:(?:that|that's|thats|which|it|it's|its|is|are|comes|to|
+    weighs?|eso|esos?|que|es|son|pesan?) )+$
+  `,
+  'u',
+);
+
+/** What stands before an amount of oils: "my oils are", "los aceites pesan". */
+const OILS_BEFORE = new RegExp(
+  unbroken`
+    (?:^| )(?:(?:oils|fats|aceites|grasas)|(?:oils?|fats?|aceites?|grasas?) (?:(?:are|is|r|weigh|weighs|
+    weight|come to|total|totals|all|in|en|sum|suman|son|pesan?|total(?:es)?|de|of|about|:|=|at) ?)+) ?$
+  `,
+  'u',
+);
 
 /** "My oils are 640 g", "los aceites pesan 640 g". */
 const isOfOils = (words: readonly string[], from: number): boolean =>
   ARE_THE_HUNDRED.test(`${words.slice(Math.max(0, from - 12), from).join(' ')} `) ||
-  /(?:^| )(?:(?:oils|fats|aceites|grasas)|(?:oils?|fats?|aceites?|grasas?) (?:(?:are|is|r|weigh|weighs|weight|come to|total|totals|all|in|en|sum|suman|son|pesan?|total(?:es)?|de|of|about|:|=|at) ?)+) ?$/u.test(
-    `${words.slice(Math.max(0, from - 4), from).join(' ')} `,
-  );
+  OILS_BEFORE.test(`${words.slice(Math.max(0, from - 4), from).join(' ')} `);
 
 /** Past the name of what is measured: "2 teaspoons of madder for every pound". */
 function afterName(words: readonly string[], to: number, things: readonly NamedThing[]): number {

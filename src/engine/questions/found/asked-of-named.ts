@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { unaccented } from '../../text/unaccented.ts';
 import { wordCount } from '../../text/word-count.ts';
 import { type AskedOfIt, askedIn } from '../leaning/before.ts';
@@ -6,8 +7,13 @@ import type { Facts } from './facts.ts';
 /** Longer questions tell of more than that, words. */
 const MOST_WORDS = 9;
 /** Asks whether, and not how it is got out again. */
-const ASKS_WHETHER =
-  /^\W*(?:and |but |y |pero |con )*(?:do|does|will|would|can|could|is|are|(?:con |el |la |los |las )?\p{L}+ (?:se )?(?:me )?(?:mancha|sangra|destin|despint|aguanta))/iu;
+const ASKS_WHETHER = new RegExp(
+  unbroken`
+    ^\W*(?:and |but |y |pero |con )*(?:do|does|will|would|can|could|is|are|(?:con |el |la |los |
+    las )?\p{L}+ (?:se )?(?:me )?(?:mancha|sangra|destin|despint|aguanta))
+  `,
+  'iu',
+);
 const IS_CLEANED =
   /(?<!\p{L})(?:out|off|remove|clean|wash|rid|quit\p{L}*|sac\p{L}*|limpi\p{L}*|lav\p{L}*)(?!\p{L})/iu;
 

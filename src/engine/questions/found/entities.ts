@@ -2,6 +2,7 @@ import { knownOil } from '../../batch/oils/find-oil.ts';
 import type { Colourant } from '../../colourants/colourant.ts';
 import { colourantsMeant, colourantsNamed } from '../../colourants/find.ts';
 import { barredIn } from '../../hazards/index.ts';
+import { spaced } from '../../over-lines.ts';
 import { substanceNamed, substanceNumbered, substanceWithE } from '../../stability/names.ts';
 import { fold } from '../../text/fold.ts';
 import { valuesOn } from '../../values-on.ts';
@@ -19,9 +20,12 @@ export type NamedThing = {
 };
 
 const EDGE = new Set(
-  'a an al and con de del el en for in la las los of para the to un una y o or my mi mis some this that is it its as i you me do does will with per por lo le su your by on at be if so is are pigment pigmento powder polvo dye colour color shade tint tone tono want need like soap jabon batter mezcla masa oil oils aceite aceites water agua bars bar no not put use add poner echar usar puedo can'.split(
-    ' ',
-  ),
+  spaced`
+    a an al and con de del el en for in la las los of para the to un una y o or my mi mis some this that is
+    it its as i you me do does will with per por lo le su your by on at be if so is are pigment pigmento
+    powder polvo dye colour color shade tint tone tono want need like soap jabon batter mezcla masa oil
+    oils aceite aceites water agua bars bar no not put use add poner echar usar puedo can
+  `.split(' '),
 );
 /** Certified colours end in a figure: "red 40", "blue 1". */
 const NUMBERED =
@@ -31,9 +35,13 @@ const MOST_IN_NAME = 6;
 
 /** Single words that name a colour far more often than what colours. */
 const HUES = new Set(
-  'red green blue yellow orange purple violet pink white black brown grey gold silver bronze copper pearl cream beige rojo roja verde azul amarillo amarilla naranja morado morada violeta rosa blanco blanca negro negra marron gris oro plata dorado dorada dorados plateado cafe chocolate turquoise teal lavender lavanda turquesa mint menta neon earth clear natural lake laca oxide oxido clay arcilla base iron hierro raw light dark'.split(
-    ' ',
-  ),
+  spaced`
+    red green blue yellow orange purple violet pink white black brown grey gold silver bronze copper pearl
+    cream beige rojo roja verde azul amarillo amarilla naranja morado morada violeta rosa blanco blanca
+    negro negra marron gris oro plata dorado dorada dorados plateado cafe chocolate turquoise teal lavender
+    lavanda turquesa mint menta neon earth clear natural lake laca oxide oxido clay arcilla base iron
+    hierro raw light dark
+  `.split(' '),
 );
 
 /** A name does not run over what joins a sentence: "gold mica in the olive one". */

@@ -1,5 +1,6 @@
 import { parseOils } from '../../batch/oils/oil-list.ts';
 import { signsIn } from '../../flaws/signs.ts';
+import { unbroken } from '../../over-lines.ts';
 import { type OtherCountry, otherCountryIn } from '../places/countries.ts';
 import { type Region, regionIn } from '../places/regions.ts';
 import { readPortions } from '../portion-line/portion-line.ts';
@@ -138,11 +139,18 @@ function withWhite(mix: string | undefined, text: string): string | undefined {
   return white === undefined ? mix : `${mix} + ${white}`;
 }
 
+/** "5% superfat", "sobreengrasado del 5". */
+const SUPERFAT = new RegExp(
+  unbroken`
+    (\d+(?:[.,]\d+)?) ?(?:%|percent|por ciento)? ?(?:de )?(?:superfat|sf|(?:sobre|super) ?engrasado|
+    sobregrasa)|(?:superfat|sf|(?:sobre|super) ?engrasado|sobregrasa) (?:of |de |del |at |
+    al )?(\d+(?:[.,]\d+)?)
+  `,
+  'u',
+);
+
 function superfatIn(text: string): number | undefined {
-  const match =
-    /(\d+(?:[.,]\d+)?) ?(?:%|percent|por ciento)? ?(?:de )?(?:superfat|sf|(?:sobre|super) ?engrasado|sobregrasa)|(?:superfat|sf|(?:sobre|super) ?engrasado|sobregrasa) (?:of |de |del |at |al )?(\d+(?:[.,]\d+)?)/u.exec(
-      text,
-    );
+  const match = SUPERFAT.exec(text);
   const figure = match?.[1] ?? match?.[2];
   return figure === undefined ? undefined : Number(figure.replace(',', '.'));
 }
@@ -153,8 +161,17 @@ function figureBefore(text: string, pattern: RegExp): number | undefined {
   return figure === undefined ? undefined : Number(figure.replace(',', '.'));
 }
 
-const SUBJECT =
-  /\b(?:can i (?:use|put|add)|will|does|do|is|are|puedo (?:usar|echar|poner|ponerle|echarle|meter)|le puedo (?:echar|poner)|si (?:uso|le pongo|le echo)|se puede (?:usar|poner|echar)|what about|el|la|los|las)\s+(?:i |you |use |put |add |gotta |have to |the |a |an |some |my |mi |el |la |un |una |de )*(.+?)(?=\s+(?:survive|stay|hold|fade|bleed|turn|work|instead|in|to|for|as|ok|be|make|going|allowed|legal|safe|permitted|aguanta|sobrevive|resiste|en|para|como|se|es|esta|sirve|funciona|por|con|if|si)\b|\s*[?!.,;]|$)/u;
+const SUBJECT = new RegExp(
+  unbroken`
+    \b(?:can i (?:use|put|add)|will|does|do|is|are|puedo (?:usar|echar|poner|ponerle|echarle|meter)|
+    le puedo (?:echar|poner)|si (?:uso|le pongo|le echo)|se puede (?:usar|poner|echar)|what about|el|la|los|
+    las)\s+(?:i |you |use |put |add |gotta |have to |the |a |an |some |my |mi |el |la |un |una |
+    de )*(.+?)(?=\s+(?:survive|stay|hold|fade|bleed|turn|work|instead|in|to|for|as|ok|be|make|going|allowed|
+    legal|safe|permitted|aguanta|sobrevive|resiste|en|para|como|se|es|esta|sirve|funciona|por|con|if|si)\b|
+    \s*[?!.,;]|$)
+  `,
+  'u',
+);
 
 /** What stands where the thing asked about would stand. */
 const subjectIn = (text: string): string | undefined =>

@@ -1,5 +1,6 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import { colourantsNamed } from '../../colourants/find.ts';
+import { unbroken } from '../../over-lines.ts';
 import { COMMON_WORDS, TRADE_WORDS } from '../../text/spelling/trade-words.ts';
 import { unaccented } from '../../text/unaccented.ts';
 
@@ -11,8 +12,13 @@ const STAND_INS = [
   'chromium oxide green',
   'rose clay',
 ] as const;
-const HUE_NEXT =
-  /^\s*(?:blue|green|red|pink|purple|violet|yellow|orange|brown|grey|gray|white|black|azul|verde|roj[oa]|rosa|morad[oa]|amarill[oa]|naranja|marron|gris|blanc[oa]|negr[oa])\b/u;
+const HUE_NEXT = new RegExp(
+  unbroken`
+    ^\s*(?:blue|green|red|pink|purple|violet|yellow|orange|brown|grey|gray|white|black|azul|verde|roj[oa]|
+    rosa|morad[oa]|amarill[oa]|naranja|marron|gris|blanc[oa]|negr[oa])\b
+  `,
+  'u',
+);
 
 /** A question in which jars of one's own stand under names that every reader knows, and the way back. */
 export type Questioned = {

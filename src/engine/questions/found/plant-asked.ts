@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { LONGEST_PLANT, type PlantClass, plantNamed } from '../../stability/plant-classes.ts';
 import { foldedColour, isColourWord } from '../../text/colours/folded-colours.ts';
 import type { NamedThing } from './entities.ts';
@@ -6,16 +7,36 @@ import type { Words } from './words-of.ts';
 /** Longer questions tell more than a plant and what is asked of it. */
 const MOST_WORDS = 12;
 /** What of a plant is ground, steeped or pressed. */
-const PART =
-  /^(?:powder(?:ed)?|polvo|roots?|raiz|raices|lea(?:f|ves)|hojas?|petals?|petalos?|flowers?|flor(?:es)?|husks?|hulls?|skins?|cascaras?|peels?|piel|pits?|stones?|hueso|pepas?|bark|corteza|wood|madera|extracto?|flour|harina|ground|molid[oa]s?|sec[oa]s?|dried|puree|pure|infusion|juices?|jugo|zumo)$/u;
+const PART = new RegExp(
+  unbroken`
+    ^(?:powder(?:ed)?|polvo|roots?|raiz|raices|lea(?:f|ves)|hojas?|petals?|petalos?|flowers?|flor(?:es)?|
+    husks?|hulls?|skins?|cascaras?|peels?|piel|pits?|stones?|hueso|pepas?|bark|corteza|wood|madera|
+    extracto?|flour|harina|ground|molid[oa]s?|sec[oa]s?|dried|puree|pure|infusion|juices?|jugo|zumo)$
+  `,
+  'u',
+);
 const PART_IN_NAME =
   /powder|polvo|root|raiz|petal|skin|cascara|pit|stone|hueso|pepa|peel|husk|hull|rind|leaf|hoja|flower|flor|bark|wood|palo|grounds|borra/u;
 /** Words with which a colour is asked of it. */
-const ASKS =
-  /^(?:for|to|gives?|giving|makes?|turns?|goes?|stays?|keeps?|holds?|lasts?|fades?|works?|ok|okay|para|pa|dan?|daran?|daria|tin[eo]n?|quedan?|sirven?|valen?|aguantan?|duran?|mantienen?|salen?|can|could|puedo|puede|does|do|will|is|are)$/u;
+const ASKS = new RegExp(
+  unbroken`
+    ^(?:for|to|gives?|giving|makes?|turns?|goes?|stays?|keeps?|holds?|lasts?|fades?|works?|ok|okay|para|pa|
+    dan?|daran?|daria|tin[eo]n?|quedan?|sirven?|valen?|aguantan?|duran?|mantienen?|salen?|can|could|puedo|
+    puede|does|do|will|is|are)$
+  `,
+  'u',
+);
 /** And those that may stand around them. */
-const BESIDE =
-  /^(?:i|we|you|u|it|its|use|using|usar|add|put|poner|echar|get|give|make|be|an?|the|my|some|any|in|into|with|as|of|from|soaps?|cp|batter|bars?|colou?rs?|nice|good|real|natural|naturally|pretty|what|about|hey|hi|hello|please|pls|thanks|o|or|y|and|el|la|los|las|una?|de|del|en|se|le|lo|me|si|no|not|nada|algo|hola|buenas|jabon(?:es)?|masa|bonito|lindo|porfa|que|tal|alguien|anyone|french|organic|sweet|fresh|raw|turn|stay|keep|work)$/u;
+const BESIDE = new RegExp(
+  unbroken`
+    ^(?:i|we|you|u|it|its|use|using|usar|add|put|poner|echar|get|give|make|be|an?|the|my|some|any|in|into|
+    with|as|of|from|soaps?|cp|batter|bars?|colou?rs?|nice|good|real|natural|naturally|pretty|what|about|hey|
+    hi|hello|please|pls|thanks|o|or|y|and|el|la|los|las|una?|de|del|en|se|le|lo|me|si|no|not|nada|algo|hola|
+    buenas|jabon(?:es)?|masa|bonito|lindo|porfa|que|tal|alguien|anyone|french|organic|sweet|fresh|raw|turn|
+    stay|keep|work)$
+  `,
+  'u',
+);
 const MARK = /^\P{L}+$/u;
 
 /** Sugars and drinks that colour by the way: they are asked about for other reasons too. */
@@ -41,8 +62,14 @@ function plantsIn(words: readonly string[], things: readonly NamedThing[]): read
 const isHue = (word = ''): boolean => isColourWord(foldedColour(word));
 
 /** "Will it make pink soap", "se queda rosa no": a hue is asked of what was told. */
-const MAKES_HUE =
-  /(?<!\p{L})(?:(?:will|would|does|do|can|could) (?:it|they|that|this|those|these|the \p{L}+)(?: \p{L}+)? (?:make|give|turn|stay|be|keep|colou?r|go)(?: \p{L}+){0,4}|(?:me |se |lo |la )*(?:quedara?n?|queda|da|dara|dan|daran|hace|hara|sale|saldra|tine|pone)(?: \p{L}+){0,3})$/u;
+const MAKES_HUE = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:will|would|does|do|can|could) (?:it|they|that|this|those|these|
+    the \p{L}+)(?: \p{L}+)? (?:make|give|turn|stay|be|keep|colou?r|go)(?: \p{L}+){0,4}|(?:me |se |lo |
+    la )*(?:quedara?n?|queda|da|dara|dan|daran|hace|hara|sale|saldra|tine|pone)(?: \p{L}+){0,3})$
+  `,
+  'u',
+);
 const MOST_OF_A_STORY = 28;
 
 /** The one plant that a longer text tells of, where a hue is asked of it and no colourant stands beside it. */

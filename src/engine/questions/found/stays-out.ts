@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { barredInSentence, batchPartIn, isPoison } from '../../hazards/index.ts';
 import { plantNamed } from '../../stability/plant-classes.ts';
 import { unaccented } from '../../text/unaccented.ts';
@@ -20,8 +21,13 @@ const OILS_AND_STRENGTH = /\boils,? (?=pastels?\b)/giu;
 /** "A soft pastel yellow", "lo quiero soft pastel": how pale, where no stick of it is named. */
 const SOFT_PASTEL = /\bsoft pastel\b(?!s| (?:sticks?|chalks?|crayons?|pencils?|set|powder))/giu;
 /** "Smells like old crayons", "quede como pintura": what something is likened to is not in it. */
-const LIKENED =
-  /\b(?:smell\w*|stink\w*|look\w*|hue?l\w*|parece\w*|qued[ae]\w*|sali\w*|salen?|came out|comes out|turned out)(?: \p{L}+)? (?:like|of|a|como)(?: \p{L}+){1,2}/giu;
+const LIKENED = new RegExp(
+  unbroken`
+    \b(?:smell\w*|stink\w*|look\w*|hue?l\w*|parece\w*|qued[ae]\w*|sali\w*|salen?|came out|comes out|
+    turned out)(?: \p{L}+)? (?:like|of|a|como)(?: \p{L}+){1,2}
+  `,
+  'giu',
+);
 /** "Soap and not make-up": what it is told not to be. */
 const DENIED =
   /\b(?:(?:and|y|e|but|pero) (?:not|no(?: es)?)|rather than|que no es)(?: (?:a|an|un|una))? \p{L}+/giu;
@@ -89,10 +95,21 @@ const ALLOWED =
   /\b(?:ok(?:ay)?|safe|work|same|good|use|put|crush|sirven?|valen?|poner(?:le)?|usar|puedo|igual)\b/iu;
 
 /** "Food colouring gel, the sort for icing, will it keep": what becomes of it is asked, and which kind it is is told. */
-const FATE =
-  /(?<!\p{L})(?:(?:will|does|would|do) (?:it|they|this|that) (?:keep|hold|stay|last|survive|fade|stand|work)|(?:se )?(?:aguantar?[aá]?n?|mantendr?[aá]?n?|mantienen?|sobreviv\p{L}+|dura(?:r[aá])?n?|destiñen?|sirven?))(?!\p{L})/iu;
-const EATEN =
-  /(?<!\p{L})(?:fridge|freezer|bak(?:e|ed|ing)|cook(?:ed|ing)?|expir\p{L}+|out of date|nevera|heladera|congelador|hornear|horno|caduc\p{L}+|venc(?:e|io|ido))(?!\p{L})/iu;
+const FATE = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:will|does|would|do) (?:it|they|this|that) (?:keep|hold|stay|last|survive|fade|stand|
+    work)|(?:se )?(?:aguantar?[aá]?n?|mantendr?[aá]?n?|mantienen?|sobreviv\p{L}+|dura(?:r[aá])?n?|destiñen?|
+    sirven?))(?!\p{L})
+  `,
+  'iu',
+);
+const EATEN = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:fridge|freezer|bak(?:e|ed|ing)|cook(?:ed|ing)?|expir\p{L}+|out of date|nevera|heladera|
+    congelador|hornear|horno|caduc\p{L}+|venc(?:e|io|ido))(?!\p{L})
+  `,
+  'iu',
+);
 
 /** Whether a few words ask no more than whether a thing that stays out of soap may go in, though it is named after another craft. */
 function isAskedOf(barred: string | undefined, question: string): boolean {
@@ -110,8 +127,15 @@ function isAskedOf(barred: string | undefined, question: string): boolean {
 }
 
 /** "How much vermilion for 12 bars": a poison, also by a name that is a mere hue's elsewhere, with what it is to go into. */
-const DOSED =
-  /(?:^|\b(?:how much|how many|dose of|cu[aá]nt[oa]|dosis de|use|put|add|usar|poner|echar)\s)(?:of |de |some |the |el )?((?:\p{L}+ )?\p{L}+)(?: (?:powder|pigment|en polvo|molido))?,? (?:for|in|into|per|to|para|en|por|con)\s(?=.*\b(?:bars?|batter|soaps?|loaf|oils?|pastillas?|jab[oó]n(?:es)?|masa|aceites?|lote)\b)/iu;
+const DOSED = new RegExp(
+  unbroken`
+    (?:^|\b(?:how much|how many|dose of|cu[aá]nt[oa]|dosis de|use|put|add|usar|poner|echar)\s)(?:of |de |
+    some |the |el )?((?:\p{L}+ )?\p{L}+)(?: (?:powder|pigment|en polvo|molido))?,? (?:for|in|into|per|to|
+    para|en|por|con)\s(?=.*\b(?:bars?|batter|soaps?|loaf|oils?|pastillas?|jab[oó]n(?:es)?|masa|aceites?|
+    lote)\b)
+  `,
+  'iu',
+);
 const OF_METAL_BARS = /\b(?:iron|steel|copper|gold|lead|chocolate|snack|handle) bars?\b/iu;
 
 function poisonDosed(question: string): string | undefined {
@@ -123,8 +147,13 @@ function poisonDosed(question: string): string | undefined {
 
 /** Whatever the sentence is taken for, a spirit for the water is one. */
 const FOR_WATER = /\b(?:instead of|in place of|en (?:vez|lugar) de(?:l)?) (?:the )?(?:water|agua)\b/iu;
-const SPIRIT =
-  /\b(?:rubbing alcohol|isopropyl alcohol|alcohol isoprop[ií]lico|alcohol|vodka|rum|gin|whisk(?:e?y)|tequila|mezcal|aguardiente|hydrogen peroxide|agua oxigenada)\b/iu;
+const SPIRIT = new RegExp(
+  unbroken`
+    \b(?:rubbing alcohol|isopropyl alcohol|alcohol isoprop[ií]lico|alcohol|vodka|rum|gin|whisk(?:e?y)|
+    tequila|mezcal|aguardiente|hydrogen peroxide|agua oxigenada)\b
+  `,
+  'iu',
+);
 
 /** A colour's plant as a juice, a tea or an oil is that, and no powder to be dosed by the spoon. */
 function pressedOf(

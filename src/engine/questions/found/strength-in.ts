@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import type { NamedThing } from './entities.ts';
 import type { Words } from './words-of.ts';
 
@@ -8,7 +9,10 @@ const DEEP =
 
 const OF = '(?: (?:of )?(?:the |la |el |de )?|-)';
 /** The word itself, as it is clipped or slips: "str", "strngth", "fza". */
-const STRENGTH = String.raw`(?:str(?:e?n?gt?h?|e?ngh?t|en|n|nth|engt)?\b\.?|stren\w*|stregn\w*|dose|intensity|(?:full |normal |usual )colou?r\b|fza\.?|fuerza|intens(?:idad)?\b\.?|dosis)`;
+const STRENGTH = unbroken`
+  (?:str(?:e?n?gt?h?|e?ngh?t|en|n|nth|engt)?\b\.?|stren\w*|stregn\w*|dose|intensity|(?:full |normal |
+  usual )colou?r\b|fza\.?|fuerza|intens(?:idad)?\b\.?|dosis)
+`;
 const part = (words: string) =>
   new RegExp(String.raw`(?<![\d/.,] ?)\b(?:${words})${OF}(?:full )?${STRENGTH}`, 'u');
 
@@ -36,8 +40,10 @@ const DARKER =
   '(?:darker|deeper|stronger|bolder|brighter|mas (?:oscur[oa]|fuerte|intens[oa]|cargad[oa]|subid[oa]|viv[oa]))';
 const PALE =
   'pale|light|faint|soft|pastel|washed out|clar[oa]|palid[oa]|suave|pastel|flojo|floja|apagad[oa]|tenue|deslavad[oa]|pobre';
-const LOUD =
-  'loud|bright|dark|deep|strong|bold|vivid|garish|gaudy|intense|chillon|chillona|oscur[oa]|fuerte|intens[oa]|viv[oa]|encendid[oa]|cargad[oa]|llamativ[oa]|estridente|saturad[oa]';
+const LOUD = unbroken`
+  loud|bright|dark|deep|strong|bold|vivid|garish|gaudy|intense|chillon|chillona|oscur[oa]|fuerte|intens[oa]|
+  viv[oa]|encendid[oa]|cargad[oa]|llamativ[oa]|estridente|saturad[oa]
+`;
 /** Words that others hide in: "a notch lighter" is no touch, "lightish" no light. */
 const CLIPPED: readonly (readonly [RegExp, string])[] = [
   [new RegExp(String.raw`\b${LITTLE} ${LIGHTER}`, 'gu'), 'medium'],
@@ -54,13 +60,26 @@ const CLIPPED: readonly (readonly [RegExp, string])[] = [
     'full',
   ],
   [
-    /\b(?:middle of the road|in[- ]between|middle strength|normal strength|usual strength|half ?way|half (?:throttle|speed|steam)|a media maquina|a medio gas|ni mucho ni poco|termino medio|intensidad normal|fuerza normal)\b/gu,
+    new RegExp(
+      unbroken`
+        \b(?:middle of the road|in[- ]between|middle strength|normal strength|usual strength|half ?way|
+        half (?:throttle|speed|steam)|a media maquina|a medio gas|ni mucho ni poco|termino medio|
+        intensidad normal|fuerza normal)\b
+      `,
+      'gu',
+    ),
     'medium',
   ],
   // "Ni pálido ni chillón", "neither pale nor loud", "not too pale, not too bright": between a pale and a deep one.
   [
     new RegExp(
-      String.raw`\b(?:ni (?:muy |tan |demasiado )?(?:${PALE}),? ni (?:muy |tan |demasiado )?(?:${LOUD})|ni (?:muy |tan |demasiado )?(?:${LOUD}),? ni (?:muy |tan |demasiado )?(?:${PALE})|(?:neither|not) (?:too |so |very )?(?:${PALE}),? (?:and |but )?(?:n?or|not|neither) (?:too |so |very )?(?:${LOUD})|(?:neither|not) (?:too |so |very )?(?:${LOUD}),? (?:and |but )?(?:n?or|not|neither) (?:too |so |very )?(?:${PALE}))\b`,
+      unbroken`
+        \b(?:ni (?:muy |tan |demasiado )?(?:${PALE}),? ni (?:muy |tan |demasiado )?(?:${LOUD})|ni (?:muy |
+        tan |demasiado )?(?:${LOUD}),? ni (?:muy |tan |demasiado )?(?:${PALE})|(?:neither|not) (?:too |so |
+        very )?(?:${PALE}),? (?:and |but )?(?:n?or|not|neither) (?:too |so |very )?(?:${LOUD})|(?:neither|
+        not) (?:too |so |very )?(?:${LOUD}),? (?:and |but )?(?:n?or|not|neither) (?:too |so |
+        very )?(?:${PALE}))\b
+      `,
       'gu',
     ),
     'medium',
@@ -72,14 +91,30 @@ const CLIPPED: readonly (readonly [RegExp, string])[] = [
   ],
   // A white that is only to lift what is there: "solo para aclarar", "just to take the yellow off".
   [
-    /\b(?:(?:solo|solamente|nomas|nada mas) (?:para|pa) (?:aclarar(?:l[oa])?|suavizar(?:l[oa])?|blanquear(?:l[oa])? (?:un poco|algo|apenas)|bajar(?:le)? (?:un poco )?(?:el|lo) amarill[oa]|quitar(?:le)? (?:un poco )?(?:el|lo) amarill[oa]|que (?:aclare|suavice|se note))|(?:just|only) to (?:lighten|soften|lift|brighten|knock back|take)(?: (?:it|things|the (?:batter|colou?r|base|yellow)))?(?: (?:up|off|down|a (?:bit|touch|little|tad)))*)\b/gu,
+    new RegExp(
+      unbroken`
+        \b(?:(?:solo|solamente|nomas|nada mas) (?:para|pa) (?:aclarar(?:l[oa])?|suavizar(?:l[oa])?|
+        blanquear(?:l[oa])? (?:un poco|algo|apenas)|bajar(?:le)? (?:un poco )?(?:el|lo) amarill[oa]|
+        quitar(?:le)? (?:un poco )?(?:el|lo) amarill[oa]|que (?:aclare|suavice|se note))|(?:just|
+        only) to (?:lighten|soften|lift|brighten|knock back|take)(?: (?:it|things|the (?:batter|colou?r|
+        base|yellow)))?(?: (?:up|off|down|a (?:bit|touch|little|tad)))*)\b
+      `,
+      'gu',
+    ),
     'tint',
   ],
   [/\b(?:a |just a |only a )blush of(?= it\b| colou?r\b|\s*(?:[.,;?!]|$))/gu, 'tint'],
   [/\b(?:apenitas|casi nadita|a whiff|a breath)\b/gu, 'tint'],
   // "Clarita nomás", "un verdecito de nada": no more than that.
   [
-    /\b(?:(?:clar|suave|baj|palid)(?:c?it[oa]|c?it[oa]s) (?:no ?mas|nada mas|y ya)|\p{L}+(?:cit[oa]|it[oa]) de nada|(?:solo|nomas|nada mas|just|only) (?:un|una|a) (?:tinte|tonito|tono|toque) (?:suavecit[oa]|clarit[oa]|bajit[oa]))\b/gu,
+    new RegExp(
+      unbroken`
+        \b(?:(?:clar|suave|baj|palid)(?:c?it[oa]|c?it[oa]s) (?:no ?mas|nada mas|y ya)|\p{L}+(?:cit[oa]|
+        it[oa]) de nada|(?:solo|nomas|nada mas|just|only) (?:un|una|a) (?:tinte|tonito|tono|
+        toque) (?:suavecit[oa]|clarit[oa]|bajit[oa]))\b
+      `,
+      'gu',
+    ),
     'tint',
   ],
   [/\b(?:clarin|claritito|palidin)\b/gu, 'pastel'],
@@ -92,7 +127,13 @@ const CLIPPED: readonly (readonly [RegExp, string])[] = [
   // "Negro cerrado", "black not grey": nothing paler is meant.
   [/\b(?:negr[oa]|azul|verde|roj[oa]|color) cerrad[oa]\b/gu, 'full'],
   [
-    /\b(?:black|negr[oa]),? (?:and )?(?:(?:not|never|rather than|instead of) (?:a |just )?(?:dark )?gr[ea]y|(?:y )?(?:no|en vez de|en lugar de|que no) (?:un )?gris)\b/gu,
+    new RegExp(
+      unbroken`
+        \b(?:black|negr[oa]),? (?:and )?(?:(?:not|never|rather than|instead of) (?:a |
+        just )?(?:dark )?gr[ea]y|(?:y )?(?:no|en vez de|en lugar de|que no) (?:un )?gris)\b
+      `,
+      'gu',
+    ),
     'full',
   ],
   [
@@ -106,24 +147,66 @@ const STRENGTHS: readonly (readonly [name: string, RegExp])[] = [
   ['double', /\b(?:double|twice(?: as| the)?|el doble|doble|dos veces mas)\b/u],
   [
     'half',
-    /\b(?:half (?:of )?(?:the )?(?:usual|normal|stren\w+|stregn\w+|strngth|dose)|half as (?:strong|dark|much colou?r|intense)|(?:a )?la mitad de (?:lo|fuerte|intenso|oscuro|la (?:dosis|fuerza|intensidad))|media (?:fuerza|dosis|intensidad))\b/u,
+    new RegExp(
+      unbroken`
+        \b(?:half (?:of )?(?:the )?(?:usual|normal|stren\w+|stregn\w+|strngth|dose)|half as (?:strong|dark|
+        much colou?r|intense)|(?:a )?la mitad de (?:lo|fuerte|intenso|oscuro|la (?:dosis|fuerza|
+        intensidad))|media (?:fuerza|dosis|intensidad))\b
+      `,
+      'u',
+    ),
   ],
   [
     'tint',
-    /\b(?:hint|tint|barely(?: there)?|just a touch|touch|smidge[n]?|tiny bit|ever so (?:slightly|faint(?:ly)?)|(?:the )?(?:slightest|faintest|palest)|faint(?:ly)?|ghost(?:ly)?|kiss of|a wash of|suggestion of|hardly any|apenas|toque|pizca|un pelin|tantit[oa]|poquitit[oa]|levemente|levisim[oa]|casi (?:blanco|nada|transparente)|matiz|whisper|(?:very|really|super|so) (?:light|pale|soft|faint)(?:ly)?|muy (?:clar\w*|palid\w*|suave\w*|tenue)|palidisim[oa]|clarisim[oa])\b/u,
+    new RegExp(
+      unbroken`
+        \b(?:hint|tint|barely(?: there)?|just a touch|touch|smidge[n]?|tiny bit|ever so (?:slightly|
+        faint(?:ly)?)|(?:the )?(?:slightest|faintest|palest)|faint(?:ly)?|ghost(?:ly)?|kiss of|a wash of|
+        suggestion of|hardly any|apenas|toque|pizca|un pelin|tantit[oa]|poquitit[oa]|levemente|levisim[oa]|
+        casi (?:blanco|nada|transparente)|matiz|whisper|(?:very|really|super|so) (?:light|pale|soft|
+        faint)(?:ly)?|muy (?:clar\w*|palid\w*|suave\w*|tenue)|palidisim[oa]|clarisim[oa])\b
+      `,
+      'u',
+    ),
   ],
   [
     'pastel',
-    /\b(?:pastel|pastelit[oa]s?|pale|palish|light(?:ly|er)?|soft(?:er|ly)?|gentle|subtle|baby|bebe|milky|washed out|clarit[oa]s?|clar[oa]s?|claron|palid[oa]s?|palidit[oa]s?|suave|suavecit[oa]|tenue|sutil|liger[oa]|ligerit[oa]|deslavad[oa]|apagad[oa]|delicad[oa]|minty|muted|delicate|bajit[oa]|(?:azul|rosad|celest|verdec|amarill|lil|rosit)it[oa]s?|rosita)\b/u,
+    new RegExp(
+      unbroken`
+        \b(?:pastel|pastelit[oa]s?|pale|palish|light(?:ly|er)?|soft(?:er|ly)?|gentle|subtle|baby|bebe|milky|
+        washed out|clarit[oa]s?|clar[oa]s?|claron|palid[oa]s?|palidit[oa]s?|suave|suavecit[oa]|tenue|sutil|
+        liger[oa]|ligerit[oa]|deslavad[oa]|apagad[oa]|delicad[oa]|minty|muted|delicate|bajit[oa]|(?:azul|
+        rosad|celest|verdec|amarill|lil|rosit)it[oa]s?|rosita)\b
+      `,
+      'u',
+    ),
   ],
   [
     'medium',
-    /\b(?:medium|med|mid|middling|moderate|intermedi[oa]|medi[oa]n[oa]|(?:tono|color|intensidad|fuerza|azul|celeste|turquesa|rojo|granate|verde|rosa|rosado|fucsia|amarillo|ocre|dorado|beige|marron|cafe|gris|negro|blanco|morado|violeta|lila|malva|lavanda|naranja|coral|teja) medi[oa](?! (?:litro|kilo|vaso|lote|molde))|half strength|not too \w+|ni (?:muy )?clar[oa] ni (?:muy )?oscur[oa]|ni (?:muy )?fuerte ni (?:muy )?\w+)\b/u,
+    new RegExp(
+      unbroken`
+        \b(?:medium|med|mid|middling|moderate|intermedi[oa]|medi[oa]n[oa]|(?:tono|color|intensidad|fuerza|
+        azul|celeste|turquesa|rojo|granate|verde|rosa|rosado|fucsia|amarillo|ocre|dorado|beige|marron|cafe|
+        gris|negro|blanco|morado|violeta|lila|malva|lavanda|naranja|coral|teja) medi[oa](?! (?:litro|kilo|
+        vaso|lote|molde))|half strength|not too \w+|ni (?:muy )?clar[oa] ni (?:muy )?oscur[oa]|
+        ni (?:muy )?fuerte ni (?:muy )?\w+)\b
+      `,
+      'u',
+    ),
   ],
   [
     'full',
     new RegExp(
-      String.raw`\b(?:full|(?:bien |muy )?priet[oa]|(?:${HUE}) de verdad|really pop|pop|punchy|loud|rich|vibrant|${DEEP}|oscurit[oa]|max(?:imum)?|maxim[oa]|chillon|encendid[oa]|subid[oa]|a tope|(?:saturacion|intensidad|fuerza) (?:plena|total|maxima|completa)|plena saturacion|pleno color|color pleno|a full|al maximo|black black|jet black|pitch black|(?:almost|nearly|casi) (?:black|negr[oa])|as (?:${DEEP}|${HUE}) as|(?:the )?(?:whitest|blackest|darkest|brightest|deepest|strongest|boldest|reddest|bluest|greenest)|(?:bright|dark|strong|white|black) as poss\w*|lo mas (?:${DEEP}|${HUE})|(?:bien|muy|super) (?:${HUE}|${DEEP})|(?:properly|proper|really|real|truly|true|solid|stark|super|seriously|very) (?:${HUE})|(?<hue>${HUE}) \k<hue>)\b`,
+      unbroken`
+        \b(?:full|(?:bien |muy )?priet[oa]|(?:${HUE}) de verdad|really pop|pop|punchy|loud|rich|vibrant|
+        ${DEEP}|oscurit[oa]|max(?:imum)?|maxim[oa]|chillon|encendid[oa]|subid[oa]|a tope|(?:saturacion|
+        intensidad|fuerza) (?:plena|total|maxima|completa)|plena saturacion|pleno color|color pleno|a full|
+        al maximo|black black|jet black|pitch black|(?:almost|nearly|casi) (?:black|negr[oa])|as (?:${DEEP}|
+        ${HUE}) as|(?:the )?(?:whitest|blackest|darkest|brightest|deepest|strongest|boldest|reddest|bluest|
+        greenest)|(?:bright|dark|strong|white|black) as poss\w*|lo mas (?:${DEEP}|${HUE})|(?:bien|muy|
+        super) (?:${HUE}|${DEEP})|(?:properly|proper|really|real|truly|true|solid|stark|super|seriously|
+        very) (?:${HUE})|(?<hue>${HUE}) \k<hue>)\b
+      `,
       'u',
     ),
   ],
@@ -131,7 +214,13 @@ const STRENGTHS: readonly (readonly [name: string, RegExp])[] = [
 
 /** What was not wished: "too strong", "demasiado oscuro", "it came out dark". */
 const UNWISHED = new RegExp(
-  String.raw`\b(?:(?<!not )too|demasiado|tan|nada|(?:no|not)(?: (?:a|an|un|una|muy|very|so|all that|quede|sea|salga|quiero))?|less|menos|wasn'?t|isn'?t|(?:was|were|came out|turned out|salio|quedo|me quedo) (?:too |so |very |muy |tan |bien )?)\s*(?:${DEEP}|pale|light|faint|clarit[oa]|clar[oa]|palid[oa]|palidit[oa]|bajit[oa]|pastel|suave|suavecit[oa]|soft|baby|powder|minty|milky|washed out|deslavad[oa])(?: (?:blue|pink|green|yellow|azul|rosa|verde))?\b`,
+  unbroken`
+    \b(?:(?<!not )too|demasiado|tan|nada|(?:no|not)(?: (?:a|an|un|una|muy|very|so|all that|quede|sea|salga|
+    quiero))?|less|menos|wasn'?t|isn'?t|(?:was|were|came out|turned out|salio|quedo|me quedo) (?:too |so |
+    very |muy |tan |bien )?)\s*(?:${DEEP}|pale|light|faint|clarit[oa]|clar[oa]|palid[oa]|palidit[oa]|
+    bajit[oa]|pastel|suave|suavecit[oa]|soft|baby|powder|minty|milky|washed out|deslavad[oa])(?: (?:blue|
+    pink|green|yellow|azul|rosa|verde))?\b
+  `,
   'gu',
 );
 
@@ -141,8 +230,14 @@ function percentIn(text: string): string | undefined {
 }
 
 /** The colourant stands as `;` here. */
-const GREY_WISHED =
-  /\b(?:gr[ea]ys?|gris(?:es)?),? (?:how (?:much|many)|cuant[oa])(?: of| de)? ;|(?:how much|cuant[oa])(?: of| de)? ; (?:(?:do i (?:need|use) |hace falta |pongo )?(?:for|to get|to make|para|pa)(?: sacar| hacer| un[oa]?| an?| nice| soft| light| pale| bonito)* )(?:gr[ea]y|gris)\b/u;
+const GREY_WISHED = new RegExp(
+  unbroken`
+    \b(?:gr[ea]ys?|gris(?:es)?),? (?:how (?:much|many)|cuant[oa])(?: of| de)? ;|(?:how much|
+    cuant[oa])(?: of| de)? ; (?:(?:do i (?:need|use) |hace falta |pongo )?(?:for|to get|to make|para|
+    pa)(?: sacar| hacer| un[oa]?| an?| nice| soft| light| pale| bonito)* )(?:gr[ea]y|gris)\b
+  `,
+  'u',
+);
 /** Grey is what a little black makes: "and the gray, how much charcoal", "cuánto carbón para un gris". */
 const isGreyOfBlack = (said: string, things: readonly NamedThing[]): boolean =>
   GREY_WISHED.test(said) && things.some(({ text }) => /charcoal|black|carbon|negr/u.test(text));

@@ -1,4 +1,5 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
+import { unbroken } from '../../over-lines.ts';
 import { LONGEST_PLANT, type PlantClass, plantNamed } from '../../stability/plant-classes.ts';
 import { thingsIn } from './entities.ts';
 import { unlistedIn } from './unlisted.ts';
@@ -18,23 +19,47 @@ export type SurvivalAsked = {
 };
 
 /** What becomes of a colour, of whatever is named. */
-const FATE =
-  /\b(?:survive?s?|hold(?:s|ing)?|keeps?|stays?|stay put|lasts?|fades?|fading|colou?rfast|aguanta\w*|resist\w*|mantien\w*|mantener\w*|dura\w*|perdura\w*|queda(?!n? (?:en|un|poc))\w*|se (?:va|vaya|dana|pierde|pone|quema|destine)|destin\w*|cambia\w*|vira|tine|turns?|wont turn|who wins|quien gana)\b/u;
+const FATE = new RegExp(
+  unbroken`
+    \b(?:survive?s?|hold(?:s|ing)?|keeps?|stays?|stay put|lasts?|fades?|fading|colou?rfast|aguanta\w*|
+    resist\w*|mantien\w*|mantener\w*|dura\w*|perdura\w*|queda(?!n? (?:en|un|poc))\w*|se (?:va|vaya|dana|
+    pierde|pone|quema|destine)|destin\w*|cambia\w*|vira|tine|turns?|wont turn|who wins|quien gana)\b
+  `,
+  'u',
+);
 /** Whether it goes, which is of soap only beside a word of it. */
 const FIT =
   /\b(?:ok|okay|fine|good|any good|alright|works?|pinta|sirve\w*|vale|va bien|se puede|funciona)\b/u;
-const SOAP =
-  /\b(?:soap\w*|jabon\w*|batter|masa|lye|sosa|soda|caustic\w?|lejia|naoh|sodium hydroxide|hidroxido|saponific\w*|alkali\w*|alcalin\w*|cp|cold process|bars?|barras?|gel|cure|curar)\b/u;
+const SOAP = new RegExp(
+  unbroken`
+    \b(?:soap\w*|jabon\w*|batter|masa|lye|sosa|soda|caustic\w?|lejia|naoh|sodium hydroxide|hidroxido|
+    saponific\w*|alkali\w*|alcalin\w*|cp|cold process|bars?|barras?|gel|cure|curar)\b
+  `,
+  'u',
+);
 const FOR_WATER =
   /\b(?:instead of|in place of|as the|as my|for the|en vez de|en lugar de|por)(?: the| del| el)? ?(?:water|agua)\b/u;
 const COLOUR =
   /\b(?:colou?rs?|red|pink|purple|blue|green|yellow|orange|brown|rojo|rosa|morado|azul|verde|amarill[oa]|naranja|marron|cafe)\b/u;
 /** A bar that is made, an amount, or another matter than the colour. */
-const NOT_ASKED =
-  /\b(?:how (?:much|many|long|do|to)|cuant[oa]s?(?! (?:dura|aguanta|se mantiene|tarda))|went|turned|gone|came out|se puso|se volvio|quedo|salio|(?:ha|han) (?:quedado|puesto|vuelto|salido)|quedaron|salieron|se pusieron|what happened|que (?:le )?(?:ha )?pas(?:o|ado)|lost|recipe|receta|oz|lbs?|grams?|gramos|kg|kilos?|tsp|cucharad\w*)\b/u;
+const NOT_ASKED = new RegExp(
+  unbroken`
+    \b(?:how (?:much|many|long|do|to)|cuant[oa]s?(?! (?:dura|aguanta|se mantiene|tarda))|went|turned|gone|
+    came out|se puso|se volvio|quedo|salio|(?:ha|han) (?:quedado|puesto|vuelto|salido)|quedaron|salieron|
+    se pusieron|what happened|que (?:le )?(?:ha )?pas(?:o|ado)|lost|recipe|receta|oz|lbs?|grams?|gramos|kg|
+    kilos?|tsp|cucharad\w*)\b
+  `,
+  'u',
+);
 const EATEN = /\b(?:drink\w*|eat\w*|tomar|comer)\b/u;
-const LIQUID =
-  /\b(?:juices?|tea|infusion|brew|puree|pulp|smoothie|jugo|zumo|te|pure|pulpa|licuad[oa]|hervid[oa]|agua de|instead of water|wine|vino|beer|cerveza|stout|espresso|in place of|instead of|en vez de|en lugar de)\b/u;
+const LIQUID = new RegExp(
+  unbroken`
+    \b(?:juices?|tea|infusion|brew|puree|pulp|smoothie|jugo|zumo|te|pure|pulpa|licuad[oa]|hervid[oa]|
+    agua de|instead of water|wine|vino|beer|cerveza|stout|espresso|in place of|instead of|en vez de|
+    en lugar de)\b
+  `,
+  'u',
+);
 
 /** A plant's oil is a fat or a scent, and a colour may only bear its name. */
 const OTHERWISE = /^(?:oils?|butter|essential|fragrance|mica|oxide|clay|pigment|red|yellow|lake|tree)$/u;
@@ -55,14 +80,27 @@ function listedIn(words: readonly string[]): { name: string; plant: string; of: 
 
 /** "Does X survive lye", "X ok in soap", "X aguanta la sosa": what stands for X, of one to three words. */
 const ASKED: readonly RegExp[] = [
-  /^(?:so |and |hi |hey |hello )?(?:does|do|will|would|is|are|can|could) (?:the |my |some )?(\p{L}+(?: \p{L}+){0,2}?) (?:survive|hold up|stay put|keep its colou?r|ok|okay|fine|good|any good|work) (?:in |to |with |against |the )*(?:lye|soap|cp|cold process|caustic)\b/u,
+  new RegExp(
+    unbroken`
+      ^(?:so |and |hi |hey |hello )?(?:does|do|will|would|is|are|can|could) (?:the |my |
+      some )?(\p{L}+(?: \p{L}+){0,2}?) (?:survive|hold up|stay put|keep its colou?r|ok|okay|fine|good|
+      any good|work) (?:in |to |with |against |the )*(?:lye|soap|cp|cold process|caustic)\b
+    `,
+    'u',
+  ),
   /^(\p{L}+(?: \p{L}+){0,2}?) (?:ok|okay|fine|good|any good) in (?:my |a |cp |cold process )?soap\b/u,
   /^(?:el |la |los |las |y |hola )*(\p{L}+(?: (?:de )?\p{L}+){0,2}?) (?:aguantan?|resisten?|soportan?) (?:a )?(?:la |el )?(?:sosa|soda|lejia|jabon)\b/u,
   /^(?:se puede (?:usar|poner) )(?:el |la |los |las )?(\p{L}+(?: (?:de )?\p{L}+){0,2}?) en (?:el |mi )?jabon\b/u,
 ];
 /** No name of anything. */
-const NO_NAME =
-  /^(?:it|this|that|they|these|those|he|she|i|we|you|there|anything|something|what|which|eso|esto|ese|esta|este|ella|el|color|colou?r|colours?|colors?|que|cual|todo|nada|soap|bar|batter|lye|sosa|soda|jabon|masa|barra)$/u;
+const NO_NAME = new RegExp(
+  unbroken`
+    ^(?:it|this|that|they|these|those|he|she|i|we|you|there|anything|something|what|which|eso|esto|ese|esta|
+    este|ella|el|color|colou?r|colours?|colors?|que|cual|todo|nada|soap|bar|batter|lye|sosa|soda|jabon|masa|
+    barra)$
+  `,
+  'u',
+);
 
 /**
  * What a question asks to survive lye, where it is a plant or a food, or stands where such a name would; undefined where it asks

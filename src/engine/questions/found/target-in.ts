@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { openNames } from '../../text/colours/colour-lists.ts';
 import { colourNamed } from '../../text/colours/colour-name.ts';
 import { FOLDED_WORDS, foldedColour, isColourWord } from '../../text/colours/folded-colours.ts';
@@ -7,20 +8,46 @@ import type { Words } from './words-of.ts';
 /** A wished colour: as it was typed, and what was understood. */
 export type Target = { readonly text: string; readonly hex: string; readonly name: string };
 
-const BEFORE_TARGET =
-  /\b(?:to get|to make|make it|make me|make|get|achieve|mix|reach|for|hit|match|hago|hacer|saco|sacar|consigo|conseguir|logro|lograr|obtengo|obtener|busco|buscaba|buscando|se hace|quiero|want|need|necesito|salga|quede|lograr|recipe for|receta (?:de|para))\s+(?:it |me |mi |my |this |to |get |make |a |an |the |un |una |el |la |al |colou?r |tono |de |of |some |like )*(.+)$/u;
-const AFTER_TARGET =
-  /\s+(?:from|with|out of|using|i (?:only |just )?(?:got|have)|con|usando|de mi|de lo que|in (?:cp|cold|my|soap|lye|\d)|for \d|para \d|en (?:cp|jabon|mi|\d)|on my shelf|soaps?|bars?|jabon(?:es)?|pastillas?|how|if|but i|sin|without|please|porfa\w*|por favor|because|since|so|my (?:base|batter|soap|oils)|mi (?:base|masa|mezcla|jabon)|pero|porque|and i do|(?:and |but )?all i|lo unico|[?!;.,]|en que|que no|solo con|si (?:tengo|solo)|that|which)(?:\s.*|$)/u;
+const BEFORE_TARGET = new RegExp(
+  unbroken`
+    \b(?:to get|to make|make it|make me|make|get|achieve|mix|reach|for|hit|match|hago|hacer|saco|sacar|
+    consigo|conseguir|logro|lograr|obtengo|obtener|busco|buscaba|buscando|se hace|quiero|want|need|necesito|
+    salga|quede|lograr|recipe for|receta (?:de|para))\s+(?:it |me |mi |my |this |to |get |make |a |an |the |
+    un |una |el |la |al |colou?r |tono |de |of |some |like )*(.+)$
+  `,
+  'u',
+);
+const AFTER_TARGET = new RegExp(
+  unbroken`
+    \s+(?:from|with|out of|using|i (?:only |just )?(?:got|have)|con|usando|de mi|de lo que|in (?:cp|cold|my|
+    soap|lye|\d)|for \d|para \d|en (?:cp|jabon|mi|\d)|on my shelf|soaps?|bars?|jabon(?:es)?|pastillas?|how|
+    if|but i|sin|without|please|porfa\w*|por favor|because|since|so|my (?:base|batter|soap|oils)|mi (?:base|
+    masa|mezcla|jabon)|pero|porque|and i do|(?:and |but )?all i|lo unico|[?!;.,]|en que|que no|solo con|
+    si (?:tengo|solo)|that|which)(?:\s.*|$)
+  `,
+  'u',
+);
 
 /** "Verde oliva cómo lo saco, tengo …": the wish first, then how it is made. */
-const HEADED =
-  /^(?:hi |hello |hola |a |an |un |una |el |the )*((?:\p{L}+ ){0,3}\p{L}+)\s*,?\s+(?:como|how) (?:lo |la |se |do (?:i|you) |to |can i )*(?:saco|saca|consigo|hago|hace|logro|obtengo|get|make|mix|do)(?: it| that)?(?=\s*[,;.?!]|$)/u;
+const HEADED = new RegExp(
+  unbroken`
+    ^(?:hi |hello |hola |a |an |un |una |el |the )*((?:\p{L}+ ){0,3}\p{L}+)\s*,?\s+(?:como|how) (?:lo |la |
+    se |do (?:i|you) |to |can i )*(?:saco|saca|consigo|hago|hace|logro|obtengo|get|make|mix|
+    do)(?: it| that)?(?=\s*[,;.?!]|$)
+  `,
+  'u',
+);
 /** What somebody owns stands behind a verb of making and is no wish. */
 const OWNED = /^[^\p{L}\d#]*(?:tengo|i have|ive|i got|have|got|solo tengo|only have)(?!\p{L})/u;
 
 /** "#7fa37a", "hex 808000", "8a9a5b", "rgb(120, 80, 90)". */
-const HEX =
-  /#[\da-f]{6}\b|#[\da-f]{3}\b|(?<=\bhex(?:adecimal)? (?:(?:code|value|colou?r|codigo) )?)[\da-f]{6}\b|\b(?=[\da-f]*\d)(?=[\da-f]*[a-f])[\da-f]{6}\b|\brgb ?\([\d ,.%]{5,24}\)/iu;
+const HEX = new RegExp(
+  unbroken`
+    #[\da-f]{6}\b|#[\da-f]{3}\b|(?<=\bhex(?:adecimal)? (?:(?:code|value|colou?r|codigo) )?)[\da-f]{6}\b|
+    \b(?=[\da-f]*\d)(?=[\da-f]*[a-f])[\da-f]{6}\b|\brgb ?\([\d ,.%]{5,24}\)
+  `,
+  'iu',
+);
 
 /** The colour that a question wishes, as far as a turn of phrase tells that it is one. */
 export function targetIn(question: string, words: Words, things: readonly NamedThing[]): Target | undefined {
@@ -61,8 +88,15 @@ export function targetIn(question: string, words: Words, things: readonly NamedT
 }
 
 /** "Pa q el azul no quede gris", "so that it does not go grey": what a colour is kept from. */
-const NOT_TO_BECOME =
-  /(?<!\p{L})(?:(?:para|pa) (?:que|q) (?:\p{L}+ ){0,4}?no (?:se |me |le |te )*(?:qued|salg|pong|vuelv|v[ae]y|hag|vir|cambi|agris|oscure)\p{L}*|(?:stop|keep|prevent) (?:\p{L}+ ){1,4}?(?:from )?(?:going|turning|becoming|looking)|so (?:that )?(?:\p{L}+ ){1,4}?(?:doesn?'?t|does not|wont|won't|will not) (?:go|turn|become|look))(?!\p{L})/u;
+const NOT_TO_BECOME = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:para|pa) (?:que|q) (?:\p{L}+ ){0,4}?no (?:se |me |le |te )*(?:qued|salg|pong|vuelv|
+    v[ae]y|hag|vir|cambi|agris|oscure)\p{L}*|(?:stop|keep|prevent) (?:\p{L}+ ){1,4}?(?:from )?(?:going|
+    turning|becoming|looking)|so (?:that )?(?:\p{L}+ ){1,4}?(?:doesn?'?t|does not|wont|won't|
+    will not) (?:go|turn|become|look))(?!\p{L})
+  `,
+  'u',
+);
 
 /** "Azul + rosa da lila?": what a mix is to come to. */
 const GIVES = /\b(?:da|dan|dara|gives?|yields?)\s+(?:me |a |an |un |una )?(\p{L}+)(?! (?:or|o) )/u;
@@ -71,11 +105,21 @@ const isOnlyThing = (name: string): boolean =>
   !name.includes(' ') && !isColourWord(name) && !/^#/u.test(name);
 
 /** Turns of phrase that ask for a mix, whatever the order of words: "olive green what colors do i use". */
-const WISHES =
-  /\b(?:mix|blend|combin\w+|mezcl[oa]\w*|junto|what colors?|which (?:colors?|pigments?|micas?)|que (?:colores|uso)|how would i|close to|yields?|gives?|con que)\b/u;
+const WISHES = new RegExp(
+  unbroken`
+    \b(?:mix|blend|combin\w+|mezcl[oa]\w*|junto|what colors?|which (?:colors?|pigments?|micas?)|
+    que (?:colores|uso)|how would i|close to|yields?|gives?|con que)\b
+  `,
+  'u',
+);
 const MARK = /^[^\p{L}\d#]+$/u;
-const DEPTH =
-  /^(?:light|dark|deep|pale|dusty|bright|warm|soft|muted|burnt|hot|baby|claro|clara|oscuro|oscura|viejo|quemado|palido|fuerte|pastel|clarit[oa]|oscurit[oa]|suavecit[oa]|palidit[oa])$/u;
+const DEPTH = new RegExp(
+  unbroken`
+    ^(?:light|dark|deep|pale|dusty|bright|warm|soft|muted|burnt|hot|baby|claro|clara|oscuro|oscura|viejo|
+    quemado|palido|fuerte|pastel|clarit[oa]|oscurit[oa]|suavecit[oa]|palidit[oa])$
+  `,
+  'u',
+);
 
 /**
  * The longest of the trade's words for a colour that is no part of a colourant's name, else a name of several words from the
@@ -96,8 +140,13 @@ const DIMINUTIVE = /(?<!\p{L})(clar|oscur)it([oa])(?!\p{L})/gu;
 const OLIVE = /^(?:olives?|oliva)$/u;
 const OILS = /^(?:oils?|aceites?)$/u;
 const OF_AN_OIL = /^(?:olives?|oils?|aceites?)$/u;
-const NOT_LIKE =
-  /(?<!\p{L})(?:not|isn'?t|don'?t want|no|ni|sin|instead of|en vez de)(?: (?:look\p{L}*|be|quiero|parezca|parecer|sea|quede|salga|todo|all))*(?: (?:like|as|como|a|an|un|una|hot|too|tan|muy))*$/u;
+const NOT_LIKE = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:not|isn'?t|don'?t want|no|ni|sin|instead of|en vez de)(?: (?:look\p{L}*|be|quiero|parezca|
+    parecer|sea|quede|salga|todo|all))*(?: (?:like|as|como|a|an|un|una|hot|too|tan|muy))*$
+  `,
+  'u',
+);
 
 const isLongName = (name: string): boolean => name.includes(' ') && name.length > 8 && openNames().has(name);
 

@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { fold } from '../../text/fold.ts';
 import { unaccented } from '../../text/unaccented.ts';
 
@@ -71,7 +72,12 @@ const FRAMES = [
 ].map(
   frame =>
     new RegExp(
-      `^(?:and |so |but |please |y |pues |hola |hi |hey )?${frame}(?: (?:in|en) (?:cold process |soap|soaping|soap making|soapmaking|el |los )*(?:jabon(?:es)?|soap|soaping|making)?)?(?: (?:in|with|en|con) (?:one|an?|simple|plain|easy|few|una|pocas|palabras)(?: (?:sentence|words?|terms|frase|faciles|sencillas|simples|palabras|normales))*)?(?: please| por favor)?$`,
+      unbroken`
+        ^(?:and |so |but |please |y |pues |hola |hi |hey )?${frame}(?: (?:in|en) (?:cold process |soap|
+        soaping|soap making|soapmaking|el |los )*(?:jabon(?:es)?|soap|soaping|making)?)?(?: (?:in|with|en|
+        con) (?:one|an?|simple|plain|easy|few|una|pocas|palabras)(?: (?:sentence|words?|terms|frase|faciles|
+        sencillas|simples|palabras|normales))*)?(?: please| por favor)?$
+      `,
       'u',
     ),
 );

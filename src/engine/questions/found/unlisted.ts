@@ -1,4 +1,5 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
+import { spaced, unbroken } from '../../over-lines.ts';
 import { plantNamed } from '../../stability/plant-classes.ts';
 import type { Words } from './words-of.ts';
 
@@ -6,8 +7,35 @@ import type { Words } from './words-of.ts';
  * Plants, foods and powders that somebody colours soap with somewhere and that the catalogue does not hold, as makers call
  * them; lower case without accents. From memory.
  */
-const NAMES =
-  'glitter; plastic glitter; purpurina; brillantina; diamantina; escarcha; saffron; azafran; zobo; sorrel; roselle; airampo; muicle; purple corn; maiz morado; maiz azul; chicha morada; ube; camote morado; purple sweet potato; sweet potato; batata; beet; beets; beetroot; betabel; betarraga; remolacha; carrot; carrots; zanahoria; spinach; espinaca; espinacas; parsley; perejil; nettle; nettles; ortiga; kale; moringa; malunggay; alfalfa; wheatgrass; barley grass; blackberry; blackberries; zarzamora; blueberry; blueberries; arandano; arandanos; raspberry; raspberries; frambuesa; frambuesas; strawberry; strawberries; fresa; fresas; frutilla; elderberry; elderberries; sauco; pomegranate; granada; cherry juice; cereza; cerezas; grape juice; red wine; vino tinto; cinnamon; canela; clove; cloves; clavo; nutmeg; nuez moscada; ginger; jengibre; dragon fruit; pitahaya; pitaya; hibiscus; jamaica; rose petals; calendula; marigold; marigolds; cempasuchil; cornflower; cornflowers; aciano; chamomile; manzanilla; safflower; cartamo; henna; woad; weld; gualda; brazilwood; palo de brasil; logwood; palo de campeche; campeche; sappanwood; sandalwood; sandalo; red sandalwood; sandalo rojo; rhubarb root; ruibarbo; walnut husk; walnut husks; walnut hulls; nogalina; nogal; onion skins; onion skin; avocado pit; avocado pits; eucalyptus; eucalipto; chlorella; nori; kelp; seaweed; alga; algas; sea moss; squid ink; tinta de calamar; pumpkin; calabaza; zapallo; ahuyama; auyama; tomato powder; tomate; chilli; chili; aji; guajillo; curry; egg yolk; egg yolks; yema; yemas; yema de huevo; butterfly pea; blue pea; blue pea flower; cudbear; orchil; lichen; liquen; pokeberry; sumac; zumaque; acai; maqui; huito; jagua; genipap; molasses; melaza; panela; piloncillo; soot; hollin; tizne; brick dust; polvo de ladrillo; herrumbre; graphite; grafito; chalk; tiza; dill; eneldo; rosemary; romero; sage leaf; salvia; mint leaves; hierbabuena; yerba mate; bissap; hoja santa; flor de jamaica; palo santo; rooibos; chai; black tea; te negro; green tea; te verde; espirulina; bee pollen; polen; propolis; propoleo; cochinilla; grana; kurkuma; haldi; kumkum; neem; manjistha; ratanjot; kesar; tesu; gromwell; gardenia; mulberry; morera; guayaba; guava; papaya; lechosa; paprika oleoresin; lutein; luteina; astaxanthin; astaxantina; lycopene; licopeno; chlorophyll; clorofila; chlorophyllin; clorofilina; anthocyanin; antocianina; betanin; betanina; riboflavin; riboflavina; vitamin b12; bentonite; bentonita; fuller s earth; tierra de fuller; multani mitti; rhassoul; ghassoul; pumice; piedra pomez; cassava starch; corn starch; maicena; almidon de yuca';
+const NAMES = spaced`
+  glitter; plastic glitter; purpurina; brillantina; diamantina; escarcha; saffron; azafran; zobo; sorrel;
+  roselle; airampo; muicle; purple corn; maiz morado; maiz azul; chicha morada; ube; camote morado; purple
+  sweet potato; sweet potato; batata; beet; beets; beetroot; betabel; betarraga; remolacha; carrot;
+  carrots; zanahoria; spinach; espinaca; espinacas; parsley; perejil; nettle; nettles; ortiga; kale;
+  moringa; malunggay; alfalfa; wheatgrass; barley grass; blackberry; blackberries; zarzamora; blueberry;
+  blueberries; arandano; arandanos; raspberry; raspberries; frambuesa; frambuesas; strawberry;
+  strawberries; fresa; fresas; frutilla; elderberry; elderberries; sauco; pomegranate; granada; cherry
+  juice; cereza; cerezas; grape juice; red wine; vino tinto; cinnamon; canela; clove; cloves; clavo;
+  nutmeg; nuez moscada; ginger; jengibre; dragon fruit; pitahaya; pitaya; hibiscus; jamaica; rose petals;
+  calendula; marigold; marigolds; cempasuchil; cornflower; cornflowers; aciano; chamomile; manzanilla;
+  safflower; cartamo; henna; woad; weld; gualda; brazilwood; palo de brasil; logwood; palo de campeche;
+  campeche; sappanwood; sandalwood; sandalo; red sandalwood; sandalo rojo; rhubarb root; ruibarbo; walnut
+  husk; walnut husks; walnut hulls; nogalina; nogal; onion skins; onion skin; avocado pit; avocado pits;
+  eucalyptus; eucalipto; chlorella; nori; kelp; seaweed; alga; algas; sea moss; squid ink; tinta de
+  calamar; pumpkin; calabaza; zapallo; ahuyama; auyama; tomato powder; tomate; chilli; chili; aji;
+  guajillo; curry; egg yolk; egg yolks; yema; yemas; yema de huevo; butterfly pea; blue pea; blue pea
+  flower; cudbear; orchil; lichen; liquen; pokeberry; sumac; zumaque; acai; maqui; huito; jagua; genipap;
+  molasses; melaza; panela; piloncillo; soot; hollin; tizne; brick dust; polvo de ladrillo; herrumbre;
+  graphite; grafito; chalk; tiza; dill; eneldo; rosemary; romero; sage leaf; salvia; mint leaves;
+  hierbabuena; yerba mate; bissap; hoja santa; flor de jamaica; palo santo; rooibos; chai; black tea; te
+  negro; green tea; te verde; espirulina; bee pollen; polen; propolis; propoleo; cochinilla; grana;
+  kurkuma; haldi; kumkum; neem; manjistha; ratanjot; kesar; tesu; gromwell; gardenia; mulberry; morera;
+  guayaba; guava; papaya; lechosa; paprika oleoresin; lutein; luteina; astaxanthin; astaxantina; lycopene;
+  licopeno; chlorophyll; clorofila; chlorophyllin; clorofilina; anthocyanin; antocianina; betanin;
+  betanina; riboflavin; riboflavina; vitamin b12; bentonite; bentonita; fuller s earth; tierra de fuller;
+  multani mitti; rhassoul; ghassoul; pumice; piedra pomez; cassava starch; corn starch; maicena; almidon de
+  yuca
+`;
 
 /** A plant's oil is a scent or a fat. */
 const OF_OIL = /^(?:oils?|essential|fragrance|butter|eo|fo)$/u;
@@ -17,16 +45,36 @@ const LISTED: ReadonlySet<string> = new Set(NAMES.split('; '));
 const LONGEST = 3;
 
 /** What a plant or a powder is used as, behind its name in English, before it in Spanish; or how it was made ready. */
-const BEHIND =
-  /^(?:powder|roots?|leaf|leaves|petals?|flowers?|blossoms?|husks?|hulls?|peels?|skins?|rind|bark|berry|berries|juice|puree|pulp|extract|infusion|starch|pollen)$/u;
-const BEFORE =
-  /^(?:polvo|polvito|raiz|raices|hojas?|flor|flores|petalos|cascaras?|corteza|semillas?|jugo|zumo|pulpa|pure|extracto|infusion|te|harina|almidon|pepas?|fruto|vainas?|tinta)$/u;
+const BEHIND = new RegExp(
+  unbroken`
+    ^(?:powder|roots?|leaf|leaves|petals?|flowers?|blossoms?|husks?|hulls?|peels?|skins?|rind|bark|berry|
+    berries|juice|puree|pulp|extract|infusion|starch|pollen)$
+  `,
+  'u',
+);
+const BEFORE = new RegExp(
+  unbroken`
+    ^(?:polvo|polvito|raiz|raices|hojas?|flor|flores|petalos|cascaras?|corteza|semillas?|jugo|zumo|pulpa|
+    pure|extracto|infusion|te|harina|almidon|pepas?|fruto|vainas?|tinta)$
+  `,
+  'u',
+);
 const MADE = /^(?:ground|powdered|dried|crushed)$/u;
 const READY = /^(?:molid[oa]s?|sec[oa]s?|deshidratad[oa]s?|rallad[oa]s?|machacad[oa]s?|pulverizad[oa]s?)$/u;
 
 /** No plant's name: what stands before "powder" or behind "polvo de" in other trades, and small words. */
-const NO_NAME =
-  /^(?:the|an?|my|his|her|your|our|this|that|some|any|more|of|in|on|for|with|and|or|is|it|its|dry|fine|loose|baking|washing|soap|milk|talcum|talc|baby|face|gun|curing|custard|cocoa|mica|pigment|colou?r|coloured|white|red|blue|green|yellow|black|brown|pink|purple|orange|coconut|olive|palm|water|fruit|tap|hot|cold|iced|el|la|los|las|un|una|de|del|en|con|para|por|y|o|que|se|su|mi|leche|jabon|pan|color|mica|pigmento|trigo|mesa|agua|masa|lavar|hornear|talco|cuanto|cuanta|lejia|sosa|soda|lye|clay|arcilla|oxid[eo]|much|which|what|how|each|two|one|like|from|such|same|old|new|own|need|use|used|put|add|spoon|teaspoon|tablespoon|cup|bath|hard|clove|orange|lemon|limon|naranja)$/u;
+const NO_NAME = new RegExp(
+  unbroken`
+    ^(?:the|an?|my|his|her|your|our|this|that|some|any|more|of|in|on|for|with|and|or|is|it|its|dry|fine|
+    loose|baking|washing|soap|milk|talcum|talc|baby|face|gun|curing|custard|cocoa|mica|pigment|colou?r|
+    coloured|white|red|blue|green|yellow|black|brown|pink|purple|orange|coconut|olive|palm|water|fruit|tap|
+    hot|cold|iced|el|la|los|las|un|una|de|del|en|con|para|por|y|o|que|se|su|mi|leche|jabon|pan|color|mica|
+    pigmento|trigo|mesa|agua|masa|lavar|hornear|talco|cuanto|cuanta|lejia|sosa|soda|lye|clay|arcilla|
+    oxid[eo]|much|which|what|how|each|two|one|like|from|such|same|old|new|own|need|use|used|put|add|spoon|
+    teaspoon|tablespoon|cup|bath|hard|clove|orange|lemon|limon|naranja)$
+  `,
+  'u',
+);
 
 /** Where a name stands in a question's words: from the first to behind the last. */
 type Span = { readonly from: number; readonly to: number };

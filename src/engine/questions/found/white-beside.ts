@@ -1,6 +1,15 @@
+import { unbroken } from '../../over-lines.ts';
+
 /** As in "and a bit of white", "con un poco de blanco"; a white of another kind is named by what follows. */
-const WHITE =
-  /(?:\b(?:and|with|plus|y|con|mas)|[+&,])\s+(?:(?:just |only |solo )?(?:an? |some |un |una |algo de )?(bit|touch|little|pinch|dash|hint|drop|tiny bit|lot|lots|poco|poquito|pizca|toque|gota|monton)?(?: bit)?(?: of| de)? ?)?(?:white|blanco)\b(?! (?:mica|clay|oxide|kaolin|lake|pigment from|arcilla|pearl|oxido|soap|bar|base|chocolate|speck|spot))/u;
+const WHITE = new RegExp(
+  unbroken`
+    (?:\b(?:and|with|plus|y|con|mas)|[+&,])\s+(?:(?:just |only |solo )?(?:an? |some |un |una |
+    algo de )?(bit|touch|little|pinch|dash|hint|drop|tiny bit|lot|lots|poco|poquito|pizca|toque|gota|
+    monton)?(?: bit)?(?: of| de)? ?)?(?:white|blanco)\b(?! (?:mica|clay|oxide|kaolin|lake|pigment from|
+    arcilla|pearl|oxido|soap|bar|base|chocolate|speck|spot))
+  `,
+  'u',
+);
 const LITTLE = /^(?:bit|touch|little|pinch|dash|hint|drop|tiny bit|poco|poquito|pizca|toque|gota)$/u;
 const MUCH = /^(?:lots?|monton)$/u;
 

@@ -1,4 +1,5 @@
 import { PLAIN_WORDS } from '../../flaws/reading/lexicon/plain.ts';
+import { spaced, unbroken } from '../../over-lines.ts';
 import { unitOfWord } from '../../quantities/unit-words.ts';
 import { readOnce } from '../../remembered.ts';
 import { spokenAmounts } from '../../text/amounts/spoken-amounts.ts';
@@ -22,9 +23,19 @@ const MOST_WORDS = 300;
 
 /** Everyday words of questions, which no slip of the finger turns into a colourant. */
 export const PLAIN = new Set(
-  `${PLAIN_WORDS.join(' ')} about allowed number numbers colouring coloring powdery anyone bring chart check color colour could create cream dough dump exactly first frost frosting going gonna grind label like little looks maybe melt mostly paint plain please quick really recipe recipie right shelf shift should spoon still stripe stuff swirl tbsp teaspoon tonight tracing trying want wanna weird whole without would write years bored batch batter layers three cousin market reds blues greens pinks whites estilo algo color colores rojo roja rojos verde azul rosa claro clarito aceite aceites mezcla jabon oscuro quiero tengo puedo hacer hago cuanto cuanta cuantos cuantas poner pongo echar echarlo antes aguanta queda quede vender capas todo lote polvo agua sobre tambien porque estan estados unidos europa legal taza tazas gramos grasa grasas completo completa glicerina media libra libras onzas litro molde barra barras noche manana casa perfume centimetro centimetros milimetro milimetros centimeter centimeters centimetre centimetres millimeters millimetres`.split(
-    /\s+/u,
-  ),
+  spaced`
+    ${PLAIN_WORDS.join(' ')} about allowed number numbers colouring coloring powdery anyone bring chart
+    check color colour could create cream dough dump exactly first frost frosting going gonna grind label
+    like little looks maybe melt mostly paint plain please quick really recipe recipie right shelf shift
+    should spoon still stripe stuff swirl tbsp teaspoon tonight tracing trying want wanna weird whole
+    without would write years bored batch batter layers three cousin market reds blues greens pinks whites
+    estilo algo color colores rojo roja rojos verde azul rosa claro clarito aceite aceites mezcla jabon
+    oscuro quiero tengo puedo hacer hago cuanto cuanta cuantos cuantas poner pongo echar echarlo antes
+    aguanta queda quede vender capas todo lote polvo agua sobre tambien porque estan estados unidos europa
+    legal taza tazas gramos grasa grasas completo completa glicerina media libra libras onzas litro molde
+    barra barras noche manana casa perfume centimetro centimetros milimetro milimetros centimeter
+    centimeters centimetre centimetres millimeters millimetres
+  `.split(/\s+/u),
 );
 
 /** A question's words: lower case, no accents, marks that matter kept; and what slips were put right in them. */
@@ -74,7 +85,10 @@ const TABLESPOON =
 /** The point of a short form ends no sentence: "2 t. of madder", "2 lbs. of oils"; "400 g. sosa al 5" does end one. */
 const COUNTED = String.raw`(?<!\p{L})(?:\d|an?|half|media|una?|one|two|three)\s?`;
 const SHORT_FORM = new RegExp(
-  String.raw`(?<=${COUNTED}(?:tsps?|tbsps?|tbs|cdt?as?|cditas?|t))\.(?=\s?\p{Ll})|(?<=${COUNTED}(?:oz|lbs?|grs?|g|gms?|kgs?|mls?|pts?|qts?|gals?))\.(?=\s?(?:of|de|oils?|aceites?|batter|masa|mezcla|per|por)(?!\p{L}))`,
+  unbroken`
+    (?<=${COUNTED}(?:tsps?|tbsps?|tbs|cdt?as?|cditas?|t))\.(?=\s?\p{Ll})|(?<=${COUNTED}(?:oz|lbs?|grs?|g|
+    gms?|kgs?|mls?|pts?|qts?|gals?))\.(?=\s?(?:of|de|oils?|aceites?|batter|masa|mezcla|per|por)(?!\p{L}))
+  `,
   'giu',
 );
 /** "2lb4oz", "1kg500". */

@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import type { Facts } from '../found/facts.ts';
 import type { Job } from './jobs.ts';
 
@@ -17,8 +18,13 @@ const strengthText = (strength: string | undefined): string | undefined => {
 };
 
 /** "Take the green oxide off my shelf": with no amount it is the whole jar that goes. */
-const OFF_THE_SHELF =
-  /\b(?:remove|delete|take|get rid of|drop|clear|quit\p{L}+|sac\p{L}+|borr\p{L}+|elimin\p{L}+)\b.*\b(?:shelf|list|inventory|estante\p{L}*|repisa|lista|inventario)\b/iu;
+const OFF_THE_SHELF = new RegExp(
+  unbroken`
+    \b(?:remove|delete|take|get rid of|drop|clear|quit\p{L}+|sac\p{L}+|borr\p{L}+|
+    elimin\p{L}+)\b.*\b(?:shelf|list|inventory|estante\p{L}*|repisa|lista|inventario)\b
+  `,
+  'iu',
+);
 
 /** The command that does a job, with what the question tells as its options. */
 export function commandFor(job: Job, question: string, facts: Facts): Command {

@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { foldedColour, isColourWord } from '../../text/colours/folded-colours.ts';
 import { asksWhatItDoes } from '../asking/what-it-does.ts';
 import type { Words } from '../found/words-of.ts';
@@ -20,16 +21,34 @@ const isCompared = ({ words, text }: Words, { things }: Found): boolean => {
   return between.length === 1 && VERSUS.test(between[0]!);
 };
 
-const TOO_MUCH =
-  /(?<!\p{L})(?:too much|too many|overkill|over the top|overdo\p{L}*|demasiad[oa]s?|mucho no|es much[oa]|me pase|me estoy pasando|es una barbaridad|exagerad[oa])(?!\p{L})/u;
+const TOO_MUCH = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:too much|too many|overkill|over the top|overdo\p{L}*|demasiad[oa]s?|mucho no|es much[oa]|
+    me pase|me estoy pasando|es una barbaridad|exagerad[oa])(?!\p{L})
+  `,
+  'u',
+);
 /** What has come of it is told: why it did is asked. */
-const CAME_OF_IT =
-  /(?<!\p{L})(?:came out|turned|went|gone|ended up|looks?|leaves|stain\p{L}*|suds|lather|salio|quedo|se puso|se volvio|se ve|la espuma (?:sale|salio|es)|mancha)(?!\p{L})/u;
+const CAME_OF_IT = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:came out|turned|went|gone|ended up|looks?|leaves|stain\p{L}*|suds|lather|salio|quedo|
+    se puso|se volvio|se ve|la espuma (?:sale|salio|es)|mancha)(?!\p{L})
+  `,
+  'u',
+);
 const LYE = /(?<!\p{L})(?:lye|naoh|koh|sosa|soda|caustic\p{L}?|lejia|superfat|sobreengrasad\p{L})(?!\p{L})/u;
 
 /** Too little of it shows. */
-const TOO_PALE =
-  /(?<!\p{L})(?:(?:only|just|still|barely|hardly|solo|apenas|sigue|queda) (?:\p{L}+ ){0,2}?(?:gr[ae]y|pale|light|faint|pink|beige|cream|gris|palid[oa]|clar[oa]|clarit[oa]|ros[oa]|crema)|barely (?:shows?|there|see|any)|hardly (?:shows?|any)|too (?:pale|light|faint|weak)|(?:no|not) (?:very |really |that )?(?:dark|black|strong|deep) enough|casi no se (?:ve|nota)|apenas se (?:ve|nota)|muy (?:palid[oa]|clarit[oa]|flojo))(?!\p{L})/u;
+const TOO_PALE = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:only|just|still|barely|hardly|solo|apenas|sigue|queda) (?:\p{L}+ ){0,2}?(?:gr[ae]y|pale|
+    light|faint|pink|beige|cream|gris|palid[oa]|clar[oa]|clarit[oa]|ros[oa]|crema)|barely (?:shows?|there|
+    see|any)|hardly (?:shows?|any)|too (?:pale|light|faint|weak)|(?:no|not) (?:very |really |that )?(?:dark|
+    black|strong|deep) enough|casi no se (?:ve|nota)|apenas se (?:ve|nota)|muy (?:palid[oa]|clarit[oa]|
+    flojo))(?!\p{L})
+  `,
+  'u',
+);
 const HAS_PUT = /(?<!\p{L})(?:put|used|added|puse|le puse|eche|use|anadi|agregue)(?!\p{L})/u;
 
 /** So much of one colourant in so much soap, and whether that is too much, or what was put in and shows too little. */
@@ -40,8 +59,13 @@ const isDoseWeighed = ({ text }: Words, { things, amounts, facts }: Found): bool
   ((TOO_MUCH.test(text) && !CAME_OF_IT.test(text)) || (HAS_PUT.test(text) && TOO_PALE.test(text))) &&
   !LYE.test(text);
 
-const OF_EACH =
-  /(?<!\p{L})(?:cuant[oa]s?(?: \p{L}+)? (?:de|a|en|para) cada|cuant[oa] (?:va|lleva) (?:en|a) cada|how much (?:\p{L}+ )?(?:of|in|for|to) each|how much \p{L}+ each|what goes in each)(?!\p{L})/u;
+const OF_EACH = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:cuant[oa]s?(?: \p{L}+)? (?:de|a|en|para) cada|cuant[oa] (?:va|lleva) (?:en|a) cada|
+    how much (?:\p{L}+ )?(?:of|in|for|to) each|how much \p{L}+ each|what goes in each)(?!\p{L})
+  `,
+  'u',
+);
 /** Both colours in one portion are two doses. */
 const TOGETHER =
   /(?<!\p{L})(?:same (?:pot|batter|batch|jug)|together|mism[oa] (?:olla|masa|jarra|lote)|junt[oa]s)(?!\p{L})/u;
@@ -54,8 +78,14 @@ const isShared = (words: Words, { amounts }: Found): boolean =>
   amounts.some(({ measure }) => measure === 'mass') &&
   planParts(words).shares !== undefined;
 
-const PERMISSION =
-  /(?<!\p{L})(?:(?:can|may|could) (?:i|we|you) (?:use|sell|put|ship|send|post)|allowed|permitted|legal|banned|ok to sell|puedo (?:usar|vender|poner|mandar|enviar)|se puede (?:usar|vender|poner)|permitid[oa]s?|autorizad[oa]s?|prohibid[oa]s?)(?!\p{L})/u;
+const PERMISSION = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:can|may|could) (?:i|we|you) (?:use|sell|put|ship|send|post)|allowed|permitted|legal|
+    banned|ok to sell|puedo (?:usar|vender|poner|mandar|enviar)|se puede (?:usar|vender|poner)|
+    permitid[oa]s?|autorizad[oa]s?|prohibid[oa]s?)(?!\p{L})
+  `,
+  'u',
+);
 const FATE =
   /(?<!\p{L})(?:surviv\p{L}*|hold|holds|fade|fades|stay|stays|last|lasts|lye|sosa|soda|aguant\p{L}*|resist\p{L}*|dura|duran|queda|quedan)(?!\p{L})/u;
 
@@ -66,15 +96,28 @@ const isLaw = ({ text }: Words, { things, facts }: Found): boolean =>
   PERMISSION.test(text) &&
   !FATE.test(text);
 
-const HOW =
-  /(?<!\p{L})(?:how (?:do|can|would|could|might|to|d)(?: (?:i|we|you|one))? (?:get|make|mix|reach|do)|how(?:'?d)? you (?:get|make|mix)|(?:como|con que|de que forma) (?:(?:hago|hacemos|consigo|saco|logro|obtengo|llego a|mezclo)|se (?:hace|consigue|logra|saca|mezcla|obtiene)|puedo (?:hacer|conseguir|sacar|lograr))|(?:what|que) (?:ratio|proporcion|mezcla)|con que se (?:hace|consigue|logra))(?!\p{L})/u;
+const HOW = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:how (?:do|can|would|could|might|to|d)(?: (?:i|we|you|one))? (?:get|make|mix|reach|do)|
+    how(?:'?d)? you (?:get|make|mix)|(?:como|con que|de que forma) (?:(?:hago|hacemos|consigo|saco|logro|
+    obtengo|llego a|mezclo)|se (?:hace|consigue|logra|saca|mezcla|obtiene)|puedo (?:hacer|conseguir|sacar|
+    lograr))|(?:what|que) (?:ratio|proporcion|mezcla)|con que se (?:hace|consigue|logra))(?!\p{L})
+  `,
+  'u',
+);
 const WISHED =
   /^(?:el|la|un|una|ese|esa|este|esta|the|an?|that|this|some|color|colou?r|tono|shade|of|de|i|want|quiero|querria|quisiera|busco|for|after)$/u;
 /** What a hue is likened to stands behind it, or before it in English. */
 const LIKENED = /^(?:de|del|como|tipo|like|of|as|on|que|igual|a)$/u;
 /** "The green on my uniform, sort of bottle green": how a colour is put right, and no stain on a thing. */
-const OF_CRAFTS =
-  /(?<!\p{L})(?:paint|wall|hair|nails?|icing|frosting|cake|candles?|wax|resin|yarn|wool|cloth|fabric|shirt|stains?|pool|crust|fried|pintura|pared|pelo|unas|glaseado|betun|velas?|cera|resina|lana|tela|camisa|manchas?|piscina|alberca|croquetas?|pan|pollo|carne|cebolla|caramelo|horno)(?!\p{L})/u;
+const OF_CRAFTS = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:paint|wall|hair|nails?|icing|frosting|cake|candles?|wax|resin|yarn|wool|cloth|fabric|shirt|
+    stains?|pool|crust|fried|pintura|pared|pelo|unas|glaseado|betun|velas?|cera|resina|lana|tela|camisa|
+    manchas?|piscina|alberca|croquetas?|pan|pollo|carne|cebolla|caramelo|horno)(?!\p{L})
+  `,
+  'u',
+);
 
 /** How a hue is got that is likened to something: "el dorado de la piedra al atardecer", "un terracota como los cerros". */
 function isLikenedHue(read: Words, { things, amounts }: Found): boolean {
@@ -95,10 +138,22 @@ function isLikenedHue(read: Words, { things, amounts }: Found): boolean {
   );
 }
 
-const WHY =
-  /(?<!\p{L})(?:why|how come|what happened|what went wrong|what did i do|por que|porque sera|que (?:le |les |me )?(?:ha )?(?:pas(?:o|ado)|ocurrido|ocurrio|sucedido|sucedio)|que hice|a que se debe)(?!\p{L})/u;
-const HAS_COME =
-  /(?<!\p{L})(?:se (?:me |te |nos |le )?(?:han? (?:quedado|puesto|vuelto)|quedo|quedaron|puso|pusieron|volvio|volvieron|torno|tornaron)|vir(?:o|aron)|ha virado|me (?:han? (?:quedado|salido)|quedo|quedaron|salio|salieron)|(?:has|have|it's|is|are|they're) (?:all )?(?:gone|turned|now)|went|came out|ended up|(?:is|are) (?:now )?(?:tan|beige|brown|grey|gray|mud|muddy))(?!\p{L})/u;
+const WHY = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:why|how come|what happened|what went wrong|what did i do|por que|porque sera|que (?:le |
+    les |me )?(?:ha )?(?:pas(?:o|ado)|ocurrido|ocurrio|sucedido|sucedio)|que hice|a que se debe)(?!\p{L})
+  `,
+  'u',
+);
+const HAS_COME = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:se (?:me |te |nos |le )?(?:han? (?:quedado|puesto|vuelto)|quedo|quedaron|puso|pusieron|
+    volvio|volvieron|torno|tornaron)|vir(?:o|aron)|ha virado|me (?:han? (?:quedado|salido)|quedo|quedaron|
+    salio|salieron)|(?:has|have|it's|is|are|they're) (?:all )?(?:gone|turned|now)|went|came out|ended up|
+    (?:is|are) (?:now )?(?:tan|beige|brown|grey|gray|mud|muddy))(?!\p{L})
+  `,
+  'u',
+);
 const MAY_COME =
   /(?<!\p{L})(?:will|would|does|do|can|could|might|if|going to|si|va a|van a|puede|podria|suele)(?!\p{L})/u;
 
@@ -115,8 +170,15 @@ const isReported = ({ text }: Words, { things, amounts }: Found): boolean =>
 const MIXED_FOR =
   /(?<!\p{L})(?:(?:what|which)(?: \p{L}+){0,2} (?:do|would|should|can|could) (?:i|you|we) mix (?:for|to)|que (?:mezclo|combino) para)(?!\p{L})/u;
 /** What two come to. */
-const COME_TO =
-  /(?<!\p{L})(?:(?:what|which) colou?r (?:do|does|would|will) (?:\p{L}+ ){1,8}?(?:make|give)|(?:makes?|gives?) (?:what|which) colou?rs?|(?:q|k|que) (?:color|tono) (?:me )?(?:dan?|sale|queda|resulta)|(?:together|tog(?:ether)?|thegither|junt[oa]s|mezclad[oa]s) (?:(?:is|are|was|do|does|will|would|es|son|da|dan) )?(?:that|it|they|i get|make|makes|eso|queda|sale)?)(?!\p{L})/u;
+const COME_TO = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:what|which) colou?r (?:do|does|would|will) (?:\p{L}+ ){1,8}?(?:make|give)|(?:makes?|
+    gives?) (?:what|which) colou?rs?|(?:q|k|que) (?:color|tono) (?:me )?(?:dan?|sale|queda|resulta)|
+    (?:together|tog(?:ether)?|thegither|junt[oa]s|mezclad[oa]s) (?:(?:is|are|was|do|does|will|would|es|son|
+    da|dan) )?(?:that|it|they|i get|make|makes|eso|queda|sale)?)(?!\p{L})
+  `,
+  'u',
+);
 /** "Ultramarine and yellow oxide together, is that green": two that are named beside one another. */
 const areJoined = ({ words }: Words, { things }: Found): boolean => {
   const named = things.filter(({ colourants }) => colourants.length > 0);
@@ -139,13 +201,24 @@ function isMixed(read: Words, found: Found): boolean {
   return (COME_TO.test(text) && areJoined(read, found)) || (MIXED_FOR.test(text) && isOfHue);
 }
 
-const SEEN =
-  '(?:white|cream|ivory|beige|tan|brown|black|gr[ae]y|blue|green|pink|red|purple|violet|lilac|yellow|orange|blanc[oa]|crema|beis|marron|cafe|pard[oa]|negr[oa]|gris|azul|verde|ros[oa]|roj[oa]|morad[oa]|violeta|lila|amarill[oa]|naranja)';
-const DAY =
-  '(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday|lunes|martes|miercoles|jueves|viernes|sabado|domingo|yesterday|today|ayer|hoy|(?:the |this |next )?(?:morning|night|evening|day)|breakfast|(?:the )?pour|(?:i )?(?:cut|unmou?lded|poured)(?: it)?|(?:cortarl[oa]|desmoldarl[oa]|verterl[oa])|(?:\\p{L}+|\\d+) (?:days?|weeks?|hours?|dias?|semanas?|horas?))';
+const SEEN = unbroken`
+  (?:white|cream|ivory|beige|tan|brown|black|gr[ae]y|blue|green|pink|red|purple|violet|lilac|yellow|orange|
+  blanc[oa]|crema|beis|marron|cafe|pard[oa]|negr[oa]|gris|azul|verde|ros[oa]|roj[oa]|morad[oa]|violeta|lila|
+  amarill[oa]|naranja)
+`;
+const DAY = unbroken`
+  (?:monday|tuesday|wednesday|thursday|friday|saturday|sunday|lunes|martes|miercoles|jueves|viernes|sabado|
+  domingo|yesterday|today|ayer|hoy|(?:the |this |next )?(?:morning|night|evening|day)|breakfast|
+  (?:the )?pour|(?:i )?(?:cut|unmou?lded|poured)(?: it)?|(?:cortarl[oa]|desmoldarl[oa]|verterl[oa])|
+  (?:\p{L}+|\d+) (?:days?|weeks?|hours?|dias?|semanas?|horas?))
+`;
 /** "Cream on Monday, brown as tea by Friday": one colour then, another later. */
 const TWO_TIMES = new RegExp(
-  String.raw`(?<!\p{L})${SEEN}(?!\p{L})[^.?!;]{0,20}?(?<!\p{L})(?:on|at|when|el|al|ayer)(?!\p{L}) ?(?:the |la |el )?${DAY}?[^.?!]{0,25}?(?<!\p{L})${SEEN}(?!\p{L})[^.?!;]{0,24}?(?<!\p{L})(?:by|on|after|now|today|hoy|ahora|el|al|a los|a la|a las|para el)(?!\p{L})(?: ?${DAY})?`,
+  unbroken`
+    (?<!\p{L})${SEEN}(?!\p{L})[^.?!;]{0,20}?(?<!\p{L})(?:on|at|when|el|al|ayer)(?!\p{L}) ?(?:the |la |
+    el )?${DAY}?[^.?!]{0,25}?(?<!\p{L})${SEEN}(?!\p{L})[^.?!;]{0,24}?(?<!\p{L})(?:by|on|after|now|today|hoy|
+    ahora|el|al|a los|a la|a las|para el)(?!\p{L})(?: ?${DAY})?
+  `,
   'u',
 );
 /** What a scent is called after is no craft: "vanilla cupcake scent". */
@@ -157,8 +230,14 @@ const isOfTwoTimes = ({ text }: Words): boolean => {
 };
 
 const HOW_MUCH = /(?<!\p{L})(?:how much|how many (?:spoons|tsps?|teaspoons)|cuant[oa])(?!\p{L})/u;
-const IN_SO_MUCH =
-  /(?<!\p{L})(?:per|each|every|por|cada)(?: \d+)? ?(?:pounds?|lbs?|kilos?|kg|cups?|libras?|tazas?|ppo)(?!\p{L})|(?<!\p{L})(?:for|in|to|para|en|a) (?:an? |un |una )?(?:\d[\d.,/]*|half|medio|media)? ?(?:pounds?|lbs?|kilos?|kg|g|grams?|gramos|oz|ounces|cups?|libras?|tazas?|ml)(?!\p{L})/u;
+const IN_SO_MUCH = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:per|each|every|por|cada)(?: \d+)? ?(?:pounds?|lbs?|kilos?|kg|cups?|libras?|tazas?|
+    ppo)(?!\p{L})|(?<!\p{L})(?:for|in|to|para|en|a) (?:an? |un |una )?(?:\d[\d.,/]*|half|medio|
+    media)? ?(?:pounds?|lbs?|kilos?|kg|g|grams?|gramos|oz|ounces|cups?|libras?|tazas?|ml)(?!\p{L})
+  `,
+  'u',
+);
 /** What is told first is why it is asked: "my white looks like butter. How much titanium dioxide per pound of oil". */
 function endsInDose({ text }: Words, { things }: Found): boolean {
   const pieces = text.split(/[.;!?]+/u).filter(piece => piece.trim() !== '');
@@ -169,13 +248,25 @@ function endsInDose({ text }: Words, { things }: Found): boolean {
   );
 }
 
-const PLANS =
-  /^(?:hey |hi |hola |please |porfa )?(?:(?:can|could|would) (?:you|u) )?(?:(?:help me )?plan (?:me |us )?(?:a|an|my|out|this|for)|(?:me )?plane(?:a|as|ame|arme|ar|emos)|planificam?e?|armame|armar) (?:\p{L}+ ){0,3}?(?:loaf|batch|soap|bars?|jabon|lote|tanda|pan|receta)(?!\p{L})/u;
+const PLANS = new RegExp(
+  unbroken`
+    ^(?:hey |hi |hola |please |porfa )?(?:(?:can|could|would) (?:you|u) )?(?:(?:help me )?plan (?:me |
+    us )?(?:a|an|my|out|this|for)|(?:me )?plane(?:a|as|ame|arme|ar|emos)|planificam?e?|armame|
+    armar) (?:\p{L}+ ){0,3}?(?:loaf|batch|soap|bars?|jabon|lote|tanda|pan|receta)(?!\p{L})
+  `,
+  'u',
+);
 /** "Plan me a loaf, 1.2 kg, blue at the bottom": what is wanted is told at once. */
 const isPlan = ({ text }: Words): boolean => PLANS.test(text);
 
-const MAKES =
-  /^(?:whats?|which|what|que|con que|cual) (?:colou?rs? |powders? |mix )?(?:makes?|gives?|would make|will make|gets me|do i mix for|to mix for|me da|da|hace|se mezcla para)(?: (?:a|an|the|un|una|el|good|nice|proper|decent|lovely|buen|buena|lindo|linda|bonito|bonita))* (?:\p{L}+[ -]){0,2}(\p{L}+)$/u;
+const MAKES = new RegExp(
+  unbroken`
+    ^(?:whats?|which|what|que|con que|cual) (?:colou?rs? |powders? |mix )?(?:makes?|gives?|would make|
+    will make|gets me|do i mix for|to mix for|me da|da|hace|se mezcla para)(?: (?:a|an|the|un|una|el|good|
+    nice|proper|decent|lovely|buen|buena|lindo|linda|bonito|bonita))* (?:\p{L}+[ -]){0,2}(\p{L}+)$
+  `,
+  'u',
+);
 /** "What makes a good grey-blue": a hue at the end, and nothing else. */
 const isMadeHue = ({ text }: Words, { things, amounts }: Found): boolean => {
   const [, hue] = MAKES.exec(text.replace(/[?.!]+$/u, '').trim()) ?? [];
@@ -184,8 +275,10 @@ const isMadeHue = ({ text }: Words, { things, amounts }: Found): boolean => {
 };
 
 /**
- * A job that a turn of phrase tells: what this can do, two colourants with "versus" between them, so much in so much and whether it is too much, what each
- * told part takes, what became of a colour, whether something may be used in a named country, what two come to, how a hue is got that is likened to something. Pure.
+ * A job that a turn of phrase tells: what this can do, two colourants with "versus" between them, so much in
+ * so much and whether it is too much, what each
+ * told part takes, what became of a colour, whether something may be used in a named country, what two come
+ * to, how a hue is got that is likened to something. Pure.
  */
 export function jobByPhrase(words: Words, found: Found): PhraseJob | undefined {
   if (found.things.length === 0 && asksWhatItDoes(words.text)) return 'help';

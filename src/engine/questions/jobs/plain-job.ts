@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { plantNamed } from '../../stability/plant-classes.ts';
 import { colourNamed } from '../../text/colours/colour-name.ts';
 import { foldedColour, isColourWord } from '../../text/colours/folded-colours.ts';
@@ -10,14 +11,35 @@ import type { Job } from './jobs.ts';
 /** Longer questions tell more than a name and what is asked of it. */
 const MOST_WORDS = 9;
 /** What may stand beside a name and "how much": anything else may be another craft, a knee or a cake. */
-const BESIDE =
-  /^(?:\d.*|[?!.,;:]+|how|much|many|dose|dosis|cantidad|cuant[oa]s?|que|is|was|it|are|do|does|should|can|i|we|you|u|one|put|use|add|need|want|of|for|in|to|into|the|a|an|my|per|each|again|hey|hi|hello|so|ok|and|then|please|pls|proper|good|nice|full|strong|black|white|colou?r|soap|soaps|batter|oils?|lb|lbs|pound|kg|kilos?|g|grams?|cup|cups|batch|le|lo|se|me|pongo|echo|pone|echa|poner|echar|uso|usar|lleva|va|necesito|de|del|para|pa|por|en|el|la|los|un|una|mi|y|hola|buenas|oye|jabon|masa|aceites?|gramos?|taza|tazas|libra|lote|negro|blanco)$/u;
+const BESIDE = new RegExp(
+  unbroken`
+    ^(?:\d.*|[?!.,;:]+|how|much|many|dose|dosis|cantidad|cuant[oa]s?|que|is|was|it|are|do|does|should|can|i|
+    we|you|u|one|put|use|add|need|want|of|for|in|to|into|the|a|an|my|per|each|again|hey|hi|hello|so|ok|and|
+    then|please|pls|proper|good|nice|full|strong|black|white|colou?r|soap|soaps|batter|oils?|lb|lbs|pound|
+    kg|kilos?|g|grams?|cup|cups|batch|le|lo|se|me|pongo|echo|pone|echa|poner|echar|uso|usar|lleva|va|
+    necesito|de|del|para|pa|por|en|el|la|los|un|una|mi|y|hola|buenas|oye|jabon|masa|aceites?|gramos?|taza|
+    tazas|libra|lote|negro|blanco)$
+  `,
+  'u',
+);
 const HOW_MUCH = /(?<!\p{L})(?:how much|how many|cuant[oa]s?|que cantidad|dose|dosis)(?!\p{L})/u;
 /** Then it is asked how much is left, what something costs, or how much lye it takes. */
-const OF_SOMETHING_ELSE =
-  /(?<!\p{L})(?:left|have|has|got|stock|queda\p{L}*|tengo|hay|sobra\p{L}*|cost\p{L}*|price|cuesta|vale|lye|naoh|koh|sosa|lejia|superfat|water|agua|long|tiempo|time|weigh\p{L}*|pesa\p{L}*|gave|used|use[ds]|took|bought|grams? is|gramos son)(?!\p{L})/u;
-const BEST =
-  /^(?:(?:what(?:s| is)?|which(?: is)?|cual es|que es) )?(?:the |a |el |la |un |una )?(?:best|good|nicest|mejor|buen|buena) (\p{L}+(?: \p{L}+)?)(?: (?:please|pls|in soap|for soap|en jabon|para jabon|porfa))? ?\??$/u;
+const OF_SOMETHING_ELSE = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:left|have|has|got|stock|queda\p{L}*|tengo|hay|sobra\p{L}*|cost\p{L}*|price|cuesta|vale|lye|
+    naoh|koh|sosa|lejia|superfat|water|agua|long|tiempo|time|weigh\p{L}*|pesa\p{L}*|gave|used|use[ds]|took|
+    bought|grams? is|gramos son)(?!\p{L})
+  `,
+  'u',
+);
+const BEST = new RegExp(
+  unbroken`
+    ^(?:(?:what(?:s| is)?|which(?: is)?|cual es|que es) )?(?:the |a |el |la |un |una )?(?:best|good|nicest|
+    mejor|buen|buena) (\p{L}+(?: \p{L}+)?)(?: (?:please|pls|in soap|for soap|en jabon|para jabon|
+    porfa))? ?\??$
+  `,
+  'u',
+);
 /** "Is oxide green toxic": whether it may be used, and nothing is compared. */
 const SAFE =
   /^(?:is|are|es|son) (?:the |el |la )?[\p{L} ]{3,40} (?:toxic|poisonous|dangerous|harmful|toxic[oa]s?|peligros[oa]s?|venenos[oa]s?) ?\??$/u;

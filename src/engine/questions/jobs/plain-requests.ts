@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { unaccented } from '../../text/unaccented.ts';
 import { OUR_WORDS } from '../fields/soap-words.ts';
 import { type TradeTerm, termAsked } from '../found/trade-terms.ts';
@@ -28,28 +29,70 @@ export type PlainRequest =
 const COURTESY =
   /^(?:please|pls|so|ok|okay|hi|hey|hello|hola|oye|pues|bueno|por favor) | (?:please|pls|por favor|thanks|gracias)$/gu;
 
-const TODAY =
-  /^(?:(?:what|which) (?:\p{L}+ )?(?:can|could|shall|should|might) (?:i|we) (?:make|pour|soap|do|create) (?:today|tonight|this (?:morning|afternoon|evening|weekend))|what to (?:make|pour|soap) today|(?:que|cual) (?:\p{L}+ )?(?:puedo|podemos|podria|podriamos) (?:hacer|verter|preparar|crear) (?:hoy|esta (?:noche|tarde)|este finde)|que (?:hago|hacemos|vierto|preparo) hoy)(?: (?:with|from|con|de) (?:my|what is on my|the|mi|lo que hay en mi) (?:shelf|jars|colou?rs|estanteria|botes|colores))?$/u;
+const TODAY = new RegExp(
+  unbroken`
+    ^(?:(?:what|which) (?:\p{L}+ )?(?:can|could|shall|should|might) (?:i|we) (?:make|pour|soap|do|
+    create) (?:today|tonight|this (?:morning|afternoon|evening|weekend))|what to (?:make|pour|soap) today|
+    (?:que|cual) (?:\p{L}+ )?(?:puedo|podemos|podria|podriamos) (?:hacer|verter|preparar|crear) (?:hoy|
+    esta (?:noche|tarde)|este finde)|que (?:hago|hacemos|vierto|preparo) hoy)(?: (?:with|from|con|de) (?:my|
+    what is on my|the|mi|lo que hay en mi) (?:shelf|jars|colou?rs|estanteria|botes|colores))?$
+  `,
+  'u',
+);
 
-const UNDO =
-  /^(?:undo(?: (?:it|that|this|last|the last|my last|last one|the last one|my last change|the last change|what i just did))?|take (?:it|that) back|revert(?: (?:it|that))?|des(?:haz(?:lo)?|hacer(?:lo)?)(?: (?:eso|esto|lo ultimo|el ultimo cambio|lo que acabo de hacer))?)$/u;
+const UNDO = new RegExp(
+  unbroken`
+    ^(?:undo(?: (?:it|that|this|last|the last|my last|last one|the last one|my last change|the last change|
+    what i just did))?|take (?:it|that) back|revert(?: (?:it|that))?|des(?:haz(?:lo)?|
+    hacer(?:lo)?)(?: (?:eso|esto|lo ultimo|el ultimo cambio|lo que acabo de hacer))?)$
+  `,
+  'u',
+);
 
-const DATES =
-  /^(?:(?:what|when) (?:is|are|s) (?:my|the) (?:next )?(?:batch|soap|bar|curing|cure)(?:s|es)? (?:dates?|due|ready|cured|done)|when is my next (?:batch )?(?:date|step)(?: due)?|(?:show (?:me )?)?my (?:next )?batch dates?|what (?:do|does) my (?:next )?batch(?:es)? (?:need|ask for|want)(?: next)?|what is (?:next|due)(?: (?:for|with) my (?:batch|batches|soap|bars))|cuando (?:estan?|estaran?) (?:listos?|curados?|listas?|curadas?) (?:mi|mis) (?:lotes?|jabon(?:es)?|pastillas?|barras?)|(?:cuales son )?(?:las |mis )?(?:proximas )?fechas de mis? lotes?|cual es (?:la |mi )?proxima fecha(?: de mis? lotes?)?|que (?:le toca a mi lote|les toca a mis lotes)|que piden? mis? lotes?)$/u;
+const DATES = new RegExp(
+  unbroken`
+    ^(?:(?:what|when) (?:is|are|s) (?:my|the) (?:next )?(?:batch|soap|bar|curing|cure)(?:s|es)? (?:dates?|
+    due|ready|cured|done)|when is my next (?:batch )?(?:date|step)(?: due)?|
+    (?:show (?:me )?)?my (?:next )?batch dates?|what (?:do|does) my (?:next )?batch(?:es)? (?:need|ask for|
+    want)(?: next)?|what is (?:next|due)(?: (?:for|with) my (?:batch|batches|soap|bars))|cuando (?:estan?|
+    estaran?) (?:listos?|curados?|listas?|curadas?) (?:mi|mis) (?:lotes?|jabon(?:es)?|pastillas?|barras?)|
+    (?:cuales son )?(?:las |mis )?(?:proximas )?fechas de mis? lotes?|cual es (?:la |
+    mi )?proxima fecha(?: de mis? lotes?)?|que (?:le toca a mi lote|les toca a mis lotes)|
+    que piden? mis? lotes?)$
+  `,
+  'u',
+);
 
-const GREETING =
-  /^(?:hi+|hey+|hello+|hiya+|heya|howdy|yo|good (?:morning|afternoon|evening|day|night)|(?:good )?night|nite|morning|evening|hola+|holi|buenas|buen(?:os)? dias?|buenas (?:tardes|noches)|saludos|ola)(?: |$)/u;
+const GREETING = new RegExp(
+  unbroken`
+    ^(?:hi+|hey+|hello+|hiya+|heya|howdy|yo|good (?:morning|afternoon|evening|day|night)|(?:good )?night|
+    nite|morning|evening|hola+|holi|buenas|buen(?:os)? dias?|buenas (?:tardes|noches)|saludos|ola)(?: |$)
+  `,
+  'u',
+);
 const NIGHT = /^(?:good )?(?:night|nite)(?: |$)/u;
 const THANKS =
   /(?:^| )(?:thanks?|thank (?:you|u)|thankyou|thx|ty|tysm|cheers|ta|much appreciated|gracias|(?:te |lo |os )?agradezco|muy amable)(?: |$)/u;
 /** Something is asked or told beside the courtesy. */
-const BESIDE =
-  /\d|\b(?:how|what|why|when|where|which|who|can|could|should|would|does|do i|is it|are|will|help|but|still|not|problem|que|como|cuant[oa]s?|cual|cuando|donde|puedo|se puede|sirve|ayuda|pero|todavia|aun|sigue|no)\b/u;
+const BESIDE = new RegExp(
+  unbroken`
+    \d|\b(?:how|what|why|when|where|which|who|can|could|should|would|does|do i|is it|are|will|help|but|
+    still|not|problem|que|como|cuant[oa]s?|cual|cuando|donde|puedo|se puede|sirve|ayuda|pero|todavia|aun|
+    sigue|no)\b
+  `,
+  'u',
+);
 /** Longer texts tell more than a courtesy. */
 const MOST_OF_A_COURTESY = 8;
 /** Thanks of who has just come in: a greeting, and nothing was answered yet. */
-const NEW_HERE =
-  /(?:^| )(?:(?:thanks?|thank you|gracias) (?:so much |a lot |mucho )?(?:for|por) (?:adding|accepting|having|letting|aceptar\p{L}*|agregar\p{L}*|recibir\p{L}*|admitir\p{L}*|anadir\p{L}*|dejarme)|soy nuev[oa]|im new|i am new|new here)(?: |$)/u;
+const NEW_HERE = new RegExp(
+  unbroken`
+    (?:^| )(?:(?:thanks?|thank you|gracias) (?:so much |a lot |mucho )?(?:for|por) (?:adding|accepting|
+    having|letting|aceptar\p{L}*|agregar\p{L}*|recibir\p{L}*|admitir\p{L}*|anadir\p{L}*|dejarme)|
+    soy nuev[oa]|im new|i am new|new here)(?: |$)
+  `,
+  'u',
+);
 const MOST_OF_A_WELCOME = 14;
 
 /** A greeting or thanks that stands alone, whoever it is said to. */
@@ -74,22 +117,54 @@ function courtesyOf(question: string): PlainRequest | undefined {
   return GREETING.test(text) ? { kind: 'greeting' } : undefined;
 }
 
-const SHELF =
-  /^(?:what(?:s| is| do i have| have (?:i|we)(?: got)?) (?:there )?(?:on|in) (?:my|the|our) (?:shel(?:f|ves)|stash|drawer)|(?:have|do) (?:i|we) (?:got |have )?(?:any |some )?(?:\p{L}+ ){0,3}(?:left )?(?:on|in) (?:my|the|our) (?:shel(?:f|ves)|stash)|que (?:hay|tengo|tenemos|queda) en (?:la|mi|el|nuestra) (?:repisa|estant\p{L}*|balda)(?: de \p{L}+)?)$/u;
+const SHELF = new RegExp(
+  unbroken`
+    ^(?:what(?:s| is| do i have| have (?:i|we)(?: got)?) (?:there )?(?:on|in) (?:my|the|our) (?:shel(?:f|
+    ves)|stash|drawer)|(?:have|do) (?:i|we) (?:got |have )?(?:any |some )?(?:\p{L}+ ){0,3}(?:left )?(?:on|
+    in) (?:my|the|our) (?:shel(?:f|ves)|stash)|que (?:hay|tengo|tenemos|queda) en (?:la|mi|el|
+    nuestra) (?:repisa|estant\p{L}*|balda)(?: de \p{L}+)?)$
+  `,
+  'u',
+);
 
-const HELP =
-  /^(?:(?:so|and|new here|soy nuev[oa]|y) )*(?:(?:what|wht) (?:(?:all|else|exactly|things) )?(?:can|could|do) (?:you|u|ya) (?:do|help(?: me)? with|answer|know)(?: for (?:me|us))?|(?:what|wot) (?:are|r) (?:you|u|ya) (?:good |here )?for|(?:what|wha|wot)cha (?:good )?for|how can (?:you|u) help(?: me| us)?|what can i ask(?: you| here)?|(?:(?:tu|vos|usted|ustedes) )?(?:en|con) que (?:(?:cosas|temas|asuntos|clase de (?:cosas|asuntos|temas)) )?(?:(?:me|nos) )?(?:puedes|podes|puede|pueden|podrias|podria) (?:(?:tu|vos|usted|ustedes) )?(?:ayudar|asistir|echar una mano)(?:me|nos)?|(?:(?:tu|vos|usted|ustedes) )?que (?:(?:mas|cosas|todo) )?(?:sabes|sabe|saben|puedes|podes|puede|pueden) hacer(?: (?:tu|vos|usted))?(?: (?:ademas de|aparte de|fuera de) [\p{L} ]{1,40})?|(?:(?:tu|vos|usted) )?para que (?:sirves|servis|sirve usted|estas)|(?:de )?que (?:te |le )?puedo (?:preguntar|consultar)(?:te|le)?)(?: (?:then|exactly|here|mate|entonces|aqui|aca))?$/u;
+const HELP = new RegExp(
+  unbroken`
+    ^(?:(?:so|and|new here|soy nuev[oa]|y) )*(?:(?:what|wht) (?:(?:all|else|exactly|things) )?(?:can|could|
+    do) (?:you|u|ya) (?:do|help(?: me)? with|answer|know)(?: for (?:me|us))?|(?:what|wot) (?:are|r) (?:you|
+    u|ya) (?:good |here )?for|(?:what|wha|wot)cha (?:good )?for|how can (?:you|u) help(?: me| us)?|
+    what can i ask(?: you| here)?|(?:(?:tu|vos|usted|ustedes) )?(?:en|con) que (?:(?:cosas|temas|asuntos|
+    clase de (?:cosas|asuntos|temas)) )?(?:(?:me|nos) )?(?:puedes|podes|puede|pueden|podrias|
+    podria) (?:(?:tu|vos|usted|ustedes) )?(?:ayudar|asistir|echar una mano)(?:me|nos)?|(?:(?:tu|vos|usted|
+    ustedes) )?que (?:(?:mas|cosas|todo) )?(?:sabes|sabe|saben|puedes|podes|puede|pueden) hacer(?: (?:tu|
+    vos|usted))?(?: (?:ademas de|aparte de|fuera de) [\p{L} ]{1,40})?|(?:(?:tu|vos|
+    usted) )?para que (?:sirves|servis|sirve usted|estas)|(?:de )?que (?:te |le )?puedo (?:preguntar|
+    consultar)(?:te|le)?)(?: (?:then|exactly|here|mate|entonces|aqui|aca))?$
+  `,
+  'u',
+);
 
-const PICTURES =
-  /^(?:(?:hey|hi|hello|ok|so|bot|hola|oye) )*(?:(?:can|could|do|are) (?:you|u|ya) (?:able to )?(?:see|read|look at|view|open|understand|check) (?:\p{L}+ )?(?:pics?|photos?|pictures?|images?)|(?:(?:tu|vos|usted|aqui) )?(?:puedes?|podes|sabes?) (?:ver|leer|mirar|abrir|revisar) (?:las? |una? |mis? )?(?:fotos?|imagen(?:es)?)|(?:ves|miras|lees) fotos)(?: (?:here|too|bot|aqui|aca|tambien))*$/u;
+const PICTURES = new RegExp(
+  unbroken`
+    ^(?:(?:hey|hi|hello|ok|so|bot|hola|oye) )*(?:(?:can|could|do|are) (?:you|u|ya) (?:able to )?(?:see|read|
+    look at|view|open|understand|check) (?:\p{L}+ )?(?:pics?|photos?|pictures?|images?)|(?:(?:tu|vos|usted|
+    aqui) )?(?:puedes?|podes|sabes?) (?:ver|leer|mirar|abrir|revisar) (?:las? |una? |mis? )?(?:fotos?|
+    imagen(?:es)?)|(?:ves|miras|lees) fotos)(?: (?:here|too|bot|aqui|aca|tambien))*$
+  `,
+  'u',
+);
 
 const RESCALE: readonly (readonly [RegExp, number])[] = [
   [/^(?:double|dobla|doblar|duplica|duplicar)\b/u, 2],
   [/^(?:triple|triplica|triplicar)\b/u, 3],
   [/^(?:halve|half of|make half of|la mitad de|haz la mitad de)\b/u, 0.5],
 ];
-const LAST_RECIPE =
-  /^\p{L}+(?: \p{L}+){0,3}? (?:my|the|mi|la) (?:last|latest|newest|ultima) (?:saved |kept )?(?:recipe|receta)(?: guardada)?$|^\p{L}+(?: \p{L}+){0,3}? mi ultima receta$/u;
+const LAST_RECIPE = new RegExp(
+  unbroken`
+    ^\p{L}+(?: \p{L}+){0,3}? (?:my|the|mi|la) (?:last|latest|newest|ultima) (?:saved |kept )?(?:recipe|
+    receta)(?: guardada)?$|^\p{L}+(?: \p{L}+){0,3}? mi ultima receta$
+  `,
+  'u',
+);
 
 /**
  * The one thing that a question of few words asks for: a word's meaning, what can be made today, to undo, what is due, the

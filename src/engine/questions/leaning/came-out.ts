@@ -1,14 +1,28 @@
+import { unbroken } from '../../over-lines.ts';
 import { foldedColour, isColourWord } from '../../text/colours/folded-colours.ts';
 import { type Before, isOfLye } from './before.ts';
 import { type Lean, run } from './lean-kinds.ts';
 
 /* “Its minty not green”: what a colour came out as is told, and the shade that is not wanted is never what is aimed at. */
 
-const REPORT =
-  /^(?:(?:i )?(?:did|done|tried|made|used) (?:that|it|this) |(?:ya )?(?:lo|la) (?:hice|probe|use) )?(?:(?:and|but|y|pero|now|ahora) )*(?:(?:it|its|it is|theyre|they|this|that|mine|me|se|esta) )*(?:(?:came out|come out|turned(?: out)?|went|looks?|is|are|was|quedo|salio|sale|queda|puso|ve|parece|esta|es) )*(?:(?:all|too|very|a bit|more|like|muy|mas|un poco|como) )*(\p{L}+) (?:and )?(?:not|instead of|rather than|y no|no|en vez de|en lugar de) (?:a |the |un |el )?(\p{L}+)$/u;
+const REPORT = new RegExp(
+  unbroken`
+    ^(?:(?:i )?(?:did|done|tried|made|used) (?:that|it|this) |(?:ya )?(?:lo|la) (?:hice|probe|
+    use) )?(?:(?:and|but|y|pero|now|ahora) )*(?:(?:it|its|it is|theyre|they|this|that|mine|me|se|
+    esta) )*(?:(?:came out|come out|turned(?: out)?|went|looks?|is|are|was|quedo|salio|sale|queda|puso|ve|
+    parece|esta|es) )*(?:(?:all|too|very|a bit|more|like|muy|mas|un poco|como) )*(\p{L}+) (?:and )?(?:not|
+    instead of|rather than|y no|no|en vez de|en lugar de) (?:a |the |un |el )?(\p{L}+)$
+  `,
+  'u',
+);
 /** Says that it has come out, and wishes for nothing. */
-const TELLS =
-  /^(?:i )?(?:did|done|tried|made|used) |^(?:ya )?(?:lo|la) (?:hice|probe|use) |(?:^| )(?:its|it is|it|theyre|came|turned|went|looks?|quedo|salio|puso|esta)(?= )/u;
+const TELLS = new RegExp(
+  unbroken`
+    ^(?:i )?(?:did|done|tried|made|used) |^(?:ya )?(?:lo|la) (?:hice|probe|use) |(?:^| )(?:its|it is|it|
+    theyre|came|turned|went|looks?|quedo|salio|puso|esta)(?= )
+  `,
+  'u',
+);
 
 /** What little of a colour gives, by what it was to be. */
 const PALE: readonly (readonly [wished: RegExp, came: RegExp])[] = [

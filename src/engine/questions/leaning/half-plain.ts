@@ -1,10 +1,15 @@
+import { unbroken } from '../../over-lines.ts';
 import { plainTurn } from './plain.ts';
 
 const MOST_WORDS = 18;
 const PLAIN = '(?:plain|uncolou?red|undyed|natural|white|sin color|sin tenir|al natural|natural|blanc[oa])';
 /** "Half of that batch is staying plain", "la mitad se queda blanca": what is left of it takes the colour. */
 const HALF_PLAIN = new RegExp(
-  String.raw`(?<!\p{L})(?:half|la mitad)(?: (?:of|de|the|that|my|this|it|la|el|lo))*(?: (?:batch|batter|loaf|soap|pot|tanda|masa|lote|jabon))?(?: (?:is|s|will|be|stays?|staying|gonna|going|to|stay|goes|left|va|vaya|queda|quede|se|sin|es|sera|dejo|la|lo))+ ${PLAIN}(?!\p{L})`,
+  unbroken`
+    (?<!\p{L})(?:half|la mitad)(?: (?:of|de|the|that|my|this|it|la|el|lo))*(?: (?:batch|batter|loaf|soap|
+    pot|tanda|masa|lote|jabon))?(?: (?:is|s|will|be|stays?|staying|gonna|going|to|stay|goes|left|va|vaya|
+    queda|quede|se|sin|es|sera|dejo|la|lo))+ ${PLAIN}(?!\p{L})
+  `,
   'u',
 );
 

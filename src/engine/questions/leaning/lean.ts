@@ -1,4 +1,5 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
+import { unbroken } from '../../over-lines.ts';
 import { amountOf } from '../portion-line/amount-at.ts';
 import type { Technique } from '../technique/topic.ts';
 import { aspectIn } from './asked-of-it.ts';
@@ -68,31 +69,68 @@ export function leanOf(said: string, talk: Talk | undefined): Lean | undefined {
 const OF_A_FLAW: ReadonlySet<Aspect> = new Set(['next-time', 'still']);
 
 /** "My black is grey": what became of a bar, and no other colour for the question before. */
-const TELLS_OF_MINE =
-  /^(?:my|our|mi|mis) (?:\p{L}+ ){1,3}?(?:is|are|was|were|went|has gone|gone|turned|came out|looks?|es|esta|estan|salio|salieron|me salio|quedo|me quedo|se puso|se hizo)(?= \p{L})/u;
+const TELLS_OF_MINE = new RegExp(
+  unbroken`
+    ^(?:my|our|mi|mis) (?:\p{L}+ ){1,3}?(?:is|are|was|were|went|has gone|gone|turned|came out|looks?|es|
+    esta|estan|salio|salieron|me salio|quedo|me quedo|se puso|se hizo)(?= \p{L})
+  `,
+  'u',
+);
 
-const TIME_TOLD =
-  /^(?:(?:its|it|it is|is|has|have|ive|i|been|had|for|made|only|just|about|around|like|its been|this|was|poured|cut|hace|hacen|ya|van|va|lleva|llevan|llevo|tiene|tienen|paso|pasaron|son|hara|casi|unos|unas|solo|apenas|como) )*(?:\d{1,3}|an?|one|two|three|four|five|six|couple of|few|un|una|dos|tres|cuatro|cinco|seis) (?:hours?|hrs?|days?|weeks?|months?|horas?|dias?|semanas?|mes(?:es)?)(?: (?:ago|now|old|since|already|in|so far|ya|asi|de hecho|de curado|y sigue igual|and no change))*$/u;
+const TIME_TOLD = new RegExp(
+  unbroken`
+    ^(?:(?:its|it|it is|is|has|have|ive|i|been|had|for|made|only|just|about|around|like|its been|this|was|
+    poured|cut|hace|hacen|ya|van|va|lleva|llevan|llevo|tiene|tienen|paso|pasaron|son|hara|casi|unos|unas|
+    solo|apenas|como) )*(?:\d{1,3}|an?|one|two|three|four|five|six|couple of|few|un|una|dos|tres|cuatro|
+    cinco|seis) (?:hours?|hrs?|days?|weeks?|months?|horas?|dias?|semanas?|mes(?:es)?)(?: (?:ago|now|old|
+    since|already|in|so far|ya|asi|de hecho|de curado|y sigue igual|and no change))*$
+  `,
+  'u',
+);
 /** "The purple that you spoke of": nobody remembers it. */
-const SAID_BEFORE =
-  /^(?:the|that|el|la|los|las)(?: \p{L}+){1,2}(?: es[ae])?(?: one)?(?: (?:that|which|que|q))? (?:(?:you|u) (?:said|told|mentioned)|(?:me )?dijiste|mencionaste)(?!\p{L})/u;
+const SAID_BEFORE = new RegExp(
+  unbroken`
+    ^(?:the|that|el|la|los|las)(?: \p{L}+){1,2}(?: es[ae])?(?: one)?(?: (?:that|which|que|q))? (?:(?:you|
+    u) (?:said|told|mentioned)|(?:me )?dijiste|mencionaste)(?!\p{L})
+  `,
+  'u',
+);
 
 /** "What did I ask you last Tuesday": nobody remembers that either. */
-const REMEMBERS =
-  /^(?:(?:do you remember|remember|te acuerdas|te acordas|recuerdas) )?(?:what|que|cual|lo que)(?: \p{L}+){0,3} (?:(?:did|do) (?:i|you|u|we) (?:ask|say|tell|told)|te (?:pregunte|dije|pedi)|me dijiste|(?:i|you) (?:asked|said|told))(?!\p{L})|(?<!\p{L})(?:you|u) (?:said|told me|gave me|mentioned) (?:last|the other|yesterday|before|on)(?!\p{L})|(?<!\p{L})(?:me )?(?:dijiste|diste) (?:la (?:semana|vez)|el otro|ayer|antes)(?!\p{L})/u;
+const REMEMBERS = new RegExp(
+  unbroken`
+    ^(?:(?:do you remember|remember|te acuerdas|te acordas|recuerdas) )?(?:what|que|cual|
+    lo que)(?: \p{L}+){0,3} (?:(?:did|do) (?:i|you|u|we) (?:ask|say|tell|told)|te (?:pregunte|dije|pedi)|
+    me dijiste|(?:i|you) (?:asked|said|told))(?!\p{L})|(?<!\p{L})(?:you|u) (?:said|told me|gave me|
+    mentioned) (?:last|the other|yesterday|before|on)(?!\p{L})|(?<!\p{L})(?:me )?(?:dijiste|
+    diste) (?:la (?:semana|vez)|el otro|ayer|antes)(?!\p{L})
+  `,
+  'u',
+);
 /** "So the blue then?" */
 const HUE_ALONE = /^(?:so |and )?(?:the|el|la) \p{L}+(?: (?:one|ones|color|colou?r))?$/u;
 
-const CONTEST_TURN =
-  /(?<!\p{L})(?:theme|closes?|closing|when|again|deadline|tema|cierra|hasta cuando|put in|put|enter\p{L}*|send|submit|won|win|winner|prize|rules?|vote|judges?|bars?|two|2|both|mand\p{L}*|enviar|gan[oa]\p{L}*|premio|reglas?|votar?|dos|pastillas?|particip\p{L}*)(?!\p{L})/u;
+const CONTEST_TURN = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:theme|closes?|closing|when|again|deadline|tema|cierra|hasta cuando|put in|put|enter\p{L}*|
+    send|submit|won|win|winner|prize|rules?|vote|judges?|bars?|two|2|both|mand\p{L}*|enviar|gan[oa]\p{L}*|
+    premio|reglas?|votar?|dos|pastillas?|particip\p{L}*)(?!\p{L})
+  `,
+  'u',
+);
 const hueAlone = (text: string, slots: Slots): Lean | undefined =>
   slots.hues.length === 1 && slots.named.length === 0 && slots.amount === undefined && HUE_ALONE.test(text)
     ? { kind: 'asks', lacks: 'name-for', slots }
     : undefined;
 
 /** What may be poured in the place of water. */
-const MEANT_LYE_WATER =
-  /^(?:in|en|with|con) (?:the |el |la )?(?:lye(?: water)?|water|agua(?: con| de)?(?: la)?(?: sosa| lejia)?|sosa|lejia)(?: (?:i meant?|i said|quise decir|queria decir|digo|me referia))?$/u;
+const MEANT_LYE_WATER = new RegExp(
+  unbroken`
+    ^(?:in|en|with|con) (?:the |el |la )?(?:lye(?: water)?|water|agua(?: con| de)?(?: la)?(?: sosa| lejia)?|
+    sosa|lejia)(?: (?:i meant?|i said|quise decir|queria decir|digo|me referia))?$
+  `,
+  'u',
+);
 const IS_LIQUID = /^(?:coffee|tea|milk|beer|wine|cafe|te|leche|cerveza|vino)(?!\p{L})/u;
 
 /** What a turn means beside the amounts and colours of before: more of the contest, another liquid for the lye, a weight after what was said of it. */

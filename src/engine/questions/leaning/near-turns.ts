@@ -1,4 +1,5 @@
 import { colourantsMeant } from '../../colourants/find.ts';
+import { unbroken } from '../../over-lines.ts';
 import { foldedColour, isColourWord } from '../../text/colours/folded-colours.ts';
 import type { LyeTopic } from '../lye/topics/topic.ts';
 import type { Technique } from '../technique/topic.ts';
@@ -9,8 +10,14 @@ import { thingOf } from './things.ts';
 /* Turns that name what they ask by one word, and are plain only behind what was asked before. */
 
 /** "The gel ones?", "y el de bombas de baño": another of what was asked of, named by what tells it apart. */
-const ANOTHER_OF_THEM =
-  /^(?:(?:the|them|those) ([\p{L}]+(?: [\p{L}]+)?) ones?|(?!(?:better|other|good|best|same|which|new|natural|these|those) )([\p{L}]+(?: [\p{L}]+)?) ones|(?:el|la|los|las) (de [\p{L}]+(?: de [\p{L}]+)?|en [\p{L}]+))$/u;
+const ANOTHER_OF_THEM = new RegExp(
+  unbroken`
+    ^(?:(?:the|them|those) ([\p{L}]+(?: [\p{L}]+)?) ones?|(?!(?:better|other|good|best|same|which|new|
+    natural|these|those) )([\p{L}]+(?: [\p{L}]+)?) ones|(?:el|la|los|las) (de [\p{L}]+(?: de [\p{L}]+)?|
+    en [\p{L}]+))$
+  `,
+  'u',
+);
 export function anotherLaid(text: string, last: Before): Lean | undefined {
   if (last.kind !== 'command' || last.command !== 'colourant check') return undefined;
   const [, named, bare, spanish] = ANOTHER_OF_THEM.exec(text) ?? [];
@@ -30,13 +37,31 @@ export function anotherLaid(text: string, last: Before): Lean | undefined {
 const FOR_SKIN = /bath bomb|bombas|cosmetic|maquillaje|make ?up|labial|lipstick/u;
 
 /** Asked after a colour: what it does to the lye, how it is steeped. */
-const TAKES_LYE =
-  /^(?:(?:does|do|will|would|is) (?:it|that|this|they) (?:change|affect|need|take|use|alter|mess with)(?: up)?(?: (?:the|my|any|more|extra))* (?:lye|naoh)(?: amount)?|(?:me |le )?(?:cambia|afecta|altera|modifica|necesita|lleva)(?: (?:la|lo|el|de|mas|cantidad|a))* (?:sosa|soda|lejia))$/u;
-const STEEPS =
-  /^(?:how much oil (?:to|do i|for) (?:steep|infuse)(?: (?:it|that|them|in|with))*|(?:how (?:do|long do) i )?(?:steep|infuse)(?: it)?|(?:como |cuanto aceite para )(?:lo |la )?(?:infusion\p{L}+|macer\p{L}+)(?:lo|la)?)$/u;
+const TAKES_LYE = new RegExp(
+  unbroken`
+    ^(?:(?:does|do|will|would|is) (?:it|that|this|they) (?:change|affect|need|take|use|alter|
+    mess with)(?: up)?(?: (?:the|my|any|more|extra))* (?:lye|naoh)(?: amount)?|(?:me |le )?(?:cambia|afecta|
+    altera|modifica|necesita|lleva)(?: (?:la|lo|el|de|mas|cantidad|a))* (?:sosa|soda|lejia))$
+  `,
+  'u',
+);
+const STEEPS = new RegExp(
+  unbroken`
+    ^(?:how much oil (?:to|do i|for) (?:steep|infuse)(?: (?:it|that|them|in|with))*|(?:how (?:do|
+    long do) i )?(?:steep|infuse)(?: it)?|(?:como |cuanto aceite para )(?:lo |la )?(?:infusion\p{L}+|
+    macer\p{L}+)(?:lo|la)?)$
+  `,
+  'u',
+);
 /** "Less, I want it to set sooner", after how much water. */
-const LESS_WATER =
-  /^(?:(?:a (?:bit|little) |un poco )?(?:less|menos)|(?:can|could) i (?:use|go|do with|get away with) (?:a bit )?less|puedo (?:usar|poner) menos)(?: (?:water|agua))?(?: (?:i |and |so |to |want|quiero|para|que|q|it |its |if |since |es |si )+(?: ?\p{L}+){0,6})?$/u;
+const LESS_WATER = new RegExp(
+  unbroken`
+    ^(?:(?:a (?:bit|little) |un poco )?(?:less|menos)|(?:can|could) i (?:use|go|do with|
+    get away with) (?:a bit )?less|puedo (?:usar|poner) menos)(?: (?:water|agua))?(?: (?:i |and |so |to |
+    want|quiero|para|que|q|it |its |if |since |es |si )+(?: ?\p{L}+){0,6})?$
+  `,
+  'u',
+);
 
 export function ofMatterNear(text: string, { last }: Talk): Lean | undefined {
   const besideLye = last.kind === 'matter' ? besideLyeMatter(text, last.id) : undefined;
@@ -101,8 +126,14 @@ const IS_OTHER_LIQUID =
   /^(?:(?:with|in|con|en) )*(?:beer|wine|coffee|tea|aloe|cerveza|vino|cafe|te|jugo|zumo)$/u;
 const WENT_ORANGE =
   /^(?:(?:it|its|mine|me|se|went|has|gone|turned|is|all|quedo|puso|salio|esta) )*(?:orange|brown|yellow|naranja|marron|amarill[oa])(?:\W+(?:\p{L}+ ?){1,4})?$/u;
-const IS_METAL =
-  /^(?:(?:what about|is|and|or|en|de|o|a|an|the|un|una|el|la) )*(?:brass|copper|bronze|cast iron|iron|enamel|tin|zinc|laton|cobre|bronce|hierro(?: fundido)?|esmaltad[oa]|esmalte|hojalata|lata|zinc)(?: (?:ok|okay|fine|pan|pot|jug|bowl|spoon|one|olla|jarra|cuchara|sirve|va|vale))*$/u;
+const IS_METAL = new RegExp(
+  unbroken`
+    ^(?:(?:what about|is|and|or|en|de|o|a|an|the|un|una|el|la) )*(?:brass|copper|bronze|cast iron|iron|
+    enamel|tin|zinc|laton|cobre|bronce|hierro(?: fundido)?|esmaltad[oa]|esmalte|hojalata|lata|
+    zinc)(?: (?:ok|okay|fine|pan|pot|jug|bowl|spoon|one|olla|jarra|cuchara|sirve|va|vale))*$
+  `,
+  'u',
+);
 
 /** Another liquid, another metal, the colour of milk: of what was just said of lye. */
 function besideLyeMatter(text: string, id: LyeTopic): LyeTopic | undefined {
@@ -113,21 +144,54 @@ function besideLyeMatter(text: string, id: LyeTopic): LyeTopic | undefined {
 }
 
 /** Of a jar that does not say what it is wetted in: a pinch is tried in each. */
-const NOT_SAID =
-  /^(?:(?:it|the (?:tub|jar|label|bag|pot|packet)|el (?:bote|frasco)|la (?:etiqueta|bolsa)|me|lo|i|yo) )*(?:doesnt|does not|dont|didnt|isnt|not|no) (?:say|said|know|tell|marked|labelled|sure|idea|dice|pone|se|sabe|trae|viene)(?: (?:\p{L}+ ?){1,6})?$/u;
+const NOT_SAID = new RegExp(
+  unbroken`
+    ^(?:(?:it|the (?:tub|jar|label|bag|pot|packet)|el (?:bote|frasco)|la (?:etiqueta|bolsa)|me|lo|i|
+    yo) )*(?:doesnt|does not|dont|didnt|isnt|not|no) (?:say|said|know|tell|marked|labelled|sure|idea|dice|
+    pone|se|sabe|trae|viene)(?: (?:\p{L}+ ?){1,6})?$
+  `,
+  'u',
+);
 /** What lies in lye water that went cloudy is lye, and no colour. */
-const GRAINS =
-  /^(?:(?:it|its|there|tiene|hay|quedan?|veo|i see|has|have|is|are|got|some|with|con|unos|like|como) )*(?:grains?|lumps?|bits|crystals?|granitos?|granos?|grumos?|cristales|bolitas)(?: (?:\p{L}+ ?){1,6})?$/u;
+const GRAINS = new RegExp(
+  unbroken`
+    ^(?:(?:it|its|there|tiene|hay|quedan?|veo|i see|has|have|is|are|got|some|with|con|unos|like|
+    como) )*(?:grains?|lumps?|bits|crystals?|granitos?|granos?|grumos?|cristales|
+    bolitas)(?: (?:\p{L}+ ?){1,6})?$
+  `,
+  'u',
+);
 const OF_ASH: ReadonlySet<string> = new Set(['soda-ash-avoided', 'soda-ash']);
-const SPRAYED =
-  /^(?:(?:would|will|does|do|can|could|should|is|i|what|about|with|con|and|use|puedo|usar|sirve|si|le|y|un|el|the|some|spray\p{L}*|of|de|en|echo|pongo|roci\p{L}*|rubbing|isopropilic[oa]) )*(?:alcohol|isoprop\p{L}*|ipa)(?: (?:spray\p{L}*|do|work|help|stop|prevent|it|en|roci\p{L}*|isopropilic[oa]|sirve|ayuda|funciona|on|top|the|first|after|straight|instead|que|vale))*$/u;
+const SPRAYED = new RegExp(
+  unbroken`
+    ^(?:(?:would|will|does|do|can|could|should|is|i|what|about|with|con|and|use|puedo|usar|sirve|si|le|y|un|
+    el|the|some|spray\p{L}*|of|de|en|echo|pongo|roci\p{L}*|rubbing|isopropilic[oa]) )*(?:alcohol|
+    isoprop\p{L}*|ipa)(?: (?:spray\p{L}*|do|work|help|stop|prevent|it|en|roci\p{L}*|isopropilic[oa]|sirve|
+    ayuda|funciona|on|top|the|first|after|straight|instead|que|vale))*$
+  `,
+  'u',
+);
 /** After layers: what came apart is the layers. */
-const CAME_APART =
-  /^(?:(?:they|the layers|my layers|layers|mine|luego|despues|pero|las capas|me|se|all) )+((?:split|come|came|fall|fell|separat\p{L}+|broke|break|despeg\p{L}+|separ\p{L}+|part\p{L}+|abr\p{L}+)(?: (?:apart|off|away|when|while|after|i|cut\p{L}*|it|them|on|the|unmou?ld\p{L}*|al|cortar\p{L}*|desmoldar\p{L}*|cuando|corto|las|los))*)$/u;
+const CAME_APART = new RegExp(
+  unbroken`
+    ^(?:(?:they|the layers|my layers|layers|mine|luego|despues|pero|las capas|me|se|all) )+((?:split|come|
+    came|fall|fell|separat\p{L}+|broke|break|despeg\p{L}+|separ\p{L}+|part\p{L}+|abr\p{L}+)(?: (?:apart|off|
+    away|when|while|after|i|cut\p{L}*|it|them|on|the|unmou?ld\p{L}*|al|cortar\p{L}*|desmoldar\p{L}*|cuando|
+    corto|las|los))*)$
+  `,
+  'u',
+);
 const OF_POWDER: ReadonlySet<Technique> = new Set(['clays-colour', 'no-lumps', 'dry-in', 'premix-keeps']);
 const OF_THICK: ReadonlySet<Technique> = new Set(['thick-now', 'riced-now', 'keep-fluid', 'pot-time']);
 /** Scents that race, named alone: what was in it. */
-const FAST_SCENT =
-  /^(?:(?:it |i |ive |le |la )*(?:had|has|used|put|got|with|was|llevaba|tenia|puse|eche|con|usa|use) )?(?:the |a |some |esencia de |aceite de )?(?:\p{L}+ (?:and|y|e|,) )?(?:clove\p{L}*|cinnamon|rose|jasmine|lilac|lily|florals?|spice|clavo|canela|rosas?|jazmin|lila|floral)(?: (?:and|y) \p{L}+)?(?: (?:in|oil|eo|fo|in it|fragrance|scent))*$/u;
+const FAST_SCENT = new RegExp(
+  unbroken`
+    ^(?:(?:it |i |ive |le |la )*(?:had|has|used|put|got|with|was|llevaba|tenia|puse|eche|con|usa|
+    use) )?(?:the |a |some |esencia de |aceite de )?(?:\p{L}+ (?:and|y|e|,) )?(?:clove\p{L}*|cinnamon|rose|
+    jasmine|lilac|lily|florals?|spice|clavo|canela|rosas?|jazmin|lila|floral)(?: (?:and|
+    y) \p{L}+)?(?: (?:in|oil|eo|fo|in it|fragrance|scent))*$
+  `,
+  'u',
+);
 const IN_POT =
   /(?<!\p{L})(?:pot|jug|bowl|still (?:in|liquid|fluid)|not poured|olla|jarra|todavia no|aun no|sin verter)(?!\p{L})/u;

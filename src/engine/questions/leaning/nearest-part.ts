@@ -1,3 +1,4 @@
+import { spaced, unbroken } from '../../over-lines.ts';
 import { unaccented } from '../../text/unaccented.ts';
 import { thingsIn } from '../found/entities.ts';
 import { wordsOf } from '../found/words-of.ts';
@@ -11,9 +12,11 @@ const SHORTEST_WORD = 4;
 const STEM = 5;
 /** Longer words that tell nothing either. */
 const TELLS_NOTHING: ReadonlySet<string> = new Set(
-  'with that this then what when which will would does have just only really some them they from into about like want need much many more less still como para pero esta este esto esos cuanto cuanta mucho tengo hago pongo entonces porque solo'.split(
-    ' ',
-  ),
+  spaced`
+    with that this then what when which will would does have just only really some them they from into
+    about like want need much many more less still como para pero esta este esto esos cuanto cuanta mucho
+    tengo hago pongo entonces porque solo
+  `.split(' '),
 );
 const tellingWords = (text: string): ReadonlySet<string> =>
   new Set(
@@ -29,7 +32,13 @@ const ASKS_FIGURE: readonly (readonly [Aspect, RegExp])[] = [
   ],
   [
     'how-long',
-    /(?<!\p{L})(?:how long|how many (?:min\p{L}*|hours|days|weeks|months)|cuanto (?:tiempo|rato|dura|tarda)|cuant[oa]s (?:minutos|horas|dias|semanas))(?!\p{L})/u,
+    new RegExp(
+      unbroken`
+        (?<!\p{L})(?:how long|how many (?:min\p{L}*|hours|days|weeks|months)|cuanto (?:tiempo|rato|dura|
+        tarda)|cuant[oa]s (?:minutos|horas|dias|semanas))(?!\p{L})
+      `,
+      'u',
+    ),
   ],
   ['how-much', /(?<!\p{L})(?:how (?:much|many|thick|big|often|deep)|cuant[oa]s?)(?!\p{L})/u],
 ];

@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import type { Aspect } from './aspects/aspect.ts';
 
 /** What is told to a matter: first what to do, then why and what comes next. */
@@ -18,7 +19,14 @@ const TELLS: { readonly [One in Aspect]?: RegExp } = {
   'how-much':
     /\d[^.]*(?:%|\b(?:g|kg|ml|tsp|Tbsp|teaspoons?|tablespoons?|parts?|cda|cdta|cucharad\p{L}*|partes?)\b)/u,
   safe: /\b(?:safe|good soap|harmless|do not use|not for use|use it|segur\p{L}*|inofensiv\p{L}*|no lo uses|[úu]salo|buen jab[óo]n|el jab[óo]n es bueno)\b/iu,
-  why: /\b(?:because|since|otherwise|boils?|spits?|or (?:it|they)|makes?|drinks?|heats?|burns?|dulls?|sets?|brings?|comes? (?:of|from)|porque|ya que|si no|hierve\p{L}*|salpica\p{L}*|hace\p{L}*|calienta\p{L}*|quema\p{L}*|viene\p{L}* de|trae\p{L}*|apaga\p{L}*)(?!\p{L})/iu,
+  why: new RegExp(
+    unbroken`
+      \b(?:because|since|otherwise|boils?|spits?|or (?:it|they)|makes?|drinks?|heats?|burns?|dulls?|sets?|
+      brings?|comes? (?:of|from)|porque|ya que|si no|hierve\p{L}*|salpica\p{L}*|hace\p{L}*|calienta\p{L}*|
+      quema\p{L}*|viene\p{L}* de|trae\p{L}*|apaga\p{L}*)(?!\p{L})
+    `,
+    'iu',
+  ),
   'next-time': /\b(?:next time|la pr[óo]xima)\b/iu,
 };
 /** These ask for what stands behind the answer. */

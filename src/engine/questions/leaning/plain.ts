@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { unaccented } from '../../text/unaccented.ts';
 
 /** Longer texts tell enough to stand alone, words. */
@@ -6,11 +7,23 @@ export const MOST_WORDS = 14;
 const LONGEST = 160;
 
 /** Opens a turn and says nothing: "ok and", "y entonces". */
-const LEAD =
-  /^(?:and|ok|okay|okey|kk?|righto?|so|then|now|but|also|or|oh|ooh|ah|um+|uh|hmm+|sorry|wait|actually|well|great|cool|lovely|yes|yep|yeah|aye|no|nope|hey|ay|y|ya|e|o|u|vale|bueno|buena|entonces|pues|pero|tambien|oye|oiga|perdon|perdona|espera|a ver|ahora|si|sip|genial|perfecto|listo|dale) (?=.)/u;
+const LEAD = new RegExp(
+  unbroken`
+    ^(?:and|ok|okay|okey|kk?|righto?|so|then|now|but|also|or|oh|ooh|ah|um+|uh|hmm+|sorry|wait|actually|well|
+    great|cool|lovely|yes|yep|yeah|aye|no|nope|hey|ay|y|ya|e|o|u|vale|bueno|buena|entonces|pues|pero|
+    tambien|oye|oiga|perdon|perdona|espera|a ver|ahora|si|sip|genial|perfecto|listo|dale) (?=.)
+  `,
+  'u',
+);
 /** Ends one. */
-const TAIL =
-  / (?:then|too|instead|please|pls|plz|lol|haha+|tho|though|also|as well|now|ta|thanks|thx|sorry|again|still|even|right|innit|int it|aye|eh|or what|an all|man|mate|x+|o que|o q|verdad|cierto|entonces|tambien|mejor|porfa(?:vor)?|por favor|pues|gracias|jaja+|perdon|ahora|otra vez|ojo|eso si|mind|mind you)$/u;
+const TAIL = new RegExp(
+  unbroken` (?:then|too|instead|please|pls|plz|lol|haha+|tho|though|also|as well|now|ta|thanks|thx|sorry|again|
+    still|even|right|innit|int it|aye|eh|or what|an all|man|mate|x+|o que|o q|verdad|cierto|entonces|
+    tambien|mejor|porfa(?:vor)?|por favor|pues|gracias|jaja+|perdon|ahora|otra vez|ojo|eso si|mind|
+    mind you)$
+  `,
+  'u',
+);
 
 /** The lead-ins that say that something is put right or goes on. */
 export type Opened = {

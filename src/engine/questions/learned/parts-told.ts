@@ -1,14 +1,34 @@
+import { unbroken } from '../../over-lines.ts';
 import type { ToldAmount } from '../found/amounts.ts';
 
 /** So many colours, layers or shades of one soap. */
-const COUNTED =
-  /\b(?:[2-9]|1[0-2]|two|three|four|five|six|seven|eight|dos|tres|cuatro|cinco|seis|siete|ocho)[- ](?:\p{L}+ )?(?:colou?rs?|layers?|shades?|tones?|parts?|pours?|bands?|stripes?|steps?|portions?|pots?|jugs?|colores|capas?|tonos?|partes?|franjas?|rayas?|bandas?|pasos|porciones|potes|jarras)\b/u;
+const COUNTED = new RegExp(
+  unbroken`
+    \b(?:[2-9]|1[0-2]|two|three|four|five|six|seven|eight|dos|tres|cuatro|cinco|seis|siete|
+    ocho)[- ](?:\p{L}+ )?(?:colou?rs?|layers?|shades?|tones?|parts?|pours?|bands?|stripes?|steps?|portions?|
+    pots?|jugs?|colores|capas?|tonos?|partes?|franjas?|rayas?|bandas?|pasos|porciones|potes|jarras)\b
+  `,
+  'u',
+);
 /** Parts of one batter. */
-const SHARE =
-  /^(?:half|halves|thirds?|quarters?|rest|remainder|equal(?:ly)?|evenly|split|divide[ds]?|each|mitad|mita|medio|tercios?|cuartos?|resto|iguales|parejo|repart\p{L}*|divid\p{L}*|cada|\d{1,2}(?:\/\d{1,2})+|\d{1,2}%|%)$/u;
+const SHARE = new RegExp(
+  unbroken`
+    ^(?:half|halves|thirds?|quarters?|rest|remainder|equal(?:ly)?|evenly|split|divide[ds]?|each|mitad|mita|
+    medio|tercios?|cuartos?|resto|iguales|parejo|repart\p{L}*|divid\p{L}*|cada|\d{1,2}(?:\/\d{1,2})+|
+    \d{1,2}%|%)$
+  `,
+  'u',
+);
 /** Where in a loaf a colour lies, or how it gets there. */
-const POURED =
-  /^(?:layers?|layered|swirls?|swirled|stripes?|striped|bands?|ombres?|gradient|graded|fade|rainbow|flag|marbled?|bottom|middle|top|tops|topped|base|drop|hanger|column|wells?|cavit(?:y|ies)|pours?|capas?|remolinos?|espiral|franjas?|rayas?|bandas?|degradad[oa]s?|degrade|arcoiris|bandera|marmol\p{L}*|abajo|arriba|encima|fondo|medio|base|huecos?|cavidades)$/u;
+const POURED = new RegExp(
+  unbroken`
+    ^(?:layers?|layered|swirls?|swirled|stripes?|striped|bands?|ombres?|gradient|graded|fade|rainbow|flag|
+    marbled?|bottom|middle|top|tops|topped|base|drop|hanger|column|wells?|cavit(?:y|ies)|pours?|capas?|
+    remolinos?|espiral|franjas?|rayas?|bandas?|degradad[oa]s?|degrade|arcoiris|bandera|marmol\p{L}*|abajo|
+    arriba|encima|fondo|medio|base|huecos?|cavidades)$
+  `,
+  'u',
+);
 /** One thing or the other. */
 const BETWEEN = /^(?:or|vs|versus|against|than|o|contra|frente)$/u;
 const NAMED = /^<(?:thing|colour)>$/u;

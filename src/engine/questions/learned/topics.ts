@@ -1,3 +1,4 @@
+import { spaced } from '../../over-lines.ts';
 import { OF_BODY } from './topic-words/body.ts';
 import { OF_CRAFTS } from './topic-words/crafts.ts';
 import { OF_HOME } from './topic-words/home.ts';
@@ -49,10 +50,15 @@ export const topicsIn = (words: readonly string[]): readonly Topic[] => [
  * Crafts that share pigments with soap, and what they are done on or with; as {@link WORDS}. None of these is said of soap but in a
  * likeness.
  */
-const CRAFTS =
-  'acrylic* acrilic* resin resina epoxy epoxi emulsion watercolour* watercolor* acuarela* gouache canvas lienzo oleo varnish barniz kiln glaze glazes pottery ceramic* ceramica* stoneware engobe concrete hormigon cement cemento grout stucco wool lana silk seda yarn fabric* tela telas cotton algodon denim jeans leather cuero beard* barba* bigote hair pelo cabello henna eyebrow* ceja* eyeshadow* lipstick* lipgloss labial foundation rubor lotion* balm* balsamo* candle* vela velas nail nails unas tattoo* tatuaje* cake* bizcocho torta tortas macaron* icing fondant latte hummus rice arroz biryani slime playdough roof tejas driveway'.split(
-    ' ',
-  );
+const CRAFTS = spaced`
+  acrylic* acrilic* resin resina epoxy epoxi emulsion watercolour* watercolor* acuarela* gouache canvas
+  lienzo oleo varnish barniz kiln glaze glazes pottery ceramic* ceramica* stoneware engobe concrete
+  hormigon cement cemento grout stucco wool lana silk seda yarn fabric* tela telas cotton algodon denim
+  jeans leather cuero beard* barba* bigote hair pelo cabello henna eyebrow* ceja* eyeshadow* lipstick*
+  lipgloss labial foundation rubor lotion* balm* balsamo* candle* vela velas nail nails unas tattoo*
+  tatuaje* cake* bizcocho torta tortas macaron* icing fondant latte hummus rice arroz biryani slime
+  playdough roof tejas driveway
+`.split(' ');
 const CRAFT_WORDS: ReadonlySet<string> = new Set(CRAFTS.filter(word => !word.endsWith('*')));
 const CRAFT_HEADS = CRAFTS.filter(word => word.endsWith('*')).map(word => word.slice(0, -1));
 const LIKENESS = /^(?:like|as|como|tipo|estilo|cual|than|que)$/u;

@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { unaccented } from '../../text/unaccented.ts';
 import type { Reading } from '../read.ts';
 
@@ -9,8 +10,15 @@ const PLAN_FIRST = /^\W*(?:please |por favor )?plan(?:e[ae]\w*|ifi\w*)? /iu;
 export const opensWithPlan = (question: string): boolean => PLAN_FIRST.test(question);
 
 /** What a recipe is asked for by: with none of it, and no figure, oils are not what is missing. */
-const OF_A_RECIPE =
-  /\d|(?<!\p{L})(?:recipes?|batch(?:es)?|calculat\p{L}*|calc|weigh\p{L}*|need|amount|how much|work out|percent|oils?|olive|coconut|castile|lard|tallow|recetas?|lotes?|calcul\p{L}*|pes[ao]\p{L}*|necesit\p{L}*|cantidad|cuant[oa]s?|aceites?|oliva|coco|castilla|manteca|sebo|plan\p{L}*|for|para)(?!\p{L})/iu;
+const OF_A_RECIPE = new RegExp(
+  unbroken`
+    \d|(?<!\p{L})(?:recipes?|batch(?:es)?|calculat\p{L}*|calc|weigh\p{L}*|need|amount|how much|work out|
+    percent|oils?|olive|coconut|castile|lard|tallow|recetas?|lotes?|calcul\p{L}*|pes[ao]\p{L}*|
+    necesit\p{L}*|cantidad|cuant[oa]s?|aceites?|oliva|coco|castilla|manteca|sebo|plan\p{L}*|for|
+    para)(?!\p{L})
+  `,
+  'iu',
+);
 /** Whether a question speaks of lye and of nothing that a recipe is asked for by. Pure. */
 export const isOnlyOfLye = (question: string): boolean => !OF_A_RECIPE.test(unaccented(question));
 

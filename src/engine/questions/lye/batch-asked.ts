@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { LYE } from './amounts/words.ts';
 
 const KIND = '(?:batch|recipe|lote|tanda|receta|formula)';
@@ -7,8 +8,13 @@ const ASKED = new RegExp(
   'u',
 );
 /** What one recipe takes over of another. */
-const LIKE_ANOTHER =
-  /(?<!\p{L})(?:same|like|as|plus|extra|more|less|minus|without|but|instead|double|half|igual|mism[oa]s?|como|mas|menos|sin|pero|doble|mitad|both|amb[oa]s)(?!\p{L})/u;
+const LIKE_ANOTHER = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:same|like|as|plus|extra|more|less|minus|without|but|instead|double|half|igual|mism[oa]s?|
+    como|mas|menos|sin|pero|doble|mitad|both|amb[oa]s)(?!\p{L})
+  `,
+  'u',
+);
 
 /**
  * Of two recipes under letters the one whose lye is asked for, where it stands last and takes nothing over from the other: "batch A: …

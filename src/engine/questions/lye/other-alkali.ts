@@ -8,7 +8,10 @@ declare module '../../refusal.ts' {
   }
 }
 
-/** Throws `lye-not-hydroxide` where a carbonate is the alkali, and `lye-which-unknown` where nobody knows which hydroxide stands there. Takes what `plainWords` gives. Pure. */
+/**
+ * Throws `lye-not-hydroxide` where a carbonate is the alkali, and `lye-which-unknown` where nobody knows
+ * which hydroxide stands there. Takes what `plainWords` gives. Pure.
+ */
 export function refuseOtherAlkali(plain: string): void {
   const carbonate = carbonateAsLye(plain);
   if (carbonate !== undefined) refuse('lye-not-hydroxide', { text: carbonate });

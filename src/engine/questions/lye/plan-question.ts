@@ -1,5 +1,6 @@
 import { findOil } from '../../batch/oils/find-oil.ts';
 import { parseOils } from '../../batch/oils/oil-list.ts';
+import { unbroken } from '../../over-lines.ts';
 import { Refusal } from '../../refusal.ts';
 import { addedIn } from './amounts/added.ts';
 import { alkaliIn } from './amounts/alkali.ts';
@@ -17,7 +18,12 @@ export type PlanQuestion = {
 
 /** Words that ask for a plan and say nothing of it. */
 const ASKING = [
-  String.raw`(?:please |can you |could you |help me |i want to |quiero |puedes )?(?:plan|plane[ao]\w*|planifica\w*|make|making|hacer|armame|hazme|set up|prepara\w*)(?: me| us| out)?(?: a| an| the| my| un| una| el| la| mi)?(?: full| whole| new| small| big)?(?: batch| lote| tanda| loaf| recipe| receta| soap| jabon| bar)?(?: of| de| with| con| for| para)?`,
+  unbroken`
+    (?:please |can you |could you |help me |i want to |quiero |puedes )?
+    (?:plan|plane[ao]\w*|planifica\w*|make|making|hacer|armame|hazme|set up|prepara\w*)(?: me| us| out)?
+    (?: a| an| the| my| un| una| el| la| mi)?(?: full| whole| new| small| big)?
+    (?: batch| lote| tanda| loaf| recipe| receta| soap| jabon| bar)?(?: of| de| with| con| for| para)?
+  `,
   'step by step|paso a paso|por favor|please|thanks|gracias',
 ];
 

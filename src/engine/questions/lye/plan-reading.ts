@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { unaccented } from '../../text/unaccented.ts';
 import type { QuestionRead, Reading } from '../read.ts';
 import { readPlanQuestion, refuseWeighedFat } from './plan-question.ts';
@@ -41,8 +42,13 @@ export function planReading(question: string, read: QuestionRead): PlanReading |
 }
 
 /** Words beside a size that name nothing else it could be of. */
-const BESIDE_SIZE =
-  /\b(?:for|of|in|an?|my|the|to|fill|size|about|total|batter|soap|batch|oils?|mou?ld|loaf|wide|para|de|en|un|una|mi|el|la|tamano|unos|unas|masa|jabon|lote|tanda|aceites?|molde)\b|[\s.:,?!]/gu;
+const BESIDE_SIZE = new RegExp(
+  unbroken`
+    \b(?:for|of|in|an?|my|the|to|fill|size|about|total|batter|soap|batch|oils?|mou?ld|loaf|wide|para|de|en|
+    un|una|mi|el|la|tamano|unos|unas|masa|jabon|lote|tanda|aceites?|molde)\b|[\s.:,?!]
+  `,
+  'gu',
+);
 
 /** Whether a part of a question that no other option takes is the size and nothing but the size: “2 cups blue” is of the blue. */
 const isSizeAlone = (piece: string, size: string): boolean => {

@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { parseOils } from '../../batch/oils/oil-list.ts';
 import type { WrittenPlan } from '../../batch/planning/written-plan.ts';
 import { figureText } from '../../quantities/for-readers.ts';
@@ -39,7 +40,11 @@ const ALL_IN_GRAMS =
 const ASIDES = [
   `(?:how (?:much|many)|cuant[oa]s?) (?:gram(?:o)?s (?:of |de )?)?(?:the |la )?${LYE}(?: (?:and|n|y|or|&) (?:how much |cuanta )?(?:the |el )?(?:water|agua))?`,
   `(?:instead of|in place of|rather than|not|en (?:vez|lugar) de)(?: the| los)? (?:${MASS}|\\d{2,4})(?: (?:of )?${LYE})?`,
-  '(?:please |por favor |prefiero que |i(?: would)? prefer (?:that )?(?:you )?)?(?:me )?(?:show(?: me)?|muestr\\w+(?:me)?|ensen\\w+(?:me)?)(?: (?:me|the|your|all|la|las|el|los|toda))* (?:workings?|sums?|maths?|calculations?|cuentas?|calculos?|operacion(?:es)?)',
+  unbroken`
+    (?:please |por favor |prefiero que |i(?: would)? prefer (?:that )?(?:you )?)?(?:me )?(?:show(?: me)?|
+    muestr\w+(?:me)?|ensen\w+(?:me)?)(?: (?:me|the|your|all|la|las|el|los|toda))* (?:workings?|sums?|maths?|
+    calculations?|cuentas?|calculos?|operacion(?:es)?)
+  `,
   'for comparison(?: only)?',
   `(?:with |at |con |and |y )?(?:the |my |a |el |un )?(?:usual|normal|standard|default|regular) ${FAT}`,
   `(?:con |with |y )?(?:el |un )?${FAT} (?:normal|habitual|de siempre|usual|estandar)`,
@@ -49,12 +54,19 @@ const ASIDES = [
   '(?:and |y |with |con )?(?:nothing (?:more|else)|nada mas)',
   '(?:that s|thats|eso es) (?:all|it|todo)',
   '(?:castile|castilla)(?: soap)?',
-  '(?:it s |its |it is |this is |es |para )?(?:just |only |solo |nomas )?(?:as )?(?:an? |un |una )?(?:small |little |tiny |first |pequen[oa] )?(?:trial|tester|test batch|try ?out|experiment|prueba)(?: run| batch)?',
+  unbroken`
+    (?:it s |its |it is |this is |es |para )?(?:just |only |solo |nomas )?(?:as )?(?:an? |un |
+    una )?(?:small |little |tiny |first |pequen[oa] )?(?:trial|tester|test batch|try ?out|experiment|
+    prueba)(?: run| batch)?
+  `,
   '(?:the )?first time|(?:mi )?primera vez',
 ];
 
 /** One weight for several oils: "700 g olive and coconut oils". */
-const OILS_TOGETHER = `(${MASS})(?: of| de)? [a-z]+(?: [a-z]+)?(?: (?:and|y|e|,) [a-z]+(?: [a-z]+)?)+ (?:oils|aceites)|(${MASS})(?: de) aceites? de [a-z]+(?:,? (?:y|e)(?: de)? [a-z]+)+`;
+const OILS_TOGETHER = unbroken`
+  (${MASS})(?: of| de)? [a-z]+(?: [a-z]+)?(?: (?:and|y|e|,) [a-z]+(?: [a-z]+)?)+ (?:oils|aceites)|
+  (${MASS})(?: de) aceites? de [a-z]+(?:,? (?:y|e)(?: de)? [a-z]+)+
+`;
 
 /** "lye 4 500g lard": five hundred, "4" for "for", or four and a half thousand. */
 const FIGURE_OR_WORD = new RegExp(`\\b${LYE} ([24]) (\\d{3}) ?(?:g|gr|grams?|gramos?)\\b`, 'iu');

@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { cut } from '../../text/cut.ts';
 import { unaccented } from '../../text/unaccented.ts';
 import { FAT, LYE, plainWords } from './amounts/words.ts';
@@ -16,8 +17,18 @@ const SENTENCES = /[^.!?;\n…]+(?:[.](?=\d)[^.!?;\n…]+)*[.!?;\n…]*/gu;
 const OF_LYE = new RegExp(String.raw`(?<!\p{L})(?:${LYE}|${FAT})(?!\p{L})`, 'u');
 
 /** Words that speak of what was named before, or of what it is weighed, held and told in. Lower case without accents. */
-const REFERS =
-  /(?<!\p{L})(?:it|them|that|thats|those|these|this|some|one|ones|rest|all|half|most|bit|both|each|everything|mine|hers|his|theirs|lot|numbers?|pots?|pans?|jars?|jugs?|bowls?|bottles?|tubs?|bags?|tins?|scales?|weigh\p{L}*|pour\p{L}*|melt\p{L}*|render\p{L}*|labels?|lists?|recipes?|batch\p{L}*|mou?ld|oils?|fats?|butter|lo|le|les|(?:se|me|te|nos) l[oa]s?|\p{L}{3,}(?:ar|er|ir|ando|endo)l[oa]s?|es[eao]s?|est[eao]s?|aquell[oa]s?|otr[oa]s?|resto|demas|mitad|parte|poco|algo|amb[oa]s|cada|tod[oa]s?|numeros?|ollas?|frascos?|frasquitos?|bolsas?|botellas?|botecitos?|baldes?|latas?|garrafas?|balanzas?|basculas?|pes(?:e|o|a|amos|ado|ando|ar)|etiquetas?|listas?|recetas?|moldes?|aceites?|grasas?)(?!\p{L})/u;
+const REFERS = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:it|them|that|thats|those|these|this|some|one|ones|rest|all|half|most|bit|both|each|
+    everything|mine|hers|his|theirs|lot|numbers?|pots?|pans?|jars?|jugs?|bowls?|bottles?|tubs?|bags?|tins?|
+    scales?|weigh\p{L}*|pour\p{L}*|melt\p{L}*|render\p{L}*|labels?|lists?|recipes?|batch\p{L}*|mou?ld|oils?|
+    fats?|butter|lo|le|les|(?:se|me|te|nos) l[oa]s?|\p{L}{3,}(?:ar|er|ir|ando|endo)l[oa]s?|es[eao]s?|
+    est[eao]s?|aquell[oa]s?|otr[oa]s?|resto|demas|mitad|parte|poco|algo|amb[oa]s|cada|tod[oa]s?|numeros?|
+    ollas?|frascos?|frasquitos?|bolsas?|botellas?|botecitos?|baldes?|latas?|garrafas?|balanzas?|basculas?|
+    pes(?:e|o|a|amos|ado|ando|ar)|etiquetas?|listas?|recetas?|moldes?|aceites?|grasas?)(?!\p{L})
+  `,
+  'u',
+);
 
 /** "El total en la olla da 700, lo conté con los dedos": more words than a figure of a recipe has, and no name of anything that it is of. */
 const isTalk = (items: readonly Item[]): boolean =>
@@ -26,8 +37,13 @@ const isCounted = (items: readonly Item[]): boolean =>
   items.some(item => COUNTED.has(item.is)) || (items.some(isMeasure) && !isTalk(items));
 /** What the reader of recipes takes into account, each in its own way. */
 const COUNTED: ReadonlySet<Item['is']> = new Set(['times', 'rescales', 'swaps', 'instead', 'units']);
-const GREETS =
-  /^\W*(?:hi|hey|hello|hiya|howdy|hiya|good|evening|morning|afternoon|thanks?|thank|ta|cheers|lovely|sorry|hola|holi|buen[oa]s?|saludos?|gracias|muchas|mil|un saludo|perdon)(?!\p{L})/u;
+const GREETS = new RegExp(
+  unbroken`
+    ^\W*(?:hi|hey|hello|hiya|howdy|hiya|good|evening|morning|afternoon|thanks?|thank|ta|cheers|lovely|sorry|
+    hola|holi|buen[oa]s?|saludos?|gracias|muchas|mil|un saludo|perdon)(?!\p{L})
+  `,
+  'u',
+);
 const namesOil = (items: readonly Item[]): boolean =>
   items.some(item => isName(item) && (item.known === 'oil' || item.known === 'any-oil'));
 

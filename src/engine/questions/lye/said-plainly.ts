@@ -1,5 +1,6 @@
 import { knownAdditive } from '../../batch/additives/additives.ts';
 import { knownOil } from '../../batch/oils/find-oil.ts';
+import { unbroken } from '../../over-lines.ts';
 import { COUNT, LYE, MASS, UNIT } from './amounts/words.ts';
 
 /** "No son 800 sino 600", "not 1 kg but 800 g". */
@@ -12,23 +13,42 @@ const LYE_FORM = new RegExp(
   'gu',
 );
 /** How a soap feels: "still soft as butter", "quedó como mantequilla". */
-const SIMILE =
-  /(?<!\p{L})(?:soft|hard|white|smooth|thick|greasy|yellow|feels|looks|quedo|queda|esta|parece|blando|suave)(?: \p{L}+)?(?: (?:as|like|como)(?: (?:a|the|la|el|una))?) (?:butter|lard|wax|candle wax|cheese|mantequilla|manteca|cera|queso)(?= ?(?:;|,|$|and |y ))/gu;
+const SIMILE = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:soft|hard|white|smooth|thick|greasy|yellow|feels|looks|quedo|queda|esta|parece|blando|
+    suave)(?: \p{L}+)?(?: (?:as|like|como)(?: (?:a|the|la|el|una))?) (?:butter|lard|wax|candle wax|cheese|
+    mantequilla|manteca|cera|queso)(?= ?(?:;|,|$|and |y ))
+  `,
+  'gu',
+);
 /** "Buttermilk for the liquid, 11 ounces"; the weight of an oil that follows is none of it. */
 const FOR_LIQUID = new RegExp(
-  `(?<!\\p{L})(\\p{L}+(?: (?:de )?\\p{L}+)?) (?:for|as|por|como|de|instead of|in place of|en (?:vez|lugar) de) ?(?:the |all the |my |el |la |l )?(?:liquid|water|liquido|agua),? (${MASS})(?: (?:frozen|cold|chilled|congelad[oa]|fri[oa]|helad[oa]))?(?= ?(?:[;,]|$|(?:and|y|superfat|lye|sosa)(?!\\p{L})))`,
+  unbroken`
+    (?<!\p{L})(\p{L}+(?: (?:de )?\p{L}+)?) (?:for|as|por|como|de|instead of|in place of|en (?:vez|
+    lugar) de) ?(?:the |all the |my |el |la |l )?(?:liquid|water|liquido|agua),? (${MASS})(?: (?:frozen|
+    cold|chilled|congelad[oa]|fri[oa]|helad[oa]))?(?= ?(?:[;,]|$|(?:and|y|superfat|lye|sosa)(?!\p{L})))
+  `,
   'gu',
 );
 /** "Coco lo mismo que la leche", behind the milk's weight. */
 const SAME_AS_LIQUID = new RegExp(
-  `(${MASS})(?: of| de)? ((?:\\p{L}+ )?(leche|milk|agua|water|buttermilk)(?!\\p{L})[^;,\\d]{0,15})([;,].*?)(?<!\\p{L})(\\p{L}+),? (?:lo mismo|igual|tanto|(?:the )?same(?: weight| amount)?) (?:que|como|as) (?:la |el |the )?\\3(?!\\p{L})`,
+  unbroken`
+    (${MASS})(?: of| de)? ((?:\p{L}+ )?(leche|milk|agua|water|
+    buttermilk)(?!\p{L})[^;,\d]{0,15})([;,].*?)(?<!\p{L})(\p{L}+),? (?:lo mismo|igual|tanto|
+    (?:the )?same(?: weight| amount)?) (?:que|como|as) (?:la |el |the )?\3(?!\p{L})
+  `,
   'u',
 );
 /** "Lard's 60%", "the coconut's only 14 oz". */
 const IS = /(?<!\p{L})(\p{L}{3,})'s (?=(?:only |just |about )?\d)/gu;
 /** "Canola's from the chip shop": told of an oil as with the verb written out. */
-const IS_SAID =
-  /(?<!\p{L})(\p{L}{3,})['’]s (?=(?:from|been|fresh|in|out|gone|the|an?|there|my|our|still|all|now|not|for|right|dead|lovely|old|new|off|on|to|come|left|only|just)(?!\p{L}))/gu;
+const IS_SAID = new RegExp(
+  unbroken`
+    (?<!\p{L})(\p{L}{3,})['’]s (?=(?:from|been|fresh|in|out|gone|the|an?|there|my|our|still|all|now|not|for|
+    right|dead|lovely|old|new|off|on|to|come|left|only|just)(?!\p{L}))
+  `,
+  'gu',
+);
 /** "De palma, de palma": said once more, so that nobody mistakes it. */
 const SAID_TWICE = /(?<=(?:de|of|g) )(\p{L}+), (?:de |of )?\1(?= ?,)/gu;
 /** "80% oliva 20% coco, ¿cuánta sosa por cada kilo de aceites?" */
@@ -53,8 +73,14 @@ const MAKING = new RegExp(
 /** "And sunflower, 100 of that". */
 const OF_THAT = /(?<=\d ?(?:g|gr|gramos|grams|oz)?) (?:of|de) (?:it|that|eso|ese)(?= ?(?:[;,]|$))/gu;
 /** "Coco 330 g, oliva el doble": of the one weight before it. */
-const MULTIPLE_OF_FIRST =
-  /^(?<head>[^;\d]*)(?<figure>\d[\d.,]*)(?<unit> ?(?:g|gr|gramos|grams|oz|kg))?(?<tail>[^;,\d]*), (?<oil>\p{L}+(?: \p{L}+)?) (?<times>el doble|la mitad|double that|twice that|half that)(?= ?(?:[;,]|$))/u;
+const MULTIPLE_OF_FIRST = new RegExp(
+  unbroken`
+    ^(?<head>[^;\d]*)(?<figure>\d[\d.,]*)(?<unit> ?(?:g|gr|gramos|grams|oz|
+    kg))?(?<tail>[^;,\d]*), (?<oil>\p{L}+(?: \p{L}+)?) (?<times>el doble|la mitad|double that|twice that|
+    half that)(?= ?(?:[;,]|$))
+  `,
+  'u',
+);
 function multiplied(whole: string, ...rest: readonly unknown[]): string {
   const { head, figure, unit = '', tail, oil, times } = rest.at(-1) as Record<string, string>;
   if (knownOil(oil!) === undefined) return whole;
@@ -63,8 +89,14 @@ function multiplied(whole: string, ...rest: readonly unknown[]): string {
 }
 
 /** "Milk of 4 % fat": how rich a milk is, and no oil. */
-const MILK_FAT =
-  /(?<=(?<!\p{L})(?:milk|leche|cream|nata|yogh?urt?|yogur|kefir)(?!\p{L})[^;,]{0,30}?) (?:(?:with|con|of|at|al|del?) )?\d{1,2}(?:[.,]\d)? ?(?:%|percent|por ciento)(?: (?:of|de))? (?:milk ?fat|butter ?fat|fat|materia grasa|grasa)(?!\p{L})/gu;
+const MILK_FAT = new RegExp(
+  unbroken`
+    (?<=(?<!\p{L})(?:milk|leche|cream|nata|yogh?urt?|yogur|kefir)(?!\p{L})[^;,]{0,30}?) (?:(?:with|con|of|
+    at|al|del?) )?\d{1,2}(?:[.,]\d)? ?(?:%|percent|por ciento)(?: (?:of|de))? (?:milk ?fat|butter ?fat|fat|
+    materia grasa|grasa)(?!\p{L})
+  `,
+  'gu',
+);
 /** The city; the same word in Spanish takes something away. */
 const QUITO = /(?<=(?<!\p{L})(?:en|de|desde|por|in|from) )quito(?!\p{L})/gu;
 
@@ -80,8 +112,13 @@ const TO_PASTE =
   /(?<=\d.*) (?:to|into|as|for|en|para|a) (?:a )?(?:soft |soap )?(?:paste|pasta)(?= ?(?:[,;]|$|\d))/gu;
 
 /** "Manteca 500 de chancho": which fat it is stands behind its weight. */
-const FAT_BEHIND =
-  /(?<!\p{L})(manteca|grasa|sebo) (\d[\d.,]*(?: ?(?:g|gr|gramos|kg|kilos?|oz|onzas|libras?))?) de (chancho|cerdo|puerco|cochino|marrano|res|vaca|vacuno|cordero|pato|ganso)(?!\p{L}| ?\d)/gu;
+const FAT_BEHIND = new RegExp(
+  unbroken`
+    (?<!\p{L})(manteca|grasa|sebo) (\d[\d.,]*(?: ?(?:g|gr|gramos|kg|kilos?|oz|onzas|libras?))?) de (chancho|
+    cerdo|puerco|cochino|marrano|res|vaca|vacuno|cordero|pato|ganso)(?!\p{L}| ?\d)
+  `,
+  'gu',
+);
 
 /** Turns of phrase told as the readers behind take them. Takes what `plainWords` gives with its clauses. Pure. */
 export const saidPlainly = (plain: string): string =>

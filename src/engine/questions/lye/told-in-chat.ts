@@ -1,4 +1,5 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
+import { unbroken } from '../../over-lines.ts';
 import { Refusal, refuse, unlessRefused } from '../../refusal.ts';
 import { asTyped } from './amounts/as-typed.ts';
 import { isEveryday, isNearOil, TURNS } from './amounts/chat-words.ts';
@@ -52,13 +53,30 @@ declare module '../../refusal.ts' {
 }
 
 /** Who puts right what was just said. */
-const CORRECTS =
-  /(?<!\p{L})(?:oops|i (?:meant|mean)|no wait|wait no|scratch (?:the|that)|correction|actually|sorry,? (?:make|not|no|its|it s|i meant)|make (?:it|that) \d|quise decir|quiero decir|mejor dicho|digo|ay no|no mejor|perdon,? (?:de|es|son|eran?|no|\d))(?!\p{L})/u;
-const SCALES =
-  /(?<!\p{L})(?:doubl(?:e|ed|ing)(?! ?check)|tripl(?:e|ed|ing)|halve|half of this|scal(?:e|ed|ing) (?:it|this|them|everything|all|to|up|down|the (?:recipe|batch))|times (?:two|three|\d)|multipl\p{L}+|dupli(?:c|qu)\p{L}+|tripli(?:c|qu)\p{L}+|la mitad de|al doble|el doble|(?:la )?quiero a \d)(?!\p{L})/u;
+const CORRECTS = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:oops|i (?:meant|mean)|no wait|wait no|scratch (?:the|that)|correction|actually|
+    sorry,? (?:make|not|no|its|it s|i meant)|make (?:it|that) \d|quise decir|quiero decir|mejor dicho|digo|
+    ay no|no mejor|perdon,? (?:de|es|son|eran?|no|\d))(?!\p{L})
+  `,
+  'u',
+);
+const SCALES = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:doubl(?:e|ed|ing)(?! ?check)|tripl(?:e|ed|ing)|halve|half of this|scal(?:e|ed|ing) (?:it|
+    this|them|everything|all|to|up|down|the (?:recipe|batch))|times (?:two|three|\d)|multipl\p{L}+|
+    dupli(?:c|qu)\p{L}+|tripli(?:c|qu)\p{L}+|la mitad de|al doble|el doble|(?:la )?quiero a \d)(?!\p{L})
+  `,
+  'u',
+);
 /** A part of a recipe, of which nothing tells how it stands to the rest. */
-const SHARE =
-  /(?<!\p{L})(?:half|halves|thirds?|quarters?|fourth|fifth|two thirds|three quarters|double|triple|mitad|tercios?|cuartos?|quinto|(?:tercera|cuarta) parte|medi[oa]|doble)(?!\p{L})|^\d\/\d/u;
+const SHARE = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:half|halves|thirds?|quarters?|fourth|fifth|two thirds|three quarters|double|triple|mitad|
+    tercios?|cuartos?|quinto|(?:tercera|cuarta) parte|medi[oa]|doble)(?!\p{L})|^\d\/\d
+  `,
+  'u',
+);
 /** Refusals of a line in which only its words stand in the way. */
 const OF_WORDS: ReadonlySet<string> = new Set([
   'oil-unknown',
@@ -165,8 +183,13 @@ function dissolved(told: LyeQuestion, question: string): LyeQuestion {
 }
 
 /** A weight in figures, or in words: "half a kilo". */
-const WEIGHED =
-  /\d|(?<!\p{L})(?:half|quarters?|thirds?|one|two|three|four|medi[oa]|cuartos?|tercios?|una?|dos|tres|cuatro) (?:(?:an?|of|de|una?) )*(?:kilos?|pounds?|libras?|ounces?|onzas?)(?!\p{L})/iu;
+const WEIGHED = new RegExp(
+  unbroken`
+    \d|(?<!\p{L})(?:half|quarters?|thirds?|one|two|three|four|medi[oa]|cuartos?|tercios?|una?|dos|tres|
+    cuatro) (?:(?:an?|of|de|una?) )*(?:kilos?|pounds?|libras?|ounces?|onzas?)(?!\p{L})
+  `,
+  'iu',
+);
 
 const ASKS_WATER = /\b(?:how much|cuanta) (?:water|agua)\b/u;
 const withBeside = (told: LyeQuestion, { left, respelt }: RecipeLine, line: string): LyeQuestion => ({

@@ -1,4 +1,5 @@
 import { parseSize } from '../../batch/batch-size.ts';
+import { unbroken } from '../../over-lines.ts';
 import { parsePortionRange } from '../../quantities/portion.ts';
 import { withHundreds } from '../../text/amounts/told-beside.ts';
 import { amountsIn } from '../found/amounts.ts';
@@ -41,8 +42,14 @@ function withFigure(part: string, one: Telling): readonly string[] {
 const OILS = /(?<!\p{L})(?:oils?|fats?|aceites?|grasas?)(?!\p{L})/iu;
 const BATTER = /(?<!\p{L})(?:batter|soap|masa|mezcla|jab[oó]n|raw)(?!\p{L})/iu;
 /** What a size is told of that is filled, or holds water and lye too. */
-const FILLED =
-  /(?<!\p{L})(?:mou?lds?|moldes?|loaf|loaves|tins?|pans?|box|tray|dish|caja|bandeja|barra|full|llen[oa]|fills?|filled|holds?|takes?|caben?|entran?|altogether|total|everything|all in|todo|tod[oa]|water|agua|lye|sosa)(?!\p{L})/iu;
+const FILLED = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:mou?lds?|moldes?|loaf|loaves|tins?|pans?|box|tray|dish|caja|bandeja|barra|full|llen[oa]|
+    fills?|filled|holds?|takes?|caben?|entran?|altogether|total|everything|all in|todo|tod[oa]|water|agua|
+    lye|sosa)(?!\p{L})
+  `,
+  'iu',
+);
 const MASS = /^[\d.,/ ]+(?:k?gs?|grs?|gms?|grams?|gramos?|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?)$/iu;
 
 /** A weight of which the words around it tell what it is of; both where they tell neither or two things. */

@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import { figureText, percentText } from '../../quantities/for-readers.ts';
 import { shareAt } from '../../text/amounts/shares/share-at.ts';
@@ -20,8 +21,13 @@ const HIGH_OLEIC = /(?<!\p{L})hi[- ]oleic(?!\p{L})/giu;
 /** "300 g tallow +150 coconut". */
 const PLUS = /\s*\+\s*(?=\d)/gu;
 /** "(dont ask)": a remark about oneself. */
-const DONT_ASK =
-  /[\s,]*\(?(?<!\p{L})(?:do ?n['’]?t|do not|dinnae|no me) (?:ask|judge|laugh|pregunt\p{L}+|juzgu\p{L}+)(?: (?:me|why|how|please|por qu[eé]|c[oó]mo))*(?=\s*(?:[),.;+]|$))\)?/giu;
+const DONT_ASK = new RegExp(
+  unbroken`
+    [\s,]*\(?(?<!\p{L})(?:do ?n['’]?t|do not|dinnae|no me) (?:ask|judge|laugh|pregunt\p{L}+|
+    juzgu\p{L}+)(?: (?:me|why|how|please|por qu[eé]|c[oó]mo))*(?=\s*(?:[),.;+]|$))\)?
+  `,
+  'giu',
+);
 
 /** "Castor the last 10", "the last quarter coconut". */
 const THE_LAST =
@@ -29,12 +35,21 @@ const THE_LAST =
 const MASS = '(?:kgs?|kilos?|lbs?|pounds?|libras?|g|grams?|gramos?|oz|ounces?|onzas?)';
 /** "The rest of the kilo was olive". */
 const REST_OF = new RegExp(
-  String.raw`(?<!\p{L})(?:(?:the|el|lo) )?(?:rest|remainder|resto|dem[aá]s) (?:of|del?) (?:(?:the|an?|el|la|un|una) )?((?:\d[\d.,]* ?)?${MASS})(?!\p{L})(?:,? (?:was|is|were|es|era|eran|son|fue|de|of))*`,
+  unbroken`
+    (?<!\p{L})(?:(?:the|el|lo) )?(?:rest|remainder|resto|dem[aá]s) (?:of|del?) (?:(?:the|an?|el|la|un|
+    una) )?((?:\d[\d.,]* ?)?${MASS})(?!\p{L})(?:,? (?:was|is|were|es|era|eran|son|fue|de|of))*
+  `,
   'giu',
 );
 /** "Lard the rest to make 700", "rest olive up to 1 kg", "manteca lo que falte para un kilo": what is left of a whole. */
 const REST_TO = new RegExp(
-  String.raw`(?<!\p{L})(?:(?:and|y) )?(?:(?:the |el )?(?:rest|remainder|resto)(?: (?:is|of|de|es|in))* (\p{L}+(?: \p{L}+)??)|(\p{L}+(?: \p{L}+)?),? (?:(?:the|el) (?:rest|remainder|resto)|lo que (?:falte|falta|quede|queda|sobre)))(?: (?:to|up|make|making|it|get|reach|until|para|hasta|llegar|completar|hacer|los|un|a|de))* (\d[\d.,]*)? ?(${MASS})?(?: (?:in all|total|altogether|en total))?(?=\s*(?:[,.;)]|$))`,
+  unbroken`
+    (?<!\p{L})(?:(?:and|y) )?(?:(?:the |el )?(?:rest|remainder|resto)(?: (?:is|of|de|es|
+    in))* (\p{L}+(?: \p{L}+)??)|(\p{L}+(?: \p{L}+)?),? (?:(?:the|el) (?:rest|remainder|resto)|
+    lo que (?:falte|falta|quede|queda|sobre)))(?: (?:to|up|make|making|it|get|reach|until|para|hasta|llegar|
+    completar|hacer|los|un|a|de))* (\d[\d.,]*)? ?(${MASS})?(?: (?:in all|total|altogether|
+    en total))?(?=\s*(?:[,.;)]|$))
+  `,
   'iu',
 );
 
@@ -52,7 +67,11 @@ const withRestTo = (text: string): string =>
 const FIGURE = String.raw`\d[\d.,/]*(?: ?(?:${MASS}|%)(?!\p{L}))?`;
 /** "Coco 300, y de girasol lo mismo", "olive oil the same again". */
 const SAME_AGAIN = new RegExp(
-  String.raw`(${FIGURE})((?:(?!\d)[^;])*?)(?<!\p{L})(?:lo mismo|la misma cantidad|otro tanto|the same(?: again| amount)?|same (?:again|amount)|half (?:of )?that|la mitad de eso)(?!\p{L})(?! (?:of|de) (?:each|cada))`,
+  unbroken`
+    (${FIGURE})((?:(?!\d)[^;])*?)(?<!\p{L})(?:lo mismo|la misma cantidad|otro tanto|
+    the same(?: again| amount)?|same (?:again|amount)|half (?:of )?that|la mitad de eso)(?!\p{L})(?! (?:of|
+    de) (?:each|cada))
+  `,
   'iu',
 );
 
@@ -71,7 +90,12 @@ function withSameAgain(text: string): string {
 const NAME = String.raw`(\p{L}+(?: \p{L}+){0,2}?)`;
 /** "Lo demás coco y aguacate por partes iguales": what is left, parted evenly. */
 const REST_EVENLY = new RegExp(
-  String.raw`(?<!\p{L})(?:(?:the|el|lo) )?(?:rest|remainder|resto|dem[aá]s|otro|other half|otra mitad)(?: (?:is|es|of it|in|de|en|split|between|entre))* ${NAME} (?:and|y|&|n) ${NAME},? (?:(?:por|a|en) (?:partes iguales|mitades|igual|medias)|(?:in )?equal parts|half and half|equally|evenly|split even(?:ly)?|mitad y mitad)[\s.]*$`,
+  unbroken`
+    (?<!\p{L})(?:(?:the|el|lo) )?(?:rest|remainder|resto|dem[aá]s|otro|other half|otra mitad)(?: (?:is|es|
+    of it|in|de|en|split|between|entre))* ${NAME} (?:and|y|&|n) ${NAME},? (?:(?:por|a|en) (?:partes iguales|
+    mitades|igual|medias)|(?:in )?equal parts|half and half|equally|evenly|split even(?:ly)?|
+    mitad y mitad)[\s.]*$
+  `,
   'iu',
 );
 const HEAD = /(?<![\p{L}\d.,/])(?=\p{L}|\d)/gu;
@@ -176,12 +200,18 @@ const SHARES_BEHIND = new RegExp(
   'iu',
 );
 const HALVES_BEHIND = new RegExp(
-  String.raw`^\s*(?:(?:just|only|solo|sólo|it['’]?s) )*${OIL} (?:and|n|&|y|e|con|with) ${OIL}[,:]? (?:half (?:and |n )?half|half n half|mitad (?:y )?mitad|50[ /-]50|a medias)[\s.!]*$`,
+  unbroken`
+    ^\s*(?:(?:just|only|solo|sólo|it['’]?s) )*${OIL} (?:and|n|&|y|e|con|with) ${OIL}[,:]? (?:half (?:and |
+    n )?half|half n half|mitad (?:y )?mitad|50[ /-]50|a medias)[\s.!]*$
+  `,
   'iu',
 );
 /** "All olive bar 5% castor": what is left out of all is the other's. */
 const ALL_BUT = new RegExp(
-  String.raw`^\s*(?:(?:it['’]?s|is|es) )*(?:all|todo|pura?o?) ${OIL},? (?:bar|but|except|excepto|salvo|menos) (?:for )?(?:an? |un |el )?(\d{1,2}) ?(?:%|percent|por ?ciento)(?: (?:of|de))? ${OIL}[\s.!]*$`,
+  unbroken`
+    ^\s*(?:(?:it['’]?s|is|es) )*(?:all|todo|pura?o?) ${OIL},? (?:bar|but|except|excepto|salvo|
+    menos) (?:for )?(?:an? |un |el )?(\d{1,2}) ?(?:%|percent|por ?ciento)(?: (?:of|de))? ${OIL}[\s.!]*$
+  `,
   'iu',
 );
 /** "60% girasol alto oleico no, girasol común": the second name is meant. */

@@ -1,3 +1,5 @@
+import { unbroken } from '../../over-lines.ts';
+
 /** A country by its ISO 3166-1 code whose law of cosmetics none of the tables holds, or holds only as it began. */
 export type OtherCountry = keyof typeof NAMES;
 
@@ -5,7 +7,10 @@ export type OtherCountry = keyof typeof NAMES;
 const NAMES = {
   GB: 'uk|britain|great britain|england|scotland|wales|northern ireland|reino unido|inglaterra|escocia|gales|british law|uk (?:law|rules|market)',
   CA: 'canada|canadian|canadiense|ontario|quebec|toronto|vancouver|alberta|manitoba|nova scotia|saskatchewan|british columbia',
-  AU: 'australian?|aussie|(?:here|sell\\p{L}*|allowed|permitted|legal|soap) in oz|down under|nsw|new south wales|perth|tassie|sydney|melbourne|queensland|brisbane|adelaide|tasmania|australiana?',
+  AU: unbroken`
+    australian?|aussie|(?:here|sell\p{L}*|allowed|permitted|legal|soap) in oz|down under|nsw|
+    new south wales|perth|tassie|sydney|melbourne|queensland|brisbane|adelaide|tasmania|australiana?
+  `,
   NZ: 'nz|new zealand|nueva zelanda|aotearoa|auckland|christchurch',
   AE: 'uae|u\\.a\\.e\\.?|(?:united arab )?emirates|emiratos(?: arabes(?: unidos)?)?|dubai|abu dhabi|sharjah',
   SA: 'saudi(?: arabia)?|arabia saud\\p{L}*',

@@ -1,13 +1,25 @@
+import { unbroken } from '../../over-lines.ts';
 import { labOfHex } from '../../colour/spectra/cielab.ts';
 import { coloursBeside } from '../../palettes/colours-beside.ts';
 import { THEMES } from '../../palettes/themes.ts';
 import { colourNamed } from '../../text/colours/colour-name.ts';
 import { unaccented } from '../../text/unaccented.ts';
 
-const OF_PALETTES =
-  /\b(?:palettes?|paletas?|combinac\w+|colou?r (?:combos?|combinations?|schemes?)|colou?rs? (?:ideas?|for)|ideas? (?:de|para|for|on) (?:\w+ )?colou?r\w*|colores (?:para|de|ideas?)|que colores)\b/u;
-const GOES_WITH =
-  /\b(?:goes?(?: well)? with|go with|to go with|pairs? with|beside|combin\w+ (?:con|bien con)|que (?:\p{L}+ ){0,2}van? con|van? bien con|pega(?:n)? con|queda(?:n)? bien con) (?:(?:a|the|my|el|la|un|una|mi) )?([\p{L} ]{3,24})/u;
+const OF_PALETTES = new RegExp(
+  unbroken`
+    \b(?:palettes?|paletas?|combinac\w+|colou?r (?:combos?|combinations?|schemes?)|colou?rs? (?:ideas?|for)|
+    ideas? (?:de|para|for|on) (?:\w+ )?colou?r\w*|colores (?:para|de|ideas?)|que colores)\b
+  `,
+  'u',
+);
+const GOES_WITH = new RegExp(
+  unbroken`
+    \b(?:goes?(?: well)? with|go with|to go with|pairs? with|beside|combin\w+ (?:con|bien con)|
+    que (?:\p{L}+ ){0,2}van? con|van? bien con|pega(?:n)? con|queda(?:n)? bien con) (?:(?:a|the|my|el|la|un|
+    una|mi) )?([\p{L} ]{3,24})
+  `,
+  'u',
+);
 
 /** Colours that are asked for, `#rrggbb`; `beside`: the colour that they are to go with, in the asker's words. */
 export type PaletteAsked = { readonly hexes: readonly string[]; readonly beside?: string };

@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { percentText } from '../../quantities/for-readers.ts';
 import { unitOfWord } from '../../quantities/unit-words.ts';
 import { isOil } from '../found/amounts.ts';
@@ -11,8 +12,13 @@ const FRACTIONS: ReadonlyMap<string, number> = new Map([
 ]);
 /** Between a share and its colour no more words stand than in "un cuarto de la masa va de". */
 const NEAR = 5;
-const EQUALLY =
-  /\b(?:equal(?:ly)?|even(?:ly)?|(?:in|into|by) (?:halves|thirds|quarters|fifths)|(?:a third|third|quarter) each|partes iguales|iguales|por igual|a partes? igual|en tercios|en cuartos|parejo)\b/u;
+const EQUALLY = new RegExp(
+  unbroken`
+    \b(?:equal(?:ly)?|even(?:ly)?|(?:in|into|by) (?:halves|thirds|quarters|fifths)|(?:a third|third|
+    quarter) each|partes iguales|iguales|por igual|a partes? igual|en tercios|en cuartos|parejo)\b
+  `,
+  'u',
+);
 /** So many of one size, as layers without another word are. */
 const COUNTED =
   /\b([2-9]|two|three|four|five|six|seven|dos|tres|cuatro|cinco|seis|siete) (?:\p{L}+ ){0,2}?(?:layers?|stripes?|bands?|capas|franjas|rayas|bandas)\b/u;

@@ -1,5 +1,6 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import { isPoison } from '../../hazards/index.ts';
+import { unbroken } from '../../over-lines.ts';
 import { apart } from '../../text/colours/colour-name.ts';
 import { amountsIn, type ToldAmount } from '../found/amounts.ts';
 import { type NamedThing, thingsIn } from '../found/entities.ts';
@@ -24,10 +25,21 @@ export type SharesAsked = {
   readonly bars?: number;
 };
 
-const EACH =
-  /(?<!\p{L})(?:each|per colou?r|cada|(?:cuant[oa]|how much) (?:de|of) cada|apiece|equal(?:ly)? (?:parts?|shared?|split|divided)|(?:split|shared?|divided) (?:even|equal)ly|in equal parts|colou?rs? even(?:ly)?|(?:a|en) partes iguales|(?:tres|dos|cuatro) colores iguales)(?!\p{L})/u;
-const PARTS =
-  /(?<!\p{L})(\d|two|three|four|five|dos|tres|cuatro|cinco) (?:(?:\p{L}+ )?colou?rs?|colores|layers?|capas|parts?|partes|jugs?|jarras|pots?|cups of colou?r|ways)(?!\p{L})/u;
+const EACH = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:each|per colou?r|cada|(?:cuant[oa]|how much) (?:de|of) cada|apiece|equal(?:ly)? (?:parts?|
+    shared?|split|divided)|(?:split|shared?|divided) (?:even|equal)ly|in equal parts|colou?rs? even(?:ly)?|
+    (?:a|en) partes iguales|(?:tres|dos|cuatro) colores iguales)(?!\p{L})
+  `,
+  'u',
+);
+const PARTS = new RegExp(
+  unbroken`
+    (?<!\p{L})(\d|two|three|four|five|dos|tres|cuatro|cinco) (?:(?:\p{L}+ )?colou?rs?|colores|layers?|capas|
+    parts?|partes|jugs?|jarras|pots?|cups of colou?r|ways)(?!\p{L})
+  `,
+  'u',
+);
 const NUMBERS: Readonly<Record<string, number>> = {
   two: 2,
   three: 3,
@@ -41,12 +53,23 @@ const NUMBERS: Readonly<Record<string, number>> = {
 const OIL = /(?<!\p{L})(?:oils?|aceites?)(?!\p{L})/u;
 const MOST_PARTS = 6;
 /** A share that is told is no equal one. */
-const UNEQUAL =
-  /(?<!\p{L})(?:half|halves|rest|thin|lines?|stripe|hint|touch|splash|bit of|un poco|fin[oa]|linea|raya|mostly|mainly|third|quarter|mitad|resto|tercio|cuarto|\d+ ?%|lye|naoh|sosa|superfat)(?!\p{L})/u;
+const UNEQUAL = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:half|halves|rest|thin|lines?|stripe|hint|touch|splash|bit of|un poco|fin[oa]|linea|raya|
+    mostly|mainly|third|quarter|mitad|resto|tercio|cuarto|\d+ ?%|lye|naoh|sosa|superfat)(?!\p{L})
+  `,
+  'u',
+);
 
 /** Both in the whole of it, or so much for each: "same pot", "300 g batter each". */
-const UNDIVIDED =
-  /(?<!\p{L})(?:same (?:pot|batter|batch|jug)|together|mixed|mism[oa] (?:olla|masa|jarra|lote)|junt[oa]s|mezclad[oa]s)(?!\p{L})|\d ?(?:g|kg|grams?|gramos|kilos?|oz|lbs?)(?: (?:of |de )?(?:oils?|batter|aceites?|masa))? (?:each|apiece|cada un[oa]|cada(?= ?[,.?!]|$))/u;
+const UNDIVIDED = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:same (?:pot|batter|batch|jug)|together|mixed|mism[oa] (?:olla|masa|jarra|lote)|junt[oa]s|
+    mezclad[oa]s)(?!\p{L})|\d ?(?:g|kg|grams?|gramos|kilos?|oz|lbs?)(?: (?:of |de )?(?:oils?|batter|
+    aceites?|masa))? (?:each|apiece|cada un[oa]|cada(?= ?[,.?!]|$))
+  `,
+  'u',
+);
 
 /** What each of several equal parts takes: "650 g oils 3 colours how much each", "3 kg de aceite, blanco con azul, cuánto de cada". Pure. */
 export function sharesAsked(read: Words): SharesAsked | undefined {

@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { type Amount, parseAmount } from '../../quantities/amount.ts';
 import { parsePortionRange } from '../../quantities/portion.ts';
 import { unitOfWord } from '../../quantities/unit-words.ts';
@@ -6,8 +7,13 @@ import { readOnce } from '../../remembered.ts';
 import { thousandsPlain } from '../../text/amounts/thousands.ts';
 
 export const SPOONS: ReadonlySet<string> = new Set(['teaspoon', 'tablespoon']);
-const COUNT =
-  /^(?:~?\d[\d.,]*(?:\/\d+)?(?:-\d+(?:[.,]\d+)?(?:\/\d+)?)?|\.\d+|an?|one|un|una|uno|half|quarter|third|couple|dozen|media|medio|cuarto|tercio|between|entre)$/u;
+const COUNT = new RegExp(
+  unbroken`
+    ^(?:~?\d[\d.,]*(?:\/\d+)?(?:-\d+(?:[.,]\d+)?(?:\/\d+)?)?|\.\d+|an?|one|un|una|uno|half|quarter|third|
+    couple|dozen|media|medio|cuarto|tercio|between|entre)$
+  `,
+  'u',
+);
 /** What may stand between the first figure of an amount and its last unit. */
 const WITHIN =
   /^(?:of|and|n|&|plus|with|an?|de|y|e|con|un|una|to|or|-|o|a|hasta|halves|quarters|thirds|cuartos|tercios|fl|fluid|metric|imperial|us|uk|british)$/u;

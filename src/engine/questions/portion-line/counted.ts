@@ -1,14 +1,41 @@
+import { unbroken } from '../../over-lines.ts';
 import type { Count, Some } from './item.ts';
 
-const PIECES =
-  /^(?:bars?|soaps?|cakes?|loaves|logs?|mou?lds?|slabs?|rounds?|hearts?|wells?|cavit(?:y|ies)|slots?|holes?|cells?|pieces?|pcs?|pz|pucks?|squares?|cubes?|stars?|flowers?|roses|shells?|testers?|samples?|minis?|blocks?|bricks?|guest|batches|barras?|barritas?|pastillas?|jabones|jaboncitos?|moldes?|moldecitos?|panes|panecitos|huecos?|huequitos|cavidad(?:es)?|piezas?|unidad(?:es)?|cubitos|estrellas|estrellitas|corazones|corazoncitos|flores|florecitas|conchas|tabletas|hogazas|bloques?|lotes|tandas|figuritas|moldecillos)$/u;
-const VESSELS =
-  /^(?:jugs?|pots?|bowls?|containers?|beakers?|jars?|tubs?|pitchers?|buckets?|mugs?|glasses|bottles?|jarras?|jarritas?|vasos?|vasitos?|tazones|cuencos?|recipientes?|ollas?|ollitas?|potes?|tarros?|tarritos?|botes|cubetas?|baldes?|frascos?|botellas?|envases?)$/u;
-const PARTS =
-  /^(?:layers?|colou?rs?|shades?|parts?|portions?|pours?|sections?|stripes?|tones|hues|thirds|quarters|halves|capas?|colores|tonos|partes|porciones|franjas|tramos|rayas)$/u;
+const PIECES = new RegExp(
+  unbroken`
+    ^(?:bars?|soaps?|cakes?|loaves|logs?|mou?lds?|slabs?|rounds?|hearts?|wells?|cavit(?:y|ies)|slots?|
+    holes?|cells?|pieces?|pcs?|pz|pucks?|squares?|cubes?|stars?|flowers?|roses|shells?|testers?|samples?|
+    minis?|blocks?|bricks?|guest|batches|barras?|barritas?|pastillas?|jabones|jaboncitos?|moldes?|
+    moldecitos?|panes|panecitos|huecos?|huequitos|cavidad(?:es)?|piezas?|unidad(?:es)?|cubitos|estrellas|
+    estrellitas|corazones|corazoncitos|flores|florecitas|conchas|tabletas|hogazas|bloques?|lotes|tandas|
+    figuritas|moldecillos)$
+  `,
+  'u',
+);
+const VESSELS = new RegExp(
+  unbroken`
+    ^(?:jugs?|pots?|bowls?|containers?|beakers?|jars?|tubs?|pitchers?|buckets?|mugs?|glasses|bottles?|
+    jarras?|jarritas?|vasos?|vasitos?|tazones|cuencos?|recipientes?|ollas?|ollitas?|potes?|tarros?|
+    tarritos?|botes|cubetas?|baldes?|frascos?|botellas?|envases?)$
+  `,
+  'u',
+);
+const PARTS = new RegExp(
+  unbroken`
+    ^(?:layers?|colou?rs?|shades?|parts?|portions?|pours?|sections?|stripes?|tones|hues|thirds|quarters|
+    halves|capas?|colores|tonos|partes|porciones|franjas|tramos|rayas)$
+  `,
+  'u',
+);
 /** Between a count and what it counts: "6 wee wells", "4 equal containers". */
-const KIND =
-  /^(?:silicone|silicon|wee|small|little|tiny|mini|big|large|round|square|equal|even|identical|individual|separate|guest|hand|travel|sample|test|heart|star|flower|rose|plastic|soap|different|more|same|lil|of|de|las|los|my|mis|the|nice|chunky|skinny|fat|thin|fine)$/u;
+const KIND = new RegExp(
+  unbroken`
+    ^(?:silicone|silicon|wee|small|little|tiny|mini|big|large|round|square|equal|even|identical|individual|
+    separate|guest|hand|travel|sample|test|heart|star|flower|rose|plastic|soap|different|more|same|lil|of|
+    de|las|los|my|mis|the|nice|chunky|skinny|fat|thin|fine)$
+  `,
+  'u',
+);
 
 /** Whether a word names soap or what shapes it. */
 export const isPiece = (word: string): boolean => PIECES.test(word);
@@ -56,14 +83,27 @@ export function countAt(words: readonly string[], at: number): Count | undefined
   );
 }
 
-const OF_THEM =
-  /^(?:of|o|de|d|out of) (?:them|em|'em|dem|those|these|the (?:wells|bars|cavities|holes|slots|moulds|molds|soaps|pieces|containers|jugs|pots|parts|lot)|the(?= \d{1,3} )|los(?= \d{1,3} )|las(?= \d{1,3} )|ellos|ellas|esos|esas|estos|estas|los (?:huecos|moldes|jabones|recipientes|vasos)|las (?:cavidades|barras|pastillas|piezas|jarras|partes))(?![\p{L}])/u;
+const OF_THEM = new RegExp(
+  unbroken`
+    ^(?:of|o|de|d|out of) (?:them|em|'em|dem|those|these|the (?:wells|bars|cavities|holes|slots|moulds|
+    molds|soaps|pieces|containers|jugs|pots|parts|lot)|the(?= \d{1,3} )|los(?= \d{1,3} )|las(?= \d{1,3} )|
+    ellos|ellas|esos|esas|estos|estas|los (?:huecos|moldes|jabones|recipientes|vasos)|las (?:cavidades|
+    barras|pastillas|piezas|jarras|partes))(?![\p{L}])
+  `,
+  'u',
+);
 const ONE = /^(?:exactly |just |only |solo |nada mas |nomas )?(?:one|un[oa]|1)(?= (?:of|o|de|d) )/u;
 /** "One is blue", "2 van con espirulina": of what was counted before. */
 const DO =
   /^(?:only |just |solo |nada mas |nomas )?(one|un[oa]|\d{1,2}) (?:is|are|gets?|goes|go|will|receives?|van?|le va|llevan?|lleva)(?= )/u;
-const ALL =
-  /^(?:all(?: of)? (?:them|em|'em|dem|those|these|\d{1,3}|ah dem|the (?:bars|wells|cavities|lot))|in all(?: ah)? dem|every (?:one|bar|well|cavity)|tod[oa]s(?: (?:ellos|ellas|los|las|de un))?|toas)(?![\p{L}])/u;
+const ALL = new RegExp(
+  unbroken`
+    ^(?:all(?: of)? (?:them|em|'em|dem|those|these|\d{1,3}|ah dem|the (?:bars|wells|cavities|lot))|
+    in all(?: ah)? dem|every (?:one|bar|well|cavity)|tod[oa]s(?: (?:ellos|ellas|los|las|de un))?|
+    toas)(?![\p{L}])
+  `,
+  'u',
+);
 
 /** How many of what was counted: "3 of them", "exactly one of them", "all 12". */
 export function someAt(words: readonly string[], at: number): Some | undefined {

@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import type { Turn } from './item.ts';
 
 /** The words from the start of a text on that do this to an amount. */
@@ -8,8 +9,10 @@ const word = (is: Turn, ...patterns: readonly string[]): Word => ({
   pattern: new RegExp(String.raw`(?:${patterns.join('|')})(?![\p{L}\p{N}'’-])`, 'uy'),
 });
 
-const PIECE =
-  '(?:bars?|wells?|cavit(?:y|ies)|holes?|slots?|mou?lds?|pieces?|soaps?|cells?|one|layers?|portions?|colou?rs?|jugs?|pots?|cups?|of (?:them|those|these|the \\p{L}+))';
+const PIECE = unbroken`
+  (?:bars?|wells?|cavit(?:y|ies)|holes?|slots?|mou?lds?|pieces?|soaps?|cells?|one|layers?|portions?|
+  colou?rs?|jugs?|pots?|cups?|of (?:them|those|these|the \p{L}+))
+`;
 const PIEZA =
   '(?:barras?|huecos?|cavidad(?:es)?|moldes?|moldecitos?|pastillas?|piezas?|jabon(?:es)?|unidad|capas?|porcion|jarras?|vasos?|color)';
 
@@ -17,9 +20,18 @@ const PIEZA =
 export const TURNS: readonly Word[] = [
   word(
     'corrects',
-    "(?:no ,? ?|naw ,? ?|ah ,? ?|oh ,? ?|ay ,? ?|wait ,? ?)*(?:wait(?: no)?|hang on|hold on|sorry|scratch that|correction|oops|whoops|nope|i mean|i meant|or rather|make (?:that|it)|better say|strike that|my bad|wrong card|misread)(?: ,? ?(?:no|not that|actually|that should be|it should be|should be|make (?:that|it)|it is|it's|i mean))*(?: ?,)?",
+    unbroken`
+      (?:no ,? ?|naw ,? ?|ah ,? ?|oh ,? ?|ay ,? ?|wait ,? ?)*(?:wait(?: no)?|hang on|hold on|sorry|
+      scratch that|correction|oops|whoops|nope|i mean|i meant|or rather|make (?:that|it)|better say|
+      strike that|my bad|wrong card|misread)(?: ,? ?(?:no|not that|actually|that should be|it should be|
+      should be|make (?:that|it)|it is|it's|i mean))*(?: ?,)?
+    `,
     "actually(?: no)?(?: ?,)?(?: (?:it's|its|it is|make (?:that|it)))?",
-    '(?:ah ,? ?|no ,? ?|ay ,? ?|uy ,? ?)*(?:perdon(?:en|a|ad)?|espera|esperen|digo|quise decir|quiero decir|mejor dicho|corrijo|miento|me equivoque|disculpa(?:s|en)?|bueno ,? ?(?:digamos|pongamos|mejor)|mejor pon(?:gamos|le)?|rectifico)(?: ,? ?(?:no|son|eran|es|era|que son))*(?: ?,)?',
+    unbroken`
+      (?:ah ,? ?|no ,? ?|ay ,? ?|uy ,? ?)*(?:perdon(?:en|a|ad)?|espera|esperen|digo|quise decir|
+      quiero decir|mejor dicho|corrijo|miento|me equivoque|disculpa(?:s|en)?|bueno ,? ?(?:digamos|pongamos|
+      mejor)|mejor pon(?:gamos|le)?|rectifico)(?: ,? ?(?:no|son|eran|es|era|que son))*(?: ?,)?
+    `,
     // "12.4 g, no, 14.2 g"
     '(?<=, )(?:ah |oh |ay )?no (?=[,.])',
   ),
@@ -31,9 +43,17 @@ export const TURNS: readonly Word[] = [
   ),
   word(
     'past',
-    'last (?:time|week|month|year|one|batch)|the other (?:day|week|batch)|originally|at first|i used to|used to (?:do|make|be)|previous(?:ly)?|before that|usually|normally|my (?:usual|last|old) (?:batch|one|recipe|loaf)',
+    unbroken`
+      last (?:time|week|month|year|one|batch)|the other (?:day|week|batch)|originally|at first|i used to|
+      used to (?:do|make|be)|previous(?:ly)?|before that|usually|normally|my (?:usual|last|old) (?:batch|
+      one|recipe|loaf)
+    `,
     "(?:i'd|i had|id|had) (?:\\p{L}+ )?(?:written|wrote|put down|said)|i (?:first )?(?:wrote|said|told you)",
-    'la (?:ultima|otra|anterior) (?:vez|tanda)|la vez (?:pasada|anterior)|al principio|antes (?:hacia|usaba|eran?|ponia|puse)|normalmente|habitualmente|habia (?:puesto|escrito|dicho)|puse antes|la semana pasada|el mes pasado|mi lote (?:anterior|pasado)',
+    unbroken`
+      la (?:ultima|otra|anterior) (?:vez|tanda)|la vez (?:pasada|anterior)|al principio|antes (?:hacia|
+      usaba|eran?|ponia|puse)|normalmente|habitualmente|habia (?:puesto|escrito|dicho)|puse antes|
+      la semana pasada|el mes pasado|mi lote (?:anterior|pasado)
+    `,
   ),
   word(
     'now',
@@ -51,8 +71,15 @@ export const TURNS: readonly Word[] = [
   ),
   word(
     'takes',
-    "(?:gonna |going to |will |i'll |i'm |im )?(?:tak(?:e|es|en|ing|in)|took|pull(?:s|ed|ing|in)?|pour(?:s|ed|ing|in)? off|reserv(?:e|ed|ing)|set(?:ting)? aside|split(?:ting)? off|siphon(?:ed)? off|draw(?:ing|n)?|drew|withdr(?:ew|aw|awn|awing)|scoop(?:ed|ing)?)(?: (?:out|off|away|aside|from it))?",
-    '(?:le |les |lo |la |voy a )?(?:saco|sacar|saque|sacamos|aparto|apartar|aparte|apartamos|separo|separar|separe|separamos|reservo|reservar|reserve|quito|quitar|tomo|tomar)(?: aparte)?',
+    unbroken`
+      (?:gonna |going to |will |i'll |i'm |im )?(?:tak(?:e|es|en|ing|in)|took|pull(?:s|ed|ing|in)?|pour(?:s|
+      ed|ing|in)? off|reserv(?:e|ed|ing)|set(?:ting)? aside|split(?:ting)? off|siphon(?:ed)? off|draw(?:ing|
+      n)?|drew|withdr(?:ew|aw|awn|awing)|scoop(?:ed|ing)?)(?: (?:out|off|away|aside|from it))?
+    `,
+    unbroken`
+      (?:le |les |lo |la |voy a )?(?:saco|sacar|saque|sacamos|aparto|apartar|aparte|apartamos|separo|
+      separar|separe|separamos|reservo|reservar|reserve|quito|quitar|tomo|tomar)(?: aparte)?
+    `,
   ),
   word(
     'each',
@@ -69,8 +96,13 @@ const fraction = (share: string, value: number, pattern: string) => ({
 const A = '(?:an? |one |1 |the |la |el |un |una |otro |otra |other )*';
 
 /** "30 % of it": a percent of anything else is none of the batter. */
-export const PERCENT =
-  /(\d{1,2}(?:[.,]\d)?) ?(?:%|percent|pct|por ?ciento) (?=(?:of|o|de|del) (?:it|that|this|them|the|my|la|el|mi|eso)(?!\p{L})(?! (?:oils?|aceites?|usual|normal|dose|dosis)))/uy;
+export const PERCENT = new RegExp(
+  unbroken`
+    (\d{1,2}(?:[.,]\d)?) ?(?:%|percent|pct|por ?ciento) (?=(?:of|o|de|del) (?:it|that|this|them|the|my|la|
+    el|mi|eso)(?!\p{L})(?! (?:oils?|aceites?|usual|normal|dose|dosis)))
+  `,
+  'uy',
+);
 
 /** Parts of a whole; what stands before a unit was made a figure with it before. */
 export const FRACTIONS = [

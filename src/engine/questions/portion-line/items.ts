@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { unitOfWord } from '../../quantities/unit-words.ts';
 import type { ToldAmount } from '../found/amounts.ts';
 import type { NamedThing } from '../found/entities.ts';
@@ -8,17 +9,36 @@ import { FRACTIONS, PERCENT, TURNS } from './grammar-words.ts';
 import type { Count, Item, Quantity } from './item.ts';
 
 /** What else goes into a pot by weight: an amount beside one of these is no portion. */
-const OTHER =
-  /^(?:water|lye|naoh|koh|soda|caustic|milk|fragrance|scent|perfume|eo|fo|agua|sosa|lejia|leche|fragancia|esencia|perfume|hidroxido|beeswax|cera|salt|sal|sugar|azucar|honey|miel|glycerin|glycerine|glicerina)$/u;
+const OTHER = new RegExp(
+  unbroken`
+    ^(?:water|lye|naoh|koh|soda|caustic|milk|fragrance|scent|perfume|eo|fo|agua|sosa|lejia|leche|fragancia|
+    esencia|perfume|hidroxido|beeswax|cera|salt|sal|sugar|azucar|honey|miel|glycerin|glycerine|glicerina)$
+  `,
+  'u',
+);
 /** Whether a word names what else goes into a pot. Lower case without accents. */
 export const isOther = (word: string): boolean => OTHER.test(word);
 /** What a jug weighs besides nobody here knows. */
-const WITH_VESSEL =
-  /^(?:with|including|con|contando|incluyendo) (?:(?:the|my|its|la|el|mi|su) )*(?:jug|jar|pot|bowl|bucket|pail|tub|container|beaker|pitcher|jarra|olla|bol|cuenco|balde|cubeta|recipiente|bote|envase)(?!\p{L})(?! (?:already |ya )?(?:took|taken|tared|off|removed|zeroed|tarad[oa]|descontad[oa]|aparte))/u;
+const WITH_VESSEL = new RegExp(
+  unbroken`
+    ^(?:with|including|con|contando|incluyendo) (?:(?:the|my|its|la|el|mi|su) )*(?:jug|jar|pot|bowl|bucket|
+    pail|tub|container|beaker|pitcher|jarra|olla|bol|cuenco|balde|cubeta|recipiente|bote|
+    envase)(?!\p{L})(?! (?:already |ya )?(?:took|taken|tared|off|removed|zeroed|tarad[oa]|descontad[oa]|
+    aparte))
+  `,
+  'u',
+);
 const MARK = /^[?!;,.:()+&/=]$|^[-–—]+$/u;
 /** Evenly parted: "split in 3", "dividida en cuatro recipientes". */
-const SPLIT =
-  /^(?:split|splitting|divid(?:e|ed|ing)|part(?:ed|ing)?|dividid[oa]s?|divid(?:o|ir|imos)|repartid[oa]s?|repart(?:o|ir)|partid[oa]s?) (?:(?:it|them|that|the|this|batter|batch|everything|all|all of it|lo|la|todo|la masa|by (?:mass|weight|volume)|up|evenly|equally) )*(?:(?:in|into|en|by|between|among|across|entre) )?(\d)(?! ?(?:k?g|gr|ml|oz|lbs?|l|%)(?!\p{L}))(?![\p{L}\d.,/])/u;
+const SPLIT = new RegExp(
+  unbroken`
+    ^(?:split|splitting|divid(?:e|ed|ing)|part(?:ed|ing)?|dividid[oa]s?|divid(?:o|ir|imos)|repartid[oa]s?|
+    repart(?:o|ir)|partid[oa]s?) (?:(?:it|them|that|the|this|batter|batch|everything|all|all of it|lo|la|
+    todo|la masa|by (?:mass|weight|volume)|up|evenly|equally) )*(?:(?:in|into|en|by|between|among|across|
+    entre) )?(\d)(?! ?(?:k?g|gr|ml|oz|lbs?|l|%)(?!\p{L}))(?![\p{L}\d.,/])
+  `,
+  'u',
+);
 /** "Split 900 ml 3 ways", "en 2 vasos iguales". */
 const WAYS =
   /^(?:(\d) ways|(?:(?:in|into|en) )?(\d) (?:(?:equal|even|identical) \p{L}+|\p{L}+ (?:iguales|alike)))(?!\p{L})/u;
@@ -68,8 +88,15 @@ const plainAt = (word: string, at: number): Item => {
 
 /** What the grammar says of the words from there on. */
 /** "Half of them don't say", "half the charts", "la mitad de las recetas": a part of something that is no batter. */
-const OF_NO_BATTER =
-  /^ (?:(?:of|de) )?(?:(?:them|these|those|ell[oa]s|es[oa]s|est[oa]s) (?:do|dont|don't|does|did|didnt|didn't|say|tell|told|think|claim|never|no|ni|dicen|cuentan)|(?:(?:the|these|those|my|all|las?|los?) )?(?:charts?|recipes?|posts?|time|people|group|internet|websites?|sites?|books?|calculators?|tiempo|gente|grupo|veces|libros?|paginas?|recetas?|tablas?))(?!\p{L})/u;
+const OF_NO_BATTER = new RegExp(
+  unbroken`
+    ^ (?:(?:of|de) )?(?:(?:them|these|those|ell[oa]s|es[oa]s|est[oa]s) (?:do|dont|don't|does|did|didnt|
+    didn't|say|tell|told|think|claim|never|no|ni|dicen|cuentan)|(?:(?:the|these|those|my|all|las?|
+    los?) )?(?:charts?|recipes?|posts?|time|people|group|internet|websites?|sites?|books?|calculators?|
+    tiempo|gente|grupo|veces|libros?|paginas?|recetas?|tablas?))(?!\p{L})
+  `,
+  'u',
+);
 
 function turnAt(text: string, starts: readonly number[], at: number): Item | undefined {
   const from = starts[at]!;

@@ -1,22 +1,51 @@
+import { unbroken } from '../../over-lines.ts';
 import type { Item, Quantity, Share, Some } from './item.ts';
 
-const WHOLE =
-  /^(?: (?:of|o|de|del))?(?: (?:it|that|this|them|those|the|my|our|la|el|los|las|mi|un|una|eso|esto|ese|esa|ella|todo|total))* ?(?:batter|batch|soap|loaf|pot|lot|bucket|jug|masa|mezcla|lote|jabon|olla|tanda|batido|pasta|total)(?!\p{L})/u;
+const WHOLE = new RegExp(
+  unbroken`
+    ^(?: (?:of|o|de|del))?(?: (?:it|that|this|them|those|the|my|our|la|el|los|las|mi|un|una|eso|esto|ese|
+    esa|ella|todo|total))* ?(?:batter|batch|soap|loaf|pot|lot|bucket|jug|masa|mezcla|lote|jabon|olla|tanda|
+    batido|pasta|total)(?!\p{L})
+  `,
+  'u',
+);
 /** "A third of it for the green"; what is green already is no wish. */
-const OF_IT =
-  /^ (?:of|o|de|del) (?:it|that|this|them|those|which|eso|esto|ella|ellos|esos|lo que)(?! (?:is|are|was|were|has|had|already|es|son|era|esta|ya)(?!\p{L}))(?!\p{L})/u;
+const OF_IT = new RegExp(
+  unbroken`
+    ^ (?:of|o|de|del) (?:it|that|this|them|those|which|eso|esto|ella|ellos|esos|lo que)(?! (?:is|are|was|
+    were|has|had|already|es|son|era|esta|ya)(?!\p{L}))(?!\p{L})
+  `,
+  'u',
+);
 /** What tells that a part that stands alone is one of the batter. */
-const GETS =
-  /^ (?:(?:of (?:it|that|this|those|them|which)|de (?:eso|esto|ella|ellos)) )?(?:gets?|gettin|getting|is gettin|is getting|goes|going|wants?|needs?|takes?|(?:will|to|is to|has to|should|needs to|must) (?:be|get|go)|is going|is (?:for|colou?red)|i want|want|i'm pullin|lo quiero|la quiero|va a ser|van? con|va|lleva|quiere|necesita|se pinta|la pinto|lo pinto|(?:for|para) (?:the|el|la|lo))(?!\p{L})/u;
+const GETS = new RegExp(
+  unbroken`
+    ^ (?:(?:of (?:it|that|this|those|them|which)|de (?:eso|esto|ella|ellos)) )?(?:gets?|gettin|getting|
+    is gettin|is getting|goes|going|wants?|needs?|takes?|(?:will|to|is to|has to|should|needs to|
+    must) (?:be|get|go)|is going|is (?:for|colou?red)|i want|want|i'm pullin|lo quiero|la quiero|va a ser|
+    van? con|va|lleva|quiere|necesita|se pinta|la pinto|lo pinto|(?:for|para) (?:the|el|la|lo))(?!\p{L})
+  `,
+  'u',
+);
 const COLOURED =
   /(?:^| )(?:colou?r|colou?ring|tint|tinting|dye|pint(?:o|ar)|coloreo|colorear|tenir)(?: (?:only|just|solo|nada mas|nomas))? $/u;
 const THAT = /(?:^| )(?:for|para|in|en) (?:that|this|esa|ese|cada|each) $/u;
 /** "Half as strong", "half the dose": of a strength, and of no batter. */
-const OF_STRENGTH =
-  /^ (?:as |strength|dose|fuerza|dosis|(?:the|my|your|of the|of my|de la|la) (?:usual |normal |full )?(?:dose|amount|strength|rate|dosis|cantidad|fuerza)|of what|de lo que|(?:an? )?hour|past)/u;
+const OF_STRENGTH = new RegExp(
+  unbroken`
+    ^ (?:as |strength|dose|fuerza|dosis|(?:the|my|your|of the|of my|de la|la) (?:usual |normal |
+    full )?(?:dose|amount|strength|rate|dosis|cantidad|fuerza)|of what|de lo que|(?:an? )?hour|past)
+  `,
+  'u',
+);
 const PARTING = /^(?:split(?:ting)?|divid(?:e|ed|ing)|partid[oa]|dividid[oa]|divido|repart(?:o|ido|ida))$/u;
-const MEASURED =
-  /^(?: of it)? (?:=|is|are|was|comes to|weighs|makes|es|son|pesa|sale|mide)(?: (?:about|abt|around|roughly|some|like|como|unos|unas|casi|mas o menos))* (?=\d)/u;
+const MEASURED = new RegExp(
+  unbroken`
+    ^(?: of it)? (?:=|is|are|was|comes to|weighs|makes|es|son|pesa|sale|mide)(?: (?:about|abt|around|
+    roughly|some|like|como|unos|unas|casi|mas o menos))* (?=\d)
+  `,
+  'u',
+);
 const ENDS = /^(?: (?:of (?:it|the|my|that)|de (?:la|el|eso)|with|con)(?!\p{L})|$| [,.?;)])/u;
 
 type Around = { readonly before: string; readonly behind: string };
@@ -59,8 +88,13 @@ function isOfBatter(items: readonly Item[], at: number): boolean {
 }
 
 /** "Half my batter, about 400 ml": of the half, or of all? */
-const BESIDE =
-  /^(?: (?:of|de|del))?(?: (?:it|my|the|mi|la|el|this))*(?: (?:batter|batch|masa|mezcla|lote|pot|soap|jabon))? [,(](?: (?:about|abt|around|roughly|some|like|so|como|unos|unas|casi|o|sea))+ (?=\d)/u;
+const BESIDE = new RegExp(
+  unbroken`
+    ^(?: (?:of|de|del))?(?: (?:it|my|the|mi|la|el|this))*(?: (?:batter|batch|masa|mezcla|lote|pot|soap|
+    jabon))? [,(](?: (?:about|abt|around|roughly|some|like|so|como|unos|unas|casi|o|sea))+ (?=\d)
+  `,
+  'u',
+);
 
 /** Whether the part's own size is told behind it: "the half is about 3 cups". */
 const isMeasured = (items: readonly Item[], at: number): boolean => MEASURED.test(around(items, at).behind);
@@ -73,8 +107,15 @@ const clauseOf = (items: readonly Item[], at: number): readonly Item[] => {
   return items.slice(from, to < 0 ? undefined : to);
 };
 
-const ONE =
-  /(?<!\p{L})(?:one (?:half|part|third|quarter|portion|jug|pot|container|cup|bowl|of (?:them|'?em|those|the))|una (?:mitad|parte|porcion|jarra|de (?:ellas|las))|un (?:tercio|cuarto|recipiente|vaso)|(?:(?:exactly|only|just) )?one (?:is|gets|goes|will|receives|half)|(?:una|uno) (?:va|le va|lleva|con|de)|solo una?|colou?ring one)(?!\p{L})/u;
+const ONE = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:one (?:half|part|third|quarter|portion|jug|pot|container|cup|bowl|of (?:them|'?em|those|
+    the))|una (?:mitad|parte|porcion|jarra|de (?:ellas|las))|un (?:tercio|cuarto|recipiente|vaso)|
+    (?:(?:exactly|only|just) )?one (?:is|gets|goes|will|receives|half)|(?:una|uno) (?:va|le va|lleva|con|
+    de)|solo una?|colou?ring one)(?!\p{L})
+  `,
+  'u',
+);
 
 /** "Splitting into three, and one of those, 1 cup, gets indigo": the part's own size behind it. */
 const OWN_SIZE = /^ ?,? ?(?:(?:is|being|about|around|roughly|es|son|como|unos|unas) )*(?=\d)/u;

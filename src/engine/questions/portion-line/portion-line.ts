@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { amountText } from '../../quantities/for-readers.ts';
 import type { ToldAmount } from '../found/amounts.ts';
 import type { NamedThing } from '../found/entities.ts';
@@ -84,8 +85,14 @@ const ofSum = (grams: number): Settled => {
 };
 
 /** "Per kilo of oils", "por cada libra de aceites", "ppo": what a rate is asked to. */
-const RATE =
-  /(?<!\p{L})(?:(?:per|por|a|to|for|x)(?: (?:each|every|the|cada|una?|a|el|la|1))?|each|every|cada) (kilo|kg|pound|lb|libra|litre|litro)s? (?:of |de )?(?:(?:my|the|los|mis|total|la|mi) )?(?:oils?|fats?|aceites?|grasas?|(batter|masa|mezcla|pasta))(?!\p{L})|(?<!\p{L})(ppo)(?!\p{L})/u;
+const RATE = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:per|por|a|to|for|x)(?: (?:each|every|the|cada|una?|a|el|la|1))?|each|every|cada) (kilo|
+    kg|pound|lb|libra|litre|litro)s? (?:of |de )?(?:(?:my|the|los|mis|total|la|mi) )?(?:oils?|fats?|
+    aceites?|grasas?|(batter|masa|mezcla|pasta))(?!\p{L})|(?<!\p{L})(ppo)(?!\p{L})
+  `,
+  'u',
+);
 
 function rateIn({ text }: Words): string | undefined {
   const [, unit, batter, perPound] = RATE.exec(text) ?? [];

@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { isPiece } from './counted.ts';
 import type { Count, Item, Quantity } from './item.ts';
 
@@ -10,8 +11,13 @@ export type Multiplied = {
 
 const REACH = 16;
 /** Between a count and what each takes: "of 90 ml", "at 110 g", "nominal volume 100 ml". */
-const OF_EACH =
-  /^(?:of|de|d|at|@|x|×|a|holding|hold|holds|weighing|weigh|measuring|nominal|volume|volumen|each|capacity|que|that|which|they|they're|theyre|are|n|and|y|son|hacen|llevan|caben|le|les)$/u;
+const OF_EACH = new RegExp(
+  unbroken`
+    ^(?:of|de|d|at|@|x|×|a|holding|hold|holds|weighing|weigh|measuring|nominal|volume|volumen|each|capacity|
+    que|that|which|they|they're|theyre|are|n|and|y|son|hacen|llevan|caben|le|les)$
+  `,
+  'u',
+);
 const STRONG = /^(?:of|de|d|at|@|x|×|a|holding|hold|holds|weighing|weigh|nominal|caben|hacen)$/u;
 const ABOUT = /^(?:about|abt|around|approx|aprox|roughly|some|like|unos|unas|como|casi|maybe|,|:|\()$/u;
 /** A bar of soap is hardly more; common practice (no source). */

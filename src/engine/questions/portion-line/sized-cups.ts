@@ -1,8 +1,15 @@
+import { unbroken } from '../../over-lines.ts';
 import { unitOfWord } from '../../quantities/unit-words.ts';
 import type { Item, Quantity } from './item.ts';
 
-const SAID =
-  /^(?:big|large|small|little|wee|grande|grandes|chica|chicas|pequena|pequenas|of|de|del|las|los|la|the|measuring|medidora|that|que|holds?|hold|is|are|es|son|tiene|tienen|hace|hacen|caben?|le|about|abt|unos|como|soap|my|our|mi|mis|nuestras?|cups?|mugs?|tazas?|y|media|1\/2|here|aqui|aca|,|\(|=|each)$/u;
+const SAID = new RegExp(
+  unbroken`
+    ^(?:big|large|small|little|wee|grande|grandes|chica|chicas|pequena|pequenas|of|de|del|las|los|la|the|
+    measuring|medidora|that|que|holds?|hold|is|are|es|son|tiene|tienen|hace|hacen|caben?|le|about|abt|unos|
+    como|soap|my|our|mi|mis|nuestras?|cups?|mugs?|tazas?|y|media|1\/2|here|aqui|aca|,|\(|=|each)$
+  `,
+  'u',
+);
 const REACH = 6;
 
 const isCups = (item: Item): item is Quantity =>

@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { isAnyOil } from '../../text/amounts/stop-words.ts';
 import { isOil } from '../found/amounts.ts';
 import type { Words } from '../found/words-of.ts';
@@ -7,7 +8,11 @@ const FIGURE = String.raw`(?<![\d.,/x])(\d+(?:[.,]\d+)?) ?(${MASS}(?!\p{L}))?(?!
 const EACH = new RegExp(FIGURE, 'gu');
 /** What stands before what the figures come to. */
 const TOTAL = new RegExp(
-  String.raw`(?<!\p{L})(?:o sea|osea|so|that(?:'s| is)|thats|which is|total|en total|suman?|son|makes?|making|comes? to|altogether|=)(?: (?:,|que|that(?:'s| is)|son|en total|in all|total|makes?|is|es))* (?:,|:)? ?${FIGURE}(?: (?:in all|in total|en total|altogether|total|todo|all told))*[\s.!;,]*$`,
+  unbroken`
+    (?<!\p{L})(?:o sea|osea|so|that(?:'s| is)|thats|which is|total|en total|suman?|son|makes?|making|
+    comes? to|altogether|=)(?: (?:,|que|that(?:'s| is)|son|en total|in all|total|makes?|is|es))* (?:,|
+    :)? ?${FIGURE}(?: (?:in all|in total|en total|altogether|total|todo|all told))*[\s.!;,]*$
+  `,
   'u',
 );
 /** "450 + 250 + 100": each figure with a plus between. */

@@ -1,12 +1,24 @@
+import { unbroken } from '../../over-lines.ts';
 import { isMetricUnit, measuredBy, OWN_MEASURE } from '../../quantities/told-in-two-units.ts';
 import { unitOfWord } from '../../quantities/unit-words.ts';
 import type { Item, Quantity } from './item.ts';
 
 /** What may stand between an amount and the same once more: "a pint of batter, 568 ml", "16 oz (454 g)". */
-const AGAIN =
-  /^(?:[,(=]|of|de|del|batter|masa|mezcla|soap|jabon|oils?|aceites?|or|o|sea|osea|about|abt|roughly|around|unos|unas|como|so|that|that's|thats|is|es|son|which|que|means|jug|cup|mug|full|jarra|taza|here|aqui|us|american|british|in|my|mi)$/u;
-const VESSEL =
-  /^(?:jug|jar|pot|bowl|bucket|pail|tub|container|beaker|pitcher|mould|mold|cup|tin|bottle|carton|jarra|jarrita|olla|bol|cuenco|balde|cubeta|recipiente|molde|vaso|bote|envase|botella)s?$/u;
+const AGAIN = new RegExp(
+  unbroken`
+    ^(?:[,(=]|of|de|del|batter|masa|mezcla|soap|jabon|oils?|aceites?|or|o|sea|osea|about|abt|roughly|around|
+    unos|unas|como|so|that|that's|thats|is|es|son|which|que|means|jug|cup|mug|full|jarra|taza|here|aqui|us|
+    american|british|in|my|mi)$
+  `,
+  'u',
+);
+const VESSEL = new RegExp(
+  unbroken`
+    ^(?:jug|jar|pot|bowl|bucket|pail|tub|container|beaker|pitcher|mould|mold|cup|tin|bottle|carton|jarra|
+    jarrita|olla|bol|cuenco|balde|cubeta|recipiente|molde|vaso|bote|envase|botella)s?$
+  `,
+  'u',
+);
 const HOLDING = /^(?:with|w|holding|con|has|have|got|tiene|lleva|there|there's|hay|but|pero|only|solo)$/u;
 const INSIDE = /^(?:in|inside|into|dentro|adentro|en)$/u;
 const REACH = 6;

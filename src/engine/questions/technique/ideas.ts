@@ -30,7 +30,8 @@ forgot: forgot* forget* olvid* late tarde
 undo: save rescue salvar arregl* fix recover* rescatar
 mould: mould* molde* loaf tray slab
 batter: batter masa mezcla mix mixture
-pot: pot pots jug jugs jar jars cup cups bowl bowls olla jarra jarras vaso vasos vasito* cuenco bol pote potes pocillo* taza tazas cubo bucket pan pans frasco recipiente* container* tarro
+pot: pot pots jug jugs jar jars cup cups bowl bowls olla jarra jarras vaso vasos vasito* cuenco bol pote
+  potes pocillo* taza tazas cubo bucket pan pans frasco recipiente* container* tarro
 lye: lye naoh caustic caustica sosa soda lejia hydroxide hidroxido pellets escamas
 water: water agua h2o
 discount: discount descuento concentration concentracion percent ratio proporcion strength
@@ -87,7 +88,7 @@ stir: stir* whisk* remov* revolv* mano hand hands varilla* spatula
 gel: gel gelled gelling gelif* insulat*
 cover: cover* tapar* tapo tapa taparlo uncover* destapad* wrap* envolv* envuelv* abrig* towel toalla blanket manta lid film insulat* carton cardboard
 fridge: fridge freezer nevera heladera congelador refrigerador cool* enfri* frio cold fresco
-oven: oven horno cook* 
+oven: oven horno cook*
 cut: cut* corto corta cortar* corte cortes knife cuchillo slic* dents
 unmould: unmould* desmold* demould*
 cure: cure* curing cured cura curado curar curan curando dry* drying secad*
@@ -95,9 +96,9 @@ wet: wet* moj* humed* dissolv* disolv* disuelv* mix mezclo mezcl* hydrat*
 dryin: dry seco seca secos directo directamente straight
 lump: lump* clump* grumo* grumit* gritty apelmaz*
 speck: speck* speckl* dot dots punto* puntit* spots spot pint* mota*
-float: float* flota* 
+float: float* flota*
 sink: sink* sunk settl* asient* hund* bottom fondo decant* sediment* posa abajo
-streak: streak* veta* 
+streak: streak* veta*
 steep: infus* steep* macer* soak* strain* colar colado cuelo sieve* tamiz*
 scratch: scratch* grit* rasp* asper* rough
 shine: shine* shin* sparkl* shimmer* pearl* perl* brill* gloss* lustr* metallic metal
@@ -141,7 +142,7 @@ rice: rice* ricing arroz
 smell: smell* huele* stink* olor peste hediond*
 egg: egg* huevo* sulphur azufre rotten podrido
 spill: spill* spilt cayo derram* volc* floor suelo piso table mesa mesada counter worktop gote* drip* bounc* mop trapear encimera parquet carpet
-vinegar: vinegar vinagre neutrali* 
+vinegar: vinegar vinagre neutrali*
 cloudy: cloud* turbi* clear transparent* aclar* milky lechos* crust skin undissolv* bits piedrit*
 rebatch: rebatch* refund* fund* grat* rall* melt* derret* scraps recort* redo rehac* recolo* milling
 test: test* prueb* prob* try tries

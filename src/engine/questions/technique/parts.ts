@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import type { LyeTopic } from '../lye/topics/topic.ts';
 import type { NamedAnswer } from './named-answers.ts';
 import type { Technique } from './topic.ts';
@@ -51,7 +52,11 @@ export const PARTS: Readonly<Partial<Record<Technique, readonly Part[]>>> = {
     },
     {
       words: of(
-        String.raw`colou?rs? (?:left|to go|still|not in|in)|\d colou?rs?|one jug|(?:second|other|2nd|next) colou?r|faltan?.*colou?r\w*|\w+ colores (?:todavia|mas)|segundo color|todavia puedo echar|que hago con el color`,
+        unbroken`
+          colou?rs? (?:left|to go|still|not in|in)|\d colou?rs?|one jug|(?:second|other|2nd|next) colou?r|
+          faltan?.*colou?r\w*|\w+ colores (?:todavia|mas)|segundo color|todavia puedo echar|
+          que hago con el color
+        `,
       ),
       named: 'colours-left',
     },
@@ -59,7 +64,10 @@ export const PARTS: Readonly<Partial<Record<Technique, readonly Part[]>>> = {
   'riced-now': [
     {
       words: of(
-        String.raw`oil\w* (?:on|floating|at|pool\w*|standing)|(?:split|separat\w+|curdl\w+)|aceite (?:arriba|encima)|se (?:me )?cort[oa]|se (?:me )?separ\w+|cortad[oa]`,
+        unbroken`
+          oil\w* (?:on|floating|at|pool\w*|standing)|(?:split|separat\w+|curdl\w+)|aceite (?:arriba|encima)|
+          se (?:me )?cort[oa]|se (?:me )?separ\w+|cortad[oa]
+        `,
       ),
       named: 'split-oil',
     },
@@ -74,7 +82,12 @@ export const PARTS: Readonly<Partial<Record<Technique, readonly Part[]>>> = {
   'whiter-soap': [
     {
       words: of(
-        String.raw`(?:td|titanium(?: dioxide)?|tio2)[ -]free|(?:no|without|not|instead of|free of|skip\w*) (?:the |any |using )?(?:td|titanium\w*|tio2)|(?:td|titanium\w*) or (?:is there )?(?:some|any)thing else|have to use (?:td|titanium\w*)|(?:sin|en (?:vez|lugar) del?|que no (?:sea|lleve)) (?:el |usar )?(?:td|dioxido\w*|titanio|tio2)`,
+        unbroken`
+          (?:td|titanium(?: dioxide)?|tio2)[ -]free|(?:no|without|not|instead of|free of|skip\w*) (?:the |
+          any |using )?(?:td|titanium\w*|tio2)|(?:td|titanium\w*) or (?:is there )?(?:some|any)thing else|
+          have to use (?:td|titanium\w*)|(?:sin|en (?:vez|lugar) del?|que no (?:sea|lleve)) (?:el |
+          usar )?(?:td|dioxido\w*|titanio|tio2)
+        `,
       ),
       named: 'white-without-titanium',
     },
@@ -83,7 +96,11 @@ export const PARTS: Readonly<Partial<Record<Technique, readonly Part[]>>> = {
     { words: WHOLE_GRAMS, named: 'whole-grams' },
     {
       words: of(
-        String.raw`(?:how many|is|in|to|what is a|whats a) (?:\w+ )?(?:g|grs?|grams?)|(?:tsp|teaspoons?) (?:in|to|is|weigh\w*)|how much (?:is|does) a (?:tsp|teaspoon)|(?:cuant[oa]s?|en|son) (?:\w+ )?(?:g|grs?|gramos?)|pesa\w*|weigh\w*`,
+        unbroken`
+          (?:how many|is|in|to|what is a|whats a) (?:\w+ )?(?:g|grs?|grams?)|(?:tsp|teaspoons?) (?:in|to|is|
+          weigh\w*)|how much (?:is|does) a (?:tsp|teaspoon)|(?:cuant[oa]s?|en|son) (?:\w+ )?(?:g|grs?|
+          gramos?)|pesa\w*|weigh\w*
+        `,
       ),
       named: 'teaspoon-in-grams',
     },
@@ -109,7 +126,10 @@ export const PARTS: Readonly<Partial<Record<Technique, readonly Part[]>>> = {
   'ash-avoid': [
     {
       words: of(
-        String.raw`steam\w*|vapor\w*|plancha|rins\w*|wash\w*|enjuag\w*|lav\w*|(?:get|got|take) (?:it|that|this|them)? ?(?:off|rid)|remove|quit\w+|sac(?:o|ar)\w*`,
+        unbroken`
+          steam\w*|vapor\w*|plancha|rins\w*|wash\w*|enjuag\w*|lav\w*|(?:get|got|take) (?:it|that|this|
+          them)? ?(?:off|rid)|remove|quit\w+|sac(?:o|ar)\w*
+        `,
       ),
       named: 'ash-steam',
     },
@@ -118,7 +138,11 @@ export const PARTS: Readonly<Partial<Record<Technique, readonly Part[]>>> = {
   'no-lumps': [
     {
       words: of(
-        String.raw`(?:lumps?|clumps?|bits|dots) (?:inside|in (?:my|the) (?:cut |made |cured )?(?:soap|bars?|loaf)|when i cut)|(?:grumos?|bolitas?|puntos?) (?:\w+ )?(?:(?:a|por )?dentro|en (?:el|mi) jabon|al cortar)`,
+        unbroken`
+          (?:lumps?|clumps?|bits|dots) (?:inside|in (?:my|the) (?:cut |made |cured )?(?:soap|bars?|loaf)|
+          when i cut)|(?:grumos?|bolitas?|puntos?) (?:\w+ )?(?:(?:a|por )?dentro|en (?:el|mi) jabon|
+          al cortar)
+        `,
       ),
       named: 'lumps-in-bar',
     },
@@ -157,7 +181,10 @@ export const PARTS: Readonly<Partial<Record<Technique, readonly Part[]>>> = {
   'darker-lighter': [
     {
       words: of(
-        String.raw`(?:too dark|light\w*|white|aclar\w*|blanc[oa]|oscuro).*(?:${IN_POT})|(?:${IN_POT}).*(?:too dark|light\w*|white|aclar\w*|blanc[oa]|berenjena)`,
+        unbroken`
+          (?:too dark|light\w*|white|aclar\w*|blanc[oa]|oscuro).*(?:${IN_POT})|(?:${IN_POT}).*(?:too dark|
+          light\w*|white|aclar\w*|blanc[oa]|berenjena)
+        `,
       ),
       named: 'lighten-in-pot',
     },
@@ -207,7 +234,10 @@ export const PARTS: Readonly<Partial<Record<Technique, readonly Part[]>>> = {
     { words: of(String.raw`alumin\w*|ally|foil|tin|zinc|galvani\w*|lata`), lye: 'aluminium' },
     {
       words: of(
-        String.raw`glass|vidrio|cristal|wood\w*|madera|which (?:plastic|bowl)|plastic\w*|bowl|bol|enamel\w*|esmaltad\w*|pp|jug for lye|lye jug|jarra (?:de|para) (?:la )?(?:sosa|soda|lejia)`,
+        unbroken`
+          glass|vidrio|cristal|wood\w*|madera|which (?:plastic|bowl)|plastic\w*|bowl|bol|enamel\w*|
+          esmaltad\w*|pp|jug for lye|lye jug|jarra (?:de|para) (?:la )?(?:sosa|soda|lejia)
+        `,
       ),
       lye: 'vessel',
     },

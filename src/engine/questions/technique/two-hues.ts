@@ -1,9 +1,15 @@
+import { unbroken } from '../../over-lines.ts';
 import { foldedColour, isColourWord } from '../../text/colours/folded-colours.ts';
 import { unaccented } from '../../text/unaccented.ts';
 
 /** Side by side they are not stirred into one. */
-const APART =
-  /(?<!\p{L})(?:swirl\p{L}*|layer\p{L}*|stripe\p{L}*|half|palette|beside|next to|pour\p{L}*|remolin\p{L}*|capas?|franjas?|rayas?|mitad|paleta|al lado|go(?:es)? with|combin\p{L}+)(?!\p{L})/u;
+const APART = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:swirl\p{L}*|layer\p{L}*|stripe\p{L}*|half|palette|beside|next to|pour\p{L}*|remolin\p{L}*|
+    capas?|franjas?|rayas?|mitad|paleta|al lado|go(?:es)? with|combin\p{L}+)(?!\p{L})
+  `,
+  'u',
+);
 const TOGETHER = /^(?:and|with|plus|y|e|con|mas|\+|&)$/u;
 
 /**

@@ -1,6 +1,13 @@
+import { unbroken } from '../../over-lines.ts';
+
 /** A figure that may be degrees: those of time and of weight are told by their unit. */
-const FIGURE =
-  /(?<![\d.,:/])(\d{2,3})(?![\d.,:/])(?! ?(?:g|gr|kg|oz|lb|ml|min\p{L}*|mins?|sec\p{L}*|hours?|horas?|%|times|of|gramos)(?!\p{L}))(?: ?(?:°|º|deg\p{L}*|grados?))? ?(c|f)?(?!\p{L})/gu;
+const FIGURE = new RegExp(
+  unbroken`
+    (?<![\d.,:/])(\d{2,3})(?![\d.,:/])(?! ?(?:g|gr|kg|oz|lb|ml|min\p{L}*|mins?|sec\p{L}*|hours?|horas?|%|
+    times|of|gramos)(?!\p{L}))(?: ?(?:°|º|deg\p{L}*|grados?))? ?(c|f)?(?!\p{L})
+  `,
+  'gu',
+);
 
 /** No batter is as cool in °F, nor as hot in °C, as here. */
 const LEAST_FAHRENHEIT = 65;

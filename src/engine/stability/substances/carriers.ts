@@ -1,5 +1,6 @@
 import { remembered } from '../../colourants/catalogue/origins.ts';
 import type { Carrier } from '../../colourants/colourant.ts';
+import { spaced } from '../../over-lines.ts';
 import { named, type Substance } from './substance.ts';
 
 const none = {
@@ -43,8 +44,13 @@ export const carriers: readonly Substance[] = [
   liquid(
     'plant-oil',
     'oil',
-    `Plant Oil; vegetable oil; aceite vegetal; huile végétale; castor oil; ricinus communis; ricinus communis seed oil; ricinus communis castor seed oil; helianthus annuus seed oil; sunflower oil; aceite de girasol; aceite de ricino; olea europaea fruit oil; olive oil; aceite de oliva;
-    prunus amygdalus dulcis oil; sweet almond oil; simmondsia chinensis seed oil; jojoba oil; cocos nucifera oil; coconut oil; glycine soja oil; soybean oil; caprylic/capric triglyceride; caprylic capric triglyceride; fractionated coconut oil; octyldodecanol; isopropyl myristate; hydrogenated castor oil; polyglyceryl-3 diisostearate; c12-15 alkyl benzoate`,
+    `Plant Oil; vegetable oil; aceite vegetal; huile végétale; castor oil; ricinus communis;
+    ricinus communis seed oil; ricinus communis castor seed oil; helianthus annuus seed oil; sunflower oil;
+    aceite de girasol; aceite de ricino; olea europaea fruit oil; olive oil; aceite de oliva;
+    prunus amygdalus dulcis oil; sweet almond oil; simmondsia chinensis seed oil; jojoba oil;
+    cocos nucifera oil; coconut oil; glycine soja oil; soybean oil; caprylic/capric triglyceride;
+    caprylic capric triglyceride; fractionated coconut oil; octyldodecanol; isopropyl myristate;
+    hydrogenated castor oil; polyglyceryl-3 diisostearate; c12-15 alkyl benzoate`,
   ),
   liquid(
     'mineral-oil',
@@ -59,15 +65,30 @@ export const carriers: readonly Substance[] = [
   additive('phenoxyethanol', 'Phenoxyethanol; fenoxietanol; phénoxyéthanol; fenossietanolo'),
   additive(
     'preservative',
-    'Preservative; ethylhexylglycerin; potassium sorbate; sorbato de potasio; sodium benzoate; benzoato de sodio; methylparaben; propylparaben; benzyl alcohol; caprylyl glycol; dehydroacetic acid; sorbic acid; benzoic acid; sodium dehydroacetate; tocopherol; tocopheryl acetate; vitamin e; BHT; sodium citrate; disodium EDTA; tetrasodium EDTA; leuconostoc/radish root ferment filtrate',
+    spaced`
+      Preservative; ethylhexylglycerin; potassium sorbate; sorbato de potasio; sodium benzoate; benzoato de
+      sodio; methylparaben; propylparaben; benzyl alcohol; caprylyl glycol; dehydroacetic acid; sorbic
+      acid; benzoic acid; sodium dehydroacetate; tocopherol; tocopheryl acetate; vitamin e; BHT; sodium
+      citrate; disodium EDTA; tetrasodium EDTA; leuconostoc/radish root ferment filtrate
+    `,
   ),
   additive(
     'acid',
-    'Citric Acid; ácido cítrico; lactic acid; ácido láctico; acetic acid; ácido acético; ascorbic acid; ácido ascórbico; tartaric acid; ácido tartárico; malic acid; ácido málico; vinegar; vinagre; lemon juice; lime juice; zumo de limón; jugo de limón; jugo de lima; acid; ácido',
+    spaced`
+      Citric Acid; ácido cítrico; lactic acid; ácido láctico; acetic acid; ácido acético; ascorbic acid;
+      ácido ascórbico; tartaric acid; ácido tartárico; malic acid; ácido málico; vinegar; vinagre; lemon
+      juice; lime juice; zumo de limón; jugo de limón; jugo de lima; acid; ácido
+    `,
   ),
   additive(
     'surface-treatment',
-    'Triethoxycaprylylsilane; methicone; hydrogen dimethicone; isopropyl titanium triisostearate; lauroyl lysine; perfluorooctyl triethoxysilane; polyhydroxystearic acid; triethoxy caprylylsilane; sodium stearoyl glutamate; disodium stearoyl glutamate; trimethoxycaprylylsilane; lecithin; hydrogenated lecithin; lecitina; polysorbate 20; polysorbate 80; sorbitan oleate; sorbitan sesquioleate; sodium lauroyl lactylate; xanthan gum; goma xantana; cellulose gum',
+    spaced`
+      Triethoxycaprylylsilane; methicone; hydrogen dimethicone; isopropyl titanium triisostearate; lauroyl
+      lysine; perfluorooctyl triethoxysilane; polyhydroxystearic acid; triethoxy caprylylsilane; sodium
+      stearoyl glutamate; disodium stearoyl glutamate; trimethoxycaprylylsilane; lecithin; hydrogenated
+      lecithin; lecitina; polysorbate 20; polysorbate 80; sorbitan oleate; sorbitan sesquioleate; sodium
+      lauroyl lactylate; xanthan gum; goma xantana; cellulose gum
+    `,
   ),
   additive(
     'stearic-acid',
@@ -75,15 +96,29 @@ export const carriers: readonly Substance[] = [
   ),
   additive(
     'metal-soap',
-    'Magnesium Stearate; zinc stearate; calcium stearate; aluminum stearate; aluminium stearate; aluminum distearate; aluminum tristearate; magnesium myristate; zinc myristate; estearato de magnesio; estearato de zinc; stéarate de magnésium; Magnesiumstearat',
+    spaced`
+      Magnesium Stearate; zinc stearate; calcium stearate; aluminum stearate; aluminium stearate; aluminum
+      distearate; aluminum tristearate; magnesium myristate; zinc myristate; estearato de magnesio;
+      estearato de zinc; stéarate de magnésium; Magnesiumstearat
+    `,
   ),
   additive(
     'starch',
-    'Starch; zea mays starch; corn starch; almidón; almidón de maíz; aluminum starch octenylsuccinate; tapioca starch; oryza sativa starch; rice starch; sucrose; dextrose; lactose; sugar; azúcar',
+    spaced`
+      Starch; zea mays starch; corn starch; almidón; almidón de maíz; aluminum starch octenylsuccinate;
+      tapioca starch; oryza sativa starch; rice starch; sucrose; dextrose; lactose; sugar; azúcar
+    `,
   ),
   additive(
     'filler',
-    'Nylon-12; nylon 12; polyethylene; sodium chloride; salt; sal; hydroxyapatite; calcium silicate; magnesium aluminum silicate; lithium magnesium sodium silicate; calcium phosphate; sodium aluminum silicate; silicone elastomer; microcrystalline cellulose; perlite; diatomaceous earth; magnesium oxide; magnesium hydroxide; sodium sulfate; sodium bicarbonate; urea; zinc carbonate; hydrotalcite; beeswax; cera alba; candelilla wax; copernicia cerifera cera; paraffin; ozokerite; microcrystalline wax; synthetic wax',
+    spaced`
+      Nylon-12; nylon 12; polyethylene; sodium chloride; salt; sal; hydroxyapatite; calcium silicate;
+      magnesium aluminum silicate; lithium magnesium sodium silicate; calcium phosphate; sodium aluminum
+      silicate; silicone elastomer; microcrystalline cellulose; perlite; diatomaceous earth; magnesium
+      oxide; magnesium hydroxide; sodium sulfate; sodium bicarbonate; urea; zinc carbonate; hydrotalcite;
+      beeswax; cera alba; candelilla wax; copernicia cerifera cera; paraffin; ozokerite; microcrystalline
+      wax; synthetic wax
+    `,
   ),
   additive('boron-nitride', 'Boron Nitride; nitruro de boro; nitrure de bore; Bornitrid'),
   additive('maltodextrin', 'Maltodextrin; maltodextrina; dextrin; dextrina'),

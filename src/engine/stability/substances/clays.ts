@@ -1,4 +1,5 @@
 import { remembered } from '../../colourants/catalogue/origins.ts';
+import { spaced } from '../../over-lines.ts';
 import { named, type Substance } from './substance.ts';
 
 const clay = {
@@ -17,7 +18,11 @@ export const clays: readonly Substance[] = [
     ci: ['77004'],
     like: 'kaolin',
     names: named(
-      'Kaolin; white clay; kaolin clay; china clay; hydrated aluminum silicate; aluminum silicate; aluminium silicate; caolín; arcilla blanca; argile blanche; Kaolinerde; weiße Tonerde; caolino; argilla bianca; caulim; pigment white 19',
+      spaced`
+        Kaolin; white clay; kaolin clay; china clay; hydrated aluminum silicate; aluminum silicate;
+        aluminium silicate; caolín; arcilla blanca; argile blanche; Kaolinerde; weiße Tonerde; caolino;
+        argilla bianca; caulim; pigment white 19
+      `,
     ),
   },
   {

@@ -1,4 +1,5 @@
 import { remembered } from '../../colourants/catalogue/origins.ts';
+import { spaced } from '../../over-lines.ts';
 import { named, type Substance } from './substance.ts';
 
 const handbook = remembered('pigment handbooks: resists dilute alkali');
@@ -21,7 +22,11 @@ export const effects: readonly Substance[] = [
     us: ['73.2496'],
     like: 'mica-unknown-coat',
     names: named(
-      'Mica; muscovite; sericite; mica powder; mica en polvo; Glimmer; potassium aluminium silicate; potassium aluminum silicate; mica mineral; natural mica; mica naturale; mica naturel; pigment white 20',
+      spaced`
+        Mica; muscovite; sericite; mica powder; mica en polvo; Glimmer; potassium aluminium silicate;
+        potassium aluminum silicate; mica mineral; natural mica; mica naturale; mica naturel; pigment white
+        20
+      `,
     ),
   },
   {
@@ -30,7 +35,11 @@ export const effects: readonly Substance[] = [
     ci: [],
     like: 'mica-unknown-coat',
     names: named(
-      'Synthetic Fluorphlogopite; synthetic fluorophlogopite; fluorphlogopite; synthetic mica; mica sintética; fluorflogopita sintética; fluorphlogopite synthétique; mica synthétique; synthetischer Glimmer; fluorflogopite sintetica; mica sintetica',
+      spaced`
+        Synthetic Fluorphlogopite; synthetic fluorophlogopite; fluorphlogopite; synthetic mica; mica
+        sintética; fluorflogopita sintética; fluorphlogopite synthétique; mica synthétique; synthetischer
+        Glimmer; fluorflogopite sintetica; mica sintetica
+      `,
     ),
   },
   {
@@ -39,16 +48,22 @@ export const effects: readonly Substance[] = [
     family: true,
     ci: [],
     like: 'mica-unknown-coat',
-    names:
-      named(`Calcium Aluminum Borosilicate; calcium sodium borosilicate; calcium titanium borosilicate; sodium calcium aluminum borosilicate; silver borosilicate; borosilicate; borosilicate glass; glass flakes; glass flake; borosilicato; borosilicato de calcio y aluminio;
-      borosilicato de calcio y sodio; borosilicate de calcium et d’aluminium; borosilicate de calcium et de sodium; Calcium-Aluminium-Borosilikat; borosilicato di calcio e alluminio`),
+    names: named(`Calcium Aluminum Borosilicate; calcium sodium borosilicate; calcium titanium borosilicate;
+      sodium calcium aluminum borosilicate; silver borosilicate; borosilicate; borosilicate glass;
+      glass flakes; glass flake; borosilicato; borosilicato de calcio y aluminio;
+      borosilicato de calcio y sodio; borosilicate de calcium et d’aluminium;
+      borosilicate de calcium et de sodium; Calcium-Aluminium-Borosilikat;
+      borosilicato di calcio e alluminio`),
   },
   {
     ...oxideCoat,
     id: 'tin-oxide',
     ci: ['77861'],
     names: named(
-      'Tin Oxide; stannic oxide; tin dioxide; óxido de estaño; dióxido de estaño; oxyde d’étain; oxyde de étain; Zinnoxid; Zinndioxid; ossido di stagno; óxido de estanho',
+      spaced`
+        Tin Oxide; stannic oxide; tin dioxide; óxido de estaño; dióxido de estaño; oxyde d’étain; oxyde de
+        étain; Zinnoxid; Zinndioxid; ossido di stagno; óxido de estanho
+      `,
     ),
   },
   {
@@ -56,7 +71,10 @@ export const effects: readonly Substance[] = [
     id: 'silica',
     ci: [],
     names: named(
-      'Silica; silicon dioxide; hydrated silica; silica dimethyl silylate; sílice; dióxido de silicio; silice; silicium dioxide; Siliciumdioxid; Kieselsäure; silica silylate; sílica',
+      spaced`
+        Silica; silicon dioxide; hydrated silica; silica dimethyl silylate; sílice; dióxido de silicio;
+        silice; silicium dioxide; Siliciumdioxid; Kieselsäure; silica silylate; sílica
+      `,
     ),
   },
   {
@@ -72,7 +90,11 @@ export const effects: readonly Substance[] = [
     id: 'aluminium-hydroxide',
     ci: ['77002'],
     names: named(
-      'Aluminum Hydroxide; aluminium hydroxide; alumina hydrate; hydrated alumina; hidróxido de aluminio; hydroxyde d’aluminium; hydroxyde d aluminium; Aluminiumhydroxid; idrossido di alluminio; hidróxido de alumínio',
+      spaced`
+        Aluminum Hydroxide; aluminium hydroxide; alumina hydrate; hydrated alumina; hidróxido de aluminio;
+        hydroxyde d’aluminium; hydroxyde d aluminium; Aluminiumhydroxid; idrossido di alluminio; hidróxido
+        de alumínio
+      `,
     ),
   },
   {

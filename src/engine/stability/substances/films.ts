@@ -1,4 +1,5 @@
 import { remembered } from '../../colourants/catalogue/origins.ts';
+import { spaced } from '../../over-lines.ts';
 import { named, type Substance } from './substance.ts';
 
 const stable = { behaviour: 'stable' } as const;
@@ -35,7 +36,11 @@ export const films: readonly Substance[] = [
     id: 'polyester-3',
     family: true,
     names: named(
-      'Polyester-3; polyester 3; polyester; poliéster-3; poliéster; polyester resin; resina de poliéster; résine polyester; Polyesterharz; polyester-1; polyester-2; polyester-4; polyester-5; polyester-11; polyester-25',
+      spaced`
+        Polyester-3; polyester 3; polyester; poliéster-3; poliéster; polyester resin; resina de poliéster;
+        résine polyester; Polyesterharz; polyester-1; polyester-2; polyester-4; polyester-5; polyester-11;
+        polyester-25
+      `,
     ),
   },
   {
@@ -49,15 +54,24 @@ export const films: readonly Substance[] = [
   {
     ...resin,
     id: 'melamine-resin',
-    names:
-      named(`Melamine/Formaldehyde Resin; melamine formaldehyde resin; melamine resin; melamine formaldehyde; melamine/formaldehyde copolymer; melamine formaldehyde copolymer; melamine formaldehyde toluenesulfonamide copolymer; toluenesulfonamide melamine formaldehyde resin;
-      toluene sulfonamide melamine formaldehyde; toluenesulfonamide formaldehyde melamine resin; toluenesulfonamide/formaldehyde resin; tosylamide/formaldehyde resin; benzoguanamine formaldehyde resin; resina de melamina; melamina formaldehído; resina melamina formaldehído; résine mélamine formaldéhyde; Melaminharz; Melamin-Formaldehyd-Harz`),
+    names: named(`Melamine/Formaldehyde Resin; melamine formaldehyde resin; melamine resin;
+      melamine formaldehyde; melamine/formaldehyde copolymer; melamine formaldehyde copolymer;
+      melamine formaldehyde toluenesulfonamide copolymer; toluenesulfonamide melamine formaldehyde resin;
+      toluene sulfonamide melamine formaldehyde; toluenesulfonamide formaldehyde melamine resin;
+      toluenesulfonamide/formaldehyde resin; tosylamide/formaldehyde resin;
+      benzoguanamine formaldehyde resin; resina de melamina; melamina formaldehído;
+      resina melamina formaldehído; résine mélamine formaldéhyde; Melaminharz; Melamin-Formaldehyd-Harz`),
   },
   {
     ...film,
     id: 'pet',
     names: named(
-      'Polyethylene Terephthalate; PET; polyethylene terephtalate; PET film; polyester film; PET glitter; polyester glitter; tereftalato de polietileno; polietileno tereftalato; polietilentereftalato; polytéréphtalate d’éthylène; Polyethylenterephthalat; polietilene tereftalato; polybutylene terephthalate; plastic glitter; cosmetic glitter',
+      spaced`
+        Polyethylene Terephthalate; PET; polyethylene terephtalate; PET film; polyester film; PET glitter;
+        polyester glitter; tereftalato de polietileno; polietileno tereftalato; polietilentereftalato;
+        polytéréphtalate d’éthylène; Polyethylenterephthalat; polietilene tereftalato; polybutylene
+        terephthalate; plastic glitter; cosmetic glitter
+      `,
     ),
   },
   {
@@ -77,7 +91,11 @@ export const films: readonly Substance[] = [
     role: 'additive',
     alkali: stable,
     names: named(
-      'Acrylates Copolymer; styrene/acrylates copolymer; polymethyl methacrylate; PMMA; acrylic copolymer; epoxy resin; polyacrylate; ethylene/VA copolymer; nitrocellulose; copolímero de acrilatos; polyvinyl alcohol',
+      spaced`
+        Acrylates Copolymer; styrene/acrylates copolymer; polymethyl methacrylate; PMMA; acrylic copolymer;
+        epoxy resin; polyacrylate; ethylene/VA copolymer; nitrocellulose; copolímero de acrilatos;
+        polyvinyl alcohol
+      `,
     ),
   },
   {
@@ -99,7 +117,11 @@ export const films: readonly Substance[] = [
     us: ['73.2645'],
     source: hydrogen,
     names: named(
-      'Aluminum Powder; aluminum; aluminium; aluminium powder; aluminum flake; aluminium flake; aluminio; aluminio en polvo; polvo de aluminio; poudre d’aluminium; Aluminiumpulver; alluminio; polvere di alluminio; alumínio; pó de alumínio; aluminium metal; pigment metal 1',
+      spaced`
+        Aluminum Powder; aluminum; aluminium; aluminium powder; aluminum flake; aluminium flake; aluminio;
+        aluminio en polvo; polvo de aluminio; poudre d’aluminium; Aluminiumpulver; alluminio; polvere di
+        alluminio; alumínio; pó de alumínio; aluminium metal; pigment metal 1
+      `,
     ),
   },
   {
@@ -109,7 +131,10 @@ export const films: readonly Substance[] = [
     us: ['73.2647'],
     source: corrodes,
     names: named(
-      'Copper Powder; copper; copper flake; cobre; polvo de cobre; cobre en polvo; cuivre; poudre de cuivre; Kupfer; Kupferpulver; rame; polvere di rame; pó de cobre; pigment metal 2',
+      spaced`
+        Copper Powder; copper; copper flake; cobre; polvo de cobre; cobre en polvo; cuivre; poudre de
+        cuivre; Kupfer; Kupferpulver; rame; polvere di rame; pó de cobre; pigment metal 2
+      `,
     ),
   },
   {
@@ -119,7 +144,11 @@ export const films: readonly Substance[] = [
     us: ['73.2646'],
     source: corrodes,
     names: named(
-      'Bronze Powder; bronze; bronze flake; bronce; polvo de bronce; bronce en polvo; poudre de bronze; Bronzepulver; bronzo; polvere di bronzo; brass; brass powder; latón; polvo de latón; laiton; Messing; ottone; latão; copper zinc alloy',
+      spaced`
+        Bronze Powder; bronze; bronze flake; bronce; polvo de bronce; bronce en polvo; poudre de bronze;
+        Bronzepulver; bronzo; polvere di bronzo; brass; brass powder; latón; polvo de latón; laiton;
+        Messing; ottone; latão; copper zinc alloy
+      `,
     ),
   },
   {
@@ -137,7 +166,11 @@ export const films: readonly Substance[] = [
     ci: [],
     source: hydrogen,
     names: named(
-      'Metal Flake; metallic flake; metal powder; metallic powder; metallic pigment; aluminised film; aluminized film; metallised film; metallized film; aluminized polyethylene terephthalate; metallized polyester; metallised polyester; polvo metálico; escamas metálicas',
+      spaced`
+        Metal Flake; metallic flake; metal powder; metallic powder; metallic pigment; aluminised film;
+        aluminized film; metallised film; metallized film; aluminized polyethylene terephthalate;
+        metallized polyester; metallised polyester; polvo metálico; escamas metálicas
+      `,
     ),
   },
   {

@@ -1,4 +1,5 @@
 import { published, remembered } from '../../colourants/catalogue/origins.ts';
+import { spaced } from '../../over-lines.ts';
 import { named, type Substance } from './substance.ts';
 
 const handbook = remembered('pigment handbooks (Buxbaum): insoluble in dilute alkali');
@@ -32,17 +33,18 @@ export const minerals: readonly Substance[] = [
     id: 'iron-oxides',
     ci: ['77491', '77492', '77499'],
     like: 'brown-iron-oxide',
-    names:
-      named(`Iron Oxides; iron oxide; synthetic iron oxide; óxidos de hierro; óxido de hierro; oxydes de fer; oxyde de fer; Eisenoxide; Eisenoxid; ossidi di ferro;
-      ossido di ferro; óxidos de ferro; óxido de ferro; brown iron oxide; iron oxide brown; óxido de hierro marrón; oxyde de fer brun; Eisenoxid braun; orange iron oxide; iron oxide orange`),
+    names: named(`Iron Oxides; iron oxide; synthetic iron oxide; óxidos de hierro; óxido de hierro;
+      oxydes de fer; oxyde de fer; Eisenoxide; Eisenoxid; ossidi di ferro;
+      ossido di ferro; óxidos de ferro; óxido de ferro; brown iron oxide; iron oxide brown;
+      óxido de hierro marrón; oxyde de fer brun; Eisenoxid braun; orange iron oxide; iron oxide orange`),
   },
   {
     ...ironOxide,
     id: 'iron-oxide-red',
     ci: ['77491'],
     like: 'red-iron-oxide',
-    names:
-      named(`Iron Oxides; red iron oxide; iron oxide red; ferric oxide; iron(III) oxide; hematite; haematite; óxido de hierro rojo; óxido férrico; oxyde de fer rouge;
+    names: named(`Iron Oxides; red iron oxide; iron oxide red; ferric oxide; iron(III) oxide; hematite;
+      haematite; óxido de hierro rojo; óxido férrico; oxyde de fer rouge;
       Eisenoxid rot; rotes Eisenoxid; ossido di ferro rosso; óxido de ferro vermelho; pigment red 101; red ochre; red oxide; óxido rojo; Fe2O3`),
   },
   {
@@ -50,8 +52,8 @@ export const minerals: readonly Substance[] = [
     id: 'iron-oxide-yellow',
     ci: ['77492'],
     like: 'yellow-iron-oxide',
-    names:
-      named(`Iron Oxides; yellow iron oxide; iron oxide yellow; hydrated iron oxide; ferric hydroxide; goethite; óxido de hierro amarillo; oxyde de fer jaune; Eisenoxid gelb;
+    names: named(`Iron Oxides; yellow iron oxide; iron oxide yellow; hydrated iron oxide; ferric hydroxide;
+      goethite; óxido de hierro amarillo; oxyde de fer jaune; Eisenoxid gelb;
       ossido di ferro giallo; óxido de ferro amarelo; pigment yellow 42; yellow ochre; yellow oxide; óxido amarillo`),
   },
   {
@@ -59,8 +61,8 @@ export const minerals: readonly Substance[] = [
     id: 'iron-oxide-black',
     ci: ['77499'],
     like: 'black-iron-oxide',
-    names:
-      named(`Iron Oxides; black iron oxide; iron oxide black; ferrous ferric oxide; ferrosoferric oxide; magnetite; óxido de hierro negro; oxyde de fer noir; Eisenoxid schwarz;
+    names: named(`Iron Oxides; black iron oxide; iron oxide black; ferrous ferric oxide; ferrosoferric oxide;
+      magnetite; óxido de hierro negro; oxyde de fer noir; Eisenoxid schwarz;
       ossido di ferro nero; óxido de ferro preto; pigment black 11; black oxide; óxido negro; Fe3O4`),
   },
   {
@@ -87,7 +89,10 @@ export const minerals: readonly Substance[] = [
     source: ullmann,
     like: 'ultramarine-blue',
     names: named(
-      'Ultramarines; ultramarine blue; blue ultramarine; azul ultramar; azul ultramarino; bleu outremer; outremer bleu; Ultramarinblau; blu oltremare; pigment blue 29',
+      spaced`
+        Ultramarines; ultramarine blue; blue ultramarine; azul ultramar; azul ultramarino; bleu outremer;
+        outremer bleu; Ultramarinblau; blu oltremare; pigment blue 29
+      `,
     ),
   },
   {
@@ -104,7 +109,11 @@ export const minerals: readonly Substance[] = [
     id: 'ultramarine-violet',
     like: 'ultramarine-violet',
     names: named(
-      'Ultramarines; ultramarine violet; violet ultramarine; ultramarine purple; violeta ultramar; violeta ultramarino; violet outremer; outremer violet; Ultramarinviolett; viola oltremare; violetto oltremare; pigment violet 15',
+      spaced`
+        Ultramarines; ultramarine violet; violet ultramarine; ultramarine purple; violeta ultramar; violeta
+        ultramarino; violet outremer; outremer violet; Ultramarinviolett; viola oltremare; violetto
+        oltremare; pigment violet 15
+      `,
     ),
   },
   {
@@ -112,7 +121,10 @@ export const minerals: readonly Substance[] = [
     id: 'ultramarine-pink',
     like: 'ultramarine-pink',
     names: named(
-      'Ultramarines; ultramarine pink; pink ultramarine; ultramarine rose; ultramarine red; rosa ultramar; rojo ultramar; rose outremer; outremer rose; Ultramarinrosa; rosa oltremare; pigment red 259',
+      spaced`
+        Ultramarines; ultramarine pink; pink ultramarine; ultramarine rose; ultramarine red; rosa ultramar;
+        rojo ultramar; rose outremer; outremer rose; Ultramarinrosa; rosa oltremare; pigment red 259
+      `,
     ),
   },
   {
@@ -126,8 +138,10 @@ export const minerals: readonly Substance[] = [
       'Gettens and Stout, Painting Materials, p. 107: unaffected by heat, strong acids and alkalis',
     ),
     names:
-      named(`Chromium Oxide Greens; chromium oxide green; chromium oxide; chrome oxide green; chromic oxide; chromium(III) oxide; green chromium oxide; óxido de cromo verde;
-      óxido de cromo; verde óxido de cromo; verde de cromo; oxyde de chrome vert; oxyde de chrome; vert oxyde de chrome; Chromoxidgrün; Chromoxid grün; Chromoxid; ossido di cromo;
+      named(`Chromium Oxide Greens; chromium oxide green; chromium oxide; chrome oxide green; chromic oxide;
+      chromium(III) oxide; green chromium oxide; óxido de cromo verde;
+      óxido de cromo; verde óxido de cromo; verde de cromo; oxyde de chrome vert; oxyde de chrome;
+      vert oxyde de chrome; Chromoxidgrün; Chromoxid grün; Chromoxid; ossido di cromo;
       ossido di cromo verde; verde ossido di cromo; óxido de crómio; óxido de crômio; pigment green 17; Cr2O3`),
   },
   {
@@ -138,24 +152,34 @@ export const minerals: readonly Substance[] = [
     us: ['73.2326'],
     like: 'chromium-hydroxide-green',
     source: published('21 CFR 73.1326 limits chromium extracted by 2 % sodium hydroxide to 0.1 %'),
-    names:
-      named(`Chromium Hydroxide Green; chromium hydroxide; hydrated chromium oxide; hydrated chromium oxide green; chrome hydroxide green; viridian; hidróxido de cromo; hidróxido de cromo verde;
-      verde hidróxido de cromo; óxido de cromo hidratado; hydroxyde de chrome; hydroxyde de chrome vert; vert émeraude; Chromhydroxidgrün; Chromhydroxid; idrossido di cromo; idrossido di cromo verde; pigment green 18`),
+    names: named(`Chromium Hydroxide Green; chromium hydroxide; hydrated chromium oxide;
+      hydrated chromium oxide green; chrome hydroxide green; viridian; hidróxido de cromo;
+      hidróxido de cromo verde;
+      verde hidróxido de cromo; óxido de cromo hidratado; hydroxyde de chrome; hydroxyde de chrome vert;
+      vert émeraude; Chromhydroxidgrün; Chromhydroxid; idrossido di cromo; idrossido di cromo verde;
+      pigment green 18`),
   },
   {
     ...ironBlue,
     id: 'ferric-ferrocyanide',
     us: ['73.2299'],
-    names:
-      named(`Ferric Ferrocyanide; iron blue; prussian blue; milori blue; ferrocianuro férrico; ferrocianuro de hierro; azul de prusia; azul de hierro; azul prusia; ferrocyanure ferrique; ferrocyanure de fer;
-      bleu de prusse; Berliner Blau; Preußischblau; Eisenblau; Eisen(III)-hexacyanoferrat; ferrocianuro ferrico; blu di prussia; ferrocianeto férrico; azul da prússia; ferric hexacyanoferrate; pigment blue 27`),
+    names: named(`Ferric Ferrocyanide; iron blue; prussian blue; milori blue; ferrocianuro férrico;
+      ferrocianuro de hierro; azul de prusia; azul de hierro; azul prusia; ferrocyanure ferrique;
+      ferrocyanure de fer;
+      bleu de prusse; Berliner Blau; Preußischblau; Eisenblau; Eisen(III)-hexacyanoferrat;
+      ferrocianuro ferrico; blu di prussia; ferrocianeto férrico; azul da prússia; ferric hexacyanoferrate;
+      pigment blue 27`),
   },
   {
     ...ironBlue,
     id: 'ferric-ammonium-ferrocyanide',
     us: ['73.2298'],
     names: named(
-      'Ferric Ammonium Ferrocyanide; ferric ammonium ferrocyanide blue; ammonium iron ferrocyanide; ferrocianuro férrico amónico; ferrocianuro de hierro y amonio; ferrocyanure ferrique ammoniacal; Eisenammoniumferrocyanid',
+      spaced`
+        Ferric Ammonium Ferrocyanide; ferric ammonium ferrocyanide blue; ammonium iron ferrocyanide;
+        ferrocianuro férrico amónico; ferrocianuro de hierro y amonio; ferrocyanure ferrique ammoniacal;
+        Eisenammoniumferrocyanid
+      `,
     ),
   },
   {
@@ -167,7 +191,8 @@ export const minerals: readonly Substance[] = [
     alkali: { behaviour: 'destroyed', towards: 'beige' },
     source: remembered('pigment handbooks (Buxbaum): strong acids and alkalis destroy manganese violet'),
     names:
-      named(`Manganese Violet; violeta de manganeso; violeta manganeso; violet de manganèse; Manganviolett; violetto di manganese; viola di manganese; violeta de manganês; ammonium manganese pyrophosphate;
+      named(`Manganese Violet; violeta de manganeso; violeta manganeso; violet de manganèse; Manganviolett;
+      violetto di manganese; viola di manganese; violeta de manganês; ammonium manganese pyrophosphate;
       manganese ammonium pyrophosphate; ammonium manganese diphosphate; pigment violet 16`),
   },
   {
@@ -178,8 +203,9 @@ export const minerals: readonly Substance[] = [
     e: ['171'],
     us: ['73.2575'],
     like: 'titanium-dioxide',
-    names:
-      named(`Titanium Dioxide; titanium oxide; titania; TiO2; dióxido de titanio; bióxido de titanio; óxido de titanio; dioxyde de titane; oxyde de titane; Titandioxid; Titanoxid; biossido di titanio; diossido di titanio;
+    names: named(`Titanium Dioxide; titanium oxide; titania; TiO2; dióxido de titanio; bióxido de titanio;
+      óxido de titanio; dioxyde de titane; oxyde de titane; Titandioxid; Titanoxid; biossido di titanio;
+      diossido di titanio;
       dióxido de titânio; titanium white; pigment white 6; anatase; rutile; titanium dioxyde; titandioxide; titan dioxide`),
   },
   {
@@ -208,7 +234,11 @@ export const minerals: readonly Substance[] = [
     confidence: 'medium',
     source: remembered('general inorganic chemistry: hydrolyses toward the oxide'),
     names: named(
-      'Bismuth Oxychloride; bismuth chloride oxide; oxicloruro de bismuto; oxychlorure de bismuth; Bismutoxychlorid; Bismutchloridoxid; ossicloruro di bismuto; oxicloreto de bismuto; bismuth oxichloride',
+      spaced`
+        Bismuth Oxychloride; bismuth chloride oxide; oxicloruro de bismuto; oxychlorure de bismuth;
+        Bismutoxychlorid; Bismutchloridoxid; ossicloruro di bismuto; oxicloreto de bismuto; bismuth
+        oxichloride
+      `,
     ),
   },
   {

@@ -1,4 +1,5 @@
 import { remembered } from '../../colourants/catalogue/origins.ts';
+import { spaced } from '../../over-lines.ts';
 import { stable, unknown } from './alkali.ts';
 import { certifiedColours } from './certified.ts';
 import { named, type Substance } from './substance.ts';
@@ -71,7 +72,11 @@ export const organics: readonly Substance[] = [
       'JECFA specification of carmines, FNP 52 Add 8 (2000): violet once alkaline, and soluble',
     ),
     names: named(
-      'Carmine; carmines; cochineal; cochineal extract; carminic acid; natural red 4; carmín; carmín de cochinilla; cochinilla; ácido carmínico; carmin; carmin de cochenille; cochenille; Karmin; Karminsäure; carminio; cocciniglia; carmim; cochonilha; crimson lake; carmine lake',
+      spaced`
+        Carmine; carmines; cochineal; cochineal extract; carminic acid; natural red 4; carmín; carmín de
+        cochinilla; cochinilla; ácido carmínico; carmin; carmin de cochenille; cochenille; Karmin;
+        Karminsäure; carminio; cocciniglia; carmim; cochonilha; crimson lake; carmine lake
+      `,
     ),
   },
   {
@@ -85,7 +90,10 @@ export const organics: readonly Substance[] = [
     source: remembered('organic pigment handbooks'),
     like: 'phthalocyanine-blue',
     names: named(
-      'CI 74160; copper phthalocyanine; phthalocyanine blue; phthalo blue; pigment blue 15; pigment blue 15:3; ftalocianina de cobre; azul de ftalocianina; phtalocyanine de cuivre; Kupferphthalocyanin',
+      spaced`
+        CI 74160; copper phthalocyanine; phthalocyanine blue; phthalo blue; pigment blue 15; pigment blue
+        15:3; ftalocianina de cobre; azul de ftalocianina; phtalocyanine de cuivre; Kupferphthalocyanin
+      `,
     ),
   },
   {
@@ -144,7 +152,11 @@ export const organics: readonly Substance[] = [
     source: remembered('food chemistry: copper chelate'),
     like: 'copper-chlorophyllin',
     names: named(
-      'Chlorophyllin-Copper Complex; copper chlorophyllin; sodium copper chlorophyllin; potassium sodium copper chlorophyllin; chlorophyllin; clorofilina; clorofilina cúprica; clorofilina de cobre; chlorophylline cuivrique; chlorophyll; clorofila; natural green 3',
+      spaced`
+        Chlorophyllin-Copper Complex; copper chlorophyllin; sodium copper chlorophyllin; potassium sodium
+        copper chlorophyllin; chlorophyllin; clorofilina; clorofilina cúprica; clorofilina de cobre;
+        chlorophylline cuivrique; chlorophyll; clorofila; natural green 3
+      `,
     ),
   },
   {
@@ -192,7 +204,10 @@ export const organics: readonly Substance[] = [
     confidence: 'low',
     source: remembered('general inorganic chemistry: uncoated grades lose their glow in water'),
     names: named(
-      'Strontium Aluminate; strontium aluminium oxide; glow powder; glow in the dark powder; aluminato de estroncio; polvo fosforescente; polvo que brilla en la oscuridad',
+      spaced`
+        Strontium Aluminate; strontium aluminium oxide; glow powder; glow in the dark powder; aluminato de
+        estroncio; polvo fosforescente; polvo que brilla en la oscuridad
+      `,
     ),
   },
 ];

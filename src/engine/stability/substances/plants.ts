@@ -1,4 +1,5 @@
 import { remembered } from '../../colourants/catalogue/origins.ts';
+import { spaced } from '../../over-lines.ts';
 import { named, type Substance } from './substance.ts';
 
 const plant = {
@@ -24,7 +25,10 @@ export const plants: readonly Substance[] = [
     light: 'holds',
     like: 'cocoa-powder',
     names: named(
-      'Theobroma Cacao Seed Powder; theobroma cacao; theobroma cacao cocoa; cocoa; cacao; cocoa powder; cacao en polvo; poudre de cacao; Kakaopulver; cacao in polvere; cacau em pó',
+      spaced`
+        Theobroma Cacao Seed Powder; theobroma cacao; theobroma cacao cocoa; cocoa; cacao; cocoa powder;
+        cacao en polvo; poudre de cacao; Kakaopulver; cacao in polvere; cacau em pó
+      `,
     ),
   },
   {
@@ -58,7 +62,11 @@ export const plants: readonly Substance[] = [
     confidence: 'high',
     like: 'spirulina',
     names: named(
-      'Spirulina Platensis Powder; spirulina; spirulina platensis; arthrospira platensis; spirulina maxima; espirulina; spiruline; phycocyanin; ficocianina; spirulina extract; spirulina platensis extract',
+      spaced`
+        Spirulina Platensis Powder; spirulina; spirulina platensis; arthrospira platensis; spirulina
+        maxima; espirulina; spiruline; phycocyanin; ficocianina; spirulina extract; spirulina platensis
+        extract
+      `,
     ),
   },
   {
@@ -79,7 +87,10 @@ export const plants: readonly Substance[] = [
     alkali: varies('rose-or-purple'),
     like: 'madder',
     names: named(
-      'Rubia Tinctorum Root Powder; rubia tinctorum; madder; madder root; rubia cordifolia; alizarin; alizarina; garance; Krapp; robbia; pigment red 83; natural red 8; rubia tinctorum madder',
+      spaced`
+        Rubia Tinctorum Root Powder; rubia tinctorum; madder; madder root; rubia cordifolia; alizarin;
+        alizarina; garance; Krapp; robbia; pigment red 83; natural red 8; rubia tinctorum madder
+      `,
     ),
   },
   {
@@ -91,7 +102,10 @@ export const plants: readonly Substance[] = [
     light: 'fades-slowly',
     like: 'indigo',
     names: named(
-      'Indigofera Tinctoria Leaf Powder; indigofera tinctoria; indigofera; indigo; índigo; añil; indigo naturel; indaco; vat blue 1; pigment blue 66; isatis tinctoria; woad; indigofera tinctoria indigo',
+      spaced`
+        Indigofera Tinctoria Leaf Powder; indigofera tinctoria; indigofera; indigo; índigo; añil; indigo
+        naturel; indaco; vat blue 1; pigment blue 66; isatis tinctoria; woad; indigofera tinctoria indigo
+      `,
     ),
   },
   {
@@ -112,7 +126,10 @@ export const plants: readonly Substance[] = [
     confidence: 'high',
     like: 'beetroot',
     names: named(
-      'Beta Vulgaris Root Powder; beta vulgaris; beetroot red; beetroot; beet; betanin; remolacha; rojo de remolacha; betanina; betterave; Rote Bete; barbabietola; beta vulgaris beet',
+      spaced`
+        Beta Vulgaris Root Powder; beta vulgaris; beetroot red; beetroot; beet; betanin; remolacha; rojo de
+        remolacha; betanina; betterave; Rote Bete; barbabietola; beta vulgaris beet
+      `,
     ),
   },
   {
@@ -124,7 +141,11 @@ export const plants: readonly Substance[] = [
     confidence: 'high',
     like: 'butterfly-pea',
     names: named(
-      'Anthocyanins; anthocyanin; antocianinas; anthocyanes; Anthocyane; clitoria ternatea; butterfly pea; sambucus nigra; vaccinium myrtillus; cyanidin; grape skin; enocianina; clitoria ternatea butterfly pea',
+      spaced`
+        Anthocyanins; anthocyanin; antocianinas; anthocyanes; Anthocyane; clitoria ternatea; butterfly pea;
+        sambucus nigra; vaccinium myrtillus; cyanidin; grape skin; enocianina; clitoria ternatea butterfly
+        pea
+      `,
     ),
   },
   {
@@ -153,7 +174,11 @@ export const plants: readonly Substance[] = [
     confidence: 'low',
     like: 'leaf-green-powder',
     names: named(
-      'Spinacia Oleracea Leaf Powder; green leaf powder; polvo de hoja verde; spinacia oleracea; spinach; moringa oleifera; moringa; petroselinum crispum; parsley; camellia sinensis; matcha; green tea; medicago sativa; alfalfa; triticum aestivum; wheatgrass; perejil; espinaca; té verde',
+      spaced`
+        Spinacia Oleracea Leaf Powder; green leaf powder; polvo de hoja verde; spinacia oleracea; spinach;
+        moringa oleifera; moringa; petroselinum crispum; parsley; camellia sinensis; matcha; green tea;
+        medicago sativa; alfalfa; triticum aestivum; wheatgrass; perejil; espinaca; té verde
+      `,
     ),
   },
   {

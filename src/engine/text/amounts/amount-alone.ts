@@ -1,4 +1,5 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
+import { spaced, unbroken } from '../../over-lines.ts';
 import { unitOfWord } from '../../quantities/unit-words.ts';
 import { deaccented } from '../unaccented.ts';
 import { amountAmongWords } from './amount-among-words.ts';
@@ -7,20 +8,50 @@ import { spokenAmounts } from './spoken-amounts.ts';
 
 /** Words that stand before an amount and change nothing of it: who has it, what it comes to. */
 const BEFORE = new Set(
-  "i i've ive i'm im we we've you it it's its there there's theres is are was be will should comes come came weighs weigh makes make made holds hold takes got have has had gives the a an all that that's thats this what what's whats whole lot of to at out my our mum's mums usual still left over leftover batch batter recipe soap oil oils fat fats total just only exactly say call lets let's need want use using doing going with for amount size weight measured weighed poured one ok okay well yes no so son es sera seran serian tengo tenemos hay queda quedan quedaron quedo sobra sobran sobraron sobro me nos le te se sale salen salieron pesa pesan peso lleva llevo llevan hago hice uso usamos total totales todo todos toda todas el la lo los las un una de en con mi mis nuestra masa mezcla pasta jabon aceite aceites grasa grasas solo nomas justo pues mira bueno a ver creo que receta lote tanda cantidad quiero necesito voy hacer usar para aqui ya si junto juntos bucket jug pot bowl jar pail container mould mold na mga po remain remains remaining about jarra olla balde cubeta molde vaso recipiente".split(
-    ' ',
-  ),
+  spaced`
+    i i've ive i'm im we we've you it it's its there there's theres is are was be will should comes come
+    came weighs weigh makes make made holds hold takes got have has had gives the a an all that that's
+    thats this what what's whats whole lot of to at out my our mum's mums usual still left over leftover
+    batch batter recipe soap oil oils fat fats total just only exactly say call lets let's need want use
+    using doing going with for amount size weight measured weighed poured one ok okay well yes no so son es
+    sera seran serian tengo tenemos hay queda quedan quedaron quedo sobra sobran sobraron sobro me nos le
+    te se sale salen salieron pesa pesan peso lleva llevo llevan hago hice uso usamos total totales todo
+    todos toda todas el la lo los las un una de en con mi mis nuestra masa mezcla pasta jabon aceite
+    aceites grasa grasas solo nomas justo pues mira bueno a ver creo que receta lote tanda cantidad quiero
+    necesito voy hacer usar para aqui ya si junto juntos bucket jug pot bowl jar pail container mould mold
+    na mga po remain remains remaining about jarra olla balde cubeta molde vaso recipiente
+  `.split(' '),
 );
 /** Beside an amount these may change how much of what is meant. */
-const CHANGES =
-  /(?<!\p{L})(?:half|halves|double|twice|triple|thrice|third|quarter|less|minus|plus|except|without|but|each|every|per|times|between|mitad|medi[oa]|doble|triple|tercio|cuarto|menos|mas|m[aá]s|sin|pero|salvo|excepto|cada|por|entre|lye|naoh|koh|water|milk|wax|sosa|soda|lej[ií]a|agua|leche|cera|imperial(?:es)?|british|forgot(?:ten)?|olvid\p{L}*|two|three|four|five|six|seven|eight|nine|ten|dos|tres|cuatro|cinco|seis|siete|ocho|nueve|diez)(?!\p{L})/iu;
+const CHANGES = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:half|halves|double|twice|triple|thrice|third|quarter|less|minus|plus|except|without|but|
+    each|every|per|times|between|mitad|medi[oa]|doble|triple|tercio|cuarto|menos|mas|m[aá]s|sin|pero|salvo|
+    excepto|cada|por|entre|lye|naoh|koh|water|milk|wax|sosa|soda|lej[ií]a|agua|leche|cera|imperial(?:es)?|
+    british|forgot(?:ten)?|olvid\p{L}*|two|three|four|five|six|seven|eight|nine|ten|dos|tres|cuatro|cinco|
+    seis|siete|ocho|nueve|diez)(?!\p{L})
+  `,
+  'iu',
+);
 const OF_OILS = /(?<!\p{L})(?:oils?|fats?|aceites?|grasas?)(?!\p{L})/iu;
 /** A measure that is said not to be meant: "pesado no en taza", "by weight not cups". */
-const NOT_IN =
-  /[\s,]*(?:(?:by weight|weighed|pesad[oa]s?)[\s,]+)?(?<!\p{L})(?:not?|nunca|never)(?: (?:en|in|by|de))? (?:tazas?|cups?|volum\p{L}+|gram\p{L}*|ml|onzas?|ounces?|ojo)(?!\p{L})/giu;
+const NOT_IN = new RegExp(
+  unbroken`
+    [\s,]*(?:(?:by weight|weighed|pesad[oa]s?)[\s,]+)?(?<!\p{L})(?:not?|nunca|never)(?: (?:en|in|by|
+    de))? (?:tazas?|cups?|volum\p{L}+|gram\p{L}*|ml|onzas?|ounces?|ojo)(?!\p{L})
+  `,
+  'giu',
+);
 /** What it is told to be without is no part of it. */
-const WITHOUT =
-  /[\s,]*(?<!\p{L})(?:no|not|without|before|sin|antes de)(?: (?:the|el|la|any|counting|contar|including|incluir))* (?:(?:lye|sosa|soda)[ -]?(?:water|agua)|agua (?:de|con) (?:sosa|soda)|water|lye|agua|sosa|soda|lej[ií]a)(?: (?:and|y|or|ni|nor) (?:(?:the|el|la) )?(?:water|lye|agua|sosa|soda|lej[ií]a))?(?: (?:join|yet|added|in(?: it)?|todav[ií]a|a[uú]n))?(?=[\s.,)]*$)/iu;
+const WITHOUT = new RegExp(
+  unbroken`
+    [\s,]*(?<!\p{L})(?:no|not|without|before|sin|antes de)(?: (?:the|el|la|any|counting|contar|including|
+    incluir))* (?:(?:lye|sosa|soda)[ -]?(?:water|agua)|agua (?:de|con) (?:sosa|soda)|water|lye|agua|sosa|
+    soda|lej[ií]a)(?: (?:and|y|or|ni|nor) (?:(?:the|el|la) )?(?:water|lye|agua|sosa|soda|
+    lej[ií]a))?(?: (?:join|yet|added|in(?: it)?|todav[ií]a|a[uú]n))?(?=[\s.,)]*$)
+  `,
+  'iu',
+);
 /** How often it was weighed tells nothing of how much: "420 grams of it, weighed twice". */
 const TWICE =
   /[\s,;(]*(?<!\p{L})(?:weighed|measured|checked|pesad[oa]s?|medid[oa]s?|comprobad[oa]s?)(?: it)? (?:twice|two times|dos veces|2 veces|again)(?!\p{L})\)?/giu;
@@ -46,7 +77,11 @@ const isOil = (words: readonly string[], at: number): boolean =>
 const MASS = String.raw`(\d\/\d|\d[\d.,]*) ?(g|gr|grams?|gramos?|kg|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?)?`;
 /** "400 g olive plus 200 g coconut", "400 de unos mas 350 de otros, gramos": oils that are added up. */
 const SUM = new RegExp(
-  String.raw`^${MASS} (?:of |de )?(\p{L}[\p{L} ]*?) (?:plus|and|mas|más|y|\+) ${MASS} (?:of |de )?(\p{L}[\p{L} ]*?)(?:[, ]+(?:(?:so|total|in all|que son|son|en total|o sea|makes|=) )*${MASS}(?: (?:of|de) (?:oils?|fats?|aceites?|grasas?))?)?$`,
+  unbroken`
+    ^${MASS} (?:of |de )?(\p{L}[\p{L} ]*?) (?:plus|and|mas|más|y|\+) ${MASS} (?:of |
+    de )?(\p{L}[\p{L} ]*?)(?:[, ]+(?:(?:so|total|in all|que son|son|en total|o sea|makes|
+    =) )*${MASS}(?: (?:of|de) (?:oils?|fats?|aceites?|grasas?))?)?$
+  `,
   'iu',
 );
 const OTHERS = /^(?:one|another|some|others?|the (?:one|other)|unos?|otros?|unas?|otras?|una|otra)$/iu;
@@ -87,7 +122,12 @@ function sumOf(text: string): string | undefined {
 const VESSEL = String.raw`(?:(?:the|a|my|this|la|el|una?|mi|esta?) )?(\p{L}+)`;
 /** "half the jug, jug's a litre", "media jarra, la jarra es de 2 litros". */
 const PART_OF_TOLD = new RegExp(
-  String.raw`^((?:(?:an?|one|two|three|un|una|la|dos|tres|[123]) )?(?:half|thirds?|quarters?|mitad|medi[oa]|tercios?|cuartos?)|\d\/\d) (?:(?:of|de|del) )?${VESSEL}[\s,;.(]+(?:and |y |(?:which|that|que) )?(?:${VESSEL} ?)?(?:['’]?s|is|holds|takes|has|es|son|tiene|lleva|hace|(?:le )?caben?)(?: (?:of|de|in all|about|como))* (\d[\d.,/ ]*\p{L}+)\)?$`,
+  unbroken`
+    ^((?:(?:an?|one|two|three|un|una|la|dos|tres|[123]) )?(?:half|thirds?|quarters?|mitad|medi[oa]|tercios?|
+    cuartos?)|\d\/\d) (?:(?:of|de|del) )?${VESSEL}[\s,;.(]+(?:and |y |(?:which|that|
+    que) )?(?:${VESSEL} ?)?(?:['’]?s|is|holds|takes|has|es|son|tiene|lleva|hace|(?:le )?caben?)(?: (?:of|de|
+    in all|about|como))* (\d[\d.,/ ]*\p{L}+)\)?$
+  `,
   'iu',
 );
 
@@ -118,8 +158,14 @@ export function amountAlone(text: string): string | undefined {
 
 /** From here on a bare figure of oils is grams, as kitchen scales tell them: so many ounces would be 3 kg. */
 const LEAST_GRAMS = 100;
-const BARE_OILS =
-  /^(?:(?:my|the|mis|los|de|total) )*(?:(?:oils?|fats?|aceites?|grasas?)(?:\s?[:=,]| (?:are|is|son|total(?:es)?|in all|en total))* (\d{2,5})|(\d{2,5}) (?:(?:of|de) )?(?:(?:my|the|mis|los) )?(?:oils?|fats?|aceites?|grasas?)(?: (?:total(?:es)?|in all|en total))?)[\s.]*$/iu;
+const BARE_OILS = new RegExp(
+  unbroken`
+    ^(?:(?:my|the|mis|los|de|total) )*(?:(?:oils?|fats?|aceites?|grasas?)(?:\s?[:=,]| (?:are|is|son|
+    total(?:es)?|in all|en total))* (\d{2,5})|(\d{2,5}) (?:(?:of|de) )?(?:(?:my|the|mis|los) )?(?:oils?|
+    fats?|aceites?|grasas?)(?: (?:total(?:es)?|in all|en total))?)[\s.]*$
+  `,
+  'iu',
+);
 
 /** "oils: 650", "700 de aceites". */
 function bareOfOils(text: string): string | undefined {

@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { plainText } from '../../quantities/number.ts';
 import { unitOfWord, unitSize } from '../../quantities/unit-words.ts';
 import { MEASURES } from '../../quantities/units.ts';
@@ -25,8 +26,13 @@ export const LONE_UNIT =
   /(?<=(?<!\p{L})(?:de|d|a)\s)(?=(?:litro|kilo|libra)(?!\p{L}))|^(?=(?:gallon|quart|pint|lit(?:er|re)) (?:bucket|jug|pail|pot|carton|mou?ld|tub)(?!\p{L}))/giu;
 const NO_MORE = /[\s,]*(?:nada m[aá]s|nothing (?:more|else)|no m[aá]s)(?!\p{L})/giu;
 /** What a carton held is not what it holds now. */
-const CARTON =
-  /\b(?:(?:milk|juice) cartons?|ice[- ]cream (?:tubs?|pails?)|(?:caj(?:it)?as?|cart[oó]n(?:es|citos)?|envases?|tarrinas?|bri[ck]s?|tetra ?bri[ck]s?) de (?:leche|jugo|zumo|helado))\b/giu;
+const CARTON = new RegExp(
+  unbroken`
+    \b(?:(?:milk|juice) cartons?|ice[- ]cream (?:tubs?|pails?)|(?:caj(?:it)?as?|cart[oó]n(?:es|citos)?|
+    envases?|tarrinas?|bri[ck]s?|tetra ?bri[ck]s?) de (?:leche|jugo|zumo|helado))\b
+  `,
+  'giu',
+);
 
 type Told = { readonly text: string; readonly measure: 'mass' | 'volume'; readonly from?: number };
 

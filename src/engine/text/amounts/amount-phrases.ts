@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { plainText } from '../../quantities/number.ts';
 import { unitOfWord, unitSize } from '../../quantities/unit-words.ts';
 import { MEASURES } from '../../quantities/units.ts';
@@ -17,7 +18,13 @@ const COUNTS: readonly (readonly [RegExp, string])[] = [
   [/\b(?:(?:a|one|una)\s+)?(?:dozen|docena)(?: (?:at|of|de|@))? (?=\d[\d.,/]* ?\p{L})/giu, '12 bars of '],
   // "a loaf of 10, each one 115 g"
   [
-    /^(?:an? |una? |my |mi )?(?:loaf|log|batch|tray|mou?ld|lote|tanda|molde|bandeja) (?:of|de) (\d{1,3})[, ]+(?:each(?: one)?|cada un[oa])(?: (?:of|de|at|is|es))? (?=\d)/giu,
+    new RegExp(
+      unbroken`
+        ^(?:an? |una? |my |mi )?(?:loaf|log|batch|tray|mou?ld|lote|tanda|molde|bandeja) (?:of|
+        de) (\d{1,3})[, ]+(?:each(?: one)?|cada un[oa])(?: (?:of|de|at|is|es))? (?=\d)
+      `,
+      'giu',
+    ),
     '$1 bars of ',
   ],
   [/\b(?:half (?:a )?dozen|media docena(?: de)?)\b/giu, '6'],
@@ -34,13 +41,26 @@ const NUMBER = String.raw`(?:\d+ \d+\/\d+|\d+-\d+\/\d+|\d+\/\d+|\d*[.,]?\d+)`;
 const WORDED =
   'one|two|three|four|five|six|seven|eight|nine|ten|half|una|uno|un|dos|tres|cuatro|cinco|seis|siete|ocho|nueve|diez|media|medio';
 const RANGE = new RegExp(
-  String.raw`^(?:between |entre |from |de )?(${NUMBER}|${WORDED})\s*((?!(?:and|y|e|to|or|a|o|ó|n|up|hasta)(?!\p{L}))\p{L}[\p{L}.]*)?\s*(-|\bto\b|\bor\b|\band\b|\by\b|\ba\b|\bo\b|(?<=\s)ó(?=\s)|\bhasta\b|\bup to\b)\s*(${NUMBER}|${WORDED})(?![\d/])\s*(.*)$`,
+  unbroken`
+    ^(?:between |entre |from |de )?(${NUMBER}|${WORDED})\s*((?!(?:and|y|e|to|or|a|o|ó|n|up|
+    hasta)(?!\p{L}))\p{L}[\p{L}.]*)?\s*(-|\bto\b|\bor\b|\band\b|\by\b|\ba\b|\bo\b|(?<=\s)ó(?=\s)|\bhasta\b|
+    \bup to\b)\s*(${NUMBER}|${WORDED})(?![\d/])\s*(.*)$
+  `,
   'iu',
 );
 
 /** A fraction of a stated whole: "1/3 of 3 lb oils", "half of 900 g". */
-const FRACTION_OF =
-  /^(?:el |the )?(\d+\/\d+|\d+(?:[.,]\d+)? ?(?:%|percent|por ?ciento)|half|a half|(?:a|one|two|1|2) (?:third|fifth|sixth|eighth)s?|(?:a|one|three|1|3) (?:quarter|fourth)s?|la mitad|mitad|(?:un|una|la|dos|1|2) (?:tercio|quinto|sexto|octavo|tercera parte|quinta parte|terceras partes)s?|(?:un|una|la|tres|1|3) (?:cuarto|cuarta parte|cuartas partes)s?)\s+(?:(?:of|de|del)\s+(?:(?:an?|the|my|our|una?|mi|la|los|el|batch|loaf|recipe|mould|mold|lote|receta|molde|tanda|of|de) )*|(?:an?|un|una|my|mi) )(?=\d)([\d.,/ ]*\d)\s*(.+)$/iu;
+const FRACTION_OF = new RegExp(
+  unbroken`
+    ^(?:el |the )?(\d+\/\d+|\d+(?:[.,]\d+)? ?(?:%|percent|por ?ciento)|half|a half|(?:a|one|two|1|
+    2) (?:third|fifth|sixth|eighth)s?|(?:a|one|three|1|3) (?:quarter|fourth)s?|la mitad|mitad|(?:un|una|la|
+    dos|1|2) (?:tercio|quinto|sexto|octavo|tercera parte|quinta parte|terceras partes)s?|(?:un|una|la|tres|
+    1|3) (?:cuarto|cuarta parte|cuartas partes)s?)\s+(?:(?:of|de|del)\s+(?:(?:an?|the|my|our|una?|mi|la|los|
+    el|batch|loaf|recipe|mould|mold|lote|receta|molde|tanda|of|de) )*|(?:an?|un|una|my|
+    mi) )(?=\d)([\d.,/ ]*\d)\s*(.+)$
+  `,
+  'iu',
+);
 /** A part in words or percent, such as "two thirds", "una quinta parte", "25 %". */
 function partNamed(written: string): number | undefined {
   const said = written.toLowerCase().trim();
@@ -59,14 +79,30 @@ const UNDER: readonly (readonly [RegExp, number])[] = [
   [/eighth|octav/u, 8],
 ];
 /** A whole that is parted evenly: "2000 g / 4", "un kilo entre cuatro", "1200 grams split in 3". */
-const DIVIDED =
-  /^([\d.,/ ]*\d)\s*(\p{L}[\p{L} ]*?)\s*(?:\/|÷|(?:split|divided?|shared|dividid[oa]s?|repartid[oa]s?|partid[oa]s?)?\s*(?:in|into|by|between|among|over|across|en|entre)|\s(?:split|divided?|shared))\s*(\d{1,2})(?:\s+(?:equal |even |same )?(?:parts?|portions?|ways|colou?rs|cups|pots|jugs|bowls|loaves|moulds|molds|partes?|porciones|colores|vasos|jarras|ollas|moldes)(?: iguales)?)?$/iu;
+const DIVIDED = new RegExp(
+  unbroken`
+    ^([\d.,/ ]*\d)\s*(\p{L}[\p{L} ]*?)\s*(?:\/|÷|(?:split|divided?|shared|dividid[oa]s?|repartid[oa]s?|
+    partid[oa]s?)?\s*(?:in|into|by|between|among|over|across|en|entre)|\s(?:split|divided?|
+    shared))\s*(\d{1,2})(?:\s+(?:equal |even |same )?(?:parts?|portions?|ways|colou?rs|cups|pots|jugs|bowls|
+    loaves|moulds|molds|partes?|porciones|colores|vasos|jarras|ollas|moldes)(?: iguales)?)?$
+  `,
+  'iu',
+);
 
 /** So many bars or cavities of so much each. */
-const PIECES =
-  'bars?|barras?|pucks?|patties|pots?|mugs?|glasses|beakers?|ollas?|barritas?|pastillas?|jabones|jaboncitos|soaps?|jugs?|jarras?|vas(?:o|ito)s?|pot(?:e|ecito)s?|containers?|recipientes?|tazones|bowls?|slots?|squares?|cavit\\w*|cavidad\\w*|huecos?|holes?|moulds?|molds?|moldes?|pieces?|piezas?|cubes?|rounds?|hearts?|unidades|cupcakes?|loaf|loaves|logs?|panes?|hogazas?|slabs?|blocks?|bloques?|tandas?|batches|lotes?';
+const PIECES = unbroken`
+  bars?|barras?|pucks?|patties|pots?|mugs?|glasses|beakers?|ollas?|barritas?|pastillas?|jabones|jaboncitos|
+  soaps?|jugs?|jarras?|vas(?:o|ito)s?|pot(?:e|ecito)s?|containers?|recipientes?|tazones|bowls?|slots?|
+  squares?|cavit\w*|cavidad\w*|huecos?|holes?|moulds?|molds?|moldes?|pieces?|piezas?|cubes?|rounds?|hearts?|
+  unidades|cupcakes?|loaf|loaves|logs?|panes?|hogazas?|slabs?|blocks?|bloques?|tandas?|batches|lotes?
+`;
 const COUNT_OF_EACH = new RegExp(
-  String.raw`^(?:(?:enough |oil |batter )?(?:for|para|makes?|salen|fills?|llena) |(?:an? |un |my |mi |the |el )?(?:\p{L}+ ){0,2}(?:moulds?|molds?|moldes?|trays?|bandeja)[,:]? (?:(?:de|of) \p{L}+ )?(?:de |of |with |con )?)?(\d{1,3}|an?|one|una?)[ -]*(?:(?:silicone|silicona|wee|small|little|tiny|mini|guest|hand|travel|round|square) ){0,2}(?:${PIECES})\b[^\d]*?(?:(?:x|at|of|de|,|:)\s*)*(\d.*)$`,
+  unbroken`
+    ^(?:(?:enough |oil |batter )?(?:for|para|makes?|salen|fills?|llena) |(?:an? |un |my |mi |the |
+    el )?(?:\p{L}+ ){0,2}(?:moulds?|molds?|moldes?|trays?|bandeja)[,:]? (?:(?:de|of) \p{L}+ )?(?:de |of |
+    with |con )?)?(\d{1,3}|an?|one|una?)[ -]*(?:(?:silicone|silicona|wee|small|little|tiny|mini|guest|hand|
+    travel|round|square) ){0,2}(?:${PIECES})\b[^\d]*?(?:(?:x|at|of|de|,|:)\s*)*(\d.*)$
+  `,
   'iu',
 );
 /** "12 100 g bars", "2x 500 g loaves": figures that a space or a times sign parts, so that "125 ml" stays one. */
@@ -81,8 +117,14 @@ const CUPS_OF =
 const CUPS_EACH =
   /^(\d{1,2}) (?:cups?|tazas?) \((\d[\d.,]* ?(?:ml|cc)),? (?:each|ea|apiece|cada una|c\/u)(?!\p{L})[^\d]*$/iu;
 /** "6x110g": the pieces go without saying. */
-const COUNT_TIMES =
-  /^(\d{1,3})\s*[x×*]\s*(\d[\d.,/ ]*\s*(?:g|gr|grs|grams?|gramos?|kg|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?|ml|cc|cl|dl|l|mililitros?|millilit(?:er|re)s?|litros?|lit(?:er|re)s?|fl ?oz|quarts?|gallons?)\b.*)$/iu;
+const COUNT_TIMES = new RegExp(
+  unbroken`
+    ^(\d{1,3})\s*[x×*]\s*(\d[\d.,/ ]*\s*(?:g|gr|grs|grams?|gramos?|kg|kilos?|oz|ounces?|onzas?|lbs?|pounds?|
+    libras?|ml|cc|cl|dl|l|mililitros?|millilit(?:er|re)s?|litros?|lit(?:er|re)s?|fl ?oz|quarts?|
+    gallons?)\b.*)$
+  `,
+  'iu',
+);
 /** "1 200 g loaf" may be 1,200 g: one piece is no count of pieces. */
 const ONE_GROUPED = /^1 \d{3}(?!\d)/u;
 /** "2 1/2 litre mould" is one of two and a half; "2 1/2 litre moulds" are two. */
@@ -137,8 +179,13 @@ function tidied(text: string): { readonly text: string; readonly about: boolean 
 }
 
 /** "Quart", "kilo de aceite": a unit that nobody counts is one. */
-const LONE_UNIT =
-  /^(?=(?:quart|pint|gallon|lit(?:er|re)|pound|kilo|litro|libra)(?: (?:of|de) (?:(?:the|my|mi|la|el|los) )?(?:oils?|fats?|aceites?|grasas?|batter|masa|mezcla))?$)/iu;
+const LONE_UNIT = new RegExp(
+  unbroken`
+    ^(?=(?:quart|pint|gallon|lit(?:er|re)|pound|kilo|litro|libra)(?: (?:of|de) (?:(?:the|my|mi|la|el|
+    los) )?(?:oils?|fats?|aceites?|grasas?|batter|masa|mezcla))?$)
+  `,
+  'iu',
+);
 
 /** "entre taza y 1 1/2 taza": a unit alone at the head of a range is one. */
 const withOneSaid = (said: string): string =>
@@ -152,7 +199,11 @@ const SLASHED = /^(\d+[.,]\d+|[2-9]\d|\d{3,})\/(?=\d+(?:[.,]\d+)? \p{L})/u;
 
 /** "a cup or two", "from 1 cup up to 2", "medio litro o tres cuartos": the unit goes without saying. */
 const ELIDED = new RegExp(
-  String.raw`^(?:from |de |between |entre )?(${NUMBER}) (\p{L}+)(?:,| or| o| ó| to| up to| a| hasta| maybe| quizas?)+ (${NUMBER}|half|media|(?:three|3|tres) (?:quarters|fourths|cuartos))$`,
+  unbroken`
+    ^(?:from |de |between |
+    entre )?(${NUMBER}) (\p{L}+)(?:,| or| o| ó| to| up to| a| hasta| maybe| quizas?)+ (${NUMBER}|half|media|
+    (?:three|3|tres) (?:quarters|fourths|cuartos))$
+  `,
   'iu',
 );
 /** "Between 1 litre and 1.2": only there is "and" no sum. */

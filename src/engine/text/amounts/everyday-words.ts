@@ -1,5 +1,6 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import { colourantsMeant, colourantsNamed } from '../../colourants/find.ts';
+import { spaced } from '../../over-lines.ts';
 import { unitOfWord } from '../../quantities/unit-words.ts';
 import { knowsColour } from '../colours/known-colours.ts';
 import { distance } from '../spelling/edit-distance.ts';
@@ -8,24 +9,32 @@ import { isEachWord, isPieceWord, isStopWord, isVesselWord, listed, words } from
 
 /** Words that change how much an amount beside them is: parts, manifolds, what is taken away, what it is counted by. */
 const CHANGING = words(`
-  half halves halved halfway mid double doubled doubling twice triple tripled thrice third thirds quarter quarters fifth fifths tenth tenths part parts piece pieces share
-  less fewer minus plus except excluding excluded save without not nor never neither each every per times time between apart extra additional another other others more most
+  half halves halved halfway mid double doubled doubling twice triple tripled thrice third thirds quarter
+  quarters fifth fifths tenth tenths part parts piece pieces share
+  less fewer minus plus except excluding excluded save without not nor never neither each every per times
+  time between apart extra additional another other others more most
   imperial british forgot forgotten
   rest remainder bottom rim few several couple pair dozen dozens bit some any none nothing instead or else versus
   mitad medio media medios medias doble doblo dobla triple tercio tercios tercera cuarto cuartos cuarta quinto quinta parte partes pedazo trozo
-  menos mas sin salvo excepto menor mayor cada veces vez entre aparte otro otra otros otras resto poco poca pocos pocas varios varias algo alguno alguna unos nada ninguno ninguna
+  menos mas sin salvo excepto menor mayor cada veces vez entre aparte otro otra otros otras resto poco poca
+  pocos pocas varios varias algo alguno alguna unos nada ninguno ninguna
   imperiales olvide olvido olvidaron
   par docena docenas nunca tampoco ni sino ambos ambas both
 `);
 /** What else goes into a pot, by weight too: an amount beside one of these may be of it. */
 const WEIGHED = words(`
-  lye naoh koh caustic soda potash water milk cream yogurt yoghurt beer wine juice tea coffee honey sugar salt wax beeswax fragrance scent perfume essential vinegar acid alcohol vodka glycerin glycerine butter
-  sosa lejia potasa caustica agua leche crema yogur cerveza vino jugo zumo te cafe miel azucar sal cera fragancia esencia perfume esencial vinagre acido alcohol glicerina manteca mantequilla
+  lye naoh koh caustic soda potash water milk cream yogurt yoghurt beer wine juice tea coffee honey sugar
+  salt wax beeswax fragrance scent perfume essential vinegar acid alcohol vodka glycerin glycerine butter
+  sosa lejia potasa caustica agua leche crema yogur cerveza vino jugo zumo te cafe miel azucar sal cera
+  fragancia esencia perfume esencial vinagre acido alcohol glicerina manteca mantequilla
 `);
 
 /** The eleven basic colour terms of Berlin and Kay 1969, in both languages: "for the white" says whose the amount is. */
 export const BASIC_COLOURS = words(
-  'white black red green yellow blue brown purple pink orange grey gray blanco blanca negro negra rojo roja verde amarillo amarilla azul marron cafe morado morada rosa naranja gris',
+  spaced`
+    white black red green yellow blue brown purple pink orange grey gray blanco blanca negro negra rojo
+    roja verde amarillo amarilla azul marron cafe morado morada rosa naranja gris
+  `,
 );
 
 /** Whether a word may change the amount that it stands beside, or tell what else the amount is of. */

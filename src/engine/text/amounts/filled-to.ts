@@ -1,12 +1,20 @@
+import { unbroken } from '../../over-lines.ts';
 import { spokenAmounts } from './spoken-amounts.ts';
 
-const VESSEL =
-  '(?:jug|jar|pot|bowl|bucket|pail|tub|container|beaker|pitcher|cup|mug|glass|bottle|carton|jarra|jarrita|olla|bol|cuenco|balde|cubeta|recipiente|vaso|vasito|taza|bote|envase|frasco|botella)';
+const VESSEL = unbroken`
+  (?:jug|jar|pot|bowl|bucket|pail|tub|container|beaker|pitcher|cup|mug|glass|bottle|carton|jarra|jarrita|
+  olla|bol|cuenco|balde|cubeta|recipiente|vaso|vasito|taza|bote|envase|frasco|botella)
+`;
 const SIZE = String.raw`(\d+(?:[.,]\d+)?) ?(ml|mls|cc|l|lit(?:er|re)s?|litros?)`;
 const MARK = '(?: ?(?:mark|line|ml|mls|cc|raya|marca|l[ií]nea))*';
 /** "One 600 ml beaker, filled to the 400", "jarra de un litro, hasta la raya de 600". */
 const FILLED = new RegExp(
-  String.raw`^(?:(?:in|en|it['’]?s|es|an?|one|1|the|my|una?|el|la|mi) )*(?:${SIZE} (?:\p{L}+ )?${VESSEL}|${VESSEL} (?:de |of )?${SIZE})[\s,;:]+(?:(?:it['’]?s|es|est[aá]|is|about|only|but|pero|filled|full|fill|it|llen[oa]|llenad[oa]|up) )*(?:to|hasta)(?: (?:the|la|el|los|las|about|unos|como|casi|raya|marca|l[ií]nea|mark|line|de|of))* (\d{2,4})${MARK}[\s.!)]*$`,
+  unbroken`
+    ^(?:(?:in|en|it['’]?s|es|an?|one|1|the|my|una?|el|la|mi) )*(?:${SIZE} (?:\p{L}+ )?${VESSEL}|
+    ${VESSEL} (?:de |of )?${SIZE})[\s,;:]+(?:(?:it['’]?s|es|est[aá]|is|about|only|but|pero|filled|full|fill|
+    it|llen[oa]|llenad[oa]|up) )*(?:to|hasta)(?: (?:the|la|el|los|las|about|unos|como|casi|raya|marca|
+    l[ií]nea|mark|line|de|of))* (\d{2,4})${MARK}[\s.!)]*$
+  `,
   'iu',
 );
 /** Fewer would be as many of another unit: "a litre jug to 2". */
@@ -22,8 +30,14 @@ function markIn(said: string): string | undefined {
 }
 
 const BARE = /(?<![\d.,/])\d{3,4}(?![\d.,/]|\s?[\p{L}%])/gu;
-const SCALED =
-  /(?<!\p{L})(?:weighed|(?:l[oa] )?pes[eé]|pesad[oa]|(?:the )?scales? (?:says?|said|reads?|shows?)|on the (?:kitchen )?scales?|(?:la )?(?:balanza|b[aá]scula) (?:dice|marca|marc[oó]|dio)|en la (?:balanza|b[aá]scula))(?!\p{L})/iu;
+const SCALED = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:weighed|(?:l[oa] )?pes[eé]|pesad[oa]|(?:the )?scales? (?:says?|said|reads?|shows?)|
+    on the (?:kitchen )?scales?|(?:la )?(?:balanza|b[aá]scula) (?:dice|marca|marc[oó]|dio)|en la (?:balanza|
+    b[aá]scula))(?!\p{L})
+  `,
+  'iu',
+);
 /** Beside what was weighed these leave its figure as it is. */
 const BESIDE =
   /^(?:just|it|i|we|the|and|so|ok|is|its|it's|came|comes|out|at|to|now|batter|ya|lo|la|y|me|da|dio|son|sali[oó]|masa|mezcla|reci[eé]n|acabo|de|pesar)$/iu;

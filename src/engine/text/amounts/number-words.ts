@@ -1,3 +1,4 @@
+import { spaced, unbroken } from '../../over-lines.ts';
 import { deaccented } from '../unaccented.ts';
 
 /** Numbers as they are spelt, in both languages, lower case without accents. */
@@ -6,7 +7,10 @@ const SMALL: ReadonlyMap<string, number> = new Map([
     .split(' ')
     .map((word, at) => [word, at + 2] as const),
   ...'dos tres cuatro cinco seis siete ocho nueve diez'.split(' ').map((word, at) => [word, at + 2] as const),
-  ...'doce trece catorce quince dieciseis diecisiete dieciocho diecinueve veinte veintiuno veintidos veintitres veinticuatro veinticinco veintiseis veintisiete veintiocho veintinueve'
+  ...spaced`
+    doce trece catorce quince dieciseis diecisiete dieciocho diecinueve veinte veintiuno veintidos
+    veintitres veinticuatro veinticinco veintiseis veintisiete veintiocho veintinueve
+  `
     .split(' ')
     .map((word, at) => [word, at + 12] as const),
 ]);
@@ -30,8 +34,13 @@ const HUNDREDS: ReadonlyMap<string, number> = new Map(
 );
 const ONE = /^(?:an?|one|una?|uno)$/u;
 /** What these follow is a part and no count: "two thirds", "tres cuartas partes". */
-const PART_AFTER =
-  /^[\s-]+(?:halves|thirds?|quarters?|fourths?|fifths?|sixths?|eighths?|sixteenths?|mitades|tercios?|terceras?|cuartos?|cuartas?|quint[oa]s?|sexto?s|octav[oa]s?)\b/iu;
+const PART_AFTER = new RegExp(
+  unbroken`
+    ^[\s-]+(?:halves|thirds?|quarters?|fourths?|fifths?|sixths?|eighths?|sixteenths?|mitades|tercios?|
+    terceras?|cuartos?|cuartas?|quint[oa]s?|sexto?s|octav[oa]s?)\b
+  `,
+  'iu',
+);
 /** English "once" is no eleven; before what is counted in Spanish it is. */
 const ELEVEN =
   /\bonce(?=\s+(?:g|gr|gramos?|ml|mililitros?|onzas?|tazas?|barras?|jabones|pastillas?|kilos?|libras?|cucharad\w+|moldes?|huecos?)\b)/giu;
@@ -40,8 +49,19 @@ const ELEVEN =
  * "Six fifty g", "seis cincuenta gramos": the hundred goes without saying. Of pieces and jars it would be so many of so much: "two fifty
  * g bars".
  */
-const HUNDRED_UNSAID =
-  /(?<![\p{L}\d.,/-])(one|three|four|five|six|seven|eight|nine|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|tres|cuatro|cinco|seis|siete|ocho|nueve)[ -](?=(?:twenty|thirty|fou?rty|fifty|sixty|seventy|eighty|ninety|veinte|treinta|cuarenta|cincuenta|sesenta|setenta|ochenta|noventa)(?:[ -](?:one|two|three|four|five|six|seven|eight|nine)| y (?:uno?|dos|tres|cuatro|cinco|seis|siete|ocho|nueve))? ?(?:g|gr|gms?|grams?|grammes?|gramos?|mls?|millilit(?:er|re)s?|mililitros?)(?!\p{L})(?! (?:bars?|cakes?|soaps?|loa(?:f|ves)|mou?lds?|cups?|jars?|tubs?|pots?|jugs?|bottles?|bags?|packs?|packets?|each|apiece|barras?|pastillas?|jabones|moldes?|tazas?|botes?|frascos?|tarros?|botellas?|bolsas?|cada)(?!\p{L})))/giu;
+const HUNDRED_UNSAID = new RegExp(
+  unbroken`
+    (?<![\p{L}\d.,/-])(one|three|four|five|six|seven|eight|nine|eleven|twelve|thirteen|fourteen|fifteen|
+    sixteen|seventeen|eighteen|nineteen|tres|cuatro|cinco|seis|siete|ocho|nueve)[ -](?=(?:twenty|thirty|
+    fou?rty|fifty|sixty|seventy|eighty|ninety|veinte|treinta|cuarenta|cincuenta|sesenta|setenta|ochenta|
+    noventa)(?:[ -](?:one|two|three|four|five|six|seven|eight|nine)| y (?:uno?|dos|tres|cuatro|cinco|seis|
+    siete|ocho|nueve))? ?(?:g|gr|gms?|grams?|grammes?|gramos?|mls?|millilit(?:er|re)s?|
+    mililitros?)(?!\p{L})(?! (?:bars?|cakes?|soaps?|loa(?:f|ves)|mou?lds?|cups?|jars?|tubs?|pots?|jugs?|
+    bottles?|bags?|packs?|packets?|each|apiece|barras?|pastillas?|jabones|moldes?|tazas?|botes?|frascos?|
+    tarros?|botellas?|bolsas?|cada)(?!\p{L})))
+  `,
+  'giu',
+);
 
 type Piece = { readonly word: string; readonly from: number; readonly to: number };
 type Run = { readonly value: number; readonly next: number };

@@ -1,15 +1,27 @@
+import { unbroken } from '../../over-lines.ts';
 import { figureText } from '../../quantities/for-readers.ts';
 import { readOnce } from '../../remembered.ts';
 import { chatSpelt } from '../spelling/chat-spelling.ts';
 import { figuresOf } from './number-words.ts';
 
 /** Units that a part or an article stands before, in both languages; short marks only where no word is like them. */
-const UNIT = String.raw`(?:teaspoon(?:ful)?s?|tsps?|tablespoon(?:ful)?s?|tbsps?|tbs|cups?|cupfuls?|pints?|quarts?|gallons?|lit(?:er|re)s?|ounces?|oz|pounds?|lbs?|kilos?|kgs?|kilograms?|grams?|percent|por ?ciento|cucharaditas?|cucharadas?|cdtas?|cditas?|cdas?|tazas?|tacitas?|litros?|libras?|onzas?|kilogramos?|gramos?|pintas?|galones|galon)\b`;
+const UNIT = unbroken`
+  (?:teaspoon(?:ful)?s?|tsps?|tablespoon(?:ful)?s?|tbsps?|tbs|cups?|cupfuls?|pints?|quarts?|gallons?|
+  lit(?:er|re)s?|ounces?|oz|pounds?|lbs?|kilos?|kgs?|kilograms?|grams?|percent|por ?ciento|cucharaditas?|
+  cucharadas?|cdtas?|cditas?|cdas?|tazas?|tacitas?|litros?|libras?|onzas?|kilogramos?|gramos?|pintas?|
+  galones|galon)\b
+`;
 const before = (words: string) => new RegExp(String.raw`\b(?:${words})\s+(?=${UNIT})`, 'giu');
 
 /** "Half the litre", "la mitad del kilo que hice": of a unit that is one. */
-const OF_THE_ONE =
-  /(?<=\b(?:half|third|quarter|fifth|eighth|mitad|tercio|cuarto|octavo))\s+(?:of (?:the|my|that)|the|del|de (?:la|el|mi|ese|esa))\s+(?=(?:lit(?:er|re)|litro|kilo|kg|libra|pound|pint|quart|gallon|taza|cup)(?![\p{L}\p{M}]))/giu;
+const OF_THE_ONE = new RegExp(
+  unbroken`
+    (?<=\b(?:half|third|quarter|fifth|eighth|mitad|tercio|cuarto|octavo))\s+(?:of (?:the|my|that)|the|del|
+    de (?:la|el|mi|ese|esa))\s+(?=(?:lit(?:er|re)|litro|kilo|kg|libra|pound|pint|quart|gallon|taza|
+    cup)(?![\p{L}\p{M}]))
+  `,
+  'giu',
+);
 
 /** Parts and articles before a unit, as figures: "half a cup", "un cuarto de taza", "a tsp". */
 const PARTS: readonly (readonly [RegExp, string])[] = [
@@ -52,11 +64,21 @@ const PARTS: readonly (readonly [RegExp, string])[] = [
 ];
 
 /** Before a unit these tell only how it is filled, or which measure it is; "heaping" and the like are left to who doses by them. */
-const LEVEL =
-  /(?<=(?:\d|\b(?:an?|one|una?|half|media|medio))\s)(?:level(?:led|ed)?|scant|measuring|standard|flat)\s+(?=\p{L})|(?<=\p{L})\s+(?:rasas?|rasos?|al ras|soperas?|level)\b(?=\s|$)/giu;
+const LEVEL = new RegExp(
+  unbroken`
+    (?<=(?:\d|\b(?:an?|one|una?|half|media|medio))\s)(?:level(?:led|ed)?|scant|measuring|standard|
+    flat)\s+(?=\p{L})|(?<=\p{L})\s+(?:rasas?|rasos?|al ras|soperas?|level)\b(?=\s|$)
+  `,
+  'giu',
+);
 /** A cup or a jug that is well filled is one. */
-const FILLED =
-  /(?<=(?:\d|\b(?:an?|one|una?|half|media))\s)(?:full|generous|heap(?:ed|ing)|brimming|whole|large|big|small|wee|proper)\s+(?=(?:half )?(?:cup|pint|quart|lit(?:er|re)|kilo|pound)s?\b)/giu;
+const FILLED = new RegExp(
+  unbroken`
+    (?<=(?:\d|\b(?:an?|one|una?|half|media))\s)(?:full|generous|heap(?:ed|ing)|brimming|whole|large|big|
+    small|wee|proper)\s+(?=(?:half )?(?:cup|pint|quart|lit(?:er|re)|kilo|pound)s?\b)
+  `,
+  'giu',
+);
 
 /** Units as phones and hurry spell them. */
 const SLIPS: readonly (readonly [RegExp, string])[] = [
@@ -91,7 +113,11 @@ const SLIPS: readonly (readonly [RegExp, string])[] = [
 
 /** "A cup and three quarters", "2 tazas y 3/4", "taza y media", "kilo y cuarto"; what stands before a unit of its own is a sum. */
 const UNIT_AND_PART = new RegExp(
-  String.raw`(?<!\d[.,/]?\s?)(?:(\d{1,4}) )?\b(${UNIT}) (?:(?:and|an|n|y|con|&|\+) (?:(?:an?|one|un|una|1) )?|(?=\d\/\d$))(?:([1-7])\s?\/\s?([2-8])|((?:three|tres|3|two|dos|2) )?(half|medi[ao]|(?:third|tercio|quarter|fourth|cuarto|eighth|octavo)s?))\b(?!\s*(?:of |de |an? |una? )*(?:${UNIT}))`,
+  unbroken`
+    (?<!\d[.,/]?\s?)(?:(\d{1,4}) )?\b(${UNIT}) (?:(?:and|an|n|y|con|&|\+) (?:(?:an?|one|un|una|1) )?|
+    (?=\d\/\d$))(?:([1-7])\s?\/\s?([2-8])|((?:three|tres|3|two|dos|2) )?(half|medi[ao]|(?:third|tercio|
+    quarter|fourth|cuarto|eighth|octavo)s?))\b(?!\s*(?:of |de |an? |una? )*(?:${UNIT}))
+  `,
   'giu',
 );
 const UNDER: readonly (readonly [RegExp, number])[] = [
@@ -114,8 +140,13 @@ const COUNT_AND_PART = new RegExp(
 );
 
 /** A decimal as it is dictated: "two point five", "uno coma dos", "point five". */
-const DECIMAL =
-  /(?<![\d.,/\p{L}])(?:(\d+|one|una?|uno|zero|cero|nought|naught)\s(?:point|punto|coma)|point)\s((?:\d+|one|uno|zero|cero|oh)(?:\s(?:\d|one|uno|zero|cero|oh)(?!\p{L}))*)(?![\d/.,\p{L}])/giu;
+const DECIMAL = new RegExp(
+  unbroken`
+    (?<![\d.,/\p{L}])(?:(\d+|one|una?|uno|zero|cero|nought|naught)\s(?:point|punto|coma)|point)\s((?:\d+|
+    one|uno|zero|cero|oh)(?:\s(?:\d|one|uno|zero|cero|oh)(?!\p{L}))*)(?![\d/.,\p{L}])
+  `,
+  'giu',
+);
 const digits = (words: string): string =>
   words
     .toLowerCase()
@@ -136,8 +167,14 @@ const OUT_OF = new RegExp(
 );
 const DOZENS = /\b(\d{1,2}) (?:dozens?|docenas?)\b(?: de| of| at| @)?(?= ?(\d)?)/giu;
 /** "24 bars of 3 oz bars" is what a dozen of named pieces came to. */
-export const SIZE_OF_BARS =
-  /(\d{1,3}) bars of (?=\d[\d.,/ ]*[\s-]*\p{L}+\.?[\s-]+(?:\p{L}+ )?(?:bars?|soaps?|cavit\p{L}*|cavidad\p{L}*|huecos?|pastillas?|barras?|jabones|jaboncitos|mou?lds?|moldes?|rounds?|hearts?|loaves|loaf|cakes?)(?!\p{L}))/giu;
+export const SIZE_OF_BARS = new RegExp(
+  unbroken`
+    (\d{1,3}) bars of (?=\d[\d.,/ ]*[\s-]*\p{L}+\.?[\s-]+(?:\p{L}+ )?(?:bars?|soaps?|cavit\p{L}*|
+    cavidad\p{L}*|huecos?|pastillas?|barras?|jabones|jaboncitos|mou?lds?|moldes?|rounds?|hearts?|loaves|
+    loaf|cakes?)(?!\p{L}))
+  `,
+  'giu',
+);
 const DOZEN_AND_HALF =
   /\b(?:(?:a|one|1|una) )?(?:dozen and (?:a )?half|docena y media)\b(?: de| of| at| @)?(?= ?(\d)?)/giu;
 /** "2 x 3 cups": two portions alike, in measures that no mould is told in. */
@@ -155,16 +192,34 @@ const KILOS =
 const LITRES =
   /(?<!\d[.,/]?\s?)\b(?:(\d{1,2}) )?(?:litros?|lit(?:er|re)s?) (?:y |and |con )?(\d{3})(?!\s*(?:g|ml|\d))(?!\d)/giu;
 /** Where a pound is 500 g, makers say so, and name nothing that the 500 g are of: "dos libras de aceite, de las de 500 gramos". */
-const METRIC_POUNDS =
-  /(\d+(?:[.,]\d+)?) (?:libras?|pounds?|lbs?)( (?:de |of )?(?:aceites?|oils?|mezcla|masa|batter))?\b[^\d]*\b(?:de|of|a|at|son|is|are|=|cada una?|each) 500 ?(?:g|gr|gramos|grams)\b(?=\s*(?:$|[).,;?!]|each|cada|la libra|(?:the|a|per) pound|por libra)).*$/iu;
+const METRIC_POUNDS = new RegExp(
+  unbroken`
+    (\d+(?:[.,]\d+)?) (?:libras?|pounds?|lbs?)( (?:de |of )?(?:aceites?|oils?|mezcla|masa|
+    batter))?\b[^\d]*\b(?:de|of|a|at|son|is|are|=|cada una?|each) 500 ?(?:g|gr|gramos|grams)\b(?=\s*(?:$|
+    [).,;?!]|each|cada|la libra|(?:the|a|per) pound|por libra)).*$
+  `,
+  'iu',
+);
 
 /** "Medio kilo de girasol y otro medio de oliva", "half a kilo of lard and another half of olive". */
-const ANOTHER_HALF =
-  /\b(medi[oa]|half an?) (kilo|kg|libra|litro|pound|lb|lit(?:er|re))((?: (?:de|of))? [\p{L} ]{3,30}?),? (?:y|and|n|&) (?:otr[oa] medi[oa]|another half)(?! (?:kilo|kg|libra|litro|an? )) (?=de |of )/giu;
+const ANOTHER_HALF = new RegExp(
+  unbroken`
+    \b(medi[oa]|half an?) (kilo|kg|libra|litro|pound|lb|lit(?:er|re))((?: (?:de|
+    of))? [\p{L} ]{3,30}?),? (?:y|and|n|&) (?:otr[oa] medi[oa]|another half)(?! (?:kilo|kg|libra|litro|
+    an? )) (?=de |of )
+  `,
+  'giu',
+);
 
 /** "Two 1/4 tsp scoops", "2 medidas de 1/4 cdta": so many spoons of a size, not two and a quarter. */
-const SCOOPS =
-  /(?<!\p{L})(two|three|four|five|six|dos|tres|cuatro|cinco|seis|[2-9]) (?:of the )?(1\/[248]|half|quarter|eighth)[ -]?(?:of )?(?:an? )?(tsp|teaspoon|tbsp|tablespoon|cdta|cda|cucharadita|cucharada)s? (?:scoop|spoon|measure|dip)(?:s|fuls?)?(?!\p{L})/giu;
+const SCOOPS = new RegExp(
+  unbroken`
+    (?<!\p{L})(two|three|four|five|six|dos|tres|cuatro|cinco|seis|[2-9]) (?:of the )?(1\/[248]|half|quarter|
+    eighth)[ -]?(?:of )?(?:an? )?(tsp|teaspoon|tbsp|tablespoon|cdta|cda|cucharadita|cucharada)s? (?:scoop|
+    spoon|measure|dip)(?:s|fuls?)?(?!\p{L})
+  `,
+  'giu',
+);
 const COUNTS: ReadonlyMap<string, number> = new Map(
   'two three four five six dos tres cuatro cinco seis'
     .split(' ')
@@ -182,8 +237,14 @@ const scoops = (_: string, count: string, part: string, unit: string): string =>
 const HUNDREDS =
   /(?<!\p{L})(one|two|three|four|five|six|seven|eight) (to|or) (two|three|four|five|six|seven|eight|nine) hundred(?!\p{L})/giu;
 /** "A pound ten of oil": the ounces go without saying; sixteen would be a pound more. */
-const POUND_AND =
-  /(?<!\p{L})(an?|one|two|three|four|five|[1-9]) (?:pounds?|lbs?) (?:and )?(one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen)(?= (?:of )?(?:oils?|fats?|batter|tallow|lard|olive)(?!\p{L})|[\s.!]*$)/giu;
+const POUND_AND = new RegExp(
+  unbroken`
+    (?<!\p{L})(an?|one|two|three|four|five|[1-9]) (?:pounds?|lbs?) (?:and )?(one|two|three|four|five|six|
+    seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen)(?= (?:of )?(?:oils?|fats?|batter|tallow|
+    lard|olive)(?!\p{L})|[\s.!]*$)
+  `,
+  'giu',
+);
 
 /**
  * An amount as it is spoken, in figures: spellings of chats, spelt numbers, parts and articles before a unit, slips in units, dozens, and "un kilo

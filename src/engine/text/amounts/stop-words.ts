@@ -15,8 +15,10 @@ const STOP_WORDS = words(`
   pour poured pours pouring off em stuff stay stays keep kept dont doesnt count took
   comes come came holds hold held takes take fits fit works out up stays stay stayed left remains
   yo me mi mis tu su sus se nos le les lo los la las el un una unos unas al del de que y e o en con por para pa como cuando donde ya
-  es son era eran esta estan este estos estas eso esa esos esas seria serian sera seran soy somos hay habia tengo tiene tienen tenemos tenia quiero queria quisiera
-  necesito necesita voy va van vamos hago hace hacen haces haremos uso usa usan pongo pone ponen echo echa lleva llevo llevan queda quedan quedo sale salen salio
+  es son era eran esta estan este estos estas eso esa esos esas seria serian sera seran soy somos hay habia
+  tengo tiene tienen tenemos tenia quiero queria quisiera
+  necesito necesita voy va van vamos hago hace hacen haces haremos uso usa usan pongo pone ponen echo echa
+  lleva llevo llevan queda quedan quedo sale salen salio
   hacer usar poner salir pesar quepa cabe caben pero pues bueno aqui ahi alla asi todo todos toda todas nada solo solamente nomas
   favor gracias porfa oiga oye che vos usted ustedes senora senor amiga amigo comadre hija hijo mija mijo tia vecina
   po lang na nama ma ang ng yung sa ko mga si ay di mi inna pon fi dem am dey e o tae fae wid dis dat
@@ -24,8 +26,10 @@ const STOP_WORDS = words(`
 
 /** What batter is kept, poured and shaped in, and what the shape is of: they tell no size of their own beside one that is told. */
 const VESSELS = words(`
-  mould moulds mold molds molde moldes loaf log slab tray trays pan box tub tubs tin carton container jug jar pot bowl bucket pail pipe tube bottle bag cup glass beaker brick
-  bandeja caja cajas cajita cajitas carton cartons cartones tarro tarrina frasco envase recipiente jarra jarrita olla balde cubeta cubo botella bolsa tubo vaso bote lata barra hogaza taza
+  mould moulds mold molds molde moldes loaf log slab tray trays pan box tub tubs tin carton container jug
+  jar pot bowl bucket pail pipe tube bottle bag cup glass beaker brick
+  bandeja caja cajas cajita cajitas carton cartons cartones tarro tarrina frasco envase recipiente jarra
+  jarrita olla balde cubeta cubo botella bolsa tubo vaso bote lata barra hogaza taza
   silicone silicon silicona silicon plastic wood wooden metal cardboard glass pvc madera plastico vidrio acero
   soap soaps jabon jabones jaboncito jaboncitos batter masa mezcla pasta mix batch lote tanda receta recipe
   volume volumen capacity capacidad usable util inside internal interno interna dentro total full lleno llena llenita llenito brim line mark marca raya
@@ -35,7 +39,8 @@ const VESSELS = words(`
 
 const PIECES = words(`
   bar bars piece pieces pcs pc pz pza pzas unit units unidad unidades cavity cavities hole holes slot slots cake cakes guest
-  barra barras barrita barritas pastilla pastillas pieza piezas hueco huecos cavidad cavidades jabon jabones jaboncito jaboncitos soap soaps mould moulds mold molds molde moldes
+  barra barras barrita barritas pastilla pastillas pieza piezas hueco huecos cavidad cavidades jabon jabones
+  jaboncito jaboncitos soap soaps mould moulds mold molds molde moldes
 `);
 const EACH = words('each every apiece ea cada cu c/u');
 

@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { VESSEL_WORDS } from './amount-asides.ts';
 
 /** A figure of a text with its unit, where it has one, and where it stands. */
@@ -19,8 +20,14 @@ export const isOfVessel = (text: string, { end }: Told): boolean =>
   ).test(text.slice(end));
 
 /** Said of an amount that stands for one that was told more roughly before. */
-const RESTATES =
-  /(?<!\p{L})(?:dir[ií]a|i['’ ]?d say|(?:should|would) say|call it|let['’]?s say|say|more like|digamos|pongamos|o sea|osea|or rather|(?:to be )?exact(?:ly)?|precise(?:ly)?|exact[oa]s?|para ser exact[oa]s?|really|en realidad|it says|says|reads?|marca|i make it|that is)(?!\p{L})/iu;
+const RESTATES = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:dir[ií]a|i['’ ]?d say|(?:should|would) say|call it|let['’]?s say|say|more like|digamos|
+    pongamos|o sea|osea|or rather|(?:to be )?exact(?:ly)?|precise(?:ly)?|exact[oa]s?|para ser exact[oa]s?|
+    really|en realidad|it says|says|reads?|marca|i make it|that is)(?!\p{L})
+  `,
+  'iu',
+);
 /** An amount that is told again is at most so much more or less than it was. */
 const AGAIN = 1.3;
 const METRIC =

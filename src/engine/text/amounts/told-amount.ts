@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import { amountText } from '../../quantities/for-readers.ts';
 import { plainText } from '../../quantities/number.ts';
@@ -18,8 +19,13 @@ const LONGEST_TEXT = 200;
 const RANGE =
   /(?<![\d.,/])(?:between |entre |from |de )?(?:\d[\d.,]*|\d\/\d)(?:\s?\p{L}+)?\s?(?:-|–|to|and|y|a|or|o|hasta)\s?(?:\d[\d.,]*|\d\/\d)\s?\p{L}+/iu;
 /** What stands before what figures come to. */
-const COMES_TO =
-  /(?<!\p{L})(?:so|leaves?|leaving|left|remains?|makes?|is|are|total|altogether|that['’]?s|which is|quedan?|quedaron|son|sobran?|o sea|osea|en total|total|suman?|da|dan|dej[ao]|me dejan?)(?!\p{L})|=/iu;
+const COMES_TO = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:so|leaves?|leaving|left|remains?|makes?|is|are|total|altogether|that['’]?s|which is|
+    quedan?|quedaron|son|sobran?|o sea|osea|en total|total|suman?|da|dan|dej[ao]|me dejan?)(?!\p{L})|=
+  `,
+  'iu',
+);
 /** A part of what was told is meant where it is kept, taken or asked for. */
 const KEPT =
   /(?<!\p{L})(?:kept|keep|took|take|taken|pulled|drew|set aside|using|use|saqu[eé]|saco|tom[oé]|apart[eé]|separ[eé]|guard[eé]|uso)(?!\p{L})/iu;

@@ -1,3 +1,5 @@
+import { unbroken } from '../../over-lines.ts';
+
 const UNIT =
   '(?:ml|mls|cl|l|lit(?:er|re)s?|litros?|g|gr|grams?|gramos?|kg|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?|cups?|tazas?|pints?|quarts?|gallons?|fl ?oz)';
 const FIGURE = String.raw`(?:\d\/\d|\d[\d.,]*(?: ?\d\/\d)?)`;
@@ -5,12 +7,21 @@ const MASS = '(?:g|gr|grams?|gramos?|kg|kilos?|oz|ounces?|onzas?|lbs?|pounds?|li
 
 /** "40 oz total batch w water n lye", "1,8 kg en total con agua y sosa": all that is poured. */
 const WITH_LYE = new RegExp(
-  String.raw`^(?:[\p{L}]+ )?(${FIGURE}) ?(${MASS})\b[^\d,;]*? (?:with|w\/?|incl\p{L}*|counting|con|contando|sumando)(?: (?:the|all|el|la))* (?:(?:water|agua|lye|sosa|soda|lej[ií]a)(?: (?:and|n|&|y|plus|\+) (?:(?:the|el|la) )?(?:water|agua|lye|sosa|soda|lej[ií]a))?)(?: (?:and|y) (?:all|todo))?[\s.)]*$`,
+  unbroken`
+    ^(?:[\p{L}]+ )?(${FIGURE}) ?(${MASS})\b[^\d,;]*? (?:with|w\/?|incl\p{L}*|counting|con|contando|
+    sumando)(?: (?:the|all|el|la))* (?:(?:water|agua|lye|sosa|soda|lej[ií]a)(?: (?:and|n|&|y|plus|
+    \+) (?:(?:the|el|la) )?(?:water|agua|lye|sosa|soda|lej[ií]a))?)(?: (?:and|y) (?:all|todo))?[\s.)]*$
+  `,
   'iu',
 );
 /** "It takes 1500 ml, I measured with water", "le entran 900 ml, lo probé con agua", "holds a litre of water". */
 const MEASURED_BY_WATER = new RegExp(
-  String.raw`^[^\d]*?\b(?:takes?|took|taking|has|had|holds?|held|fits?|is|needs?|needed|entran?|entraron|entr[oó]|caben?|cabe|cupieron|cupo|lleva|llev[oó]|tiene|hace|son)\b[^\d]*?(${FIGURE}) ?((?:${UNIT}))\b(?:\s*(?:of|de) (?:water|agua)[^\d]*|[^\d]*(?:water|agua)[^\d]*)$`,
+  unbroken`
+    ^[^\d]*?\b(?:takes?|took|taking|has|had|holds?|held|fits?|is|needs?|needed|entran?|entraron|entr[oó]|
+    caben?|cabe|cupieron|cupo|lleva|llev[oó]|tiene|hace|
+    son)\b[^\d]*?(${FIGURE}) ?((?:${UNIT}))\b(?:\s*(?:of|de) (?:water|agua)[^\d]*|[^\d]*(?:water|
+    agua)[^\d]*)$
+  `,
   'iu',
 );
 /** "12 moldecitos de 80 gramos cada uno". */
@@ -40,7 +51,10 @@ const CUP_OF =
   /^(?:1|una?|one|an?) (?:taza|tacita|cup|mug) (?:de las |de los )?(?:de|of) (\d{2,3})(?: ?(?:ml|cc))?[\s.]*$/iu;
 /** "6 fl oz. just for the pencil line": a sentence of its own that changes nothing. */
 const SENTENCE_BEHIND = new RegExp(
-  String.raw`^([^.;]*\d[\d.,/ ]*${UNIT}(?: (?:of |de )?(?:batter|masa|mezcla))?)\.\s+(?:just|only|solo|nom[aá]s|for|para|it['’]?s|es)\b(?![^]*\b(?:half|mitad|double|doble|oils?|aceites?|each|cada)\b)[^\d]*$`,
+  unbroken`
+    ^([^.;]*\d[\d.,/ ]*${UNIT}(?: (?:of |de )?(?:batter|masa|mezcla))?)\.\s+(?:just|only|solo|nom[aá]s|for|
+    para|it['’]?s|es)\b(?![^]*\b(?:half|mitad|double|doble|oils?|aceites?|each|cada)\b)[^\d]*$
+  `,
   'iu',
 );
 /** "765 oils (g)": the unit is told behind. */

@@ -1,9 +1,15 @@
+import { unbroken } from '../../over-lines.ts';
 import { unitOfWord } from '../../quantities/unit-words.ts';
 
 const FIGURE = String.raw`(?<![\d.,/])(\d+(?:[.,]\d+)?)`;
 /** "2 cups, could be up to 3", "400 g, quizás hasta 500". */
 const UP_TO = new RegExp(
-  String.raw`${FIGURE} ?(\p{L}+)((?: (?:of|de) \p{L}+)?)[\s,]+(?:(?:but|pero|and|y|or|o|it|that|maybe|perhaps|could|might|may|can|will|be|go|possibly|puede[ns]?|podr[ií]an?|ser|llegar|quiz[aá]s?|tal vez|a lo mejor|as|even) )*(?:up to|as much as|hasta) (?:about |like |unos |unas )?(\d+(?:[.,]\d+)?)(?: ?(\p{L}+))?(?![\d.,/]\d)`,
+  unbroken`
+    ${FIGURE} ?(\p{L}+)((?: (?:of|de) \p{L}+)?)[\s,]+(?:(?:but|pero|and|y|or|o|it|that|maybe|perhaps|could|
+    might|may|can|will|be|go|possibly|puede[ns]?|podr[ií]an?|ser|llegar|quiz[aá]s?|tal vez|a lo mejor|as|
+    even) )*(?:up to|as much as|hasta) (?:about |like |unos |
+    unas )?(\d+(?:[.,]\d+)?)(?: ?(\p{L}+))?(?![\d.,/]\d)
+  `,
   'iu',
 );
 const figure = (written: string): number => Number(written.replace(',', '.'));

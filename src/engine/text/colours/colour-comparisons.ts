@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { openNames } from './colour-lists.ts';
 import { between, type FoundColour as Found } from './colour-shades.ts';
 import { FOLDED_WORDS } from './folded-colours.ts';
@@ -5,16 +6,29 @@ import { FOLDED_WORDS } from './folded-colours.ts';
 /* Colours that are told by way of two others: "between teal and navy", "olive but greener", "white with a bit of pink". */
 
 /** Hue turns towards the other colour: "purple but more on the blue side", "white with a tiny bit of pink". */
-const TOWARDS =
-  /^(.+?)\s+(?:but |pero )?(?:w|with|con|and|y)?\s*(?:more on the|leaning(?: to| toward)?s?|tirando a|mas hacia el|hacia el|toward|towards|que tira a|un toque de|tiny bit of|a tiny bit of|hint of|a hint of|touch of|a touch of|a drop of|una pizca de|con un toque|a little|a bit of|mas)\s+(.+?)(?: side| tone)?$/u;
+const TOWARDS = new RegExp(
+  unbroken`
+    ^(.+?)\s+(?:but |pero )?(?:w|with|con|and|y)?\s*(?:more on the|leaning(?: to| toward)?s?|tirando a|
+    mas hacia el|hacia el|toward|towards|que tira a|un toque de|tiny bit of|a tiny bit of|hint of|a hint of|
+    touch of|a touch of|a drop of|una pizca de|con un toque|a little|a bit of|mas)\s+(.+?)(?: side| tone)?$
+  `,
+  'u',
+);
 /** "somewhere between teal and navy", "a medio camino entre azul y morado". */
 const BETWEEN = /\b(?:between|entre)\s+(.+?)\s+(?:and|y|n)\s+(.+)$/u;
 /** "more orange than peach", "less yellow than mustard", "mas verde que el oliva". */
 const MORE_THAN =
   /\b(more|less|mas|menos) (\p{L}+(?: \p{L}+)?) (?:than|que) (?:the |el |la |a |an |un |una )?(.+)$/u;
 /** "olive but greener", "teal leaning green", "slate, leaning to blue": a hue in -er, -ish or -y. */
-const HUED =
-  /^(.+?) (?:but|pero|only|leaning|tirando a?) (?:a bit |a little |slightly |un poco |more |mas |to |towards )*(red|orange|yellow|green|blue|purple|pink|brown|gre?y|white|black|redd|bluer?|greener?|pinker?|redder|yellower|browner|rojo|naranja|amarillo|verde|azul|morado|rosa|gris|blanco|negro|rojizo|verdoso|azulado|rosado|amarillento|grisaceo)(?:er|r|ish)?$/u;
+const HUED = new RegExp(
+  unbroken`
+    ^(.+?) (?:but|pero|only|leaning|tirando a?) (?:a bit |a little |slightly |un poco |more |mas |to |
+    towards )*(red|orange|yellow|green|blue|purple|pink|brown|gre?y|white|black|redd|bluer?|greener?|
+    pinker?|redder|yellower|browner|rojo|naranja|amarillo|verde|azul|morado|rosa|gris|blanco|negro|rojizo|
+    verdoso|azulado|rosado|amarillento|grisaceo)(?:er|r|ish)?$
+  `,
+  'u',
+);
 const PLAIN_HUE: Readonly<Record<string, string>> = {
   redder: 'red',
   greener: 'green',

@@ -1,11 +1,15 @@
+import { unbroken } from '../../over-lines.ts';
+
 /**
  * Woods and leaves by kind, papers, cloths, smokes, hides and dishes that colours are likened to, in both languages, lower case without
  * accents. From memory, as the things of `colour-objects.ts` are.
  */
 export const MATERIALS_BY_HEX: Readonly<Record<string, string>> = {
   // woods, barks and leaves by their kind
-  '#a65e2e':
-    'beech leaf|beech leaves|beech hedge in winter|oak leaves in autumn|oak leaf in autumn|hoja de haya|hojas de haya|hoja de roble seca|hoja seca|robins breast',
+  '#a65e2e': unbroken`
+    beech leaf|beech leaves|beech hedge in winter|oak leaves in autumn|oak leaf in autumn|hoja de haya|
+    hojas de haya|hoja de roble seca|hoja seca|robins breast
+  `,
   '#5a2b30': 'copper beech|copper beech leaves|haya roja|smoke bush|purple beech',
   '#c8a67a': 'beech wood|beechwood|beech|haya|madera de haya|ash wood|madera de fresno|birch plywood|triplay',
   '#c9953a':
@@ -18,10 +22,15 @@ export const MATERIALS_BY_HEX: Readonly<Record<string, string>> = {
   '#6f7a45': 'bog myrtle|sage brush|hoja de encina|encina|holm oak|juniper|enebro',
   '#5d4635': 'ploughed field|plowed field|tierra arada|surco|turned earth|tierra removida|allotment soil',
   // cloths of a ward, crusts of a bakery
-  '#8db6a2':
-    'scrubs|surgical scrubs|hospital scrubs|scrubs green|hospital green|surgical green|theatre green|hospital curtain|hospital curtain green|hospital wall|verde hospital|verde quirofano|verde cirujano|bata de quirofano|bata de cirujano',
-  '#b5773d':
-    'bread crust|crust of bread|loaf crust|baked crust|pie crust|corteza de pan|corteza de pan tostado|costra de pan|pan tostado|toasted bread|brioche|pan recien horneado|fresh bread',
+  '#8db6a2': unbroken`
+    scrubs|surgical scrubs|hospital scrubs|scrubs green|hospital green|surgical green|theatre green|
+    hospital curtain|hospital curtain green|hospital wall|verde hospital|verde quirofano|verde cirujano|
+    bata de quirofano|bata de cirujano
+  `,
+  '#b5773d': unbroken`
+    bread crust|crust of bread|loaf crust|baked crust|pie crust|corteza de pan|corteza de pan tostado|
+    costra de pan|pan tostado|toasted bread|brioche|pan recien horneado|fresh bread
+  `,
   '#d9ad58': 'cornbread|corn bread|pan de maiz|miga de pan de maiz|arepa',
   // papers and inks
   '#cfe3c8':

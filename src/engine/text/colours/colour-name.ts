@@ -1,7 +1,7 @@
 import { parseColour } from '../../quantities/colour.ts';
 import { excerpt } from '../../quantities/excerpt.ts';
 import { refuse, unlessRefused } from '../../refusal.ts';
-import { nearestNames } from '../names/closest-name.ts';
+import { nearestNames } from '../spelling/closest-name.ts';
 import { comparedIn, longestName, turnedIn } from './colour-comparisons.ts';
 import { hexOf, openNames } from './colour-lists.ts';
 import {

@@ -1,5 +1,6 @@
 import { converter, formatHex } from 'culori';
 import { colourDifference, labOfHex } from '../../colour/spectra/cielab.ts';
+import { unbroken } from '../../over-lines.ts';
 import { FOLDED_WORDS } from './folded-colours.ts';
 
 /** A name found in a wish. */
@@ -27,7 +28,14 @@ export const SHIFTS: readonly (readonly [RegExp, Shift])[] = [
     { l: 22, c: 0.5 },
   ],
   [
-    /\b(?:light|lighter|clear|clearer|pale|paler|clarito|clarita|claro|clara|claritos|palido|palida|soft|suave|pastel|baby|bebe|faded|deslavado|deslavada|gastado|gastada|washed|whiter|weak|powdery|chalky|milky|aguado|aguada|bajito|bajita|tenue|palido)\b/u,
+    new RegExp(
+      unbroken`
+        \b(?:light|lighter|clear|clearer|pale|paler|clarito|clarita|claro|clara|claritos|palido|palida|soft|
+        suave|pastel|baby|bebe|faded|deslavado|deslavada|gastado|gastada|washed|whiter|weak|powdery|chalky|
+        milky|aguado|aguada|bajito|bajita|tenue|palido)\b
+      `,
+      'u',
+    ),
     { l: 13, c: 0.7 },
   ],
   [
@@ -35,11 +43,24 @@ export const SHIFTS: readonly (readonly [RegExp, Shift])[] = [
     { l: -14, c: 0.95 },
   ],
   [
-    /\b(?:bright|brighter|vivid|vivo|viva|brillante|neon|electric|electrico|electrica|strong|stronger|fuerte|intenso|intensa|bold|saturated|chillon|hot|pop)\b/u,
+    new RegExp(
+      unbroken`
+        \b(?:bright|brighter|vivid|vivo|viva|brillante|neon|electric|electrico|electrica|strong|stronger|
+        fuerte|intenso|intensa|bold|saturated|chillon|hot|pop)\b
+      `,
+      'u',
+    ),
     { l: -1, c: 1.4 },
   ],
   [
-    /\b(?:dusty|muted|dull|dirty|dustier|duller|greyer|apagado|apagada|empolvado|empolvada|viejo|vieja|sucio|sucia|grayish|greyish|grisaceo|grisacea|old|vintage|antique|dirtier|dull day|rainy|overcast|misty|foggy|nublado|neblina|lluvioso|brumoso|smoky|cenizo|ceniza)\b/u,
+    new RegExp(
+      unbroken`
+        \b(?:dusty|muted|dull|dirty|dustier|duller|greyer|apagado|apagada|empolvado|empolvada|viejo|vieja|
+        sucio|sucia|grayish|greyish|grisaceo|grisacea|old|vintage|antique|dirtier|dull day|rainy|overcast|
+        misty|foggy|nublado|neblina|lluvioso|brumoso|smoky|cenizo|ceniza)\b
+      `,
+      'u',
+    ),
     { l: 0, c: 0.5 },
   ],
 ];
@@ -84,8 +105,14 @@ export function shiftOf(
 }
 
 /** Hues by name, which settle the family of a thing's colour that stands beside them: "slime green", "verde musgo". */
-const FAMILY =
-  /^(?:red|orange|yellow|green|blue|purple|violet|pink|brown|grey|white|black|beige|teal|turquoise|rojo|roja|naranja|amarillo|amarilla|verde|azul|morado|morada|violeta|rosa|rosado|marron|cafe|gris|blanco|negro|lila)$/u;
+const FAMILY = new RegExp(
+  unbroken`
+    ^(?:red|orange|yellow|green|blue|purple|violet|pink|brown|grey|white|black|beige|teal|turquoise|rojo|
+    roja|naranja|amarillo|amarilla|verde|azul|morado|morada|violeta|rosa|rosado|marron|cafe|gris|blanco|
+    negro|lila)$
+  `,
+  'u',
+);
 /** What lies farther apart (CIEDE2000) is another family: the hue that was named is believed. */
 const ANOTHER_FAMILY = 44;
 

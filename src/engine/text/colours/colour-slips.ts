@@ -1,3 +1,4 @@
+import { spaced } from '../../over-lines.ts';
 import { wordMeant } from '../spelling/respelt.ts';
 import { COMMON_WORDS } from '../spelling/trade-words.ts';
 import { wordSpeller } from '../spelling/word-speller.ts';
@@ -7,7 +8,12 @@ import { FOLDED_WORDS, foldedColour as fold, isColourWord } from './folded-colou
 /** Words that say nothing about which colour is meant. */
 export const FILLERS = new Set(
   fold(
-    'a an the my mi de del el la los las un una color colour colored coloured shade tone tono tipo like como as of in en and y kinda kind sort bit idk just plain solo soap jabon bar bars please pls por favor want quiero i it its that this something algo one real really super mas muy que sea con with w for para look looks looking ugly feo not no choc chip side inside the mostly medio tirando',
+    spaced`
+      a an the my mi de del el la los las un una color colour colored coloured shade tone tono tipo like
+      como as of in en and y kinda kind sort bit idk just plain solo soap jabon bar bars please pls por
+      favor want quiero i it its that this something algo one real really super mas muy que sea con with w
+      for para look looks looking ugly feo not no choc chip side inside the mostly medio tirando
+    `,
   ).split(' '),
 );
 

@@ -2,20 +2,21 @@
 export type IdeasIn = (words: readonly string[]) => readonly string[];
 
 /**
- * Reads a list of ideas, one a line: `name: word word stem*`, where `*` is any ending. What stands for an idea in several languages
+ * Reads a list of ideas, one a line: `name: word word stem*`, where `*` is any ending. A line that is set in goes on with the idea
+ * before it. What stands for an idea in several languages
  * is known in all of them by what one taught.
  * @example ideasFrom('scent: scent* fragran* aroma')(['fragrance', 'last']) // ['scent']
  */
 export function ideasFrom(list: string): IdeasIn {
   const lines = list
     .trim()
-    .split('\n')
+    .split(/\n(?! )/u)
     .map(line => line.split(': '));
   const order = lines.map(([idea = '']) => idea);
   const whole = new Map<string, string[]>();
   const begun = new Map<string, string[]>();
   for (const [idea = '', words = ''] of lines)
-    for (const word of words.split(' ')) {
+    for (const word of words.trim().split(/\s+/u)) {
       const [table, key] = word.endsWith('*') ? [begun, word.slice(0, -1)] : [whole, word];
       table.set(key, [...(table.get(key) ?? []), idea]);
     }

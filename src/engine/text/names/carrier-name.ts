@@ -1,5 +1,6 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import type { Carrier } from '../../colourants/colourant.ts';
+import { unbroken } from '../../over-lines.ts';
 import { refuse } from '../../refusal.ts';
 import { cut } from '../cut.ts';
 import { foldedWords } from '../fold.ts';
@@ -33,10 +34,24 @@ const BLEACH =
   /\b(?:bleach(?:es)?|bleached|chlorine|hypochlorite|peroxide|lejia|cloro|lavandina|hipoclorito|peroxido|agua oxigenada|oxygenated)\b/u;
 const LYE =
   /\b(?:lye|naoh|koh|caustic|drain cleaner|sosa|soda caustica|potasa|hidroxido|hydroxide|desatascador|destapacanos)\b/u;
-const PETROLEUM =
-  /\b(?:(?:motor|engine|lamp|mineral|baby|fuel|machine|hydraulic|transformer|diesel|heating|silicone|gear|paraffin|white) oil|aceite (?:de |para )?(?:motor|lampara|mineral|bebe|maquina|silicona|coche|parafina)|kerosene|queroseno|petrol|gasoline|gasolina|diesel|paraffin|parafina|petroleum jelly|jalea de petroleo|petrolato|petrolatum|petroleum|silicone|silicona|turpentine|trementina|paint thinner|white spirit|aguarras)\b/u;
-const PLANT =
-  'peppermint|spearmint|mint|lavender|lavandin|tea tree|eucalyptus|rosemary|lemongrass|citronella|clove|cinnamon|patchouli|ylang|ylang ylang|bergamot|geranium|cedarwood|sandalwood|frankincense|lemon|lime|orange|sweet orange|grapefruit|tangerine|thyme|oregano|basil|sage|vetiver|anise|wintergreen|pine|fir|juniper|rose|jasmine|neroli|vanilla|camphor|menta|lavanda|arbol de te|eucalipto|romero|citronela|clavo|canela|pachuli|bergamota|geranio|cedro|sandalo|incienso|limon|lima|naranja|pomelo|mandarina|tomillo|albahaca|salvia|anis|gaulteria|pino|enebro|rosa|jazmin|vainilla|alcanfor';
+const PETROLEUM = new RegExp(
+  unbroken`
+    \b(?:(?:motor|engine|lamp|mineral|baby|fuel|machine|hydraulic|transformer|diesel|heating|silicone|gear|
+    paraffin|white) oil|aceite (?:de |para )?(?:motor|lampara|mineral|bebe|maquina|silicona|coche|parafina)|
+    kerosene|queroseno|petrol|gasoline|gasolina|diesel|paraffin|parafina|petroleum jelly|jalea de petroleo|
+    petrolato|petrolatum|petroleum|silicone|silicona|turpentine|trementina|paint thinner|white spirit|
+    aguarras)\b
+  `,
+  'u',
+);
+const PLANT = unbroken`
+  peppermint|spearmint|mint|lavender|lavandin|tea tree|eucalyptus|rosemary|lemongrass|citronella|clove|
+  cinnamon|patchouli|ylang|ylang ylang|bergamot|geranium|cedarwood|sandalwood|frankincense|lemon|lime|
+  orange|sweet orange|grapefruit|tangerine|thyme|oregano|basil|sage|vetiver|anise|wintergreen|pine|fir|
+  juniper|rose|jasmine|neroli|vanilla|camphor|menta|lavanda|arbol de te|eucalipto|romero|citronela|clavo|
+  canela|pachuli|bergamota|geranio|cedro|sandalo|incienso|limon|lima|naranja|pomelo|mandarina|tomillo|
+  albahaca|salvia|anis|gaulteria|pino|enebro|rosa|jazmin|vainilla|alcanfor
+`;
 /** Oils steamed or pressed for their smell; "rose hip oil" and "sage seed oil" are fats. */
 const ESSENTIAL = new RegExp(`\\b(?:${PLANT}) oil\\b|\\baceite de (?:${PLANT})\\b(?! mosqueta)`, 'u');
 

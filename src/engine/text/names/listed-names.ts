@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { unitOfWord } from '../../quantities/unit-words.ts';
 
 /** Whether some words together are the name of one thing of the kind that is listed. */
@@ -24,8 +25,13 @@ export function namesIn(text: string, knows: Knows, count?: number): readonly st
 }
 
 /** Two plain hues side by side in a list are two colours, though "blue green" alone is one. */
-const HUE =
-  /^(?:red|orange|yellow|green|blue|purple|violet|pink|white|black|brown|gr[ae]y|rojo|roja|naranja|amarillo|verde|azul|morado|violeta|rosa|rosado|blanco|negro|marr[oó]n|gris)$/iu;
+const HUE = new RegExp(
+  unbroken`
+    ^(?:red|orange|yellow|green|blue|purple|violet|pink|white|black|brown|gr[ae]y|rojo|roja|naranja|
+    amarillo|verde|azul|morado|violeta|rosa|rosado|blanco|negro|marr[oó]n|gris)$
+  `,
+  'iu',
+);
 /** Whether words together are one name that is known, and no run of plain hues. */
 export const isName = (words: readonly string[], knows: Knows): boolean =>
   (words.length === 1 || !words.every(word => HUE.test(word))) && knows(words.join(' '));
@@ -54,18 +60,39 @@ const FIRST = new RegExp(
   'iu',
 );
 const LAST = new RegExp(
-  String.raw`^(.+?)[\s,:]+(?:(?:in|at) (?:the |a )?(?:ratio|proportions?)(?: of)? |en (?:la )?(?:proporci[oó]n|relaci[oó]n)(?: de)? |ratio |in |at |a |al |en )?(${FIGURES})(?:\s+(?:split|mix|ratio))?$`,
+  unbroken`
+    ^(.+?)[\s,:]+(?:(?:in|at) (?:the |a )?(?:ratio|proportions?)(?: of)? |en (?:la )?(?:proporci[oó]n|
+    relaci[oó]n)(?: de)? |ratio |in |at |a |al |en )?(${FIGURES})(?:\s+(?:split|mix|ratio))?$
+  `,
   'iu',
 );
 const HALVES =
   /^(?:half and half|half n half|half & half|mitad y mitad|mitad mitad|a medias)[\s,:]+(?:of |de )?(.+)$/iu;
 const HALVES_LAST = /^(.+?)[\s,]+(?:half and half|half n half|half & half|mitad y mitad|a medias)$/iu;
-const EACH_FIRST =
-  /^(?:an? |one |un |una |1 )?(third|quarter|half|fifth|tercio|cuarto|quinto|mitad|\d\/\d|\d{1,2} ?%)\s+(?:each|apiece|de cada(?: un[oa]| color)?|cada(?: un[oa]| color)?)(?:\s+(?:of|de))?[\s:,]+(.+)$/iu;
-const EVEN_FIRST =
-  /^(?:(?:in |en |a )?(?:equal|even|same) (?:parts?|amounts?|shares?|portions?)|(?:a |en |por )?(?:partes|cantidades|porciones) iguales|split (?:evenly|equally)|evenly|equally)(?:\s+(?:of|de|between|among|entre|split|into))*[\s:,]+(.+)$/iu;
-const EVEN_LAST =
-  /^(.+?)[\s,]*\b(?:(?:in|a|en|por|de)\s+)?(?:(?:equal|even) (?:parts?|amounts?|shares?|portions?|split)|same amounts?|(?:partes|cantidades|porciones) iguales|igual cantidad|por igual|iguales|split (?:evenly|equally)|evenly|equally)$/iu;
+const EACH_FIRST = new RegExp(
+  unbroken`
+    ^(?:an? |one |un |una |1 )?(third|quarter|half|fifth|tercio|cuarto|quinto|mitad|\d\/\d|
+    \d{1,2} ?%)\s+(?:each|apiece|de cada(?: un[oa]| color)?|cada(?: un[oa]| color)?)(?:\s+(?:of|
+    de))?[\s:,]+(.+)$
+  `,
+  'iu',
+);
+const EVEN_FIRST = new RegExp(
+  unbroken`
+    ^(?:(?:in |en |a )?(?:equal|even|same) (?:parts?|amounts?|shares?|portions?)|(?:a |en |por )?(?:partes|
+    cantidades|porciones) iguales|split (?:evenly|equally)|evenly|equally)(?:\s+(?:of|de|between|among|
+    entre|split|into))*[\s:,]+(.+)$
+  `,
+  'iu',
+);
+const EVEN_LAST = new RegExp(
+  unbroken`
+    ^(.+?)[\s,]*\b(?:(?:in|a|en|por|de)\s+)?(?:(?:equal|even) (?:parts?|amounts?|shares?|portions?|split)|
+    same amounts?|(?:partes|cantidades|porciones) iguales|igual cantidad|por igual|iguales|split (?:evenly|
+    equally)|evenly|equally)$
+  `,
+  'iu',
+);
 
 /** How many each share of a kind makes up the whole. */
 const EACH_COUNT: readonly (readonly [RegExp, number])[] = [
@@ -111,15 +138,20 @@ const isMeasured = (text: string): boolean =>
 const LEFT_OVER =
   /(?<!\p{L})(?:rest|remainder|resto|lo dem[aá]s|lo que (?:queda|quede|sobra|sobre)|lo otro|the others?)(?!\p{L})/iu;
 
+/** A figure that can be a share: none with a unit, and no part of a longer one. */
+const FIGURE_OF_A_SHARE = new RegExp(
+  unbroken`
+    (?<![\d.,\p{L}])\d{1,2}(?:[.,]\d)?(?!\d|[.,]\d)(?!\s*(?:parts?|partes?|layers?|capas?|g|gr|grams?|
+    gramos?|kgs?|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?)\b)
+  `,
+  'gu',
+);
+
 /** "70 white 30 blue", "olive 50 coconut 30 palm 20": bare figures that make up a hundred are percents. */
 export function percentsMarked(text: string): string {
   const said = text.replace(/(?<=\d) ?(?:percent|per cent|pct|por ?ciento)\b/giu, '%');
   if (/\d\s*[/:-]\s*\d/u.test(said)) return text;
-  const figures = [
-    ...said.matchAll(
-      /(?<![\d.,\p{L}])\d{1,2}(?:[.,]\d)?(?!\d|[.,]\d)(?!\s*(?:parts?|partes?|layers?|capas?|g|gr|grams?|gramos?|kgs?|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?)\b)/gu,
-    ),
-  ];
+  const figures = [...said.matchAll(FIGURE_OF_A_SHARE)];
   const sum = figures.reduce((total, [figure]) => total + Number(figure.replace(',', '.')), 0);
   const all = said.match(/\d+(?:[.,]\d+)?/gu)?.length;
   // "Rosa 70 y el resto beige": what one figure leaves of a hundred is told beside it.

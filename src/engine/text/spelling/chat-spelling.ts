@@ -1,10 +1,14 @@
+import { unbroken } from '../../over-lines.ts';
+
 /** A word of chat between spaces: what stands before and after it is no letter, sign or apostrophe. */
 const word = (spelt: string, after = '') =>
   new RegExp(String.raw`(?<=^|[\s(¿¡,.!?])(?:${spelt})(?=[\s,.!?;:)]|$)${after}`, 'giu');
 
 /** What Spanish "x" for "por" stands before; elsewhere it is a times sign or a letter: "12 x 8 cm". */
-const AFTER_POR =
-  '(?=\\s(?:que|eso|esto|el|la|los|las|lo|mi|un|una|libra|kilo|taza|cada|todos?|todas?|partes?|ciento|dentro|fuera|arriba|abajo|atras|encima|debajo|favor|aqui|alla|ahi|culpa|q|k)\\b)';
+const AFTER_POR = unbroken`
+  (?=\s(?:que|eso|esto|el|la|los|las|lo|mi|un|una|libra|kilo|taza|cada|todos?|todas?|partes?|ciento|dentro|
+  fuera|arriba|abajo|atras|encima|debajo|favor|aqui|alla|ahi|culpa|q|k)\b)
+`;
 
 /**
  * Spellings of phones and chats, in both languages, as they are meant. From memory of how makers write; words that are
@@ -20,7 +24,14 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [word('xfa|xfis|xfavor|x favor|porfis|porfa|pf|plis'), 'por favor'],
   // "My pal", "500 g of pal oil": the English word, or a slip for palm.
   [
-    /(?<!(?:^|[^\p{L}])(?:my|a|the|his|her|our|your|hi|hey|hiya|ta|thanks|thx|cheers|old|of|g|gr|grams|oz|lb|pen)\s)(?<![\p{L}\d])(?:pal|pa'l|pa l)(?![\p{L}\d])(?!\s+(?:oil|butter|kernel|says|said|has|gave))/giu,
+    new RegExp(
+      unbroken`
+        (?<!(?:^|[^\p{L}])(?:my|a|the|his|her|our|your|hi|hey|hiya|ta|thanks|thx|cheers|old|of|g|gr|grams|
+        oz|lb|pen)\s)(?<![\p{L}\d])(?:pal|pa'l|pa l)(?![\p{L}\d])(?!\s+(?:oil|butter|kernel|says|said|has|
+        gave))
+      `,
+      'giu',
+    ),
     'para el',
   ],
   [word('pa|xa', '(?=\\s)'), 'para'],
@@ -45,7 +56,10 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [
     word(
       'canto|cuato|cunto|cuanot|kuanto|kanto|quanto|qanto|cnto',
-      String.raw`(?=\s(?:de\s)?(?:[oó]xido|carb[oó]n|hidr[oó]xido|pigmento|ultramar|colorante|polvo|di[oó]xido|color|le|pongo|echo|uso|necesito|lleva)(?![\p{L}]))`,
+      unbroken`
+        (?=\s(?:de\s)?(?:[oó]xido|carb[oó]n|hidr[oó]xido|pigmento|ultramar|colorante|polvo|di[oó]xido|color|
+        le|pongo|echo|uso|necesito|lleva)(?![\p{L}]))
+      `,
     ),
     'cuánto',
   ],
@@ -85,19 +99,38 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [/(?<=\d\s?)(?:gramiños|gramitos|graminos)(?!\p{L})/giu, 'g'],
   [/(?<=(?:^|\s)(?:\d+|one|two|three|four)\s)an(?=\s(?:an? )?(?:half|quarter|third)(?!\p{L}))/giu, 'and'],
   [
-    /(?<=\b(?:tsps?|teaspoons?|tablespoons?|tbsps?|spoons?|g|grams?|pounds?|lbs?|oz)\s)(?:ay|a)(?=\s(?:the |di )?(?:oils?|charcoal|clay|mica|oxide|powder|batter|soap|lard|tallow)(?!\p{L}))/giu,
+    new RegExp(
+      unbroken`
+        (?<=\b(?:tsps?|teaspoons?|tablespoons?|tbsps?|spoons?|g|grams?|pounds?|lbs?|oz)\s)(?:ay|
+        a)(?=\s(?:the |di )?(?:oils?|charcoal|clay|mica|oxide|powder|batter|soap|lard|tallow)(?!\p{L}))
+      `,
+      'giu',
+    ),
     'of',
   ],
   // No article stands before a consonant so: "pink an cream". "An" is how some write "and".
   [
-    /(?<=\p{L}{3,}\s)an(?=\s(?:red|blue|green|yellow|pink|purple|violet|black|white|brown|gr[ea]y|cream|gold|silver|teal|turquoise|lilac|lavender|navy|peach|coral|mint)(?!\p{L}))/giu,
+    new RegExp(
+      unbroken`
+        (?<=\p{L}{3,}\s)an(?=\s(?:red|blue|green|yellow|pink|purple|violet|black|white|brown|gr[ea]y|cream|
+        gold|silver|teal|turquoise|lilac|lavender|navy|peach|coral|mint)(?!\p{L}))
+      `,
+      'giu',
+    ),
     'and',
   ],
   [word('purpel|purpul|purlpe|pruple'), 'purple'],
   [/(?<=\b(?:kilo|pound|litre|liter|pint)\s)o'?(?=\s\p{L}{3,} oil(?!\p{L}))/giu, 'of'],
   [word('fi', '(?=\\s(?:every|each|one|di|the)\\s)'), 'for'],
   [
-    /(?<=\b(?:pounds?|kilos?|grams?|cups?|pints?|lbs?|oz|ounces?|kg|g|ml|tsps?|tbsps?|spoons?)\s)o'?(?=\s(?:(?:my|the|raw|melted|soap) )?(?:oils?|batter|soap|lye|clay|mica|water|milk|butter|tallow|lard|powder|oxide|cocoa|salt)\b)/giu,
+    new RegExp(
+      unbroken`
+        (?<=\b(?:pounds?|kilos?|grams?|cups?|pints?|lbs?|oz|ounces?|kg|g|ml|tsps?|tbsps?|
+        spoons?)\s)o'?(?=\s(?:(?:my|the|raw|melted|soap) )?(?:oils?|batter|soap|lye|clay|mica|water|milk|
+        butter|tallow|lard|powder|oxide|cocoa|salt)\b)
+      `,
+      'giu',
+    ),
     'of',
   ],
   [word('fur', '(?=\\s(?:the|a|an|my|\\d))'), 'for'],
@@ -122,13 +155,26 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   ],
   // Written in one word: "oxidoamarillo", "micadorada".
   [
-    /(?<!\p{L})(oxido|óxido|mica|arcilla|ultramar|carb[oó]n|dioxido)(?=(?:roj|negr|amarill|verde|azul|rosa|blanc|dorad|plat|morad|activ|de)[\p{L}]{0,7}(?!\p{L}))(?!de(?!l|titanio))/giu,
+    new RegExp(
+      unbroken`
+        (?<!\p{L})(oxido|óxido|mica|arcilla|ultramar|carb[oó]n|dioxido)(?=(?:roj|negr|amarill|verde|azul|
+        rosa|blanc|dorad|plat|morad|activ|de)[\p{L}]{0,7}(?!\p{L}))(?!de(?!l|titanio))
+      `,
+      'giu',
+    ),
     '$1 ',
   ],
   // Chile's word for clay.
   [word('gredas?'), 'arcilla'],
   [
-    /(?<=\b(?:lye|naoh|koh|much|many|needed?|water)\s)4(?=\s\d+(?:[.,]\d+)?\s?(?:g|gr|grams?|kg|kilos?|oz|ounces?|lbs?|pounds?|cups?|ml)\b)(?![^;,?]*\b(?:bars?|loaves|soaps|moulds?|molds?|batches|layers)\b)/giu,
+    new RegExp(
+      unbroken`
+        (?<=\b(?:lye|naoh|koh|much|many|needed?|water)\s)4(?=\s\d+(?:[.,]\d+)?\s?(?:g|gr|grams?|kg|kilos?|
+        oz|ounces?|lbs?|pounds?|cups?|ml)\b)(?![^;,?]*\b(?:bars?|loaves|soaps|moulds?|molds?|batches|
+        layers)\b)
+      `,
+      'giu',
+    ),
     'for',
   ],
   [word('2', '(?=\\s(?:make|do|use|get|put|add|know|go|be|colou?r|mix)\\b)'), 'to'],
@@ -136,7 +182,14 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   // Dictated words that sound like those of the trade.
   [word('micah'), 'mica'],
   [
-    /(?<=^|\b(?:much|in|to|up to|with|for|of|and|the|survive|calculate|add|more|less)\s)lie(?=\s+(?:for|and|n|do|to (?:go|use)|solution|water|is|heavy|soap|the label|i (?:need|use|have|got))\b|\s*[?.,!]|$)/giu,
+    new RegExp(
+      unbroken`
+        (?<=^|\b(?:much|in|to|up to|with|for|of|and|the|survive|calculate|add|more|less)\s)lie(?=\s+(?:for|
+        and|n|do|to (?:go|use)|solution|water|is|heavy|soap|the label|i (?:need|use|have|got))\b|\s*[?.,!]|
+        $)
+      `,
+      'giu',
+    ),
     'lye',
   ],
   [/\b(candle|food|fabric|cloth|egg|hair|easter egg)s? dies?(?=\s|$)/giu, '$1 dye'],
@@ -147,14 +200,21 @@ const NO_NOUN = 'to|in|into|for|with|of|and|n|or|about|around|like|the|my|have|g
 const HEARD: readonly (readonly [RegExp, string])[] = [
   [
     new RegExp(
-      String.raw`(?<=\b(?:add|put|stir|mix|chuck|throw|dump|tip|blend)\b[^.;?]{0,40}\d[^.;?]{0,40}\p{L}\s)(?<!\b(?:${NO_NOUN})\s)2(?=\s\d{3}(?:g|gr|ml)\b)(?!\s\S+\s(?:bars|loaves|batches|moulds|molds)\b)`,
+      unbroken`
+        (?<=\b(?:add|put|stir|mix|chuck|throw|dump|tip|
+        blend)\b[^.;?]{0,40}\d[^.;?]{0,40}\p{L}\s)(?<!\b(?:${NO_NOUN})\s)2(?=\s\d{3}(?:g|gr|
+        ml)\b)(?!\s\S+\s(?:bars|loaves|batches|moulds|molds)\b)
+      `,
       'giu',
     ),
     'to',
   ],
   [
     new RegExp(
-      String.raw`(?<=\bhow (?:much|many)\b[^.;?]{1,40}[\p{L}\d]\s)(?<!\b(?:${NO_NOUN})\s)(?<!\b\d+\s)4(?=\s\d{3}(?:g|gr|ml)\b)(?!\s\S+\s(?:bars|loaves|batches|moulds|molds)\b)`,
+      unbroken`
+        (?<=\bhow (?:much|many)\b[^.;?]{1,40}[\p{L}\d]\s)(?<!\b(?:${NO_NOUN})\s)(?<!\b\d+\s)4(?=\s\d{3}(?:g|
+        gr|ml)\b)(?!\s\S+\s(?:bars|loaves|batches|moulds|molds)\b)
+      `,
       'giu',
     ),
     'for',

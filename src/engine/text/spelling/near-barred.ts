@@ -1,13 +1,17 @@
 import { BARRED } from '../../hazards/index.ts';
+import { spaced } from '../../over-lines.ts';
 import { fold } from '../fold.ts';
 import { distance, slipsIn } from './edit-distance.ts';
 import { slipCost } from './slip-cost.ts';
 
 /** Words of names that are refused and yet are everyday words, which a slip is far likelier meant for something harmless by. */
 const EVERYDAY: ReadonlySet<string> = new Set(
-  'colour color colours colores colorante colorantes natural powder pigment pigmento yellow orange violet purple amarillo naranja violeta morado acuarela pintura paints dye dyes liquid liquido ink tinta tinte tintes marker cream cloth clothes school artist artists leather tissue stained water oil based soluble bright golden silver cosmetic cosmetico madera wood easter'.split(
-    ' ',
-  ),
+  spaced`
+    colour color colours colores colorante colorantes natural powder pigment pigmento yellow orange violet
+    purple amarillo naranja violeta morado acuarela pintura paints dye dyes liquid liquido ink tinta tinte
+    tintes marker cream cloth clothes school artist artists leather tissue stained water oil based soluble
+    bright golden silver cosmetic cosmetico madera wood easter
+  `.split(' '),
 );
 
 /** Words by which colours that must stay out of soap are called, and alkalis: no slip near one of them is put right to anything else. */

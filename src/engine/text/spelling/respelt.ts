@@ -1,3 +1,4 @@
+import { spaced } from '../../over-lines.ts';
 import { fold } from '../fold.ts';
 import { unaccented } from '../unaccented.ts';
 import { completesName, joinedWord, wordInName } from './in-names.ts';
@@ -13,7 +14,13 @@ const PIECES = /(\p{L}[\p{L}\p{M}]*)/u;
 
 /** Letters of words for colours, as they are left out on labels and phones. */
 const SHORT: ReadonlyMap<string, string> = new Map(
-  'whit white,whte white,whie white,purpel purple,pruple purple,blk black,blck black,brn brown,brwn brown,grn green,wht white,yel yellow,ylw yellow,yllw yellow,ppl purple,prpl purple,gry grey,blu blue,orng orange,pnk pink,turq turquoise,trq turquoise,burg burgundy,lav lavender,azl azul,vrd verde,rsa rosa,ngro negro,blnc blanco,midnite midnight,morao morado,colorao colorado,rosao rosado,plateao plateado,dorao dorado,lite light,brite bright,turkesa turquesa'
+  spaced`
+    whit white,whte white,whie white,purpel purple,pruple purple,blk black,blck black,brn brown,brwn
+    brown,grn green,wht white,yel yellow,ylw yellow,yllw yellow,ppl purple,prpl purple,gry grey,blu
+    blue,orng orange,pnk pink,turq turquoise,trq turquoise,burg burgundy,lav lavender,azl azul,vrd
+    verde,rsa rosa,ngro negro,blnc blanco,midnite midnight,morao morado,colorao colorado,rosao
+    rosado,plateao plateado,dorao dorado,lite light,brite bright,turkesa turquesa
+  `
     .split(',')
     .map(pair => pair.split(' ') as [string, string]),
 );

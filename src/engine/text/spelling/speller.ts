@@ -1,5 +1,5 @@
 import { rememberedWord } from '../../remembered.ts';
-import { byNearness } from '../names/closest-name.ts';
+import { byNearness } from './closest-name.ts';
 import { distance, slipsIn } from './edit-distance.ts';
 import { wordsAround } from './symmetric-delete.ts';
 

@@ -1,6 +1,7 @@
 import { namesOf } from '../../batch/oils/find-oil.ts';
 import { OILS } from '../../batch/oils/index.ts';
 import { colourants } from '../../colourants/catalogue.ts';
+import { spaced } from '../../over-lines.ts';
 import { STRENGTH_WORDS } from '../../quantities/strength.ts';
 import { UNIT_WORDS } from '../../quantities/unit-words.ts';
 import { SetWhenAsked } from '../../when-asked.ts';
@@ -11,8 +12,12 @@ import COMMON from './common-words.json' with { type: 'json' };
 import { wordSpeller } from './word-speller.ts';
 
 /** Words of the kitchen and the bench that stand in no table, and liquids in which colours are wetted. */
-const BENCH =
-  'dose doses dosis dosage portion portions porcion porciones shelf match preview compare water agua glycerin glycerol glicerina oil oils aceite aceites batter masa mezcla powder polvo superfat challenge survive stronger layers capas colour colourant pigment pigmento fragrance fragancia extract extracto essential distilled destilada aluminio estano vidrio';
+const BENCH = spaced`
+  dose doses dosis dosage portion portions porcion porciones shelf match preview compare water agua
+  glycerin glycerol glicerina oil oils aceite aceites batter masa mezcla powder polvo superfat challenge
+  survive stronger layers capas colour colourant pigment pigmento fragrance fragancia extract extracto
+  essential distilled destilada aluminio estano vidrio
+`;
 
 /** Each word as it is compared and as it is written, plurals too. */
 const wordsOf = (names: readonly string[]): readonly string[] =>

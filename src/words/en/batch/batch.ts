@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type { ClassStep } from '../../../engine/batch/planning/class-kits.ts';
 import type { PlanWarnings } from '../../../engine/batch/planning/plan-warning.ts';
 import type { AdditiveId } from '../../../engine/batch/request.ts';
@@ -39,8 +40,11 @@ const warnings: WarningSentences = {
     percent > 30
       ? `${pc(percent)} superfat: so much of the oil stays loose that it is hardly soap: soft, greasy, soon rancid. Is it meant? 5 % is usual.`
       : `${pc(percent)} superfat is a lot: a soft bar that may go rancid early.`,
-  'superfat-may-go-negative': ({ lowest, oil, low, high }) =>
-    `If your oils sit at the low end of their ranges, superfat could be ${pc(lowest)}: too much lye. ${oil.en} is the least certain (${low} to ${high} mg KOH/g). Raise the superfat, or use the value on your supplier’s certificate.`,
+  'superfat-may-go-negative': ({ lowest, oil, low, high }) => spaced`
+    If your oils sit at the low end of their ranges, superfat could be ${pc(lowest)}: too much lye.
+    ${oil.en} is the least certain (${low} to ${high} mg KOH/g). Raise the superfat, or use the value on
+    your supplier’s certificate.
+  `,
   'lye-strong': ({ percent }) =>
     `${pc(percent)} lye is for the experienced: it traces fast and leaves little time for colour.`,
   'lye-weak': ({ percent }) =>
@@ -61,16 +65,21 @@ const warnings: WarningSentences = {
     `${capital(portionName(name))} ends at ${pc(percent)} lye: use less water for its colour.`,
   'fragrance-browns': ({ level }) =>
     `Vanillin turns scented portions ${browning[level]}: leave the one whose colour matters unscented.`,
-  'fragrance-speeds': ({ name, drawn }) =>
-    `${name === undefined ? 'Your scent speeds up the batter' : `Scents such as “${name}” often speed up the batter: try it in a cup first`}. Mix by hand and a little cooler, colours first, scent last, mould at hand${drawn ? '; a simple pour instead of a swirl that takes time' : ''}.`,
+  'fragrance-speeds': ({ name, drawn }) => spaced`
+    ${name === undefined ? 'Your scent speeds up the batter' : `Scents such as “${name}” often speed up the batter: try it in a cup first`}.
+    Mix by hand and a little cooler, colours first, scent last, mould at
+    hand${drawn ? '; a simple pour instead of a swirl that takes time' : ''}.
+  `,
   'fragrance-unknown': ({ text }) =>
     `Of “${text}” I know nothing: ask whoever sells the scent whether it speeds up the batter or browns it.`,
   'superfat-shifted': ({ asked, comes }) =>
     `Superfat comes to ${pc(comes)}, not ${pc(asked)}: fat that wets colours or is in a liquid adds to it. A little softer; the lye is as you asked.`,
   'fragrance-limit': ({ percentOfOils }) =>
     `${pc(percentOfOils)} fragrance is much: check the maximum on its IFRA certificate (rinse-off soap, category 9).`,
-  'additive-heats': ({ additive: id, wrapped }) =>
-    `${capital(additive(id))} makes the batch run hotter and faster: soap cooler, ${wrapped ? 'look at it every half hour, and unwrap it if it bulges' : 'do not insulate'}.`,
+  'additive-heats': ({ additive: id, wrapped }) => spaced`
+    ${capital(additive(id))} makes the batch run hotter and faster: soap cooler,
+    ${wrapped ? 'look at it every half hour, and unwrap it if it bulges' : 'do not insulate'}.
+  `,
   'additive-browns': ({ additive: id }) => `${capital(additive(id))} browns with lye: expect a tan base.`,
   'additive-drinks-water': ({ additive: id }) =>
     `${capital(additive(id))} drinks water: wet it in one to three times its weight of water first.`,
@@ -83,8 +92,15 @@ const warnings: WarningSentences = {
     portionSuperfat({ portion: capital(portionName(name)), percent, lowest }),
   'citric-eats-lye': ({ grams, lyeGrams, points, form }) =>
     form === 'monohydrate'
-      ? `${g(grams)} of citric acid eats ${g(lyeGrams)} of lye, counted as the monohydrate, the weaker of the two sold; that much is added. Does the label say anhydrous? Write “anhydrous citric acid”; else superfat is ${one(points)} points higher.`
-      : `${g(grams)} of anhydrous citric acid eats ${g(lyeGrams)} of lye; that much is added. If the label says monohydrate, write “citric acid”: superfat would be ${one(points)} points lower than shown.`,
+      ? spaced`
+        ${g(grams)} of citric acid eats ${g(lyeGrams)} of lye, counted as the monohydrate, the weaker of
+        the two sold; that much is added. Does the label say anhydrous? Write “anhydrous citric acid”; else
+        superfat is ${one(points)} points higher.
+      `
+      : spaced`
+        ${g(grams)} of anhydrous citric acid eats ${g(lyeGrams)} of lye; that much is added. If the label
+        says monohydrate, write “citric acid”: superfat would be ${one(points)} points lower than shown.
+      `,
 };
 
 const classSteps: Readonly<Record<ClassStep['id'], string>> = {

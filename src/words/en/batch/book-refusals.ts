@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 
 const orList = new Intl.ListFormat('en', { type: 'disjunction' });
@@ -53,8 +54,11 @@ export const bookRefusals: Pick<RefusalSentences, BookRefusal> = {
   'batch-nothing-said': () =>
     'What did you pour? Plan it with /plan first, name a recipe:, or say it: made:“2 cups violet 1/2 tsp; 1 cup plain”.',
   'batch-two-sources': () => 'Either a recipe:, or what you made in words: not both.',
-  'batch-colours-unreadable': ({ text, portions }) =>
-    `I can’t read “${text}” as a portion and its colour: write ${portions.length > 1 ? `“${portions[0]} #6b5aa8”` : '“#6b5aa8”'}. Portions: ${andList.format(quoted(portions))}.`,
+  'batch-colours-unreadable': ({ text, portions }) => spaced`
+    I can’t read “${text}” as a portion and its colour: write
+    ${portions.length > 1 ? `“${portions[0]} #6b5aa8”` : '“#6b5aa8”'}. Portions:
+    ${andList.format(quoted(portions))}.
+  `,
   'batch-not-here': ({ name }) =>
     `“${name}” was poured in another place: it can be shown only in the group where you noted it.`,
 };

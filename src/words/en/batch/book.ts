@@ -1,4 +1,5 @@
 import type { Stage } from '../../../engine/batch/curing/stages.ts';
+import { spaced } from '../../../engine/over-lines.ts';
 import { datesIn } from '../../dates.ts';
 import { numbersIn } from '../../numbers.ts';
 import { degrees } from '../../temperatures.ts';
@@ -97,18 +98,25 @@ export const batches = {
     days: number;
     state: keyof typeof states;
     colours: readonly string[];
-  }) =>
-    `“${v.name}”: ${count(Math.max(0, v.days), 'day', 'days')} old, ${states[v.state]}; poured ${v.date}${v.colours.length > 0 ? `; ${v.colours.join(', ')}` : ''}`,
+  }) => spaced`
+    “${v.name}”: ${count(Math.max(0, v.days), 'day', 'days')} old, ${states[v.state]}; poured
+    ${v.date}${v.colours.length > 0 ? `; ${v.colours.join(', ')}` : ''}
+  `,
   byMaker: (v: { row: string; by: string }) => `${v.row} (by ${v.by})`,
-  bed: (v: { gelled: boolean; said: boolean; lye: number; plan: boolean }) =>
-    `${v.gelled ? 'Gelled' : 'Not gelled'}${v.said ? ', as you said' : v.plan ? ', as foretold' : ', as nothing was said'}.${v.plan ? ` Lye ${figure(v.lye)} %.` : ''}`,
+  bed: (v: { gelled: boolean; said: boolean; lye: number; plan: boolean }) => {
+    const why = v.said ? 'as you said' : v.plan ? 'as foretold' : 'as nothing was said';
+    return `${v.gelled ? 'Gelled' : 'Not gelled'}, ${why}.${v.plan ? ` Lye ${figure(v.lye)} %.` : ''}`;
+  },
   otherwise: (v: { text: string }) => `Made otherwise than planned: ${v.text}`,
   noted: (v: { date: string; text: string }) => `${v.date}: ${v.text}`,
   noteKept: (v: { name: string }) => `Noted beside “${v.name}”.`,
   drying: (v: { percent: number; inAll: number; cured: boolean; weeks: number | undefined }) => {
     const lost = `Loses ${figure(Math.max(0, v.percent))} % a week, ${figure(Math.max(0, v.inAll))} % since the first weighing`;
     if (v.cured) return `${lost}: under 1 % a week counts as cured (common practice).`;
-    return `${lost}; cured under 1 % a week (common practice)${v.weeks === undefined ? ': weigh again in a week' : `: about ${count(v.weeks, 'week', 'weeks')} more`}.`;
+    return spaced`
+      ${lost}; cured under 1 % a week (common
+      practice)${v.weeks === undefined ? ': weigh again in a week' : `: about ${count(v.weeks, 'week', 'weeks')} more`}.
+    `;
   },
   cut: (v: { name: string; bars: number | undefined }) =>
     v.bars === undefined
@@ -138,8 +146,10 @@ export const batches = {
     `${v.found} of ${count(v.of, 'portion', 'portions')} found on the bar.`,
   foretold: 'Foretold',
   became: 'Became',
-  pair: (v: { expected: Guess; became: Guess; off: number }) =>
-    `foretold ${v.expected.word} ${v.expected.hex} ± ${v.expected.plusMinus}, became ${v.became.word} ${v.became.hex} ± ${v.became.plusMinus}: off by ${one(v.off)}`,
+  pair: (v: { expected: Guess; became: Guess; off: number }) => spaced`
+    foretold ${v.expected.word} ${v.expected.hex} ± ${v.expected.plusMinus}, became ${v.became.word}
+    ${v.became.hex} ± ${v.became.plusMinus}: off by ${one(v.off)}
+  `,
   pairsNote:
     'Left half: foretold when it was poured. Right half: the cured bar as measured. Off by 2 just shows.',
   pairsAlt: (v: { list: string }) => `What was foretold beside what it became: ${v.list}.`,
@@ -161,7 +171,11 @@ export const batches = {
       ...(v.shifted ? ['another hue than usual'] : []),
       ...(v.dull ? ['duller than usual'] : []),
     ];
-    return `“${v.name}” is ${plain(v.times)} times as strong as usual${looks.length > 0 ? `, ${looks.join(', ')}` : ''}${spoons}. Give or take ${v.after} now, ${v.before} untried; from ${count(v.bars, 'bar', 'bars')}.`;
+    return spaced`
+      “${v.name}” is ${plain(v.times)} times as strong as
+      usual${looks.length > 0 ? `, ${looks.join(', ')}` : ''}${spoons}. Give or take ${v.after} now,
+      ${v.before} untried; from ${count(v.bars, 'bar', 'bars')}.
+    `;
   },
   /** A bar that would teach the opposite of what it shows. */
   oddBar: {

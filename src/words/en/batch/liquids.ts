@@ -2,6 +2,7 @@ import type { JugMethod } from '../../../engine/batch/liquids/jug.ts';
 import type { PlanWarnings } from '../../../engine/batch/planning/plan-warning.ts';
 import type { PrepSteps } from '../../../engine/batch/planning/prep-step.ts';
 import type { AdditiveId } from '../../../engine/batch/request.ts';
+import { spaced } from '../../../engine/over-lines.ts';
 import { OUNCE_G } from '../../../engine/quantities/units.ts';
 import { capital, midSentence } from '../../../engine/text/capital.ts';
 import { numbersIn } from '../../numbers.ts';
@@ -42,24 +43,37 @@ const warnings: { readonly [Id in Warned]: (values: PlanWarnings[Id]) => string 
     `${capital(name(additive))} scorches and may foam up with lye: frozen, a spoonful of lye at a time, the jug in an ice bath. Its water counts as jug water.`,
   'liquid-goes-into-oils': ({ additive, grams }) =>
     `${g(grams)} ${name(additive)} goes into the oils, not into the lye jug: the lye needs the plain water. Its own water is counted.`,
-  'boil-off-alcohol': ({ additive, percent, fizzes }) =>
-    `${capital(bare(additive))} holds about ${pc(percent)} alcohol${fizzes ? ', and gas' : ''}: lye makes it boil over, and alcohol thickens the batter at once. Boil it off first, not over an open flame; weigh what is left.`,
-  'liquid-salt': ({ additive, grams, percent }) =>
-    `The ${name(additive)} brings ${g(grams)} of salt (${pc(percent)} of the oils): a harder bar with less lather. Dissolve the salt fully before the lye, and cut early.`,
+  'boil-off-alcohol': ({ additive, percent, fizzes }) => spaced`
+    ${capital(bare(additive))} holds about ${pc(percent)} alcohol${fizzes ? ', and gas' : ''}: lye makes it
+    boil over, and alcohol thickens the batter at once. Boil it off first, not over an open flame; weigh
+    what is left.
+  `,
+  'liquid-salt': ({ additive, grams, percent }) => spaced`
+    The ${name(additive)} brings ${g(grams)} of salt (${pc(percent)} of the oils): a harder bar with less
+    lather. Dissolve the salt fully before the lye, and cut early.
+  `,
   'liquid-read-label': ({ additive }) =>
     `Bought ${name(additive)} may hold alcohol, glycerin or a preservative: read its label. With alcohol in it, boil that off first, not over an open flame.`,
-  'liquid-eats-lye': ({ additive, grams, lyeGrams }) =>
-    `${g(grams)} ${name(additive)} eats about ${g(lyeGrams)} of lye with its acid; that much is added. A weaker one leaves lye in the bar: read the % on the label. Acid and lye heat and spit: mix it in before any lye.`,
+  'liquid-eats-lye': ({ additive, grams, lyeGrams }) => spaced`
+    ${g(grams)} ${name(additive)} eats about ${g(lyeGrams)} of lye with its acid; that much is added. A
+    weaker one leaves lye in the bar: read the % on the label. Acid and lye heat and spit: mix it in before
+    any lye.
+  `,
   'liquid-fat': ({ additive, points }) =>
     `The fat of the ${name(additive)} is ${one(points)} points of the superfat shown.`,
-  'lye-kept-dissolved': ({ percent }) =>
-    `Your lye is taken as ${pc(percent)} pure alkali by weight, as bottles are labelled. Dissolved it from flakes yourself? Give their purity. Stir it before weighing; if crystals or a crust show, warm it until clear, lid loose.`,
+  'lye-kept-dissolved': ({ percent }) => spaced`
+    Your lye is taken as ${pc(percent)} pure alkali by weight, as bottles are labelled. Dissolved it from
+    flakes yourself? Give their purity. Stir it before weighing; if crystals or a crust show, warm it until
+    clear, lid loose.
+  `,
   'jug-strong': ({ percent }) =>
     `In the jug the lye is ${pc(percent)}: it comes near boiling. Ice-cold water, a little lye at a time, stir until clear.`,
   'water-over-asked': ({ grams }) =>
     `${g(grams)} more water than you asked: honey and the like bring it, and none can be spared in the lye jug.`,
-  'melts-above-pour': ({ oil, percent, meltsC, startC }) =>
-    `${oil.en} (${pc(percent)}) is solid below about ${degrees(meltsC)}, and you pour at ${degrees(startC)}: grains or a false trace. Pour hotter (start:“${Math.ceil(meltsC)} C”) or use less.`,
+  'melts-above-pour': ({ oil, percent, meltsC, startC }) => spaced`
+    ${oil.en} (${pc(percent)}) is solid below about ${degrees(meltsC)}, and you pour at ${degrees(startC)}:
+    grains or a false trace. Pour hotter (start:“${Math.ceil(meltsC)} C”) or use less.
+  `,
   'acid-thickens-at-once': ({ oil, percent }) =>
     `${oil.en} (${pc(percent)}) reacts with lye in seconds: the batter thickens at once. Have the mould ready; plan no swirl.`,
   'wax-stays': ({ oil, percent }) =>
@@ -93,24 +107,34 @@ const refusals: Pick<
 > = {
   'additive-eats-lye-by-spoon': ({ additive }) =>
     `${capital(name(additive))} uses up lye, so a spoon of it is too rough: give its weight, such as “${bare(additive)} 10 g”.`,
-  'blend-sets-before-pour': ({ oil, percent, meltsC, startC }) =>
-    `${pc(percent)} of the blend (${midSentence(oil.en)}) is solid at ${degrees(startC)}: it can’t be poured. Pour above ${degrees(meltsC)} (start:“${Math.ceil(meltsC)} C”), or use less of it.`,
+  'blend-sets-before-pour': ({ oil, percent, meltsC, startC }) => spaced`
+    ${pc(percent)} of the blend (${midSentence(oil.en)}) is solid at ${degrees(startC)}: it can’t be
+    poured. Pour above ${degrees(meltsC)} (start:“${Math.ceil(meltsC)} C”), or use less of it.
+  `,
   'wax-too-much': ({ percent, most }) =>
     `${pc(percent)} wax makes no soap: about half of a wax never reacts with lye. ${most} % of the oils at most; 1 to 3 % is usual.`,
   'oil-never-soap': ({ text }) =>
     `“${text}” never turns into soap: the lye meant for it would stay in the bar. Use an oil, a fat or a butter.`,
-  'fragrance-dose-high': ({ percent, most }) =>
-    `${pc(percent)} of the oils is more fragrance than soap takes (${most} % at most; 3 % is usual). If it is the vanillin content, write “3% of oils, vanillin ${one(percent)}%”.`,
+  'fragrance-dose-high': ({ percent, most }) => spaced`
+    ${pc(percent)} of the oils is more fragrance than soap takes (${most} % at most; 3 % is usual). If it
+    is the vanillin content, write “3% of oils, vanillin ${one(percent)}%”.
+  `,
   'fragrance-dose-unclear': ({ text }) =>
     `“${text}”: which percent is the dose, which the vanillin in it? Write “3% of oils, vanillin 8%”.`,
-  'jug-too-little-water': ({ liquid, lyeGrams, jugWaterGrams, mostGrams }) =>
-    `${g(jugWaterGrams)} of water is left for ${g(lyeGrams)} of lye: it needs its own weight. Use ${g(mostGrams)} of ${bare(liquid)} at most, or more water (“2.5:1”).`,
+  'jug-too-little-water': ({ liquid, lyeGrams, jugWaterGrams, mostGrams }) => spaced`
+    ${g(jugWaterGrams)} of water is left for ${g(lyeGrams)} of lye: it needs its own weight. Use
+    ${g(mostGrams)} of ${bare(liquid)} at most, or more water (“2.5:1”).
+  `,
   'liquid-never-in-jug': ({ liquid }) =>
     `${capital(name(liquid))} is too thick or fat for the lye jug: lye pockets, foaming. Write “${bare(liquid)} in the oils”.`,
-  'liquid-is-spirit': ({ text }) =>
-    `“${text.trim()}” is strong alcohol: it burns near heat, makes lye boil up and seizes the batter. Use water; for beer or wine the alcohol is boiled off first.`,
-  'liquid-is-bleach': ({ text }) =>
-    `“${text.trim()}” never goes into soap: bleach and peroxide foam up with lye and oils, burn skin, destroy colour, and bleach gives poisonous gas with acids. Use water.`,
+  'liquid-is-spirit': ({ text }) => spaced`
+    “${text.trim()}” is strong alcohol: it burns near heat, makes lye boil up and seizes the batter. Use
+    water; for beer or wine the alcohol is boiled off first.
+  `,
+  'liquid-is-bleach': ({ text }) => spaced`
+    “${text.trim()}” never goes into soap: bleach and peroxide foam up with lye and oils, burn skin,
+    destroy colour, and bleach gives poisonous gas with acids. Use water.
+  `,
   'liquid-water-weight': ({ text }) =>
     `“${text.trim()}”: here goes what stands in for water. How much plain water there is, write with water: “33% lye”, “2:1” (water to lye) or “38% of oils”.`,
   'liquid-unknown': ({ text, known }) =>
@@ -120,10 +144,15 @@ const refusals: Pick<
     `“${text}”: which share is which lye? Write “NaOH 95% + KOH 5%”. They are different soaps.`,
   'lye-solution-of-both': () =>
     'A ready lye solution works here for one lye only. Write “50% NaOH solution”, or weigh both dry: “NaOH 95% + KOH 5%”.',
-  'solution-too-weak': ({ percent, solutionWaterGrams, leftGrams }) =>
-    `A ${pc(percent)} solution brings ${g(solutionWaterGrams)} of water, but ${g(leftGrams)} is all the batch leaves it. Use more water, fewer other liquids, or ${percent < 50 ? 'a stronger solution (50 %)' : 'dry lye, weighed in flakes'}.`,
-  'water-or-masterbatch': ({ percent }) =>
-    `${percent}% solution: is your lye kept dissolved? Then write lye:“${percent}% lye solution” and the batch’s water, such as “33% lye”. For a strong batch write “1:1”.`,
+  'solution-too-weak': ({ percent, solutionWaterGrams, leftGrams }) => spaced`
+    A ${pc(percent)} solution brings ${g(solutionWaterGrams)} of water, but ${g(leftGrams)} is all the
+    batch leaves it. Use more water, fewer other liquids, or
+    ${percent < 50 ? 'a stronger solution (50 %)' : 'dry lye, weighed in flakes'}.
+  `,
+  'water-or-masterbatch': ({ percent }) => spaced`
+    ${percent}% solution: is your lye kept dissolved? Then write lye:“${percent}% lye solution” and the
+    batch’s water, such as “33% lye”. For a strong batch write “1:1”.
+  `,
 };
 
 type Weighed = { readonly mass: string; readonly id: AdditiveId };
@@ -164,23 +193,38 @@ const steps: { readonly [Id in Stepped]: (values: PrepSteps[Id]) => string } = {
   'boil-off': v =>
     `Simmer the ${bare(v.additive)} uncovered until the alcohol (about ${pc(v.percent)}) and gas are gone, 20 minutes or more. Cool it, then weigh.`,
   'freeze-liquid': v => `Freeze ${weight(v.grams)} ${name(v.additive)} in small cubes.`,
-  'mix-lye': v =>
-    `Weigh ${lyes(v.lye)}; add ${v.sour ? 'very slowly, by the spoonful,' : 'slowly'} to ${inJug(v.waterGrams, v.liquids, v.sour ? 'ice-cold ' : 'cold ')}${v.sour ? ', jug in an ice bath' : ''}${held(v.holdBackGrams)}, never the other way round.${v.sour ? ' Acid and lye heat and spit.' : ''} ${hottest(v.hottestC)} Let it cool.`,
-  'mix-lye-frozen': v =>
-    `Weigh ${lyes(v.lye)}. Jug in an ice bath with ${inJug(v.waterGrams, v.liquids, 'frozen ')}${held(v.holdBackGrams)}: a spoonful of lye at a time, stir until it melts in, wait while it is above 40 °C (104 °F). Takes 15 to 30 minutes. Never liquid onto lye.${v.liquids.every(({ additive }) => additive === 'ice') ? '' : ' It may smell and turn yellow.'}`,
-  'pour-solution': v =>
-    `Weigh ${weight(v.grams)} of the ${pc(v.percent)} ${v.alkali} solution${v.waterGrams > 0.05 ? `; pour it slowly into ${weight(v.waterGrams)} cold water${held(v.holdBackGrams)}` : ''}. Gloves and goggles: it burns as it is.`,
+  'mix-lye': v => spaced`
+    Weigh ${lyes(v.lye)}; add ${v.sour ? 'very slowly, by the spoonful,' : 'slowly'} to
+    ${inJug(v.waterGrams, v.liquids, v.sour ? 'ice-cold ' : 'cold ')}${v.sour ? ', jug in an ice bath' : ''}${held(v.holdBackGrams)},
+    never the other way round.${v.sour ? ' Acid and lye heat and spit.' : ''} ${hottest(v.hottestC)} Let it
+    cool.
+  `,
+  'mix-lye-frozen': v => spaced`
+    Weigh ${lyes(v.lye)}. Jug in an ice bath with
+    ${inJug(v.waterGrams, v.liquids, 'frozen ')}${held(v.holdBackGrams)}: a spoonful of lye at a time, stir
+    until it melts in, wait while it is above 40 °C (104 °F). Takes 15 to 30 minutes. Never liquid onto
+    lye.${v.liquids.every(({ additive }) => additive === 'ice') ? '' : ' It may smell and turn yellow.'}
+  `,
+  'pour-solution': v => spaced`
+    Weigh ${weight(v.grams)} of the ${pc(v.percent)} ${v.alkali}
+    solution${v.waterGrams > 0.05 ? `; pour it slowly into ${weight(v.waterGrams)} cold water${held(v.holdBackGrams)}` : ''}.
+    Gloves and goggles: it burns as it is.
+  `,
   'dissolve-acid': v =>
     `Dissolve ${weight(v.grams)} ${name(v.additive)} in the cold water or liquid, before any lye.`,
-  'acid-into-oils': v =>
-    `Dissolve ${weight(v.grams)} ${name(v.additive)} in a little of the batch’s water and stir it into the oils; never into the lye solution: it would boil up.`,
+  'acid-into-oils': v => spaced`
+    Dissolve ${weight(v.grams)} ${name(v.additive)} in a little of the batch’s water and stir it into the
+    oils; never into the lye solution: it would boil up.
+  `,
   'liquid-into-oils': v => `Blend ${weight(v.grams)} ${name(v.additive)} into the oils, just before the lye.`,
   'ready-tub': () =>
     'Have a wide heatproof polypropylene tub ready: this soap stays a paste. Lay out cups and spatulas.',
   'stays-cool': v =>
     `Small bars lose heat as fast as they make it (about ${degrees(v.peakC)} at most): no hot moment to watch. Cover them.`,
-  'cut-salt-bar': v =>
-    `${pc(v.percent)} salt: cut as soon as it is firm, ${v.fromHours} to ${v.toHours} h, gloves on (raw soap burns). Cavities need no cutting. Cure four to six weeks.`,
+  'cut-salt-bar': v => spaced`
+    ${pc(v.percent)} salt: cut as soon as it is firm, ${v.fromHours} to ${v.toHours} h, gloves on (raw soap
+    burns). Cavities need no cutting. Cure four to six weeks.
+  `,
   'keep-paste': () =>
     'A paste: no unmoulding, no cutting. Keep it covered, gloves on, two weeks or more before it is thinned; check its pH is about 9 to 10.',
 };

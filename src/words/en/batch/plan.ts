@@ -1,4 +1,5 @@
 import { oilById } from '../../../engine/batch/oils/find-oil.ts';
+import { spaced } from '../../../engine/over-lines.ts';
 import { OUNCE_G } from '../../../engine/quantities/units.ts';
 import { capital, midSentence } from '../../../engine/text/capital.ts';
 import type { Outcome } from '../../../records/shelf/shelf.ts';
@@ -39,8 +40,17 @@ export const plan = {
   batterNote: (v: { grams: string; density: number; reserve: number }) =>
     `${v.grams}, ${figure(v.density, 3)} g/ml. About ${figure(v.reserve, 0)} ml of it clings to pot and cups.`,
   superfat: 'Superfat',
-  superfatNote: (v: { asked: number; usual: boolean; carriers: boolean; low: number; high: number }) =>
-    `${v.usual ? 'Usual' : 'Asked'}: ${one(v.asked)} %.${v.carriers ? ' The oil in the colours lifts it.' : ''} Oils differ: it lies between ${one(v.low)} and ${one(v.high)} %.`,
+  superfatNote: (v: {
+    asked: number;
+    usual: boolean;
+    carriers: boolean;
+    low: number;
+    high: number;
+  }) => spaced`
+    ${v.usual ? 'Usual' : 'Asked'}: ${one(v.asked)}
+    %.${v.carriers ? ' The oil in the colours lifts it.' : ''} Oils differ: it lies between ${one(v.low)}
+    and ${one(v.high)} %.
+  `,
   percent: (v: { percent: number }) => `${one(v.percent)} %`,
   portion: (v: { name: string; volume: string }) => `${capital(batch.portionName(v.name))}: ${v.volume}`,
   /** Spoons first, then grams, then what it is wetted in. */

@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type { LengthUnit } from '../../../engine/pouring/pour-mould.ts';
 import { lengthsIn } from '../../lengths.ts';
 import { numbersIn } from '../../numbers.ts';
@@ -72,8 +73,10 @@ export const pouring = {
     `Infuse ${v.percent} % of your oils: about ${v.hex}, off by ${one(v.deltaE)}`,
   infusionGrams: (v: { oil: number; plantLow: number; plantHigh: number }) =>
     `That is ${v.oil} g of infused oil, from ${v.plantLow} to ${v.plantHigh} g of dried plant.`,
-  infusionHow:
-    'Dried plant in a closed jar of oil, 1 part to 5 to 10 by weight: four to six weeks in the dark, or two to four hours at 60 °C (140 °F) in a water bath, then strain (common practice).',
+  infusionHow: spaced`
+    Dried plant in a closed jar of oil, 1 part to 5 to 10 by weight: four to six weeks in the dark, or two
+    to four hours at 60 °C (140 °F) in a water bath, then strain (common practice).
+  `,
   infusionOtherColour:
     'This plant does not lead to that colour, whatever the share: that is as near as it comes.',
   infusionTooWeak:
@@ -106,8 +109,10 @@ export const pouringRefusals: Pick<
   'pour-not-a-mould': ({ text }) =>
     `“${text}” is no mould: give its inside, “25x9x7 cm”, “cylinder 8x25 cm” or “12 cavities x 100 ml”.`,
   'pour-cavity-depth': () => 'How deep is one cavity? Add it: “12 cavities x 100 ml, 3 cm deep”.',
-  'pour-tilt-round': ({ shape }) =>
-    `${shape === 'cylinder' ? 'A round mould' : 'A tray of cavities'} sets no even wedge when tilted: pour level layers there, or take a loaf or slab mould for the wedge.`,
+  'pour-tilt-round': ({ shape }) => spaced`
+    ${shape === 'cylinder' ? 'A round mould' : 'A tray of cavities'} sets no even wedge when tilted: pour
+    level layers there, or take a loaf or slab mould for the wedge.
+  `,
   'swirl-too-deep': ({ most }) => `That is deeper than the mould: at most ${length(most)}.`,
   'infusion-bar-unreadable': ({ text }) =>
     `I can’t read “${text}” as a bar. Give the share of infused oil, then its colour: “20% #d9b86a”.`,

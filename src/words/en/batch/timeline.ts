@@ -1,4 +1,5 @@
 import type { PrepSteps, Trace, Wetting } from '../../../engine/batch/planning/prep-step.ts';
+import { spaced } from '../../../engine/over-lines.ts';
 import { OUNCE_G } from '../../../engine/quantities/units.ts';
 import { capital, midSentence } from '../../../engine/text/capital.ts';
 import { numbersIn } from '../../numbers.ts';
@@ -77,8 +78,10 @@ const steps: StepSentences = {
   'keep-cool': () =>
     'Keep it cool: uncovered, air all round, a fan if you have one. White crackles when it overheats.',
   wrap: () => 'Cover and wrap it in towels.',
-  'too-hot-to-wrap': v =>
-    `Do not wrap it or put it in the oven: the core would reach about ${degrees(v.peakC)}. Leave it uncovered, air all round, a tray under it; look every quarter of an hour.`,
+  'too-hot-to-wrap': v => spaced`
+    Do not wrap it or put it in the oven: the core would reach about ${degrees(v.peakC)}. Leave it
+    uncovered, air all round, a tray under it; look every quarter of an hour.
+  `,
   'into-oven': v => `Oven off (it was at ${degrees(v.ovenC)}), mould in, door shut. Leave it overnight.`,
   'into-fridge': () => 'Into the fridge, away from food, labelled.',
   'watch-heat': v =>

@@ -1,5 +1,6 @@
 import type { Phase } from '../../../engine/challenges/events.ts';
 import type { Method } from '../../../engine/challenges/voting/election.ts';
+import { spaced } from '../../../engine/over-lines.ts';
 import type { Lack, LackBeside } from '../../lack.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
@@ -204,8 +205,10 @@ export const challengeSteps = {
   historyRow: (v: { title: string; bar: string; place?: number | undefined; of: number; on: string }) =>
     `${v.place === undefined ? 'not placed' : `${ordinal(v.place)} of ${v.of}`}: “${v.bar}” in “${v.title}” (${v.on})`,
   exported: (v: { title: string }) => `“${v.title}” as JSON and CSV`,
-  exportNote:
-    'Anyone recounts the JSON with: npm run -s tally -- challenge.json. Ballots carry no names, yet one that leaves out a bar tells that its voter made that bar: share it with care.',
+  exportNote: spaced`
+    Anyone recounts the JSON with: npm run -s tally -- challenge.json. Ballots carry no names, yet one that
+    leaves out a bar tells that its voter made that bar: share it with care.
+  `,
 
   ideas: (v: { near: number; of: number }) =>
     `From your shelf you can come near ${v.near} of ${count(v.of, 'colour', 'colours')}.`,

@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 
@@ -31,8 +32,10 @@ export const community = {
     grams: number | undefined;
     by: string;
     wants: string | undefined;
-  }) =>
-    `“${v.name}”${v.kind && v.kind.toLowerCase() !== v.name.toLowerCase() ? ` (${v.kind})` : ''}${v.grams === undefined ? '' : `, ${one(v.grams)} g`}, by ${v.by}${v.wants ? `, for ${v.wants}` : ''}`,
+  }) => spaced`
+    “${v.name}”${v.kind && v.kind.toLowerCase() !== v.name.toLowerCase() ? ` (${v.kind})` : ''}${v.grams === undefined ? '' : `, ${one(v.grams)} g`},
+    by ${v.by}${v.wants ? `, for ${v.wants}` : ''}
+  `,
   offerGone: (v: { name: string }) => `“${v.name}” is no longer offered here.`,
   recipeGiven: (v: { title: string; bar: string; recipe: string }) =>
     `The recipe of “${v.bar}”, first in “${v.title}”, is here by leave of its maker: keep it with /recipe copy recipe:${v.recipe}`,

@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import { quoted } from '../../../engine/text/lines/option-line.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
@@ -5,8 +6,10 @@ import type { RefusalSentences } from '../../sentence.ts';
 const { one } = numbersIn('en');
 
 export const testBars = {
-  headline: (v: { bars: number; portion: string; jars: number; after: number; before: number }) =>
-    `${v.bars} test ${v.bars === 1 ? 'bar' : 'bars'} of ${v.portion} for ${v.jars} ${v.jars === 1 ? 'jar' : 'jars'}: give or take ${one(v.after)} after, ${one(v.before)} now`,
+  headline: (v: { bars: number; portion: string; jars: number; after: number; before: number }) => spaced`
+    ${v.bars} test ${v.bars === 1 ? 'bar' : 'bars'} of ${v.portion} for ${v.jars}
+    ${v.jars === 1 ? 'jar' : 'jars'}: give or take ${one(v.after)} after, ${one(v.before)} now
+  `,
   unreached: (v: { bars: number; portion: string; within: number; after: number }) =>
     `${v.bars} test bars of ${v.portion} do not get to ${one(v.within)}: give or take ${one(v.after)} is as near as they come`,
   none: (v: { within: number }) =>

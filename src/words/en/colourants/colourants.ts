@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 
 type Choices = readonly { readonly names: { readonly en: string } }[];
@@ -99,6 +100,8 @@ export const colourantsRefusals: Pick<
     `Never put metal powder or flake in soap batter. ${metals[metal]}. For that look, use a mica coloured with iron oxide.`,
   'metal-or-mica': ({ metal, instead }) =>
     `The metal itself must never go in. ${metals[metal]}. If you mean the powder coloured like it, say “${instead.names.en}”.`,
-  'glitter-read-label': () =>
-    'Glitter is plastic film, often with aluminium on it, and aluminium must never meet lye. Read its ingredient list to /colourant check; keep plain cosmetic glitter for the top of finished bars.',
+  'glitter-read-label': () => spaced`
+    Glitter is plastic film, often with aluminium on it, and aluminium must never meet lye. Read its
+    ingredient list to /colourant check; keep plain cosmetic glitter for the top of finished bars.
+  `,
 };

@@ -1,5 +1,6 @@
 import type { Carrier } from '../../../engine/colourants/colourant.ts';
 import type { DoseCautions } from '../../../engine/dosing/cautions.ts';
+import { spaced } from '../../../engine/over-lines.ts';
 import { practicalSpoons } from '../../../engine/quantities/spoons.ts';
 import type { StrengthName } from '../../../engine/quantities/strength.ts';
 import type { HarmfulLiquid } from '../../../engine/text/names/carrier-name.ts';
@@ -56,8 +57,10 @@ const cautions: CautionSentences = {
     `As little white as does it, never more than ${inSpoons(ceilingTeaspoons)} in this portion: more makes a brittle bar, and heat makes it crackle.`,
   'stick-blend-thickens': () => 'A stick-blended portion thickens: do it last, or pour it first.',
   'froth-cup-only': () => 'The frother is for the cup. Never put it in batter.',
-  'dish-test-first': ({ colourant, carrier }) =>
-    `${colourant.en} differs from lot to lot: stir a pinch into a dish of water first. Swirls in: water. Sits on the bottom: oil, or glycerin. Until then, ${inCarrier(carrier)}.`,
+  'dish-test-first': ({ colourant, carrier }) => spaced`
+    ${colourant.en} differs from lot to lot: stir a pinch into a dish of water first. Swirls in: water.
+    Sits on the bottom: oil, or glycerin. Until then, ${inCarrier(carrier)}.
+  `,
   'dish-test-disagrees': ({ colourant, tested, asked }) =>
     `Your dish test of ${colourant.en} pointed to ${inCarrier(tested)}; in ${inCarrier(asked)} expect specks.`,
   'fades-in-light': ({ colourant }) =>
@@ -65,8 +68,11 @@ const cautions: CautionSentences = {
   'lye-changes': ({ colourant, behaviour }) => `${colourant.en} ${lyeChanges[behaviour]}.`,
   'superfat-rises': ({ from, to }) =>
     `The carrier oil lifts superfat in this portion from about ${plain(from)} % to ${plain(to)} %: a little softer there.`,
-  'lye-thins': ({ from, to }) =>
-    `The carrier water thins the lye in this portion from about ${plain(from)} % to ${plain(to)} %: more risk of glycerin rivers if it heats up. Hold that water back from the lye water, but keep at least as much water as lye.`,
+  'lye-thins': ({ from, to }) => spaced`
+    The carrier water thins the lye in this portion from about ${plain(from)} % to ${plain(to)} %: more
+    risk of glycerin rivers if it heats up. Hold that water back from the lye water, but keep at least as
+    much water as lye.
+  `,
   'portion-small': ({ millilitres }) =>
     `${Math.round(millilitres)} ml is too little for spoons: take what clings to the tip of a toothpick, wet in a few drops, or colour 50 ml or more.`,
   'typical-batter': () => 'Converted with a typical batter. Your own recipe gives a closer answer.',
@@ -143,8 +149,10 @@ export const dosingRefusals: Pick<
     `I can't read “${text}” as a premix. Write “30%”, “1 tsp in 1 Tbsp oil”, or “unknown”.`,
   'premix-out-of-range': ({ text }) =>
     `“${text}” is no paste: pigment must be 0.1 to 95 % by weight, or up to 2 parts of powder to 1 of liquid.`,
-  'carrier-is-fragrance': ({ text }) =>
-    `“${text}” is a scent, not a wetting liquid: many scents thicken the batter or turn it brown, and its share is limited by law. Wet the colour in a light oil, water or glycerin, and add the scent for itself.`,
+  'carrier-is-fragrance': ({ text }) => spaced`
+    “${text}” is a scent, not a wetting liquid: many scents thicken the batter or turn it brown, and its
+    share is limited by law. Wet the colour in a light oil, water or glycerin, and add the scent for itself.
+  `,
   'carrier-is-alcohol': ({ text }) =>
     `“${text}” burns and heats the batter: it is no wetting liquid here. Use water, a light oil or glycerin.`,
   'carrier-harms': ({ text, why }) =>

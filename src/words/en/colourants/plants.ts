@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type { PlantClass } from '../../../engine/stability/plant-classes.ts';
 
 /** What lye does to plants and foods that the catalogue does not hold. */
@@ -32,8 +33,10 @@ export const plants = {
     `“${name}” is not on my list. Plant colours mostly turn brown or fade in lye: pour a small test bar first.`,
   onlyForSoap: 'What is no plant or food goes into soap only if it is sold for soap.',
   test: 'Plants differ from harvest to harvest: pour a spoonful of batter as a test, and keep bars in the dark.',
-  asLiquid:
-    'In place of water it has a method of its own: ice-cold or frozen, wine and beer boiled flat first, sugar heats the batter. Never plain onto lye; /plan weighs it with liquid:“coffee”.',
+  asLiquid: spaced`
+    In place of water it has a method of its own: ice-cold or frozen, wine and beer boiled flat first,
+    sugar heats the batter. Never plain onto lye; /plan weighs it with liquid:“coffee”.
+  `,
   source: (v: { source: string; isRemembered: boolean }) =>
     `Where it comes from: ${v.source}${v.isRemembered ? ' (from memory)' : ''}.`,
 };

@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type { EuRestriction, UsArea } from '../../../engine/stability/listings.ts';
 
 /** Where a colour goes in raw soap. */
@@ -115,12 +116,16 @@ export const stability = {
     noColour: (v: { name: string }) => `${v.name} counts as an ingredient, not as a colour.`,
     dated: (v: { asOf: string }) => `Text of ${v.asOf}.`,
     undated: 'From memory, not checked against the text.',
-    fluorescent:
-      'Neon resin pigments: no US listing; of fluorescent colours the US lists only a few certified dyes. In the EU each dye inside must stand in Annex IV: ask the supplier which it is.',
+    fluorescent: spaced`
+      Neon resin pigments: no US listing; of fluorescent colours the US lists only a few certified dyes. In
+      the EU each dye inside must stand in Annex IV: ask the supplier which it is.
+    `,
     change: 'Rules change and local codes decide: check the current text before you sell.',
     lyeFirst: 'A listing says nothing about lye: what must not meet lye stays out, listed or not.',
-    trueSoap:
-      'US: a bar that is mostly lye-and-fat soap and sold only as soap is no cosmetic (21 CFR 701.20); any other claim makes it one, and the colour rules apply.',
+    trueSoap: spaced`
+      US: a bar that is mostly lye-and-fat soap and sold only as soap is no cosmetic (21 CFR 701.20); any
+      other claim makes it one, and the colour rules apply.
+    `,
     euResponsible:
       'EU: any soap sold is a cosmetic; a responsible person answers for its assessment, file and notification (Regulation (EC) No 1223/2009).',
   },

@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type { Portion } from '../../../engine/quantities/amount.ts';
 import type { Outside } from '../../../engine/questions/fields/scope.ts';
 import type { Job } from '../../../engine/questions/jobs/jobs.ts';
@@ -68,10 +69,14 @@ export const ask = {
   oneOfTwo: (v: { first: string; second: string }) =>
     `This is for ${v.first} alone. ${capital(v.second)} in the same batter: half the dose of each. In a part of its own: ask for that part.`,
   byTheCup: 'You named no portion, so this is for 1 cup of batter.',
-  hotProcess:
-    'You speak of hot process: doses are the same, but the paste is thick and hot, so wet the colour well and expect some heat-sensitive colours to shift more.',
-  lawOfSelling:
-    'What must stand on a label depends on where and as what you sell: look it up at your own authority. I can tell where a colour stands by law; name the colour.',
+  hotProcess: spaced`
+    You speak of hot process: doses are the same, but the paste is thick and hot, so wet the colour well
+    and expect some heat-sensitive colours to shift more.
+  `,
+  lawOfSelling: spaced`
+    What must stand on a label depends on where and as what you sell: look it up at your own authority. I
+    can tell where a colour stands by law; name the colour.
+  `,
   jobs: {
     dose: 'how much to use',
     'survives-lye': 'whether it survives lye',
@@ -98,7 +103,10 @@ export const ask = {
     mix: 'Which colour do you want? Name it, such as “how do I make dusty rose”, or give its hex.',
     preview: 'What goes in, and into how much? Such as “what does 1/4 tsp charcoal in 2 cups look like”.',
     lye: 'Which oils, and how much of each? Such as “how much lye for 500 g olive oil and 200 g coconut oil”. I never guess an oil.',
-    plan: 'For a plan I need your oils with percents or weights, such as “olive 50%, coconut 30%, palm 20%”. Use /plan with oils, size and portions; /plan alone opens a form.',
+    plan: spaced`
+      For a plan I need your oils with percents or weights, such as “olive 50%, coconut 30%, palm 20%”. Use
+      /plan with oils, size and portions; /plan alone opens a form.
+    `,
     compare: 'Which two colours? Such as “which is stronger, red oxide or red mica”.',
     wet: 'Which colourant do you want to wet?',
     'shelf-add': 'What shall I add, and how much? Such as “add 50 g titanium dioxide to my shelf”.',
@@ -112,7 +120,10 @@ export const ask = {
     `I can't list every colour these make. Name the colour you want (“how do I make sage”), or see one mix: /preview mix:${quoted(v.mix)}.`,
   doubted: {
     headline: 'Fair to ask: I can be wrong. Ask it again with the colour, the amount and the strength.',
-    why: 'An answer of half or twice as much mostly hangs on one of these: grams of oils or of batter, another strength, another kind of the same colour, another size of spoon.',
+    why: spaced`
+      An answer of half or twice as much mostly hangs on one of these: grams of oils or of batter, another
+      strength, another kind of the same colour, another size of spoon.
+    `,
     how: 'Such as “ultramarine blue, 500 g batter, half strength”. “Understood as” shows what I read; “Why” and “All numbers” show how it came about.',
     lye: 'Was it about lye? Pour nothing until it is settled: weigh the oils again, run /plan, and compare with a second reckoning.',
   },
@@ -140,7 +151,10 @@ export const ask = {
   },
   trouble: {
     headline: 'What happened: in the pot, in the mould, or to a bar that is made?',
-    why: 'Tap what fits, or tell me in a few words: which colour, how it looks, since when, what went in. A made bar: /diagnose, with a picture if you have one.',
+    why: spaced`
+      Tap what fits, or tell me in a few words: which colour, how it looks, since when, what went in. A
+      made bar: /diagnose, with a picture if you have one.
+    `,
     hurt: 'Lye or batter on somebody',
     wantedOrTurned: (v: { colour: string }) => `Do you want ${v.colour}, or did something turn ${v.colour}?`,
     wanted: (v: { colour: string }) => `I want ${v.colour}`,
@@ -152,8 +166,10 @@ export const ask = {
   notUnderstood: 'I did not understand that as a question about soap colour, so I will not guess.',
   nearestFor: (v: { name: string }) =>
     `About ${v.name} I can say: how much (“how much ${v.name} for 2 cups”), whether it survives lye, what to wet it in, where the law stands.`,
-  canDo:
-    'I can say how much colour and how to wet it, whether it survives lye and is allowed, what went wrong with a bar, how to get a colour, and lye and water for your oils. /help shows it all.',
+  canDo: spaced`
+    I can say how much colour and how to wet it, whether it survives lye and is allowed, what went wrong
+    with a bar, how to get a colour, and lye and water for your oils. /help shows it all.
+  `,
   outside: {
     'lye-elsewhere':
       'Lye for anything other than soap is outside my field: go by its label and by those who know that craft. No soap recipe fits there.',

@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type { ReasonId } from '../../../engine/refusal.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
@@ -25,8 +26,10 @@ export const conversation = {
   ownByAsk:
     'That tells of what you keep for yourself, so I do not answer it here: ask it with /ask, which only you see.',
   /** What a steward hears when a group could not be told. */
-  notTold: (v: { title: string }) =>
-    `I could not tell the group about “${v.title}”: its channel is gone or closed to me. Let me view it, write there and attach files; the next news follows by itself, and /challenge show shows it now.`,
+  notTold: (v: { title: string }) => spaced`
+    I could not tell the group about “${v.title}”: its channel is gone or closed to me. Let me view it,
+    write there and attach files; the next news follows by itself, and /challenge show shows it now.
+  `,
 };
 
 export type ConversationReason = Extract<

@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type { TradeTerm } from '../../../engine/questions/found/trade-terms.ts';
 
 /** Words of the trade, in a sentence or two. */
@@ -59,7 +60,10 @@ export const terms = {
   },
   cure: {
     name: 'cure',
-    text: 'The weeks of drying after the soap is cut, four or more: water leaves, and the bar gets harder and milder. It is cured when it loses under 1 % of its weight a week.',
+    text: spaced`
+      The weeks of drying after the soap is cut, four or more: water leaves, and the bar gets harder and
+      milder. It is cured when it loses under 1 % of its weight a week.
+    `,
   },
   ricing: {
     name: 'ricing',
@@ -75,7 +79,10 @@ export const terms = {
   },
   dispersion: {
     name: 'dispersion',
-    text: 'Powder spread evenly in water, oil or glycerin before it meets the batter, or bought like that. What a bought one holds is unknown unless its label says: start with a quarter.',
+    text: spaced`
+      Powder spread evenly in water, oil or glycerin before it meets the batter, or bought like that. What
+      a bought one holds is unknown unless its label says: start with a quarter.
+    `,
   },
   ppo: {
     name: 'ppo',
@@ -83,6 +90,9 @@ export const terms = {
   },
   waterDiscount: {
     name: 'water discount',
-    text: 'Less water than usual, so the lye is stronger: batter thickens sooner, bars firm up sooner, less gel and fewer rivers. Never less water than lye, weight for weight.',
+    text: spaced`
+      Less water than usual, so the lye is stronger: batter thickens sooner, bars firm up sooner, less gel
+      and fewer rivers. Never less water than lye, weight for weight.
+    `,
   },
 } satisfies Record<TradeTerm, { readonly name: string; readonly text: string }>;

@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type { ReasonId } from '../../../engine/refusal.ts';
 import { capital, midSentence } from '../../../engine/text/capital.ts';
 import type { RefusalSentences } from '../../sentence.ts';
@@ -16,7 +17,10 @@ const jobs = {
 const cautions = {
   lye: {
     name: 'lye',
-    text: 'Burns skin and eyes. Sealed goggles, gloves, long sleeves. Slowly into cold water, never water onto lye; strong draught; no aluminium. In the eyes: rinse at once, 30 minutes, get help. No vinegar.',
+    text: spaced`
+      Burns skin and eyes. Sealed goggles, gloves, long sleeves. Slowly into cold water, never water onto
+      lye; strong draught; no aluminium. In the eyes: rinse at once, 30 minutes, get help. No vinegar.
+    `,
   },
   rawBatter: {
     name: 'raw batter',

@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type { Lack } from '../../../engine/questions/leaning/lean-kinds.ts';
 
 /** What is said to a turn that leans on the one before. */
@@ -19,8 +20,10 @@ export const leaning = {
     v.does
       ? `${v.name} bleeds: it runs into paler parts and can tint lather and cloth. Not beside white; little of it.`
       : `${v.name} does not bleed into other colours. Too much of it tints the lather and a pale cloth; at the usual dose it washes out.`,
-  micaCoat:
-    'The mica flake holds in lye; the colour on it decides. Read its list: CI 77… mostly hold, but not iron blue (77510) or manganese violet (77742); then a test bar.',
+  micaCoat: spaced`
+    The mica flake holds in lye; the colour on it decides. Read its list: CI 77… mostly hold, but not iron
+    blue (77510) or manganese violet (77742); then a test bar.
+  `,
   light: (v: { name: string; light: 'holds' | 'fades-slowly' | 'fades' }) =>
     ({
       holds: `${v.name} does not fade in light.`,
@@ -52,8 +55,10 @@ export const leaning = {
       'Of what? Nothing came before this that I still have: name the colourant and how much batter or oils.',
     'what-happened': () =>
       'What is it about: batter that went thick, colour with lumps, a bar that looks wrong? A few words are enough.',
-    'lye-over': () =>
-      'Do not use it: lye that is over stays in the bar and burns. How far over it is I reckon from what went in: “I put 150 g lye in 800 g olive and 200 g coconut”.',
+    'lye-over': () => spaced`
+      Do not use it: lye that is over stays in the bar and burns. How far over it is I reckon from what
+      went in: “I put 150 g lye in 800 g olive and 200 g coconut”.
+    `,
     'whole-recipe': () =>
       'For lye I need the whole recipe anew: every oil with its weight, and the superfat.',
     'which-thing': () => 'Which colour or powder do you mean? Name it, such as “rose clay”.',
@@ -70,8 +75,11 @@ export const leaning = {
     'Melted again a swirl becomes one dull colour. Oxides and ultramarine hold, plants and some micas do not.',
   /** Asked whether to go on after lye was on somebody. */
   goOn: 'The lye can wait: go on only when the skin has been rinsed for 20 minutes, is dry and does not sting.',
-  goOnHow:
-    'Until then the jug stands open, labelled, where nobody goes; made an hour or a day later the soap is no worse. Tight goggles, long sleeves and dry gloves first. A blister, white or hard skin, pain that stays, or anything in an eye: no soap today, medical help.',
+  goOnHow: spaced`
+    Until then the jug stands open, labelled, where nobody goes; made an hour or a day later the soap is no
+    worse. Tight goggles, long sleeves and dry gloves first. A blister, white or hard skin, pain that
+    stays, or anything in an eye: no soap today, medical help.
+  `,
   /** Over the first aid, told once more. */
   stillHurt: 'Not better, or in any doubt: get medical help now. Until then the same steps, once more:',
 };

@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 import { colourantsRefusals } from '../colourants/colourants.ts';
@@ -31,8 +32,10 @@ export const flaws = {
   thisBatch: 'This batch',
   nextBatch: 'Next time',
   doNotUse: 'Do not use this soap: it may hold free lye.',
-  crumbly:
-    'A bar that crumbles can hold too much lye: gloves and goggles while you cut or grate, no breathing of its dust, and pH paper on a wet bar before anybody uses it. Well above 10: do not use it.',
+  crumbly: spaced`
+    A bar that crumbles can hold too much lye: gloves and goggles while you cut or grate, no breathing of
+    its dust, and pH paper on a wet bar before anybody uses it. Well above 10: do not use it.
+  `,
   lyeFirst: (v: { percent: number }) => `Don’t use it: free lye, ${v.percent} % sure. Gloves on.`,
   mayHoldLye: (v: { percent: number }) =>
     `It may hold free lye (${v.percent} %). Until you know: do not use it, and gloves on.`,
@@ -40,7 +43,10 @@ export const flaws = {
   seenBy: (v: { findings: string; witnesses: string }) => `${v.findings} (${v.witnesses})`,
   via: { words: 'your words', photo: 'picture', answer: 'your answer', plan: 'your plan' },
   firstAid: {
-    skin: 'If it burns or stings: put the soap away, rinse the skin with plenty of running water now, take off what it touched, and get medical help if it does not ease. No vinegar on skin.',
+    skin: spaced`
+      If it burns or stings: put the soap away, rinse the skin with plenty of running water now, take off
+      what it touched, and get medical help if it does not ease. No vinegar on skin.
+    `,
     eye: 'Soap or lye in the eye: rinse at once with plenty of running water, for at least 30 minutes, and get medical help now.',
   },
   cantTell: {
@@ -68,8 +74,12 @@ export const flaws = {
       ? 'The first here. I weigh it in a little when members of this group ask.'
       : `${v.count} such here so far. I weigh them in a little when members of this group ask.`,
   pictures: {
-    offer:
-      'Is there a picture of that bar? If you like, I keep it with what it turned out to be, so that my reading of pictures can be measured on real ones. Kept: the picture at 1,024 pixels, without its place and time, and the cause. The stewards of this group can export it, without your name. /flaws given takes it back.',
+    offer: spaced`
+      Is there a picture of that bar? If you like, I keep it with what it turned out to be, so that my
+      reading of pictures can be measured on real ones. Kept: the picture at 1,024 pixels, without its
+      place and time, and the cause. The stewards of this group can export it, without your name. /flaws
+      given takes it back.
+    `,
     give: 'Yes, keep my picture',
     formTitle: 'Keep a picture of this bar',
     formPhoto: 'The bar, with what it turned out to be in view',
@@ -93,8 +103,10 @@ export const flaws = {
     none: 'Nobody here has given a picture yet.',
     exported: (v: { count: number; from: number }) =>
       v.count === 1 ? `1 picture, number ${v.from}` : `${v.count} pictures, from number ${v.from} on`,
-    exportedNote:
-      'Members gave them for measuring how well pictures are read: keep them to that, and drop what is taken back. Unpack all parts into one folder; `npm run score-photos -- FOLDER` scores it.',
+    exportedNote: spaced`
+      Members gave them for measuring how well pictures are read: keep them to that, and drop what is taken
+      back. Unpack all parts into one folder; \`npm run score-photos -- FOLDER\` scores it.
+    `,
     more: 'The next part',
     dropped: (v: { name: string }) =>
       `Erased from the set: the picture kept as ${v.name}. Files exported before still hold it.`,

@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import { degrees, degreesBetween } from '../../temperatures.ts';
 
 const pc = (chance: number) => `${Math.round(100 * chance)} %`;
@@ -26,6 +27,14 @@ export const flawNumbers = {
   water: (v: { grams: number; strength: number; atThirdGrams: number }) =>
     `Your plan: ${whole(v.grams)} g of water, ${whole(v.strength)} % lye. ${whole(v.atThirdGrams)} g makes 33 %.`,
   superfat: (v: { percent: number }) => `Your plan has ${whole(v.percent)} % superfat.`,
-  heat: (v: { peakC: number; lowC: number; highC: number; gelChance: number; overheatChance: number }) =>
-    `Your plan, estimated: core about ${degrees(v.peakC)}, between ${degreesBetween(v.lowC, v.highC, 'and')}; gel ${pc(v.gelChance)}, overheating ${pc(v.overheatChance)}.`,
+  heat: (v: {
+    peakC: number;
+    lowC: number;
+    highC: number;
+    gelChance: number;
+    overheatChance: number;
+  }) => spaced`
+    Your plan, estimated: core about ${degrees(v.peakC)}, between
+    ${degreesBetween(v.lowC, v.highC, 'and')}; gel ${pc(v.gelChance)}, overheating ${pc(v.overheatChance)}.
+  `,
 };

@@ -1,4 +1,5 @@
 import type { RemedyId } from '../../../engine/flaws/remedies.ts';
+import { spaced } from '../../../engine/over-lines.ts';
 
 /** What to do, as one instruction each. */
 export const flawRemedies: Readonly<Record<RemedyId, string>> = {
@@ -20,8 +21,10 @@ export const flawRemedies: Readonly<Record<RemedyId, string>> = {
     'Still liquid in the pot? Stick-blend until it comes back together, then pour at once.',
   'reabsorb-then-test-strip':
     'Let it stand a day. If the oil goes back in, test several spots with a strip; if not, discard it.',
-  'test-white-specks':
-    'White specks can be undissolved lye. Gloves on; press one: soft and waxy is fat or powder; hard, sharp or wet: do not use it. pH paper on a wetted one that shows 11 or more: not to be used.',
+  'test-white-specks': spaced`
+    White specks can be undissolved lye. Gloves on; press one: soft and waxy is fat or powder; hard, sharp
+    or wet: do not use it. pH paper on a wetted one that shows 11 or more: not to be used.
+  `,
   'spoon-into-mould': 'Spoon it in, press it down and knock the mould on the table.',
   'keep-dry-and-airy': 'Keep the bars dry, with air on all sides.',
   'wipe-and-dry': 'Pat the bars dry; they are fine to use.',

@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 
 type Tally = { records: number; sha256: string };
@@ -37,8 +38,10 @@ export const backupRefusals: Pick<RefusalSentences, BackupReason> = {
   'backup-missing': ({ file }) => `There is no file ${file}: name one that is there.`,
   'backup-of-memory': () =>
     'A store in memory cannot be backed up from outside: set TINTMOOT_STORE to the store you mean.',
-  'backup-unlike': ({ records, expected }) =>
-    `The copy is not like its source (${records} records for ${expected}): something wrote meanwhile. Stop everything that writes, empty the target and start again.`,
+  'backup-unlike': ({ records, expected }) => spaced`
+    The copy is not like its source (${records} records for ${expected}): something wrote meanwhile. Stop
+    everything that writes, empty the target and start again.
+  `,
   'backup-unreadable': ({ file, line }) =>
     `${file} is no backup of mine (line ${line} does not read). Nothing was restored; name a file that npm run backup made.`,
   'move-onto-itself': () => 'From and to are the same store: name two.',

@@ -1,9 +1,12 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 
 /** What the fronts say themselves: the terminal, and the chat platform's files. */
 export const fronts = {
-  welcome: (v: { store: string }) =>
-    `Tintmoot, the local room: no chat server is set, answers come from here, and ${v.store} remembers. Try /help, or /dose colourant:"ultramarine blue" portion:"2 cups". Leave with Ctrl-D.`,
+  welcome: (v: { store: string }) => spaced`
+    Tintmoot, the local room: no chat server is set, answers come from here, and ${v.store} remembers. Try
+    /help, or /dose colourant:"ultramarine blue" portion:"2 cups". Leave with Ctrl-D.
+  `,
   pickOne: (v: { most: number }) => `Type a number from 1 to ${v.most} to choose.`,
   nothingAsked: "Ask something: npm run -s ask -- 'how much blue for 2 cups?', or '/help'.",
   leaveAgain: 'Press Ctrl-C once more to leave.',

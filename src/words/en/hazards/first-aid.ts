@@ -1,17 +1,25 @@
 import type { EmergencyId } from '../../../engine/hazards/index.ts';
+import { spaced } from '../../../engine/over-lines.ts';
 import { householdFirstAid } from './first-aid-household.ts';
 
 /**
- * First aid as published: NIOSH Pocket Guide, sodium hydroxide and its first aid codes (irrigate eyes at once; dust off
- * solids, then flush skin; breathing; swallowed: medical attention at once); International Chemical Safety Cards 0360
- * (sodium hydroxide: rinse the mouth, no vomiting, at most one small glass of water, skin 15 minutes or more, half-upright
- * after fumes) and 0165 (hydrogen sulfide; hydrogen sulfide fact sheets: the nose goes blind, no rescue without breathing apparatus); New Jersey Right to Know fact sheet (eyes at least 30 minutes); MedlinePlus
+ * First aid as published: NIOSH Pocket Guide, sodium hydroxide and its first aid codes (irrigate eyes at
+ * once; dust off
+ * solids, then flush skin; breathing; swallowed: medical attention at once); International Chemical Safety
+ * Cards 0360
+ * (sodium hydroxide: rinse the mouth, no vomiting, at most one small glass of water, skin 15 minutes or more,
+ * half-upright
+ * after fumes) and 0165 (hydrogen sulfide; hydrogen sulfide fact sheets: the nose goes blind, no rescue
+ * without breathing apparatus); New Jersey Right to Know fact sheet (eyes at least 30 minutes); MedlinePlus
  * on lye (nothing sour to neutralise). Animals: common practice of vets.
  */
 export const firstAid = {
   /** Asked why a colour with ultramarine smells, where nobody feels it and no acid is told. */
-  ultramarineWhiff:
-    'A whiff of rotten eggs with ultramarine is a little hydrogen sulfide, a poisonous gas: open the windows, stand back until it is gone, and keep every acid away. Where it is strong, or anybody has a headache, sore eyes or feels dizzy or sick: everybody out, then /first-aid.',
+  ultramarineWhiff: spaced`
+    A whiff of rotten eggs with ultramarine is a little hydrogen sulfide, a poisonous gas: open the
+    windows, stand back until it is gone, and keep every acid away. Where it is strong, or anybody has a
+    headache, sore eyes or feels dizzy or sick: everybody out, then /first-aid.
+  `,
   headlines: {
     ...householdFirstAid.headlines,
     'lye-swallowed': 'Lye or raw soap in the mouth: rinse, do not vomit, call now.',

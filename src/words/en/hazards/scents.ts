@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type { PlanWarnings } from '../../../engine/batch/planning/plan-warning.ts';
 import type { BarredScentReason, ScentRisk } from '../../../engine/hazards/index.ts';
 import { capital } from '../../../engine/text/capital.ts';
@@ -30,8 +31,10 @@ const barredScents: Readonly<Record<BarredScentReason, string>> = {
     'mostly alcohol. It burns near heat, and seizes or splits the batter. Use a fragrance or essential oil with a certificate for soap (IFRA category 9).',
   'not-for-skin':
     'made for another use, not for skin. Does its certificate list soap (IFRA category 9)? Then write only the percent it allows. If not, keep it out.',
-  prohibited:
-    'as the plant’s own oil it is prohibited in cosmetics, since it harms skin or is poisonous. A perfumer’s oil of that name with a certificate for soap? Write “fragrance oil” after it.',
+  prohibited: spaced`
+    as the plant’s own oil it is prohibited in cosmetics, since it harms skin or is poisonous. A perfumer’s
+    oil of that name with a certificate for soap? Write “fragrance oil” after it.
+  `,
 };
 
 export const scents: {
@@ -46,8 +49,10 @@ export const scents: {
       `${capital(scent)}: ${scentRisks[risk]} Gloves; dose by its IFRA certificate (soap: category 9), not by nose, and stay under it.`,
   },
   refusals: {
-    'scent-needs-certificate': ({ name: scent, risk }) =>
-      `${capital(scent)}: ${scentRisks[risk]} No grams without its limit: find the most for soap on its IFRA certificate (category 9), such as “0.5% ${scent}, certificate 0.5%”.`,
+    'scent-needs-certificate': ({ name: scent, risk }) => spaced`
+      ${capital(scent)}: ${scentRisks[risk]} No grams without its limit: find the most for soap on its IFRA
+      certificate (category 9), such as “0.5% ${scent}, certificate 0.5%”.
+    `,
     'scent-over-certificate': ({ name: scent, percent, most }) =>
       `${pc(percent)} is more${scent === '' ? '' : ` ${scent}`} than its certificate allows in soap: ${pc(most)} at most. Write “${pc(most)}” or less.`,
     'scent-barred': ({ name: scent, reason }) => `${capital(scent)}: ${barredScents[reason]}`,

@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type { LyeCheck } from '../../../engine/questions/lye/sums/check.ts';
 import type { OilsForLye } from '../../../engine/questions/lye/sums/inverse.ts';
 import type { LyeTopic } from '../../../engine/questions/lye/topics/topic.ts';
@@ -36,26 +37,47 @@ export const lyeQuestions = {
     ...lyeSafety,
     'clean-up': {
       answer: 'Do not neutralise it: sweep dry lye up, then wash the place with plenty of water.',
-      why: 'Goggles and gloves first; keep children and pets away. Dry flakes: sweep them up dry into a plastic tub, never by hand. Liquid: soak it up with paper or cloths, then rinse with much cold water several times. Carpet or wood: pick up every flake dry before any water, then rinse; if it stays slippery or gets warm, rinse on. Never vinegar or any acid on skin, or on a spill: it heats. Only the last traces on a rinsed bench may be wiped with weak vinegar. Leftover lye water: label it and keep it closed for the next batch, or ask your local waste service; what may go down a drain is a matter of local rules. Never into an aluminium sink or pipe.',
+      why: spaced`
+        Goggles and gloves first; keep children and pets away. Dry flakes: sweep them up dry into a plastic
+        tub, never by hand. Liquid: soak it up with paper or cloths, then rinse with much cold water
+        several times. Carpet or wood: pick up every flake dry before any water, then rinse; if it stays
+        slippery or gets warm, rinse on. Never vinegar or any acid on skin, or on a spill: it heats. Only
+        the last traces on a rinsed bench may be wiped with weak vinegar. Leftover lye water: label it and
+        keep it closed for the next batch, or ask your local waste service; what may go down a drain is a
+        matter of local rules. Never into an aluminium sink or pipe.
+      `,
     },
     'drain-cleaner': {
       answer: 'No: never use drain cleaner as lye.',
-      why: 'Even where the label says lye it may hold aluminium chips (they make hydrogen), bleach, salts, scent or dye, and its strength is unknown. Buy sodium hydroxide sold as pure, with its purity on the label.',
+      why: spaced`
+        Even where the label says lye it may hold aluminium chips (they make hydrogen), bleach, salts,
+        scent or dye, and its strength is unknown. Buy sodium hydroxide sold as pure, with its purity on
+        the label.
+      `,
     },
     'baking-soda': {
       answer: 'No: baking soda or washing soda makes no soap out of oil.',
-      why: 'They are salts of carbonic acid, far too weak. Only sodium hydroxide (bars) or potassium hydroxide (soft soap) does it. What you get otherwise is greasy, wet paste.',
+      why: spaced`
+        They are salts of carbonic acid, far too weak. Only sodium hydroxide (bars) or potassium hydroxide
+        (soft soap) does it. What you get otherwise is greasy, wet paste.
+      `,
     },
     bleach: {
       answer: 'No: bleach is not lye.',
-      why: 'Household bleach is sodium hypochlorite in water. It makes no soap, and gives off toxic chlorine with acids. You need sodium hydroxide (NaOH, caustic soda).',
+      why: spaced`
+        Household bleach is sodium hypochlorite in water. It makes no soap, and gives off toxic chlorine
+        with acids. You need sodium hydroxide (NaOH, caustic soda).
+      `,
     },
     // Asked the one way and the other, these are one matter.
     'water-onto-lye': lyeHarm['lye-into-water'],
     'lye-and-water-swapped': lyeHarm['amounts-swapped'],
     'glass-jug': {
       answer: 'No glass: lye etches it, and the heat can crack it.',
-      why: 'Use a heatproof jug of polypropylene (PP, recycling mark 5) or stainless steel. Glass that held many times breaks without warning, heat-resistant glass too.',
+      why: spaced`
+        Use a heatproof jug of polypropylene (PP, recycling mark 5) or stainless steel. Glass that held
+        many times breaks without warning, heat-resistant glass too.
+      `,
     },
     aluminium: {
       answer: 'No: never aluminium, tin or zinc with lye.',
@@ -63,38 +85,71 @@ export const lyeQuestions = {
     },
     'no-goggles': {
       answer: 'Do not start without goggles and gloves: one drop of lye can cost an eye.',
-      why: 'Plain glasses are not enough: goggles that close all round, chemical-resistant gloves, long sleeves. If you find them missing halfway, step back, cover the jug loosely, and put them on before you go on.',
+      why: spaced`
+        Plain glasses are not enough: goggles that close all round, chemical-resistant gloves, long
+        sleeves. If you find them missing halfway, step back, cover the jug loosely, and put them on before
+        you go on.
+      `,
     },
     'lye-twice': {
       answer: 'Do not use it: twice the lye is lye-heavy and burns skin.',
-      why: 'Keep gloves and goggles on. The batter can be saved only if you know exactly what went in: then tell me “I put 300 g lye in 1000 g olive” for how far off it is, and rebatch with the oils that are missing. If you do not know the amounts, discard it as caustic waste by your local rules.',
+      why: spaced`
+        Keep gloves and goggles on. The batter can be saved only if you know exactly what went in: then
+        tell me “I put 300 g lye in 1000 g olive” for how far off it is, and rebatch with the oils that are
+        missing. If you do not know the amounts, discard it as caustic waste by your local rules.
+      `,
     },
     'wrong-unit': {
       answer: 'Do not use it yet: with the wrong unit the lye may be far too much.',
-      why: '1 oz is 28.35 g. Write down what the scale showed for each thing, and in which unit, and work out what really went in; then tell me “I put 150 g lye in 1000 g olive”. If you are not sure, treat it as lye-heavy: gloves, no skin, discard it by your local rules.',
+      why: spaced`
+        1 oz is 28.35 g. Write down what the scale showed for each thing, and in which unit, and work out
+        what really went in; then tell me “I put 150 g lye in 1000 g olive”. If you are not sure, treat it
+        as lye-heavy: gloves, no skin, discard it by your local rules.
+      `,
     },
     'lye-forgotten': {
       answer: 'Do not add lye on a guess, and do not use the soap until you know.',
-      why: 'Weigh what is left in the lye jar, or the pot against its oils and water: the difference tells. Batter without lye never thickens and stays oil. If you cannot find out, treat it as caustic, gloves on, and discard it by your local rules.',
+      why: spaced`
+        Weigh what is left in the lye jar, or the pot against its oils and water: the difference tells.
+        Batter without lye never thickens and stays oil. If you cannot find out, treat it as caustic,
+        gloves on, and discard it by your local rules.
+      `,
     },
     'harder-by-lye': {
       answer: 'No: more lye makes no harder bar, it makes one that burns.',
-      why: 'Lye beyond what the oils take stays in the bar as lye. For a harder bar use more hard oils (palm, tallow, cocoa butter), less water, salt or sodium lactate, and a longer cure; work the lye out anew for every change of oils.',
+      why: spaced`
+        Lye beyond what the oils take stays in the bar as lye. For a harder bar use more hard oils (palm,
+        tallow, cocoa butter), less water, salt or sodium lactate, and a longer cure; work the lye out anew
+        for every change of oils.
+      `,
     },
     'too-little-water': {
       answer: 'Never less water than lye by weight: it does not dissolve.',
-      why: 'Undissolved crystals stay in the bar and burn. 1.5 to 2 times the weight of the lye is usual (33 % lye is 2.03 times). If the lye water was clear and all dissolved, the soap may be sound, only thicker and hotter; if there were crystals, gloves on, do not use it, and rebatch with water or discard it.',
+      why: spaced`
+        Undissolved crystals stay in the bar and burn. 1.5 to 2 times the weight of the lye is usual (33 %
+        lye is 2.03 times). If the lye water was clear and all dissolved, the soap may be sound, only
+        thicker and hotter; if there were crystals, gloves on, do not use it, and rebatch with water or
+        discard it.
+      `,
     },
   } satisfies Record<LyeTopic, { answer: string; why: string }>,
   water: (v: { water: number; lye: number; percent: number }) =>
     `${figure(v.water, 0)} g water for ${figure(v.lye, 1)} g lye`,
-  waterWhy: (v: { percent: number }) =>
-    `That is lye of ${one(v.percent)} %: water = lye × (100 − ${one(v.percent)}) / ${one(v.percent)}. Never less water than lye. Tell me the oils and I check the lye too.`,
+  waterWhy: (v: { percent: number }) => spaced`
+    That is lye of ${one(v.percent)} %: water = lye × (100 − ${one(v.percent)}) / ${one(v.percent)}. Never
+    less water than lye. Tell me the oils and I check the lye too.
+  `,
   /** Rounded up: less oil is more lye. */
-  oilsFor: (v: OilsForLye) =>
-    `${v.oils.map(({ names, grams }) => `${figure(Math.ceil(grams), 0)} g ${midSentence(names.en)}`).join(' + ')} for ${figure(v.lye.grams, 1)} g ${v.lye.alkali}, at ${one(v.superfat)} % superfat`,
-  oilsForWhy: (v: OilsForLye) =>
-    `Never less oil than that: it would be lye-heavy. Oils differ, so between ${figure(v.grams.low, 0)} and ${figure(v.grams.high, 0)} g would do in all. ${v.lye.alkali} counted at ${one(v.lye.purity * 100)} % purity. Weigh your oils, then ask the other way round, such as “how much lye for 800 g olive oil”, or use /plan for the water.`,
+  oilsFor: (v: OilsForLye) => spaced`
+    ${v.oils.map(({ names, grams }) => `${figure(Math.ceil(grams), 0)} g ${midSentence(names.en)}`).join(' + ')}
+    for ${figure(v.lye.grams, 1)} g ${v.lye.alkali}, at ${one(v.superfat)} % superfat
+  `,
+  oilsForWhy: (v: OilsForLye) => spaced`
+    Never less oil than that: it would be lye-heavy. Oils differ, so between ${figure(v.grams.low, 0)} and
+    ${figure(v.grams.high, 0)} g would do in all. ${v.lye.alkali} counted at ${one(v.lye.purity * 100)} %
+    purity. Weigh your oils, then ask the other way round, such as “how much lye for 800 g olive oil”, or
+    use /plan for the water.
+  `,
   checked: (v: LyeCheck) => {
     const what = `${figure(v.lye.grams, 1)} g ${v.lye.alkali} for ${figure(v.oilGrams, 0)} g oils`;
     const superfat = `superfat ${one(v.superfat.typical)} %`;
@@ -109,13 +164,22 @@ export const lyeQuestions = {
         return `${what} leaves ${superfat}: no excess of lye`;
     }
   },
-  checkedWhy: (v: LyeCheck) =>
-    `Oils differ: the superfat lies between ${one(v.superfat.low)} and ${one(v.superfat.high)} %. ${v.lye.alkali} counted at ${one(v.lye.purity * 100)} % purity. At ${one(v.usualPercent)} % superfat it would be ${figure(Math.floor(v.usualGrams * 10) / 10, 1)} g.`,
+  checkedWhy: (v: LyeCheck) => spaced`
+    Oils differ: the superfat lies between ${one(v.superfat.low)} and ${one(v.superfat.high)} %.
+    ${v.lye.alkali} counted at ${one(v.lye.purity * 100)} % purity. At ${one(v.usualPercent)} % superfat it
+    would be ${figure(Math.floor(v.usualGrams * 10) / 10, 1)} g.
+  `,
   remedy: {
-    'lye-heavy':
-      'Keep it off skin. Batter or bar, gloves and goggles on. It may be rebatched with the oils that are missing, only if every weight is certain; then reckon it anew. Otherwise discard it as caustic waste by your local rules. Waiting does not cure it, pH paper does not clear it, and no tongue on it.',
-    'may-be-heavy':
-      'If not yet mixed, use the lye of the 5 % line. If it is made: gloves, let it cure four weeks, then pH paper on a wet bar, never the tongue: 11 or more, or it stings, do not use it: rebatch with more oil, or discard it.',
+    'lye-heavy': spaced`
+      Keep it off skin. Batter or bar, gloves and goggles on. It may be rebatched with the oils that are
+      missing, only if every weight is certain; then reckon it anew. Otherwise discard it as caustic waste
+      by your local rules. Waiting does not cure it, pH paper does not clear it, and no tongue on it.
+    `,
+    'may-be-heavy': spaced`
+      If not yet mixed, use the lye of the 5 % line. If it is made: gloves, let it cure four weeks, then pH
+      paper on a wet bar, never the tongue: 11 or more, or it stings, do not use it: rebatch with more oil,
+      or discard it.
+    `,
     soft: 'It will be no caustic bar, but soft, and soon rancid. If not yet mixed, use the lye of the 5 % line.',
     usual: 'Still test the cured bar before it is used.',
   } satisfies Record<LyeCheck['verdict'], string>,
@@ -128,10 +192,14 @@ export const lyeQuestions = {
   noNumber:
     'So I give no amount of lye: with one thing misread it would be lye for another recipe. Put it right with the button, or use /plan.',
   weighedButUnread: 'Until its lye is worked out, treat it as lye-heavy: gloves and goggles, not on skin.',
-  readyHoldsWater:
-    'Ready-made lye already holds water: 100 g of 50 % solution are 50 g of dry lye. Never weigh one by the figure of the other: too little lye, or twice too much.',
-  bleachOrLye:
-    '“Lejía”: caustic soda (NaOH), or the bleach for cleaning? Bleach (hypochlorite) makes no soap and must never go in. If the label says sodium hydroxide, ask again with “sosa”.',
+  readyHoldsWater: spaced`
+    Ready-made lye already holds water: 100 g of 50 % solution are 50 g of dry lye. Never weigh one by the
+    figure of the other: too little lye, or twice too much.
+  `,
+  bleachOrLye: spaced`
+    “Lejía”: caustic soda (NaOH), or the bleach for cleaning? Bleach (hypochlorite) makes no soap and must
+    never go in. If the label says sodium hydroxide, ask again with “sosa”.
+  `,
   /** Parts of a question that the plan has not taken in. */
   passedBy: ({ left }: { readonly left: readonly string[] }) =>
     `Passed by: ${left
@@ -139,15 +207,19 @@ export const lyeQuestions = {
       .map(one => `“${one.slice(0, 40)}”`)
       .join(', ')}. If one of them is an oil, give its weight and ask again.`,
   /** What was told beside a recipe, and may change what of it is in the pot. */
-  saidBeside: ({ beside }: { readonly beside: readonly string[] }) =>
-    `You also say ${beside.map(one => `“${one}”`).join(' and ')}. If that changes what is in the pot, do not use this figure: ask again with only what goes in.`,
+  saidBeside: ({ beside }: { readonly beside: readonly string[] }) => spaced`
+    You also say ${beside.map(one => `“${one}”`).join(' and ')}. If that changes what is in the pot, do not
+    use this figure: ask again with only what goes in.
+  `,
   /** Oils spelt amiss, with the names they were read as. */
   respelt: ({
     respelt,
   }: {
     readonly respelt: readonly { readonly typed: string; readonly read: string }[];
-  }) =>
-    `${respelt.map(({ typed, read }) => `“${typed.slice(0, 40)}” read as “${read}”`).join(', ')}. Another oil? Then this lye is wrong: ask again with its name.`,
+  }) => spaced`
+    ${respelt.map(({ typed, read }) => `“${typed.slice(0, 40)}” read as “${read}”`).join(', ')}. Another
+    oil? Then this lye is wrong: ask again with its name.
+  `,
   /** Buttons under the question whether oils are in the pot. */
   /** The one reading of a recipe without the words that are not understood. */
   readWithout: ({ line }: { readonly line: string }) => `Without those words I read: ${line}.`,

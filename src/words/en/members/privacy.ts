@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import { midSentence } from '../../../engine/text/capital.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 
@@ -24,8 +25,10 @@ export const privacy = {
     preferences: 'Kept until you erase them.',
     recipes: 'Kept until you remove them.',
     batches: 'Kept with their photos until you remove them.',
-    recent:
-      'Kept for two days, the newest 20 of each; what an undo needs, for ten minutes and until the night at most; what you asked last, for half an hour, written down nowhere.',
+    recent: spaced`
+      Kept for two days, the newest 20 of each; what an undo needs, for ten minutes and until the night at
+      most; what you asked last, for half an hour, written down nowhere.
+    `,
     evidence: 'Kept until you take them back.',
     flaws:
       'Words for two days; what it turned out to be stays, for the group’s count; pictures you gave, until you take them back.',
@@ -46,14 +49,18 @@ export const privacy = {
     v.name === undefined
       ? 'Erase everything I keep of you? This can’t be undone.'
       : `Erase this: ${midSentence(v.name)}? This can’t be undone.`,
-  mustStay:
-    'What must stay, without your name: your entries in challenges, and your ballots in those that have ended. A ballot in a vote that still runs is withdrawn.',
+  mustStay: spaced`
+    What must stay, without your name: your entries in challenges, and your ballots in those that have
+    ended. A ballot in a vote that still runs is withdrawn.
+  `,
   eraseButton: 'Erase for good',
   erased: (v: { records: number }) => `Erased: ${v.records} notes.`,
   stays: (v: { records: number }) =>
     `${v.records} notes that others’ results rest on stay, without your name.`,
-  jarsSetAside: (v: { count: number }) =>
-    `${v.count === 1 ? 'One jar' : `${v.count} jars`} of yours can’t be read just now and stays out of every answer; nothing else is touched. Tell whoever runs me.`,
+  jarsSetAside: (v: { count: number }) => spaced`
+    ${v.count === 1 ? 'One jar' : `${v.count} jars`} of yours can’t be read just now and stays out of every
+    answer; nothing else is touched. Tell whoever runs me.
+  `,
 };
 
 export type PrivacyReason = 'privacy-under-way' | 'shelf-name-set-aside' | 'text-too-long';

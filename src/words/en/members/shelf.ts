@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import { stockDecimals } from '../../../engine/quantities/stock.ts';
 import { cut } from '../../../engine/text/cut.ts';
 import { quoted as asValue } from '../../../engine/text/lines/option-line.ts';
@@ -49,10 +50,14 @@ export const shelf = {
     `Noted: this lot of “${v.name}” ${dishTests[v.result]}.`,
   weighed: (v: { name: string; grams: number }) =>
     `${g(v.grams)} a level teaspoon of “${v.name}”: doses now use it.`,
-  oddSpoon: (v: { name: string; grams: number }) =>
-    `The teaspoon you once weighed of “${v.name}” (${g(v.grams)}) cannot be right, so it is counted as its kind usually weighs. Weigh a level one again: /shelf weigh item:${asValue(v.name)} grams:…`,
-  lotStarted: (v: { name: string; left?: number | undefined }) =>
-    `New lot of “${v.name}”${v.left === undefined ? '' : `, ${leftG(v.left)} in all`}. Do its dish test and weigh a level teaspoon: the last lot’s no longer count.`,
+  oddSpoon: (v: { name: string; grams: number }) => spaced`
+    The teaspoon you once weighed of “${v.name}” (${g(v.grams)}) cannot be right, so it is counted as its
+    kind usually weighs. Weigh a level one again: /shelf weigh item:${asValue(v.name)} grams:…
+  `,
+  lotStarted: (v: { name: string; left?: number | undefined }) => spaced`
+    New lot of “${v.name}”${v.left === undefined ? '' : `, ${leftG(v.left)} in all`}. Do its dish test and
+    weigh a level teaspoon: the last lot’s no longer count.
+  `,
   lowMarkSet: (v: { name: string; grams: number }) =>
     `I’ll tell you when “${v.name}” is down to ${g(v.grams)}.`,
   ingredientsKept: (v: { name: string }) => `The ingredients of “${v.name}” are noted.`,

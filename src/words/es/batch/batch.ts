@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type { ClassStep } from '../../../engine/batch/planning/class-kits.ts';
 import type { PlanWarnings } from '../../../engine/batch/planning/plan-warning.ts';
 import type { AdditiveId } from '../../../engine/batch/request.ts';
@@ -39,8 +40,11 @@ const warnings: WarningSentences = {
     percent > 30
       ? `${pc(percent)} de sobreengrasado: queda tanto aceite suelto que apenas es jabón: blando, graso, pronto rancio. ¿Es lo que quieres? Lo normal es 5 %.`
       : `${pc(percent)} de sobreengrasado es mucho: jabón blando que puede enranciarse pronto.`,
-  'superfat-may-go-negative': ({ lowest, oil, low, high }) =>
-    `Si tus aceites están en lo bajo de su rango, el sobreengrasado podría ser ${pc(lowest)}: demasiada sosa. El menos seguro es ${oil.es} (${one(low)} a ${one(high)} mg KOH/g). Sube el sobreengrasado o usa el valor del certificado de tu proveedor.`,
+  'superfat-may-go-negative': ({ lowest, oil, low, high }) => spaced`
+    Si tus aceites están en lo bajo de su rango, el sobreengrasado podría ser ${pc(lowest)}: demasiada
+    sosa. El menos seguro es ${oil.es} (${one(low)} a ${one(high)} mg KOH/g). Sube el sobreengrasado o usa
+    el valor del certificado de tu proveedor.
+  `,
   'lye-strong': ({ percent }) =>
     `Lejía al ${pc(percent)}: para gente con experiencia. La traza llega rápido y deja poco tiempo para el color.`,
   'lye-weak': ({ percent }) =>
@@ -60,16 +64,23 @@ const warnings: WarningSentences = {
   'portion-lye-weak': ({ name, percent }) =>
     `${capital(portionName(name))} acaba con ${pc(percent)} de sosa en su agua: usa menos agua para su color.`,
   'fragrance-browns': ({ level }) => `Vainillina: lo perfumado queda ${browning[level]}.`,
-  'fragrance-speeds': ({ name, drawn }) =>
-    `${name === undefined ? 'Tu aroma acelera la masa' : `Aromas como «${name}» suelen acelerar la masa: pruébalo antes en una taza`}. Mezcla a mano y algo más frío, primero los colores, al final el aroma, el molde a mano${drawn ? '; mejor verter sin más que un dibujo que lleva tiempo' : ''}.`,
+  'fragrance-speeds': ({ name, drawn }) => spaced`
+    ${name === undefined ? 'Tu aroma acelera la masa' : `Aromas como «${name}» suelen acelerar la masa: pruébalo antes en una taza`}.
+    Mezcla a mano y algo más frío, primero los colores, al final el aroma, el molde a
+    mano${drawn ? '; mejor verter sin más que un dibujo que lleva tiempo' : ''}.
+  `,
   'fragrance-unknown': ({ text }) =>
     `De «${text}» no sé nada: pregunta a quien vende el aroma si acelera la masa o la oscurece.`,
-  'superfat-shifted': ({ asked, comes }) =>
-    `El sobreengrasado queda en ${pc(comes)}, no en ${pc(asked)}: suma la grasa que moja los colores o que trae un líquido. Algo más blando; la sosa es la que pediste.`,
+  'superfat-shifted': ({ asked, comes }) => spaced`
+    El sobreengrasado queda en ${pc(comes)}, no en ${pc(asked)}: suma la grasa que moja los colores o que
+    trae un líquido. Algo más blando; la sosa es la que pediste.
+  `,
   'fragrance-limit': ({ percentOfOils }) =>
     `${pc(percentOfOils)} de aroma es mucho: mira el máximo en su certificado IFRA (jabón que se aclara, categoría 9).`,
-  'additive-heats': ({ additive: id, wrapped }) =>
-    `${capital(additive(id))}: calienta y acelera la masa. Trabaja más frío${wrapped ? ', míralo cada media hora y desabrígalo si se abomba' : ' y no abrigues el molde'}.`,
+  'additive-heats': ({ additive: id, wrapped }) => spaced`
+    ${capital(additive(id))}: calienta y acelera la masa. Trabaja más
+    frío${wrapped ? ', míralo cada media hora y desabrígalo si se abomba' : ' y no abrigues el molde'}.
+  `,
   'additive-browns': ({ additive: id }) =>
     `${capital(additive(id))}: oscurece con la sosa. Cuenta con una base beige.`,
   'additive-drinks-water': ({ additive: id }) =>
@@ -83,8 +94,15 @@ const warnings: WarningSentences = {
     portionSuperfat({ portion: capital(portionName(name)), percent, lowest }),
   'citric-eats-lye': ({ grams, lyeGrams, points, form }) =>
     form === 'monohydrate'
-      ? `${g(grams)} de ácido cítrico se comen ${g(lyeGrams)} de álcali, contado como monohidrato, el más flojo de los dos que se venden; ya están sumados. ¿La etiqueta dice anhidro? Escribe «ácido cítrico anhidro»; si no, el sobreengrasado sube ${one(points)} puntos.`
-      : `${g(grams)} de ácido cítrico anhidro se comen ${g(lyeGrams)} de álcali; ya están sumados. Si la etiqueta dice monohidrato, escribe «ácido cítrico»: el sobreengrasado bajaría ${one(points)} puntos.`,
+      ? spaced`
+        ${g(grams)} de ácido cítrico se comen ${g(lyeGrams)} de álcali, contado como monohidrato, el más
+        flojo de los dos que se venden; ya están sumados. ¿La etiqueta dice anhidro? Escribe «ácido cítrico
+        anhidro»; si no, el sobreengrasado sube ${one(points)} puntos.
+      `
+      : spaced`
+        ${g(grams)} de ácido cítrico anhidro se comen ${g(lyeGrams)} de álcali; ya están sumados. Si la
+        etiqueta dice monohidrato, escribe «ácido cítrico»: el sobreengrasado bajaría ${one(points)} puntos.
+      `,
 };
 
 const classSteps: Readonly<Record<ClassStep['id'], string>> = {
@@ -115,8 +133,10 @@ export const batch: typeof en.batch = {
 export const batchRefusals: typeof en.batchRefusals = {
   ...jug.refusals,
   ...scents.refusals,
-  'oil-not-clarified': ({ text }) =>
-    `«${text}» tiene cerca de un 82 % de grasa, el resto agua y leche, y llevaría demasiada sosa. Clarifícala y escribe «mantequilla clarificada», o usa otra grasa.`,
+  'oil-not-clarified': ({ text }) => spaced`
+    «${text}» tiene cerca de un 82 % de grasa, el resto agua y leche, y llevaría demasiada sosa.
+    Clarifícala y escribe «mantequilla clarificada», o usa otra grasa.
+  `,
   'oil-unknown': ({ text, nearest }) =>
     text.split(' ').length > 3 || /^\d/u.test(text)
       ? `No puedo leer «${text}» como un aceite con su peso. Escribe cada uno así: «500 g oliva, 200 g coco».`
@@ -177,18 +197,24 @@ export const batchRefusals: typeof en.batchRefusals = {
   'lye-shares-sum': ({ sum }) => `Las partes de los dos álcalis suman ${pc(sum)}; deberían sumar 100 %.`,
   'percent-unreadable': ({ text }) =>
     `No entiendo «${text}» como aroma. Escribe «3%» de los aceites (como mucho 6 %), y «vainillina 8%» si lo dice la etiqueta.`,
-  'scale-too-coarse': ({ stepGrams, points, leastOilGrams }) =>
-    `Un paso de tu báscula de ${one(stepGrams)} g mueve el sobreengrasado ${one(points)} puntos en este lote. Usa una báscula más fina o al menos ${leastOilGrams} g de aceites.`,
-  'water-turned-round': ({ text, water, lye }) =>
-    `Leo «${text}» como ${water} de agua por ${lye} de sosa: demasiado fuerte para disolverse con seguridad. ¿Querías decir ${lye}:${water} (agua a sosa)? Entonces escribe eso.`,
+  'scale-too-coarse': ({ stepGrams, points, leastOilGrams }) => spaced`
+    Un paso de tu báscula de ${one(stepGrams)} g mueve el sobreengrasado ${one(points)} puntos en este
+    lote. Usa una báscula más fina o al menos ${leastOilGrams} g de aceites.
+  `,
+  'water-turned-round': ({ text, water, lye }) => spaced`
+    Leo «${text}» como ${water} de agua por ${lye} de sosa: demasiado fuerte para disolverse con seguridad.
+    ¿Querías decir ${lye}:${water} (agua a sosa)? Entonces escribe eso.
+  `,
   'lye-too-strong': ({ percent, most }) =>
     `Lejía al ${pc(percent)}: demasiado fuerte para disolverse con seguridad. Usa al menos tanta agua como álcali (${most} %); lo normal es 33 %.`,
   'lye-too-weak': ({ percent, least }) =>
     `Lejía al ${pc(percent)}: demasiado floja para una pastilla. Al menos ${least} %; lo normal es 33 %.`,
   'milk-more-than-water': ({ additiveGrams, waterGrams }) =>
     `La leche y similares traen ${g(additiveGrams)} de agua y la receta lleva ${g(waterGrams)}: pon menos, o más agua.`,
-  'dip-too-deep': ({ dippedGrams, potSuperfat }) =>
-    `Apartar ${g(dippedGrams)} de aceite deja la olla en ${pc(potSuperfat)} de sobreengrasado: demasiada sosa ahí. Aparta menos, sube el sobreengrasado o usa aceite extra.`,
+  'dip-too-deep': ({ dippedGrams, potSuperfat }) => spaced`
+    Apartar ${g(dippedGrams)} de aceite deja la olla en ${pc(potSuperfat)} de sobreengrasado: demasiada
+    sosa ahí. Aparta menos, sube el sobreengrasado o usa aceite extra.
+  `,
   'dipped-oil-missing': ({ oil, wantedGrams, recipeGrams }) =>
     `No se pueden apartar ${g(wantedGrams)} de ${oil.es}: la receta lleva ${g(recipeGrams)}.`,
   'rescale-out-of-range': ({ factor }) => `Un factor de ${one(factor)} está fuera de 0,01 a 100.`,

@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 
 const orList = new Intl.ListFormat('es', { type: 'disjunction' });
@@ -53,8 +54,11 @@ export const bookRefusals: Pick<RefusalSentences, BookRefusal> = {
   'batch-nothing-said': () =>
     '¿Qué vertiste? Planéalo antes con /plan, nombra una recipe:, o dilo: made:«2 tazas violeta 1/2 cdta; 1 taza sin color».',
   'batch-two-sources': () => 'O una recipe:, o lo que hiciste en palabras: las dos cosas no.',
-  'batch-colours-unreadable': ({ text, portions }) =>
-    `No leo «${text}» como una parte y su color: escribe ${portions.length > 1 ? `«${portions[0]} #6b5aa8»` : '«#6b5aa8»'}. Partes: ${andList.format(quoted(portions))}.`,
+  'batch-colours-unreadable': ({ text, portions }) => spaced`
+    No leo «${text}» como una parte y su color: escribe
+    ${portions.length > 1 ? `«${portions[0]} #6b5aa8»` : '«#6b5aa8»'}. Partes:
+    ${andList.format(quoted(portions))}.
+  `,
   'batch-not-here': ({ name }) =>
     `«${name}» se vertió en otro sitio: solo se puede mostrar en el grupo donde lo apuntaste.`,
 };

@@ -1,4 +1,5 @@
 import type { Stage } from '../../../engine/batch/curing/stages.ts';
+import { spaced } from '../../../engine/over-lines.ts';
 import { datesIn } from '../../dates.ts';
 import { numbersIn } from '../../numbers.ts';
 import { degrees } from '../../temperatures.ts';
@@ -96,18 +97,25 @@ export const batches = {
     days: number;
     state: keyof typeof states;
     colours: readonly string[];
-  }) =>
-    `«${v.name}»: ${count(Math.max(0, v.days), 'día', 'días')}, ${states[v.state]}; vertido el ${v.date}${v.colours.length > 0 ? `; ${v.colours.join(', ')}` : ''}`,
+  }) => spaced`
+    «${v.name}»: ${count(Math.max(0, v.days), 'día', 'días')}, ${states[v.state]}; vertido el
+    ${v.date}${v.colours.length > 0 ? `; ${v.colours.join(', ')}` : ''}
+  `,
   byMaker: (v: { row: string; by: string }) => `${v.row} (de ${v.by})`,
-  bed: (v: { gelled: boolean; said: boolean; lye: number; plan: boolean }) =>
-    `${v.gelled ? 'Gelificado' : 'Sin gel'}${v.said ? ', como dijiste' : v.plan ? ', como estaba previsto' : ', ya que no se dijo nada'}.${v.plan ? ` Lejía al ${figure(v.lye)} %.` : ''}`,
+  bed: (v: { gelled: boolean; said: boolean; lye: number; plan: boolean }) => {
+    const why = v.said ? 'como dijiste' : v.plan ? 'como estaba previsto' : 'ya que no se dijo nada';
+    return `${v.gelled ? 'Gelificado' : 'Sin gel'}, ${why}.${v.plan ? ` Lejía al ${figure(v.lye)} %.` : ''}`;
+  },
   otherwise: (v: { text: string }) => `Distinto de lo planeado: ${v.text}`,
   noted: (v: { date: string; text: string }) => `${v.date}: ${v.text}`,
   noteKept: (v: { name: string }) => `Apuntado junto a «${v.name}».`,
   drying: (v: { percent: number; inAll: number; cured: boolean; weeks: number | undefined }) => {
     const lost = `Pierde el ${figure(Math.max(0, v.percent))} % por semana, el ${figure(Math.max(0, v.inAll))} % desde la primera pesada`;
     if (v.cured) return `${lost}: por debajo del 1 % semanal cuenta como curado (práctica habitual).`;
-    return `${lost}; curado por debajo del 1 % semanal (práctica habitual)${v.weeks === undefined ? ': pesa otra vez en una semana' : `: unas ${count(v.weeks, 'semana', 'semanas')} más`}.`;
+    return spaced`
+      ${lost}; curado por debajo del 1 % semanal (práctica
+      habitual)${v.weeks === undefined ? ': pesa otra vez en una semana' : `: unas ${count(v.weeks, 'semana', 'semanas')} más`}.
+    `;
   },
   cut: (v: { name: string; bars: number | undefined }) =>
     v.bars === undefined
@@ -159,13 +167,21 @@ export const batches = {
       ...(v.shifted ? ['de otro tono que lo habitual'] : []),
       ...(v.dull ? ['más apagado que lo habitual'] : []),
     ];
-    return `«${v.name}» es ${plain(v.times)} veces tan fuerte como lo habitual${looks.length > 0 ? `, ${looks.join(', ')}` : ''}${spoons}. Más o menos ${v.after} ahora, ${v.before} sin probar; de ${count(v.bars, 'barra', 'barras')}.`;
+    return spaced`
+      «${v.name}» es ${plain(v.times)} veces tan fuerte como lo
+      habitual${looks.length > 0 ? `, ${looks.join(', ')}` : ''}${spoons}. Más o menos ${v.after} ahora,
+      ${v.before} sin probar; de ${count(v.bars, 'barra', 'barras')}.
+    `;
   },
   oddBar: {
-    duller:
-      'Aún no aprendo nada: la barra salió más apagada de lo que dije, pero lo que la explica haría tu bote más vivo. ¿Era ese bote, esa cantidad, con luz de día?',
-    livelier:
-      'Aún no aprendo nada: la barra salió más viva de lo que dije, pero lo que la explica haría tu bote más apagado. ¿Era ese bote, esa cantidad, con luz de día?',
+    duller: spaced`
+      Aún no aprendo nada: la barra salió más apagada de lo que dije, pero lo que la explica haría tu bote
+      más vivo. ¿Era ese bote, esa cantidad, con luz de día?
+    `,
+    livelier: spaced`
+      Aún no aprendo nada: la barra salió más viva de lo que dije, pero lo que la explica haría tu bote más
+      apagado. ¿Era ese bote, esa cantidad, con luz de día?
+    `,
   },
   teach: 'Sí: aprende de ella',
   taught: (v: { name: string }) => `Aprendido de «${v.name}».`,

@@ -1,5 +1,6 @@
 import type { PrepSteps } from '../../../engine/batch/planning/prep-step.ts';
 import type { AdditiveId } from '../../../engine/batch/request.ts';
+import { spaced } from '../../../engine/over-lines.ts';
 import { OUNCE_G } from '../../../engine/quantities/units.ts';
 import { capital, midSentence } from '../../../engine/text/capital.ts';
 import type * as en from '../../en/batch/liquids.ts';
@@ -17,28 +18,44 @@ const name = (id: AdditiveId) => additives[id];
 const bare = (id: AdditiveId) => ({ ...additives, ...bareLiquids })[id];
 
 const warnings: typeof en.jug.warnings = {
-  'milk-keep-cold': ({ additive }) =>
-    `${capital(name(additive))}: se quema y puede subir con la sosa. En cubitos congelados, una cucharada de álcali cada vez, la jarra en un baño de hielo. Su agua cuenta en la jarra.`,
+  'milk-keep-cold': ({ additive }) => spaced`
+    ${capital(name(additive))}: se quema y puede subir con la sosa. En cubitos congelados, una cucharada de
+    álcali cada vez, la jarra en un baño de hielo. Su agua cuenta en la jarra.
+  `,
   'liquid-goes-into-oils': ({ additive, grams }) =>
     `${g(grams)} de ${name(additive)} van a los aceites, no a la jarra: el álcali necesita el agua sola. El agua que traen está contada.`,
-  'boil-off-alcohol': ({ additive, percent, fizzes }) =>
-    `${capital(bare(additive))}: lleva cerca de ${pc(percent)} de alcohol${fizzes ? ', y gas' : ''}. Con la sosa se desborda, y el alcohol espesa la masa de golpe. Hay que hervir antes el líquido, sin llama abierta, y pesar lo que quede.`,
-  'liquid-salt': ({ additive, grams, percent }) =>
-    `${capital(name(additive))}: trae ${g(grams)} de sal (${pc(percent)} de los aceites), pastilla más dura y con menos espuma. Disuelve del todo la sal antes de la sosa, y corta pronto.`,
+  'boil-off-alcohol': ({ additive, percent, fizzes }) => spaced`
+    ${capital(bare(additive))}: lleva cerca de ${pc(percent)} de alcohol${fizzes ? ', y gas' : ''}. Con la
+    sosa se desborda, y el alcohol espesa la masa de golpe. Hay que hervir antes el líquido, sin llama
+    abierta, y pesar lo que quede.
+  `,
+  'liquid-salt': ({ additive, grams, percent }) => spaced`
+    ${capital(name(additive))}: trae ${g(grams)} de sal (${pc(percent)} de los aceites), pastilla más dura
+    y con menos espuma. Disuelve del todo la sal antes de la sosa, y corta pronto.
+  `,
   'liquid-read-label': ({ additive }) =>
     `El ${name(additive)} comprado puede llevar alcohol, glicerina o conservante: lee su etiqueta. Si lleva alcohol, hiérvelo antes, sin llama abierta.`,
-  'liquid-eats-lye': ({ additive, grams, lyeGrams }) =>
-    `${g(grams)} de ${name(additive)} se comen unos ${g(lyeGrams)} de álcali por su ácido; ya están sumados. Si es más flojo, queda sosa en la pastilla: lee el % de la etiqueta. Ácido y sosa calientan y salpican: mézclalo antes de la sosa.`,
+  'liquid-eats-lye': ({ additive, grams, lyeGrams }) => spaced`
+    ${g(grams)} de ${name(additive)} se comen unos ${g(lyeGrams)} de álcali por su ácido; ya están sumados.
+    Si es más flojo, queda sosa en la pastilla: lee el % de la etiqueta. Ácido y sosa calientan y salpican:
+    mézclalo antes de la sosa.
+  `,
   'liquid-fat': ({ additive, points }) =>
     `La grasa de ${name(additive)} es ${one(points)} puntos del sobreengrasado que ves.`,
-  'lye-kept-dissolved': ({ percent }) =>
-    `Tomo tu sosa disuelta al ${pc(percent)} de álcali puro en peso, como en la etiqueta. ¿La disolviste tú de escamas? Da su pureza. Remuévela antes de pesar; si hay cristales o costra, templa el envase hasta que aclare, con la tapa floja.`,
+  'lye-kept-dissolved': ({ percent }) => spaced`
+    Tomo tu sosa disuelta al ${pc(percent)} de álcali puro en peso, como en la etiqueta. ¿La disolviste tú
+    de escamas? Da su pureza. Remuévela antes de pesar; si hay cristales o costra, templa el envase hasta
+    que aclare, con la tapa floja.
+  `,
   'jug-strong': ({ percent }) =>
     `En la jarra la sosa queda al ${pc(percent)}: casi hierve. Agua helada, poco álcali cada vez, remueve hasta que aclare.`,
   'water-over-asked': ({ grams }) =>
     `${g(grams)} más de agua de lo pedido: la traen la miel y similares, y de la jarra no se puede quitar.`,
-  'melts-above-pour': ({ oil, percent, meltsC, startC }) =>
-    `${oil.es} (${pc(percent)}): por debajo de unos ${degrees(meltsC)} es sólida, y viertes a ${degrees(startC)}. Saldrán granos o una falsa traza. Vierte más caliente (start:«${Math.ceil(meltsC)} C») o pon menos.`,
+  'melts-above-pour': ({ oil, percent, meltsC, startC }) => spaced`
+    ${oil.es} (${pc(percent)}): por debajo de unos ${degrees(meltsC)} es sólida, y viertes a
+    ${degrees(startC)}. Saldrán granos o una falsa traza. Vierte más caliente (start:«${Math.ceil(meltsC)}
+    C») o pon menos.
+  `,
   'acid-thickens-at-once': ({ oil, percent }) =>
     `${oil.es} (${pc(percent)}): reacciona con la sosa en segundos y la masa espesa de golpe. Ten el molde listo; sin dibujos.`,
   'wax-stays': ({ oil, percent }) =>
@@ -54,24 +71,36 @@ const warnings: typeof en.jug.warnings = {
 const refusals: typeof en.jug.refusals = {
   'additive-eats-lye-by-spoon': ({ additive }) =>
     `${capital(name(additive))}: consume sosa, y una cuchara es demasiado imprecisa. Da su peso, como «${bare(additive)} 10 g».`,
-  'blend-sets-before-pour': ({ oil, percent, meltsC, startC }) =>
-    `${pc(percent)} de la mezcla (${midSentence(oil.es)}) es sólido a ${degrees(startC)}: no se puede verter. Vierte por encima de ${degrees(meltsC)} (start:«${Math.ceil(meltsC)} C») o pon menos.`,
-  'wax-too-much': ({ percent, most }) =>
-    `Con ${pc(percent)} de cera no sale jabón: cerca de la mitad de una cera no reacciona con la sosa. Como mucho ${most} % de los aceites; lo normal, de 1 a 3 %.`,
+  'blend-sets-before-pour': ({ oil, percent, meltsC, startC }) => spaced`
+    ${pc(percent)} de la mezcla (${midSentence(oil.es)}) es sólido a ${degrees(startC)}: no se puede
+    verter. Vierte por encima de ${degrees(meltsC)} (start:«${Math.ceil(meltsC)} C») o pon menos.
+  `,
+  'wax-too-much': ({ percent, most }) => spaced`
+    Con ${pc(percent)} de cera no sale jabón: cerca de la mitad de una cera no reacciona con la sosa. Como
+    mucho ${most} % de los aceites; lo normal, de 1 a 3 %.
+  `,
   'oil-never-soap': ({ text }) =>
     `«${text}» nunca se hace jabón: la sosa que le toca quedaría libre en la pastilla. Usa un aceite, una grasa o una manteca.`,
-  'fragrance-dose-high': ({ percent, most }) =>
-    `${pc(percent)} de los aceites es más aroma del que admite un jabón (como mucho ${most} %; lo normal, 3 %). Si es la vainillina, escribe «3% de los aceites, vainillina ${one(percent)}%».`,
+  'fragrance-dose-high': ({ percent, most }) => spaced`
+    ${pc(percent)} de los aceites es más aroma del que admite un jabón (como mucho ${most} %; lo normal, 3
+    %). Si es la vainillina, escribe «3% de los aceites, vainillina ${one(percent)}%».
+  `,
   'fragrance-dose-unclear': ({ text }) =>
     `«${text}»: ¿qué porcentaje es la dosis y cuál su vainillina? Escribe «3% de los aceites, vainillina 8%».`,
-  'jug-too-little-water': ({ liquid, lyeGrams, jugWaterGrams, mostGrams }) =>
-    `Quedan ${g(jugWaterGrams)} de agua para ${g(lyeGrams)} de álcali, que necesita su propio peso. Pon como mucho ${g(mostGrams)} de ${bare(liquid)}, o más agua («2,5:1»).`,
+  'jug-too-little-water': ({ liquid, lyeGrams, jugWaterGrams, mostGrams }) => spaced`
+    Quedan ${g(jugWaterGrams)} de agua para ${g(lyeGrams)} de álcali, que necesita su propio peso. Pon como
+    mucho ${g(mostGrams)} de ${bare(liquid)}, o más agua («2,5:1»).
+  `,
   'liquid-never-in-jug': ({ liquid }) =>
     `${capital(name(liquid))}: demasiado espeso o graso para la jarra; deja bolsas de sosa y sube. Escribe «${bare(liquid)} en los aceites».`,
-  'liquid-is-spirit': ({ text }) =>
-    `«${text.trim()}» es alcohol fuerte: arde cerca del calor, hace hervir la sosa y espesa la masa de golpe. Usa agua; a la cerveza o el vino se les hierve antes el alcohol.`,
-  'liquid-is-bleach': ({ text }) =>
-    `«${text.trim()}» nunca va en el jabón: la lejía y el agua oxigenada hacen espuma con la sosa y los aceites, queman la piel, destruyen el color, y la lejía con ácidos da gas venenoso. Usa agua.`,
+  'liquid-is-spirit': ({ text }) => spaced`
+    «${text.trim()}» es alcohol fuerte: arde cerca del calor, hace hervir la sosa y espesa la masa de
+    golpe. Usa agua; a la cerveza o el vino se les hierve antes el alcohol.
+  `,
+  'liquid-is-bleach': ({ text }) => spaced`
+    «${text.trim()}» nunca va en el jabón: la lejía y el agua oxigenada hacen espuma con la sosa y los
+    aceites, queman la piel, destruyen el color, y la lejía con ácidos da gas venenoso. Usa agua.
+  `,
   'liquid-water-weight': ({ text }) =>
     `«${text.trim()}»: aquí va lo que reemplaza al agua. Cuánta agua sola, escríbelo en water: «33% sosa», «2:1» (agua a álcali) o «38% de aceites».`,
   'liquid-unknown': ({ text, known }) =>
@@ -81,10 +110,15 @@ const refusals: typeof en.jug.refusals = {
     `«${text}»: ¿qué parte es de cada álcali? Escribe «NaOH 95% + KOH 5%». Son jabones distintos.`,
   'lye-solution-of-both': () =>
     'Una sosa ya disuelta vale aquí para un solo álcali. Escribe «solución de NaOH al 50%», o pesa ambos secos: «NaOH 95% + KOH 5%».',
-  'solution-too-weak': ({ percent, solutionWaterGrams, leftGrams }) =>
-    `Una solución al ${pc(percent)} trae ${g(solutionWaterGrams)} de agua y el lote solo le deja ${g(leftGrams)}. Pon más agua, menos líquidos o ${percent < 50 ? 'una solución más fuerte (50 %)' : 'sosa seca, pesada en escamas'}.`,
-  'water-or-masterbatch': ({ percent }) =>
-    `Solución al ${percent}%: ¿ya la tienes disuelta? Entonces lye:«solución al ${percent}%» y el agua del lote, como «33% sosa». Para un lote fuerte escribe «1:1».`,
+  'solution-too-weak': ({ percent, solutionWaterGrams, leftGrams }) => spaced`
+    Una solución al ${pc(percent)} trae ${g(solutionWaterGrams)} de agua y el lote solo le deja
+    ${g(leftGrams)}. Pon más agua, menos líquidos o
+    ${percent < 50 ? 'una solución más fuerte (50 %)' : 'sosa seca, pesada en escamas'}.
+  `,
+  'water-or-masterbatch': ({ percent }) => spaced`
+    Solución al ${percent}%: ¿ya la tienes disuelta? Entonces lye:«solución al ${percent}%» y el agua del
+    lote, como «33% sosa». Para un lote fuerte escribe «1:1».
+  `,
 };
 
 const joined = (parts: readonly string[]) => parts.join(' + ');
@@ -106,15 +140,28 @@ const hottest = (celsius: number) =>
     : 'Puede llegar a hervir y saltar: enfría antes el líquido.';
 
 const steps: typeof en.jug.steps = {
-  'boil-off': v =>
-    `Hierve a fuego suave y destapado: ${bare(v.additive)}, hasta que se vayan el alcohol (cerca de ${pc(v.percent)}) y el gas, 20 minutos o más. Enfría y pesa después.`,
+  'boil-off': v => spaced`
+    Hierve a fuego suave y destapado: ${bare(v.additive)}, hasta que se vayan el alcohol (cerca de
+    ${pc(v.percent)}) y el gas, 20 minutos o más. Enfría y pesa después.
+  `,
   'freeze-liquid': v => `Congela ${weight(v.grams)} de ${name(v.additive)} en cubitos.`,
-  'mix-lye': v =>
-    `Pesa ${lyes(v.lye)}; échalo ${v.sour ? 'muy despacio, a cucharadas, ' : 'despacio '}en ${inJug(v.waterGrams, v.liquids, v.sour ? ' helado' : ' en frío')}${v.sour ? ', la jarra en un baño de hielo' : ''}${held(v.holdBackGrams)}, nunca al revés.${v.sour ? ' El ácido y la sosa calientan y salpican.' : ''} ${hottest(v.hottestC)} Déjalo enfriar.`,
-  'mix-lye-frozen': v =>
-    `Pesa ${lyes(v.lye)}. Jarra en un baño de hielo con ${inJug(v.waterGrams, v.liquids, ' en cubitos')}${held(v.holdBackGrams)}: una cucharada de álcali cada vez; remueve y para si pasa de 40 °C (104 °F). 15 a 30 minutos. Nunca el líquido sobre la sosa.${v.liquids.every(({ additive }) => additive === 'ice') ? '' : ' Huele y amarillea.'}`,
-  'pour-solution': v =>
-    `Pesa ${weight(v.grams)} de la solución de ${v.alkali} al ${pc(v.percent)}${v.waterGrams > 0.05 ? `; viértela despacio en ${weight(v.waterGrams)} de agua fría${held(v.holdBackGrams)}` : ''}. Guantes y gafas: quema tal cual.`,
+  'mix-lye': v => spaced`
+    Pesa ${lyes(v.lye)}; échalo ${v.sour ? 'muy despacio, a cucharadas, ' : 'despacio '}en
+    ${inJug(v.waterGrams, v.liquids, v.sour ? ' helado' : ' en frío')}${v.sour ? ', la jarra en un baño de hielo' : ''}${held(v.holdBackGrams)},
+    nunca al revés.${v.sour ? ' El ácido y la sosa calientan y salpican.' : ''} ${hottest(v.hottestC)}
+    Déjalo enfriar.
+  `,
+  'mix-lye-frozen': v => spaced`
+    Pesa ${lyes(v.lye)}. Jarra en un baño de hielo con
+    ${inJug(v.waterGrams, v.liquids, ' en cubitos')}${held(v.holdBackGrams)}: una cucharada de álcali cada
+    vez; remueve y para si pasa de 40 °C (104 °F). 15 a 30 minutos. Nunca el líquido sobre la
+    sosa.${v.liquids.every(({ additive }) => additive === 'ice') ? '' : ' Huele y amarillea.'}
+  `,
+  'pour-solution': v => spaced`
+    Pesa ${weight(v.grams)} de la solución de ${v.alkali} al
+    ${pc(v.percent)}${v.waterGrams > 0.05 ? `; viértela despacio en ${weight(v.waterGrams)} de agua fría${held(v.holdBackGrams)}` : ''}.
+    Guantes y gafas: quema tal cual.
+  `,
   'dissolve-acid': v =>
     `Disuelve ${weight(v.grams)} de ${name(v.additive)} en el agua o el líquido frío, antes de la sosa.`,
   'acid-into-oils': v =>
@@ -125,8 +172,10 @@ const steps: typeof en.jug.steps = {
     'Ten lista una cubeta ancha de polipropileno resistente al calor: este jabón se queda en pasta. Prepara vasos y espátulas.',
   'stays-cool': v =>
     `Las pastillas pequeñas pierden el calor tan rápido como lo hacen (unos ${degrees(v.peakC)} como mucho): no hay momento caliente que vigilar. Tápalas.`,
-  'cut-salt-bar': v =>
-    `${pc(v.percent)} de sal: corta en cuanto esté firme, entre ${v.fromHours} y ${v.toHours} h, con guantes (el jabón crudo quema). En cavidades no hay que cortar. Cura de cuatro a seis semanas.`,
+  'cut-salt-bar': v => spaced`
+    ${pc(v.percent)} de sal: corta en cuanto esté firme, entre ${v.fromHours} y ${v.toHours} h, con guantes
+    (el jabón crudo quema). En cavidades no hay que cortar. Cura de cuatro a seis semanas.
+  `,
   'keep-paste': () =>
     'Es una pasta: no se desmolda ni se corta. Guárdala tapada, con guantes, dos semanas o más antes de diluirla; comprueba que su pH ronde 9 a 10.',
 };

@@ -1,4 +1,5 @@
 import { oilById } from '../../../engine/batch/oils/find-oil.ts';
+import { spaced } from '../../../engine/over-lines.ts';
 import { OUNCE_G } from '../../../engine/quantities/units.ts';
 import { capital, midSentence } from '../../../engine/text/capital.ts';
 import type * as en from '../../en/batch/plan.ts';
@@ -31,8 +32,11 @@ export const plan: typeof en.plan = {
   batterNote: v =>
     `${v.grams}, ${figure(v.density, 3)} g/ml. Unos ${figure(v.reserve, 0)} ml se quedan en la olla y los vasos.`,
   superfat: 'Sobreengrasado',
-  superfatNote: v =>
-    `${v.usual ? 'Usual' : 'Pedido'}: ${one(v.asked)} %.${v.carriers ? ' El aceite de los colores lo sube.' : ''} Los aceites varían: está entre ${one(v.low)} y ${one(v.high)} %.`,
+  superfatNote: v => spaced`
+    ${v.usual ? 'Usual' : 'Pedido'}: ${one(v.asked)}
+    %.${v.carriers ? ' El aceite de los colores lo sube.' : ''} Los aceites varían: está entre
+    ${one(v.low)} y ${one(v.high)} %.
+  `,
   percent: v => `${one(v.percent)} %`,
   portion: v => `${capital(batch.portionName(v.name))}: ${v.volume}`,
   dose: v => `${v.spoons} de ${v.colour}, unos ${v.grams} g${v.liquid ? `, en ${v.liquid}` : ''}`,

@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type * as en from '../../en/batch/pouring.ts';
 import { lengthsIn } from '../../lengths.ts';
 import { numbersIn } from '../../numbers.ts';
@@ -52,8 +53,10 @@ export const pouring: typeof en.pouring = {
     `Infusiona el ${percent} % de tus aceites: más o menos ${hex}, difiere ${one(deltaE)}`,
   infusionGrams: ({ oil, plantLow, plantHigh }) =>
     `Son ${oil} g de aceite infusionado, con ${plantLow} a ${plantHigh} g de planta seca.`,
-  infusionHow:
-    'Planta seca en un bote cerrado de aceite, 1 parte por 5 a 10 en peso: de cuatro a seis semanas a oscuras, o de dos a cuatro horas a 60 °C (140 °F) al baño maría, y cuela (práctica común).',
+  infusionHow: spaced`
+    Planta seca en un bote cerrado de aceite, 1 parte por 5 a 10 en peso: de cuatro a seis semanas a
+    oscuras, o de dos a cuatro horas a 60 °C (140 °F) al baño maría, y cuela (práctica común).
+  `,
   infusionOtherColour: 'Esta planta no lleva a ese color, con ninguna parte: más cerca no llega.',
   infusionTooWeak: 'Ni con todos los aceites infusionados bastaría: más planta en el aceite, o un pigmento.',
   infusionFirst: 'Primero una barra de prueba: 20 % de los aceites infusionados',
@@ -85,8 +88,10 @@ export const pouringRefusals: Pick<
     `«${text}» no es un molde: da su interior, «25x9x7 cm», «cilindro 8x25 cm» o «12 cavidades x 100 ml».`,
   'pour-cavity-depth': () =>
     '¿Qué profundidad tiene una cavidad? Añádela: «12 cavidades x 100 ml, 3 cm de hondo».',
-  'pour-tilt-round': ({ shape }) =>
-    `${shape === 'cylinder' ? 'Un molde redondo' : 'Una bandeja de cavidades'} no da una cuña pareja al inclinarlo: vierte ahí capas a nivel, o usa para la cuña un molde de barra o de losa.`,
+  'pour-tilt-round': ({ shape }) => spaced`
+    ${shape === 'cylinder' ? 'Un molde redondo' : 'Una bandeja de cavidades'} no da una cuña pareja al
+    inclinarlo: vierte ahí capas a nivel, o usa para la cuña un molde de barra o de losa.
+  `,
   'swirl-too-deep': ({ most }) => `Es más hondo que el molde: como mucho ${length(most)}.`,
   'infusion-bar-unreadable': ({ text }) =>
     `No entiendo «${text}» como barra. Da la parte de aceite infusionado y su color: «20% #d9b86a».`,

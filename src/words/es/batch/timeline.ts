@@ -1,4 +1,5 @@
 import type { PrepSteps, Trace, Wetting } from '../../../engine/batch/planning/prep-step.ts';
+import { spaced } from '../../../engine/over-lines.ts';
 import { OUNCE_G } from '../../../engine/quantities/units.ts';
 import { capital, midSentence } from '../../../engine/text/capital.ts';
 import type * as en from '../../en/batch/timeline.ts';
@@ -56,7 +57,10 @@ const steps: StepSentences = {
   'warm-oven': v => `Calienta el horno a ${degrees(v.ovenC)}.`,
   'check-temperatures': v =>
     v.coldLye
-      ? `Comprueba: aceites cerca de ${degrees(v.startC)}. La sosa en su líquido se queda fría, por debajo de 40 °C (104 °F): no la calientes. Todo pesado y a mano.`
+      ? spaced`
+        Comprueba: aceites cerca de ${degrees(v.startC)}. La sosa en su líquido se queda fría, por debajo
+        de 40 °C (104 °F): no la calientes. Todo pesado y a mano.
+      `
       : `Comprueba: aceites y agua de sosa cerca de ${degrees(v.startC)}. Todo pesado y a mano.`,
   'lye-into-oils': v => `El agua de sosa sobre los aceites. Bate a toques cortos hasta ${traces[v.trace]}.`,
   'add-additive': v => `Incorpora ${weight(v.grams)} de ${additive(v.additive)}.`,
@@ -78,8 +82,10 @@ const steps: StepSentences = {
   'keep-cool': () =>
     'Mantenlo fresco: destapado, con aire alrededor, con ventilador si tienes. El blanco se craquela al recalentarse.',
   wrap: () => 'Tápalo y abrígalo con toallas.',
-  'too-hot-to-wrap': v =>
-    `No lo abrigues ni lo metas al horno: así el centro llegaría a unos ${degrees(v.peakC)}. Déjalo destapado, con aire alrededor y una bandeja debajo; míralo cada cuarto de hora.`,
+  'too-hot-to-wrap': v => spaced`
+    No lo abrigues ni lo metas al horno: así el centro llegaría a unos ${degrees(v.peakC)}. Déjalo
+    destapado, con aire alrededor y una bandeja debajo; míralo cada cuarto de hora.
+  `,
   'into-oven': v =>
     `Horno apagado (estaba a ${degrees(v.ovenC)}), molde dentro, puerta cerrada. Déjalo toda la noche.`,
   'into-fridge': () => 'A la nevera, lejos de la comida y con etiqueta.',

@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type * as en from '../../en/challenges/challenge-steps.ts';
 import type { Lack, LackBeside } from '../../lack.ts';
 import { numbersIn } from '../../numbers.ts';
@@ -188,8 +189,10 @@ export const challengeSteps: typeof en.challengeSteps = {
   historyRow: v =>
     `${v.place === undefined ? 'sin puesto' : `${v.place}.º de ${v.of}`}: «${v.bar}» en «${v.title}» (${v.on})`,
   exported: v => `«${v.title}» en JSON y CSV`,
-  exportNote:
-    'El JSON se vuelve a contar con: npm run -s tally -- challenge.json. Las papeletas no llevan nombres, pero la que deja fuera una barra delata que su votante la hizo: compártelo con cuidado.',
+  exportNote: spaced`
+    El JSON se vuelve a contar con: npm run -s tally -- challenge.json. Las papeletas no llevan nombres,
+    pero la que deja fuera una barra delata que su votante la hizo: compártelo con cuidado.
+  `,
 
   ideas: v => `Con tu estante puedes acercarte a ${v.near} de ${count(v.of, 'color', 'colores')}.`,
   ideasNote:

@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 
@@ -31,8 +32,10 @@ export const community = {
     grams: number | undefined;
     by: string;
     wants: string | undefined;
-  }) =>
-    `«${v.name}»${v.kind && v.kind.toLowerCase() !== v.name.toLowerCase() ? ` (${v.kind})` : ''}${v.grams === undefined ? '' : `, ${one(v.grams)} g`}, de ${v.by}${v.wants ? `, por ${v.wants}` : ''}`,
+  }) => spaced`
+    «${v.name}»${v.kind && v.kind.toLowerCase() !== v.name.toLowerCase() ? ` (${v.kind})` : ''}${v.grams === undefined ? '' : `, ${one(v.grams)} g`},
+    de ${v.by}${v.wants ? `, por ${v.wants}` : ''}
+  `,
   offerGone: (v: { name: string }) => `«${v.name}» ya no se ofrece aquí.`,
   recipeGiven: (v: { title: string; bar: string; recipe: string }) =>
     `La receta de «${v.bar}», primera en «${v.title}», está aquí con permiso de quien la hizo: guárdala con /recipe copy recipe:${v.recipe}`,

@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type { techniqueAsked as english } from '../../en/colour/technique-asked.ts';
 
 /** Lo que se responde a lo que se pregunta de una cosa del taller (`src/engine/questions/technique/asked`). Práctica del oficio. */
@@ -5,200 +6,354 @@ export const techniqueAsked: typeof english = {
   'store-bars': {
     answer:
       'Pastillas curadas: seco, oscuro y con aire, en cartón o papel, no en bolsa cerrada. Duran un año o dos.',
-    why: 'Un estante, un cajón o una caja con agujeros, lejos del baño y la cocina. Los aromas, separados, o se mezclan; los colores vegetales a oscuras, que la luz los destiñe. Mientras curan van al aire por todos lados. La humedad las hace sudar, y los aceites viejos dan manchas naranjas: esas, primero.',
+    why: spaced`
+      Un estante, un cajón o una caja con agujeros, lejos del baño y la cocina. Los aromas, separados, o se
+      mezclan; los colores vegetales a oscuras, que la luz los destiñe. Mientras curan van al aire por
+      todos lados. La humedad las hace sudar, y los aceites viejos dan manchas naranjas: esas, primero.
+    `,
   },
   'cured-when': {
     answer: 'Curado: de cuatro a seis semanas, firme, con el mismo peso de una semana a otra y sin calambre.',
-    why: 'Pesa una pastilla cada semana y apúntalo: mientras pierda más de un gramo o así, aún se seca. El color no dice nada. Casi todo oliva tarda unos meses. Ante la duda, otras dos semanas no hacen daño.',
+    why: spaced`
+      Pesa una pastilla cada semana y apúntalo: mientras pierda más de un gramo o así, aún se seca. El
+      color no dice nada. Casi todo oliva tarda unos meses. Ante la duda, otras dos semanas no hacen daño.
+    `,
   },
   'start-when': {
     answer:
       'Cuenta seis semanas hacia atrás desde ese día: cuatro de curado y dos por si hay que repetir un lote.',
-    why: 'Así que vierte seis semanas antes, mejor aún más. Casi todo oliva: tres meses o más. A menos de cuatro semanas es demasiado joven para regalar: entonces base de glicerina, o una tarjeta que diga desde qué día se usa. /batch poured te avisa cuando está curado.',
+    why: spaced`
+      Así que vierte seis semanas antes, mejor aún más. Casi todo oliva: tres meses o más. A menos de
+      cuatro semanas es demasiado joven para regalar: entonces base de glicerina, o una tarjeta que diga
+      desde qué día se usa. /batch poured te avisa cuando está curado.
+    `,
   },
   'give-when': {
     answer:
       'Desde las cuatro semanas, mejor seis, se vea como se vea; casi todo oliva, después. Sin calambre, primero en ti.',
-    why: 'El jabón más joven es áspero y blando, y los primeros días quema. Un regalo demasiado joven lleva una nota con el día desde el que se puede usar. La ceniza es solo estética: vapor o un paño. Escribe qué lleva; quien tenga la piel mal pregunta al médico.',
+    why: spaced`
+      El jabón más joven es áspero y blando, y los primeros días quema. Un regalo demasiado joven lleva una
+      nota con el día desde el que se puede usar. La ceniza es solo estética: vapor o un paño. Escribe qué
+      lleva; quien tenga la piel mal pregunta al médico.
+    `,
   },
   'cut-with': {
     answer:
       'Sirve un cuchillo de cocina largo y liso, empujado derecho; el alambre corta más fino y parejo. Solo para jabón.',
-    why: 'Inoxidable, sin dientes, más ancho que el bloque; límpialo tras cada corte. Un alambre o cortador deja todas iguales, y el bloque puede ir de costado para que nada se arrastre por la cara. Firme como queso duro, casi siempre al día o a los dos. Guantes los dos primeros días.',
+    why: spaced`
+      Inoxidable, sin dientes, más ancho que el bloque; límpialo tras cada corte. Un alambre o cortador
+      deja todas iguales, y el bloque puede ir de costado para que nada se arrastre por la cara. Firme como
+      queso duro, casi siempre al día o a los dos. Guantes los dos primeros días.
+    `,
   },
   'air-out': {
     answer:
       'Batidora inclinada al entrar, sácale el aire a la cabeza, siempre sumergida; vierte de bajo y golpea el molde en la mesa.',
-    why: 'Toques cortos, y entre ellos a mano, sin varillas. Vierte por una espátula en traza ligera, que la masa espesa atrapa aire. Los huequitos son solo estéticos. Huecos con líquido no son aire: guantes, y no uses la pastilla.',
+    why: spaced`
+      Toques cortos, y entre ellos a mano, sin varillas. Vierte por una espátula en traza ligera, que la
+      masa espesa atrapa aire. Los huequitos son solo estéticos. Huecos con líquido no son aire: guantes, y
+      no uses la pastilla.
+    `,
   },
   'melt-fats': {
     answer:
       'Las grasas duras se derriten del todo, hasta que el aceite quede claro, y se enfrían a 30 o 40 °C (86 a 104 °F).',
-    why: 'Pesa primero, derrite suave, al baño maría o a fuego mínimo, las más duras antes y los aceites líquidos después: enfrían la olla. Lo que queda sólido cuaja en puntos blancos, y una manteca fría parece traza. Solo entonces entra la sosa ya fría. Nunca dejes el aceite solo al fuego.',
+    why: spaced`
+      Pesa primero, derrite suave, al baño maría o a fuego mínimo, las más duras antes y los aceites
+      líquidos después: enfrían la olla. Lo que queda sólido cuaja en puntos blancos, y una manteca fría
+      parece traza. Solo entonces entra la sosa ya fría. Nunca dejes el aceite solo al fuego.
+    `,
   },
   'wet-in-scent': {
     answer:
       'Mejor no: la esencia puede acelerar la masa y el polvo se le agruma. Aceite ligero, y la esencia aparte, al final.',
-    why: '1 cdta de polvo en 1 cda de aceite ligero que se descuenta de la receta. Así una esencia que corre no toca el color, y su cantidad queda en lo que permite su ficha.',
+    why: spaced`
+      1 cdta de polvo en 1 cda de aceite ligero que se descuenta de la receta. Así una esencia que corre no
+      toca el color, y su cantidad queda en lo que permite su ficha.
+    `,
   },
   'wet-in-alcohol': {
     answer:
       'Mejor aceite o glicerina. Unas gotas de alcohol mojan un polvo terco, pero arde y apura la masa.',
-    why: 'Si acaso: solo gotas, fuerte y sin color, sin llama ni hornalla cerca, con la ventana abierta, y que se vaya antes de poner el aceite. Nunca en masa tibia ni en el agua de la sosa: hierve. Un aceite ligero y diez minutos de remojo hacen lo mismo.',
+    why: spaced`
+      Si acaso: solo gotas, fuerte y sin color, sin llama ni hornalla cerca, con la ventana abierta, y que
+      se vaya antes de poner el aceite. Nunca en masa tibia ni en el agua de la sosa: hierve. Un aceite
+      ligero y diez minutos de remojo hacen lo mismo.
+    `,
   },
   'wet-in-glycerin': {
     answer:
       'Sí, la glicerina sirve para casi todos los polvos: 1 cdta de polvo en 1 cda más o menos, bien lisa.',
-    why: 'Sostiene el polvo más que el aceite y no gasta sosa. Intégrala bien en su parte, o queda en bolsas mojadas de color. Más de una o dos cucharadas por 500 g de aceites ablanda la pastilla y suda antes.',
+    why: spaced`
+      Sostiene el polvo más que el aceite y no gasta sosa. Intégrala bien en su parte, o queda en bolsas
+      mojadas de color. Más de una o dos cucharadas por 500 g de aceites ablanda la pastilla y suda antes.
+    `,
   },
   'water-held-back': {
     answer: 'Sí: aparta una o dos cucharadas del agua de la receta. En la jarra, nunca menos agua que sosa.',
-    why: 'La sosa queda igual, solo se reparte su agua. Una cucharada son 15 g: con 100 g de sosa en 200 g de agua no cambia nada. Si mojas en aceite, descuéntalo de los aceites. El agua de más solo deja la pastilla blanda un poco más.',
+    why: spaced`
+      La sosa queda igual, solo se reparte su agua. Una cucharada son 15 g: con 100 g de sosa en 200 g de
+      agua no cambia nada. Si mojas en aceite, descuéntalo de los aceites. El agua de más solo deja la
+      pastilla blanda un poco más.
+    `,
   },
   'salt-and-colour': {
     answer:
       'La sal lo deja más claro y lechoso: de un tercio a la mitad más de color. Córtalo entre una y cuatro horas.',
-    why: 'Los cristales de sal son blancos y la pastilla se vuelve opaca. Los minerales siguen fieles, las plantas se van como siempre. La sal, al final, en traza media y solo fina: la gruesa o la del mar Muerto raspa o toma agua. Los moldes individuales ahorran el corte.',
+    why: spaced`
+      Los cristales de sal son blancos y la pastilla se vuelve opaca. Los minerales siguen fieles, las
+      plantas se van como siempre. La sal, al final, en traza media y solo fina: la gruesa o la del mar
+      Muerto raspa o toma agua. Los moldes individuales ahorran el corte.
+    `,
   },
   'salt-hardens': {
     answer:
       'Más o menos 1 cdta de sal común por 500 g de aceites, disuelta en el agua antes de echar la sosa.',
-    why: 'Endurece antes y suelta mejor del molde; más le quita espuma. No gasta sosa. Ni en el agua ya con sosa ni en la masa: ahí quedan granos. Una barra de sal con la mitad del peso de los aceites es otra cosa, y se corta en horas.',
+    why: spaced`
+      Endurece antes y suelta mejor del molde; más le quita espuma. No gasta sosa. Ni en el agua ya con
+      sosa ni en la masa: ahí quedan granos. Una barra de sal con la mitad del peso de los aceites es otra
+      cosa, y se corta en horas.
+    `,
   },
   'sensitive-skin': {
     answer:
       'No se puede prometer nada: a lo sumo una pastilla curada, sin aroma, poco o nada de color. Piel enferma, primero el médico.',
-    why: 'Seis semanas de curado o más, y sin calambre en un adulto. Lo que más irrita son aromas, plantas y especias fuertes; lo que menos, los minerales. Prueba un día en un punto del brazo. Si enrojece o pica: para y enjuaga. Un jabón no cura nada, y no se da ni se vende como si curara.',
+    why: spaced`
+      Seis semanas de curado o más, y sin calambre en un adulto. Lo que más irrita son aromas, plantas y
+      especias fuertes; lo que menos, los minerales. Prueba un día en un punto del brazo. Si enrojece o
+      pica: para y enjuaga. Un jabón no cura nada, y no se da ni se vende como si curara.
+    `,
   },
   'rinse-tools': {
     answer:
       'No hace falta ni lejía de la ropa (cloro) ni vinagre: papel, guantes, un día de espera, y agua caliente con detergente.',
-    why: 'Nunca mezcles los dos, ni con otro limpiador: gas de cloro. El vinagre sobre sosa calienta y salpica; en la piel no ayuda, el agua sí. Al día siguiente lo que queda en la olla es jabón y se lava como jabón. Las ollas de jabón no vuelven a la comida.',
+    why: spaced`
+      Nunca mezcles los dos, ni con otro limpiador: gas de cloro. El vinagre sobre sosa calienta y salpica;
+      en la piel no ayuda, el agua sí. Al día siguiente lo que queda en la olla es jabón y se lava como
+      jabón. Las ollas de jabón no vuelven a la comida.
+    `,
   },
   'blender-stuff': {
     answer:
       'Brazo y campana de acero inoxidable, o plástico fuerte. Nunca aluminio: la sosa lo ataca y suelta hidrógeno.',
-    why: 'Lo dicen un imán y la etiqueta: el metal gris claro que se opaca es aluminio. El plástico toma color y olor, sin daño. Solo para jabón, y límpiala con papel y guantes antes de lavarla.',
+    why: spaced`
+      Lo dicen un imán y la etiqueta: el metal gris claro que se opaca es aluminio. El plástico toma color
+      y olor, sin daño. Solo para jabón, y límpiala con papel y guantes antes de lavarla.
+    `,
   },
   'colour-scales': {
     answer:
       'Sí: el color va con la masa. El doble de aceites lleva el doble de polvo, la mitad lleva la mitad.',
-    why: 'Solo si crece todo el lote; un molde mayor con el mismo lote lleva lo mismo. Mójalo en la misma medida: 1 cdta en 1 cda. En lotes chicos la cuchara es gruesa: pasta de 1 cdta en 1 cda, y cuéntala por cuartos de cucharadita. La sosa se calcula otra vez para toda la receta.',
+    why: spaced`
+      Solo si crece todo el lote; un molde mayor con el mismo lote lleva lo mismo. Mójalo en la misma
+      medida: 1 cdta en 1 cda. En lotes chicos la cuchara es gruesa: pasta de 1 cdta en 1 cda, y cuéntala
+      por cuartos de cucharadita. La sosa se calcula otra vez para toda la receta.
+    `,
   },
   'without-white': {
     answer:
       'Sí: el blanco se come color; sin él la mitad da la misma fuerza, sobre el amarillo de los aceites.',
-    why: 'El dióxido de titanio aclara y agrisa lo que tiene al lado. Sin él los colores son más hondos y algo translúcidos, y el azul tira a verde sobre aceites amarillos. Empieza con la mitad, mira una cucharada sobre papel blanco y suma por cuartos de cucharadita.',
+    why: spaced`
+      El dióxido de titanio aclara y agrisa lo que tiene al lado. Sin él los colores son más hondos y algo
+      translúcidos, y el azul tira a verde sobre aceites amarillos. Empieza con la mitad, mira una
+      cucharada sobre papel blanco y suma por cuartos de cucharadita.
+    `,
   },
   'zinc-or-titanium': {
     answer:
       'El dióxido de titanio cubre más o menos el doble: para blanco de verdad, ese. El óxido de zinc es más suave.',
-    why: 'El óxido de zinc necesita casi el doble para lo mismo, y puede espesar un poco la masa. Los dos aguantan la sosa. Más de 2 cdta de dióxido de titanio por 500 g de aceites cuartea y desmiga. Cualquiera de los dos: de grado cosmético, mojado como diga su etiqueta.',
+    why: spaced`
+      El óxido de zinc necesita casi el doble para lo mismo, y puede espesar un poco la masa. Los dos
+      aguantan la sosa. Más de 2 cdta de dióxido de titanio por 500 g de aceites cuartea y desmiga.
+      Cualquiera de los dos: de grado cosmético, mojado como diga su etiqueta.
+    `,
   },
   'fridge-mould': {
     answer:
       'Sí, de 12 a 24 horas evita el gel y que se recaliente; tapado, en su propia bandeja, lejos de la comida.',
-    why: 'Queda más claro, lechoso y mate, y quiere un día o dos más en el molde. A medias deja un anillo oscuro: enseguida y toda la noche. El jabón crudo quema: que no toque nada que se coma ni lo alcance un niño. Congelador, solo una hora o dos, para que despegue.',
+    why: spaced`
+      Queda más claro, lechoso y mate, y quiere un día o dos más en el molde. A medias deja un anillo
+      oscuro: enseguida y toda la noche. El jabón crudo quema: que no toque nada que se coma ni lo alcance
+      un niño. Congelador, solo una hora o dos, para que despegue.
+    `,
   },
   'how-many-strokes': {
     answer: 'De tres a cinco y para; en la olla una o dos vueltas, con percha de una a tres pasadas.',
-    why: 'Cada una más mezcla los colores, hasta que queda uno solo: más de diez es barro. Traza ligera a media, para que la línea se sostenga. Blanco o masa sin color entre los que juntos dan marrón. Para cuando aún parezca grueso: el corte enseña líneas más finas.',
+    why: spaced`
+      Cada una más mezcla los colores, hasta que queda uno solo: más de diez es barro. Traza ligera a
+      media, para que la línea se sostenga. Blanco o masa sin color entre los que juntos dan marrón. Para
+      cuando aún parezca grueso: el corte enseña líneas más finas.
+    `,
   },
   'layer-fell': {
     answer:
       'La de abajo estaba muy blanda: espera a que sostenga una cucharada, y vierte de bajo por una espátula. Es buen jabón.',
-    why: 'Lo que se juntó queda como remolino. La próxima, traza media, de 5 a 20 minutos entre capas, la segunda igual de espesa o menos, vertida a la altura de una cuchara sobre la espátula.',
+    why: spaced`
+      Lo que se juntó queda como remolino. La próxima, traza media, de 5 a 20 minutos entre capas, la
+      segunda igual de espesa o menos, vertida a la altura de una cuchara sobre la espátula.
+    `,
   },
   'layers-apart': {
     answer:
       'La de abajo ya había cuajado, o tenía mucho polvo. Vierte mientras aún pegue, y raya o humedece su cara.',
-    why: 'La línea de mica, apenas un velo. Que gelifiquen o se enfríen juntas, y córtalo de costado con un alambre fino. Capas de distinta agua o aceites encogen distinto. Lo que se abrió es buen jabón: moja las dos caras, aprieta, envuelve y espera un día; o usa las mitades.',
+    why: spaced`
+      La línea de mica, apenas un velo. Que gelifiquen o se enfríen juntas, y córtalo de costado con un
+      alambre fino. Capas de distinta agua o aceites encogen distinto. Lo que se abrió es buen jabón: moja
+      las dos caras, aprieta, envuelve y espera un día; o usa las mitades.
+    `,
   },
   'recipe-in-cups': {
     answer:
       'Solo por peso: las tazas son muy imprecisas para la sosa. Pesa cada aceite y dime los gramos y el sobreengrasado.',
-    why: 'Una taza de aceite son unos 205 a 220 g, de manteca sólida cualquier cosa: un décimo de error es el doble del sobreengrasado usual de 5 %. Escríbelo así: «500 g oliva, 200 g coco, sobreengrasado 5%», y calculo la sosa. Una receta antigua se calcula de nuevo, también su sosa.',
+    why: spaced`
+      Una taza de aceite son unos 205 a 220 g, de manteca sólida cualquier cosa: un décimo de error es el
+      doble del sobreengrasado usual de 5 %. Escríbelo así: «500 g oliva, 200 g coco, sobreengrasado 5%», y
+      calculo la sosa. Una receta antigua se calcula de nuevo, también su sosa.
+    `,
   },
   'buy-lye': {
     answer:
       'Hidróxido de sodio puro, con su pureza en la etiqueta, 98 % o más y nada más. Tiendas y precios no los sé.',
-    why: 'Lo tienen proveedores de jabón y de química, y algunas ferreterías. No: desatascador con otras cosas, gel, perfume, cloro, virutas de metal, ni un bote sin etiqueta. Seca, entera, con tapa que un niño no abra. Pregunta en tu grupo quién hay cerca; la norma local puede pedir tus datos.',
+    why: spaced`
+      Lo tienen proveedores de jabón y de química, y algunas ferreterías. No: desatascador con otras cosas,
+      gel, perfume, cloro, virutas de metal, ni un bote sin etiqueta. Seca, entera,
+      con tapa que un niño no abra. Pregunta en tu grupo quién hay cerca; la norma local puede pedir tus datos.
+    `,
   },
   'olive-soft': {
     answer:
       'Es normal: el oliva puro queda blando semanas y endurece en meses. Déjalo en la rejilla seis semanas al menos.',
-    why: 'Una vuelta por semana, con aire alrededor. Mejora hasta el año. Más firme la próxima: agua de 1,5 a 1,8 veces la sosa, molde abrigado, algo de sal o lactato. Si sigue grasoso o da calambre, no es solo que es joven.',
+    why: spaced`
+      Una vuelta por semana, con aire alrededor. Mejora hasta el año. Más firme la próxima: agua de 1,5 a
+      1,8 veces la sosa, molde abrigado, algo de sal o lactato. Si sigue grasoso o da calambre, no es solo
+      que es joven.
+    `,
   },
   pomace: {
     answer:
       'Casi nada: el orujo de oliva lleva casi la misma sosa, pero traza antes y es más verde. Dilo en la receta.',
-    why: 'Para remolinos bate menos y vierte antes. Su verde se nota bajo los colores claros: algo de blanco, o elige tonos cálidos. Nómbralo «orujo de oliva» y se toma su propia cifra.',
+    why: spaced`
+      Para remolinos bate menos y vierte antes. Su verde se nota bajo los colores claros: algo de blanco, o
+      elige tonos cálidos. Nómbralo «orujo de oliva» y se toma su propia cifra.
+    `,
   },
   scrub: {
     answer:
       'Fino como harina, por un colador de té; lo que no pasa, raspa. 1 cda por 500 g de aceites, la mitad para la cara.',
-    why: 'Piedra pómez, avena, amapola, plantas secas molidas: en traza media, o se hunden. Café molido, cáscaras y arena son para manos y pies. Nada sobre piel herida o irritada. Al moler sale polvo: mascarilla. Las plantas se ponen marrones en la sosa, raspen o no.',
+    why: spaced`
+      Piedra pómez, avena, amapola, plantas secas molidas: en traza media, o se hunden. Café molido,
+      cáscaras y arena son para manos y pies. Nada sobre piel herida o irritada. Al moler sale polvo:
+      mascarilla. Las plantas se ponen marrones en la sosa, raspen o no.
+    `,
   },
   'stamp-when': {
     answer: 'Uno o dos días después de cortar: firme, ya no pegajoso, pero aún tierno para tomar la marca.',
-    why: 'Aprieta derecho, espera un respiro, levanta derecho. Si pega: unas horas más, o un film en medio, o el sello con un poco de mica o alcohol lejos del fuego. Si está duro se raja: antes la próxima. Guantes los dos primeros días.',
+    why: spaced`
+      Aprieta derecho, espera un respiro, levanta derecho. Si pega: unas horas más, o un film en medio, o
+      el sello con un poco de mica o alcohol lejos del fuego. Si está duro se raja: antes la próxima.
+      Guantes los dos primeros días.
+    `,
   },
   'plane-bars': {
     answer:
       'Basta un milímetro, tras una o dos semanas de curado: cepillo de jabón o pelapapas, los bordes al final.',
-    why: 'Más joven embarra, más duro se astilla. La ceniza es solo la piel, y un minuto de vapor la quita sin pérdida. Guarda las virutas para confeti. Guantes los dos primeros días.',
+    why: spaced`
+      Más joven embarra, más duro se astilla. La ceniza es solo la piel, y un minuto de vapor la quita sin
+      pérdida. Guarda las virutas para confeti. Guantes los dos primeros días.
+    `,
   },
   'cold-room': {
     answer: 'Sí, solo más despacio: tápalo, una toalla alrededor y un día o dos más en el molde.',
-    why: 'Empieza a 35 o 40 °C (95 a 104 °F) para que las mantecas no cuajen en la olla, que parece traza. Frío gelifica menos, queda más claro y tiene más ceniza: con tapa, y no en el piso frío. El curado va algo más lento; sobre cero no le pasa nada.',
+    why: spaced`
+      Empieza a 35 o 40 °C (95 a 104 °F) para que las mantecas no cuajen en la olla, que parece traza. Frío
+      gelifica menos, queda más claro y tiene más ceniza: con tapa, y no en el piso frío. El curado va algo
+      más lento; sobre cero no le pasa nada.
+    `,
   },
   'damp-room': {
     answer:
       'El cuarto más seco, con aire, lejos de pared y piso; deshumidificador o ventilador a ratos. Ni baño ni cocina.',
-    why: 'Con humedad la glicerina suda: se seca con un paño, no hace daño. Un ropero cerrado, en cartón, con un sobre de sílice o arroz seco al lado, sirve; míralo cada mes. Sin rejillas de metal. Nada hermético hasta que esté curado, y envuélvelo solo seco.',
+    why: spaced`
+      Con humedad la glicerina suda: se seca con un paño, no hace daño. Un ropero cerrado, en cartón, con
+      un sobre de sílice o arroz seco al lado, sirve; míralo cada mes. Sin rejillas de metal. Nada
+      hermético hasta que esté curado, y envuélvelo solo seco.
+    `,
   },
   'cure-outside': {
     answer:
       'Mejor dentro: el sol destiñe y ablanda, la humedad las hace sudar. Un cuarto seco, con aire y sin luz directa.',
-    why: 'Una rejilla o caja de cartón con huecos, con una vuelta por semana. Fuera le caen lluvia, rocío, polvo y animales, y el jabón joven quema a quien lo lame. Un cobertizo seco y cerrado está bien.',
+    why: spaced`
+      Una rejilla o caja de cartón con huecos, con una vuelta por semana. Fuera le caen lluvia, rocío,
+      polvo y animales, y el jabón joven quema a quien lo lame. Un cobertizo seco y cerrado está bien.
+    `,
   },
   scraps: {
     answer: 'Rallados en masa nueva como confeti, hasta un tercio; o refundidos, o para lavarse las manos.',
-    why: 'Los trocitos, en traza ligera; los viejos y secos, antes con una cucharada de agua. Sus colores quedan como motas. Nada que dé calambre, llore o tenga manchas naranjas. Su peso ya es jabón: no lleva sosa.',
+    why: spaced`
+      Los trocitos, en traza ligera; los viejos y secos, antes con una cucharada de agua. Sus colores
+      quedan como motas. Nada que dé calambre, llore o tenga manchas naranjas. Su peso ya es jabón: no
+      lleva sosa.
+    `,
   },
   'repeat-colour': {
     answer:
       'Pesa el polvo en vez de medirlo con cuchara, y deja igual aceites, temperaturas, traza, gel y molde.',
-    why: 'Casi siempre lo cambian el gel, otro lote del bote o un aceite más amarillo. Apunta gramos, lote y temperatura; compara los dos a la misma edad, cuatro semanas. /batch poured lo guarda. Bote nuevo: una pastilla de prueba junto a la vieja.',
+    why: spaced`
+      Casi siempre lo cambian el gel, otro lote del bote o un aceite más amarillo. Apunta gramos, lote y
+      temperatura; compara los dos a la misma edad, cuatro semanas. /batch poured lo guarda. Bote nuevo:
+      una pastilla de prueba junto a la vieja.
+    `,
   },
   'old-powder': {
     answer:
       'Óxidos, ultramares, micas y arcillas no caducan secos y cerrados. Plantas y tintes se apagan en un año o dos.',
-    why: 'Grumos por humedad: sécalo, machácalo y tamízalo, con mascarilla. Olor, moho o mojado: fuera. Mojados en aceite duran lo que el aceite, en agua un día. Lo viejo sin lista de lo que lleva no entra en el jabón. Una pastilla de prueba dice si aún tiene fuerza.',
+    why: spaced`
+      Grumos por humedad: sécalo, machácalo y tamízalo, con mascarilla. Olor, moho o mojado: fuera. Mojados
+      en aceite duran lo que el aceite, en agua un día. Lo viejo sin lista de lo que lleva no entra en el
+      jabón. Una pastilla de prueba dice si aún tiene fuerza.
+    `,
   },
   'are-natural': {
     answer:
       'Minerales, pero casi todos fabricados: óxidos, ultramares y el color de las micas salen de fábrica, porque los de tierra traen plomo.',
-    why: 'La misma sustancia que en la naturaleza, pero limpia. Las escamas de mica se extraen o se fabrican. Arcillas, carbón y plantas son lo que muchos llaman natural; arcillas y añil quedan, casi todas las plantas se van. /colourant check dice cómo llama la ley a cada uno.',
+    why: spaced`
+      La misma sustancia que en la naturaleza, pero limpia. Las escamas de mica se extraen o se fabrican.
+      Arcillas, carbón y plantas son lo que muchos llaman natural; arcillas y añil quedan, casi todas las
+      plantas se van. /colourant check dice cómo llama la ley a cada uno.
+    `,
   },
   embeds: {
     answer:
       'Hechas días antes, firmes pero no secas, con la misma receta; van en masa de traza media, que las sostiene.',
-    why: 'En traza ligera se hunden, en espesa queda aire debajo. Córtalas o enróllalas entre uno y tres días, y moja un poco los lados para que peguen. Las largas, donde el corte las cruce: una barra amarilla en medio es un sol en cada pastilla. Guantes, es jabón joven.',
+    why: spaced`
+      En traza ligera se hunden, en espesa queda aire debajo. Córtalas o enróllalas entre uno y tres días,
+      y moja un poco los lados para que peguen. Las largas, donde el corte las cruce: una barra amarilla en
+      medio es un sol en cada pastilla. Guantes, es jabón joven.
+    `,
   },
   pinch: {
     answer:
       'Una pizca es más o menos 1/16 cdta, una pizquita 1/32. Más seguro: 1 cdta de polvo en 1 cda de aceite, a gotas.',
-    why: 'Un cuarto de cucharadita de esa pasta lleva cerca de 1/16 cdta de polvo. Remuévela antes. Suma, mira sobre papel blanco, suma otra vez: atrás no se vuelve.',
+    why: spaced`
+      Un cuarto de cucharadita de esa pasta lleva cerca de 1/16 cdta de polvo. Remuévela antes. Suma, mira
+      sobre papel blanco, suma otra vez: atrás no se vuelve.
+    `,
   },
   'batter-or-bar': {
     answer:
       'La masa cruda engaña: casi siempre más oscura y amarilla. Mira la pastilla cortada al día, y la curada a las cuatro semanas.',
-    why: 'El gel la oscurece, sin gel queda lechosa, y al secar aclara. Algunos cambian en la olla y vuelven: el ultramar, ciertos rosas. Una cucharada aparte y tapada lo enseña mañana.',
+    why: spaced`
+      El gel la oscurece, sin gel queda lechosa, y al secar aclara. Algunos cambian en la olla y vuelven:
+      el ultramar, ciertos rosas. Una cucharada aparte y tapada lo enseña mañana.
+    `,
   },
   'use-up-strong': {
     answer:
       'Sí: rállalo en masa sin color como confeti, o refúndelo con cuatro o cinco veces su peso de jabón sin color.',
-    why: 'La cuenta: el triple de la dosis usual quiere al menos dos partes sin color por una, seis veces más quiere cinco. O cúralo y déjalo para un paño oscuro. Si da calambre o escuece no es cosa del color: no lo uses.',
+    why: spaced`
+      La cuenta: el triple de la dosis usual quiere al menos dos partes sin color por una, seis veces más
+      quiere cinco. O cúralo y déjalo para un paño oscuro. Si da calambre o escuece no es cosa del color:
+      no lo uses.
+    `,
   },
 };

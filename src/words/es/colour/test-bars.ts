@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import { quoted } from '../../../engine/text/lines/option-line.ts';
 import type * as en from '../../en/colour/test-bars.ts';
 import { numbersIn } from '../../numbers.ts';
@@ -6,8 +7,10 @@ import type { RefusalSentences } from '../../sentence.ts';
 const { one } = numbersIn('es');
 
 export const testBars: typeof en.testBars = {
-  headline: ({ bars, portion, jars, after, before }) =>
-    `${bars} ${bars === 1 ? 'barra' : 'barras'} de prueba de ${portion} para ${jars} ${jars === 1 ? 'bote' : 'botes'}: ± ${one(after)} después, ${one(before)} ahora`,
+  headline: ({ bars, portion, jars, after, before }) => spaced`
+    ${bars} ${bars === 1 ? 'barra' : 'barras'} de prueba de ${portion} para ${jars}
+    ${jars === 1 ? 'bote' : 'botes'}: ± ${one(after)} después, ${one(before)} ahora
+  `,
   unreached: ({ bars, portion, within, after }) =>
     `${bars} barras de prueba de ${portion} no llegan a ${one(within)}: lo más cerca es ± ${one(after)}`,
   none: ({ within }) => `No hace falta ninguna barra: cada bote ya se conoce a ± ${one(within)}`,

@@ -1,4 +1,5 @@
 import type { BatchPart } from '../../../engine/hazards/index.ts';
+import { spaced } from '../../../engine/over-lines.ts';
 import type { OtherUse } from '../../../engine/stability/legal-share.ts';
 import type { Standing } from '../../../engine/stability/permitted-summary.ts';
 import type * as en from '../../en/colourants/checking.ts';
@@ -91,8 +92,14 @@ export const checking: typeof en.checking = {
 export const checkingRefusals: typeof en.checkingRefusals = {
   'colour-not-for-soap': ({ name, use }) =>
     use === 'none'
-      ? `No es para jabón: ninguna lista de colores cosméticos, de EE. UU. o la UE, tiene ${name}. Por eso no hay dosis; usa un pigmento o una mica de la lista.`
-      : `No es para jabón: EE. UU. lista ${name} solo para ${uses[use]}, y la UE no lo lista como color. Por eso no hay dosis; usa un pigmento o una mica de la lista.`,
+      ? spaced`
+        No es para jabón: ninguna lista de colores cosméticos, de EE. UU. o la UE, tiene ${name}. Por eso
+        no hay dosis; usa un pigmento o una mica de la lista.
+      `
+      : spaced`
+        No es para jabón: EE. UU. lista ${name} solo para ${uses[use]}, y la UE no lo lista como color. Por
+        eso no hay dosis; usa un pigmento o una mica de la lista.
+      `,
   'list-nothing-recognised': ({ text }) =>
     text.trim() === ''
       ? 'Pega los ingredientes de la etiqueta, como: Mica (CI 77019), Titanium Dioxide (CI 77891).'

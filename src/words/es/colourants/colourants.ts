@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type * as en from '../../en/colourants/colourants.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 
@@ -66,8 +67,10 @@ export const colourants: typeof en.colourants = {
     'less-gives-clean-pastels': 'Con menos salen pasteles limpios.',
     'never-in-water': 'Solo en aceite o glicerina: en agua nunca se dispersa.',
     'never-with-acid': 'Lejos de los ácidos: lo destruyen y huele a huevo podrido.',
-    'not-listed-fluorescent':
-      'Los pigmentos neón de resina no están en la lista de colores cosméticos de EE. UU., y en la UE debe estar listado cada colorante que llevan: mira /colourant check.',
+    'not-listed-fluorescent': spaced`
+      Los pigmentos neón de resina no están en la lista de colores cosméticos de EE. UU., y en la UE debe
+      estar listado cada colorante que llevan: mira /colourant check.
+    `,
     'not-listed-us':
       'No está en la lista de colores cosméticos de EE. UU. para jabón: mira /colourant check.',
     'pearl-hides-in-soap':
@@ -104,6 +107,9 @@ export const colourantsRefusals: Pick<
     `Nunca pongas polvo ni escamas de metal en la masa de jabón. ${metals[metal]}. Para ese efecto, usa una mica coloreada con óxido de hierro.`,
   'metal-or-mica': ({ metal, instead }) =>
     `El metal mismo nunca debe entrar. ${metals[metal]}. Si hablas del polvo de ese color, di «${instead.names.es}».`,
-  'glitter-read-label': () =>
-    'La purpurina es una película de plástico, a menudo con aluminio, y el aluminio nunca debe tocar la sosa. Pasa su lista de ingredientes por /colourant check; deja la purpurina cosmética sencilla para adornar pastillas ya terminadas.',
+  'glitter-read-label': () => spaced`
+    La purpurina es una película de plástico, a menudo con aluminio, y el aluminio nunca debe tocar la
+    sosa. Pasa su lista de ingredientes por /colourant check; deja la purpurina cosmética sencilla para
+    adornar pastillas ya terminadas.
+  `,
 };

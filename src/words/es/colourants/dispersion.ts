@@ -1,4 +1,5 @@
 import type { Carrier } from '../../../engine/colourants/colourant.ts';
+import { spaced } from '../../../engine/over-lines.ts';
 import type * as en from '../../en/colourants/dispersion.ts';
 
 const carriers: Record<Carrier, string> = { water: 'agua', oil: 'aceite ligero', glycerin: 'glicerina' };
@@ -21,10 +22,14 @@ export const dispersion: typeof en.dispersion = {
   wet: {
     stir: ({ carrier, amount }) =>
       `Deja el polvo cubierto con ${amount} de ${carrier} y remueve hasta que no quede nada seco.`,
-    soak: ({ carrier, amount }) =>
-      `Deja el polvo cubierto con ${amount} de ${carrier}, remueve y déjalo en remojo mientras pesas lo demás; remueve cada vez que pases. Tiempo, no más líquido.`,
-    froth: ({ carrier, amount }) =>
-      `Deja el polvo cubierto con ${amount} de ${carrier}, remueve primero a mano y luego bate con el espumador en el vaso; la cabeza dentro antes de encender.`,
+    soak: ({ carrier, amount }) => spaced`
+      Deja el polvo cubierto con ${amount} de ${carrier}, remueve y déjalo en remojo mientras pesas lo
+      demás; remueve cada vez que pases. Tiempo, no más líquido.
+    `,
+    froth: ({ carrier, amount }) => spaced`
+      Deja el polvo cubierto con ${amount} de ${carrier}, remueve primero a mano y luego bate con el
+      espumador en el vaso; la cabeza dentro antes de encender.
+    `,
   },
   stirPremix: 'Remuévelo desde el fondo antes de medir.',
   blend: {

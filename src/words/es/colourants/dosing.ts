@@ -1,5 +1,6 @@
 import type { Carrier } from '../../../engine/colourants/colourant.ts';
 import type { DoseCautions } from '../../../engine/dosing/cautions.ts';
+import { spaced } from '../../../engine/over-lines.ts';
 import { practicalSpoons } from '../../../engine/quantities/spoons.ts';
 import type { HarmfulLiquid } from '../../../engine/text/names/carrier-name.ts';
 import type * as en from '../../en/colourants/dosing.ts';
@@ -64,8 +65,10 @@ export const dosing: typeof en.dosing = {
     'stick-blend-thickens': () =>
       'La porción pasada por batidora espesa: hazla la última, o viértela la primera.',
     'froth-cup-only': () => 'El espumador es para el vaso. Nunca en la masa.',
-    'dish-test-first': ({ colourant, carrier }) =>
-      `Cada lote de ${colourant.es} es distinto: prueba antes una pizca en un plato con agua. Se abre: agua. Se queda en el fondo: aceite o glicerina. Mientras tanto, ${inCarrier(carrier)}.`,
+    'dish-test-first': ({ colourant, carrier }) => spaced`
+      Cada lote de ${colourant.es} es distinto: prueba antes una pizca en un plato con agua. Se abre: agua.
+      Se queda en el fondo: aceite o glicerina. Mientras tanto, ${inCarrier(carrier)}.
+    `,
     'dish-test-disagrees': ({ colourant, tested, asked }) =>
       `Tu prueba del plato de ${colourant.es} indicó ${inCarrier(tested)}; en ${inCarrier(asked)} espera puntos.`,
     'fades-in-light': ({ colourant }) =>
@@ -73,8 +76,11 @@ export const dosing: typeof en.dosing = {
     'lye-changes': ({ colourant, behaviour }) => `${colourant.es} ${lyeChanges[behaviour]}.`,
     'superfat-rises': ({ from, to }) =>
       `El aceite añadido sube el sobreengrasado de esta porción de un ${plain(from)} % a un ${plain(to)} %: queda algo más blanda.`,
-    'lye-thins': ({ from, to }) =>
-      `El agua añadida rebaja la sosa de esta porción de un ${plain(from)} % a un ${plain(to)} %: más riesgo de ríos de glicerina si se calienta. Resta esa agua del agua de la lejía, pero deja al menos tanta agua como sosa.`,
+    'lye-thins': ({ from, to }) => spaced`
+      El agua añadida rebaja la sosa de esta porción de un ${plain(from)} % a un ${plain(to)} %: más riesgo
+      de ríos de glicerina si se calienta. Resta esa agua del agua de la lejía, pero deja al menos tanta
+      agua como sosa.
+    `,
     'portion-small': ({ millilitres }) =>
       `${Math.round(millilitres)} ml es muy poco para cucharas: toma lo que quede en la punta de un palillo, mojado en unas gotas, o colorea 50 ml o más.`,
     'typical-batter': () => 'Convertido con una masa típica. Con tu receta la respuesta es más precisa.',
@@ -90,8 +96,10 @@ export const dosing: typeof en.dosing = {
   weighYourSpoon: ({ colourant }) =>
     `Los gramos son muy aproximados: pesa una cucharadita rasa de tu ${colourant} y los afino.`,
   ceiling: ({ spoons, percent }) => `${percent} % de lo máximo para esta porción (${spoons}).`,
-  learnt: ({ name, times, usual }) =>
-    `«${name}» es ${plain(times)} veces tan fuerte como lo normal, según tus propias pastillas${usual === undefined ? ': ya va contado.' : `: de un bote normal serían ${usual}.`}`,
+  learnt: ({ name, times, usual }) => spaced`
+    «${name}» es ${plain(times)} veces tan fuerte como lo normal, según tus propias
+    pastillas${usual === undefined ? ': ya va contado.' : `: de un bote normal serían ${usual}.`}
+  `,
   learntIn: ({ jars }) =>
     `Ya contado, según tus propias pastillas: ${jars.map(({ name, times }) => `«${name}» es ${plain(times)} veces tan fuerte como lo normal`).join(', ')}.`,
   perMeasure: ({ perCup, perPound }) =>
@@ -112,8 +120,11 @@ export const dosingRefusals: typeof en.dosingRefusals = {
     `No puedo leer «${text}» como premezcla. Escribe «30%», «1 cdta en 1 cda de aceite» o «desconocido».`,
   'premix-out-of-range': ({ text }) =>
     `«${text}» no es una pasta: el pigmento va de 0,1 a 95 % en peso, o hasta 2 partes de polvo por 1 de líquido.`,
-  'carrier-is-fragrance': ({ text }) =>
-    `«${text}» es un aroma, no un líquido para humedecer: muchos espesan la masa o la vuelven marrón, y su dosis tiene límite legal. Humedece el color en un aceite ligero, agua o glicerina, y añade el aroma aparte.`,
+  'carrier-is-fragrance': ({ text }) => spaced`
+    «${text}» es un aroma, no un líquido para humedecer: muchos espesan la masa o la vuelven marrón, y su
+    dosis tiene límite legal. Humedece el color en un aceite ligero, agua o glicerina, y añade el aroma
+    aparte.
+  `,
   'carrier-is-alcohol': ({ text }) =>
     `«${text}» arde y calienta la masa: no sirve aquí para humedecer. Usa agua, un aceite ligero o glicerina.`,
   'carrier-harms': ({ text, why }) =>

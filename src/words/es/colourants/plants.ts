@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type { PlantClass } from '../../../engine/stability/plant-classes.ts';
 
 /** Qué hace la sosa con plantas y alimentos que no están en el catálogo. */
@@ -32,8 +33,10 @@ export const plants = {
     `«${name}» no está en mi lista. Los colores de plantas casi siempre se ponen marrones o se apagan en la sosa: haz una pastilla de prueba.`,
   onlyForSoap: 'Lo que no es planta ni alimento va al jabón solo si se vende para jabón.',
   test: 'Las plantas cambian de cosecha en cosecha: prueba con una cucharada de masa y guarda las pastillas a oscuras.',
-  asLiquid:
-    'En lugar del agua tiene su propio método: helado o congelado, vino y cerveza hervidos sin gas, el azúcar calienta la masa. Nunca tal cual sobre la sosa; /plan lo pesa con liquid:«café».',
+  asLiquid: spaced`
+    En lugar del agua tiene su propio método: helado o congelado, vino y cerveza hervidos sin gas, el
+    azúcar calienta la masa. Nunca tal cual sobre la sosa; /plan lo pesa con liquid:«café».
+  `,
   source: (v: { source: string; isRemembered: boolean }) =>
     `De dónde sale: ${v.source}${v.isRemembered ? ' (de memoria)' : ''}.`,
 };

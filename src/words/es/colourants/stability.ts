@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type { EuRestriction, UsArea } from '../../../engine/stability/listings.ts';
 import type * as en from '../../en/colourants/stability.ts';
 
@@ -106,19 +107,29 @@ export const stability: typeof en.stability = {
     noColour: v => `${v.name} cuenta como ingrediente, no como color.`,
     dated: v => `Texto de ${v.asOf}.`,
     undated: 'De memoria, sin comprobar con el texto.',
-    fluorescent:
-      'Pigmentos neón de resina: sin entrada en EE. UU.; de los colores fluorescentes, allí solo se listan unos pocos colorantes certificados. En la UE, cada colorante que llevan debe estar en el anexo IV: pregunta al proveedor cuál es.',
+    fluorescent: spaced`
+      Pigmentos neón de resina: sin entrada en EE. UU.; de los colores fluorescentes, allí solo se listan
+      unos pocos colorantes certificados. En la UE, cada colorante que llevan debe estar en el anexo IV:
+      pregunta al proveedor cuál es.
+    `,
     change: 'Las normas cambian y deciden las locales: mira el texto vigente antes de vender.',
     lyeFirst:
       'Que algo esté listado no dice nada de la sosa: lo que no debe tocarla queda fuera, listado o no.',
-    trueSoap:
-      'EE. UU.: una pastilla que es sobre todo jabón de sosa y grasa y se vende solo como jabón no es un cosmético (21 CFR 701.20); cualquier otra promesa la convierte en uno, y rigen las normas de color.',
-    euResponsible:
-      'UE: todo jabón que se vende es un cosmético; una persona responsable responde de su evaluación, expediente y notificación (Reglamento (CE) n.º 1223/2009).',
+    trueSoap: spaced`
+      EE. UU.: una pastilla que es sobre todo jabón de sosa y grasa y se vende solo como jabón no es un
+      cosmético (21 CFR 701.20); cualquier otra promesa la convierte en uno, y rigen las normas de color.
+    `,
+    euResponsible: spaced`
+      UE: todo jabón que se vende es un cosmético; una persona responsable responde de su evaluación,
+      expediente y notificación (Reglamento (CE) n.º 1223/2009).
+    `,
   },
   label: {
     us: 'Etiqueta de EE. UU.: los colores pueden ir tras los demás ingredientes en cualquier orden (21 CFR 701.3).',
-    eu: 'Etiqueta de la UE: los colores pueden ir tras los demás ingredientes en cualquier orden, con su número CI (Reglamento (CE) n.º 1223/2009, artículo 19).',
+    eu: spaced`
+      Etiqueta de la UE: los colores pueden ir tras los demás ingredientes en cualquier orden, con su
+      número CI (Reglamento (CE) n.º 1223/2009, artículo 19).
+    `,
     unsure: v => `Pregunta a tu proveedor si de verdad los lleva: ${v.names.join(', ')}.`,
   },
   evidence: {

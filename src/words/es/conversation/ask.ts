@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type { Portion } from '../../../engine/quantities/amount.ts';
 import { quoted } from '../../../engine/text/lines/option-line.ts';
 import type * as en from '../../en/conversation/ask.ts';
@@ -56,8 +57,10 @@ export const ask: typeof en.ask = {
   oneOfTwo: ({ first, second }) =>
     `Esto es para ${first} a solas. Si ${second} va en la misma masa: media dosis de cada uno. En una parte suya: pregunta por esa parte.`,
   byTheCup: 'No dijiste cuánta masa, así que esto es para 1 taza.',
-  hotProcess:
-    'Hablas de proceso en caliente: las dosis son las mismas, pero la masa está espesa y caliente; humedece bien el color y cuenta con que los sensibles al calor cambien más.',
+  hotProcess: spaced`
+    Hablas de proceso en caliente: las dosis son las mismas, pero la masa está espesa y caliente; humedece
+    bien el color y cuenta con que los sensibles al calor cambien más.
+  `,
   lawOfSelling:
     'Lo que debe llevar una etiqueta depende de dónde y como qué vendas: consúltalo con tu autoridad. Puedo decirte qué dice la norma de un color; dime cuál.',
   jobs: {
@@ -86,7 +89,10 @@ export const ask: typeof en.ask = {
     mix: '¿Qué color quieres? Nómbralo, por ejemplo «cómo hago rosa viejo», o da su código hex.',
     preview: '¿Qué lleva y en cuánta masa? Por ejemplo «cómo se ve 1/4 cdta de carbón en 2 tazas».',
     lye: '¿Qué aceites y cuánto de cada uno? Por ejemplo «cuánta sosa para 500 g de oliva y 200 g de coco». Nunca supongo un aceite.',
-    plan: 'Para un plan necesito tus aceites con porcentajes o pesos, por ejemplo «oliva 50%, coco 30%, palma 20%». Usa /plan con oils, size y portions; /plan solo abre un formulario.',
+    plan: spaced`
+      Para un plan necesito tus aceites con porcentajes o pesos, por ejemplo «oliva 50%, coco 30%, palma
+      20%». Usa /plan con oils, size y portions; /plan solo abre un formulario.
+    `,
     compare: '¿Qué dos colores? Por ejemplo «cuál es más fuerte, el óxido rojo o la mica roja».',
     wet: '¿Qué colorante quieres humedecer?',
     'shelf-add': '¿Qué añado y cuánto? Por ejemplo «añade 50 g de dióxido de titanio a mi estantería».',
@@ -101,8 +107,14 @@ export const ask: typeof en.ask = {
   doubted: {
     headline:
       'Haces bien en preguntar: puedo equivocarme. Pregúntalo otra vez con el color, la cantidad y la intensidad.',
-    why: 'Si ahora sale la mitad o el doble, casi siempre es por una de estas cosas: gramos de aceites o de masa, otra intensidad, otro tipo del mismo color, otro tamaño de cuchara.',
-    how: 'Por ejemplo «azul ultramar, 500 g de masa, media intensidad». «Entendido como» enseña qué leí; «Por qué» y «Todos los números» enseñan de dónde sale.',
+    why: spaced`
+      Si ahora sale la mitad o el doble, casi siempre es por una de estas cosas: gramos de aceites o de
+      masa, otra intensidad, otro tipo del mismo color, otro tamaño de cuchara.
+    `,
+    how: spaced`
+      Por ejemplo «azul ultramar, 500 g de masa, media intensidad». «Entendido como» enseña qué leí; «Por
+      qué» y «Todos los números» enseñan de dónde sale.
+    `,
     lye: '¿Era sobre la sosa? No viertas nada hasta aclararlo: pesa otra vez los aceites, usa /plan y compáralo con otra cuenta.',
   },
   hello: 'Hola. Pregúntame con tus palabras por el color de tu jabón, o elige.',
@@ -139,8 +151,10 @@ export const ask: typeof en.ask = {
   notUnderstood: 'No lo entendí como una pregunta sobre color en jabón, así que no voy a adivinar.',
   nearestFor: ({ name }) =>
     `De ${name} puedo decir: cuánto («cuánto ${name} para 2 tazas»), si aguanta la sosa, en qué humedecerlo y qué dice la norma.`,
-  canDo:
-    'Puedo decir cuánto color y cómo humedecerlo, si aguanta la sosa y se permite, qué salió mal, cómo lograr un color, y sosa y agua para tus aceites. /help lo enseña todo.',
+  canDo: spaced`
+    Puedo decir cuánto color y cómo humedecerlo, si aguanta la sosa y se permite, qué salió mal, cómo
+    lograr un color, y sosa y agua para tus aceites. /help lo enseña todo.
+  `,
   outside: {
     'lye-elsewhere':
       'La sosa para algo que no sea jabón queda fuera de lo mío: guíate por su etiqueta y por quien conoce ese oficio. Ninguna receta de jabón vale ahí.',
@@ -151,8 +165,10 @@ export const ask: typeof en.ask = {
       'Los productos de baño están fuera de mi campo: solo sé de color en jabón de proceso en frío.',
     'body-care':
       'Cremas, lociones y bálsamos están fuera de mi campo: solo sé de color en jabón de proceso en frío.',
-    medical:
-      'Es una pregunta médica y no doy consejos médicos: consulta con un médico o farmacéutico. Si la sosa o el jabón crudo hacen daño a alguien ahora: /first-aid.',
+    medical: spaced`
+      Es una pregunta médica y no doy consejos médicos: consulta con un médico o farmacéutico. Si la sosa o
+      el jabón crudo hacen daño a alguien ahora: /first-aid.
+    `,
     food: 'La cocina está fuera de mi campo: solo sé de color en jabón de proceso en frío.',
     textiles: 'Teñir otras cosas está fuera de mi campo: solo sé de color en jabón de proceso en frío.',
     business:

@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type { ConversationReason, conversation as en } from '../../en/conversation/conversation.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
@@ -23,8 +24,10 @@ export const conversation: typeof en = {
   openForm: 'Abrir el formulario',
   ownByAsk:
     'Eso habla de lo que guardas para ti, así que aquí no lo contesto: pregúntalo con /ask, que solo ves tú.',
-  notTold: v =>
-    `No pude avisar al grupo sobre «${v.title}»: su canal ya no existe o está cerrado para mí. Déjame verlo, escribir en él y adjuntar archivos; el próximo aviso llegará solo, y /challenge show lo muestra ya.`,
+  notTold: v => spaced`
+    No pude avisar al grupo sobre «${v.title}»: su canal ya no existe o está cerrado para mí. Déjame verlo,
+    escribir en él y adjuntar archivos; el próximo aviso llegará solo, y /challenge show lo muestra ya.
+  `,
 };
 
 export const conversationRefusals: Pick<RefusalSentences, ConversationReason> = {

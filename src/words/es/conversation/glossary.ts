@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type * as en from '../../en/conversation/glossary.ts';
 
 export const terms: typeof en.terms = {
@@ -55,7 +56,10 @@ export const terms: typeof en.terms = {
   },
   cure: {
     name: 'curado',
-    text: 'Las semanas de secado después de cortar, cuatro o más: se va agua y la pastilla queda más dura y suave. Está curada cuando pierde menos del 1 % de su peso por semana.',
+    text: spaced`
+      Las semanas de secado después de cortar, cuatro o más: se va agua y la pastilla queda más dura y
+      suave. Está curada cuando pierde menos del 1 % de su peso por semana.
+    `,
   },
   ricing: {
     name: 'efecto arroz',
@@ -67,11 +71,17 @@ export const terms: typeof en.terms = {
   },
   bleed: {
     name: 'migración',
-    text: 'Color que pasa a la masa vecina o a la espuma. Lo hacen los tintes y casi todas las lacas; pigmentos como óxidos y ultramares se quedan en su sitio.',
+    text: spaced`
+      Color que pasa a la masa vecina o a la espuma. Lo hacen los tintes y casi todas las lacas; pigmentos
+      como óxidos y ultramares se quedan en su sitio.
+    `,
   },
   dispersion: {
     name: 'dispersión',
-    text: 'Polvo repartido por igual en agua, aceite o glicerina antes de la masa, o comprado así. Lo que lleva una comprada no se sabe si no lo dice la etiqueta: empieza con un cuarto.',
+    text: spaced`
+      Polvo repartido por igual en agua, aceite o glicerina antes de la masa, o comprado así. Lo que lleva
+      una comprada no se sabe si no lo dice la etiqueta: empieza con un cuarto.
+    `,
   },
   ppo: {
     name: 'ppo (por libra de aceites)',
@@ -79,6 +89,9 @@ export const terms: typeof en.terms = {
   },
   waterDiscount: {
     name: 'descuento de agua',
-    text: 'Menos agua de lo usual, así la lejía es más fuerte: la masa espesa antes, las pastillas endurecen antes, con menos gel y menos ríos. Nunca menos agua que sosa, peso por peso.',
+    text: spaced`
+      Menos agua de lo usual, así la lejía es más fuerte: la masa espesa antes, las pastillas endurecen
+      antes, con menos gel y menos ríos. Nunca menos agua que sosa, peso por peso.
+    `,
   },
 };

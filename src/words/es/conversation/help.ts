@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import { capital, midSentence } from '../../../engine/text/capital.ts';
 import type { help as en, HelpReason } from '../../en/conversation/help.ts';
 import type { RefusalSentences } from '../../sentence.ts';
@@ -14,7 +15,11 @@ const jobs: (typeof en)['jobs'] = {
 const cautions: (typeof en)['cautions'] = {
   lye: {
     name: 'sosa',
-    text: 'Quema piel y ojos. Gafas estancas, guantes, manga larga. Poco a poco en agua fría, nunca agua sobre sosa; corriente de aire; nada de aluminio. En los ojos: enjuaga ya, 30 minutos, pide ayuda. Sin vinagre.',
+    text: spaced`
+      Quema piel y ojos. Gafas estancas, guantes, manga larga. Poco a poco en agua fría, nunca agua sobre
+      sosa; corriente de aire; nada de aluminio. En los ojos: enjuaga ya, 30 minutos, pide ayuda. Sin
+      vinagre.
+    `,
   },
   rawBatter: {
     name: 'masa cruda',

@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type * as en from '../../en/conversation/leaning.ts';
 
 export const leaning: typeof en.leaning = {
@@ -15,8 +16,11 @@ export const leaning: typeof en.leaning = {
     does
       ? `${name}: sangra, se corre a lo claro y puede teñir espuma y tela. Lejos del blanco, y poca cantidad.`
       : `${name}: no sangra a otros colores. Si es demasiado tiñe la espuma y un paño claro; a la dosis usual se lava.`,
-  micaCoat:
-    'La escama de mica aguanta la sosa; decide el color que lleva encima. Lee su lista: los CI 77… casi todos aguantan, pero no el azul de hierro (77510) ni el violeta de manganeso (77742); luego, una pastilla de prueba.',
+  micaCoat: spaced`
+    La escama de mica aguanta la sosa; decide el color que lleva encima. Lee su lista: los CI 77… casi
+    todos aguantan, pero no el azul de hierro (77510) ni el violeta de manganeso (77742); luego, una
+    pastilla de prueba.
+  `,
   light: ({ name, light }) =>
     ({
       holds: `${name}: no se va con la luz.`,
@@ -41,8 +45,10 @@ export const leaning: typeof en.leaning = {
     'of-what': () => '¿De qué? No conservo nada de antes: dime el colorante y cuánta masa o cuántos aceites.',
     'what-happened': () =>
       '¿De qué se trata: masa que espesó, color con grumos, una pastilla que salió mal? Bastan unas palabras.',
-    'lye-over': () =>
-      'No lo uses: la sosa de más se queda en el jabón y quema. Cuánto se pasa lo calculo con todo lo que echaste: «puse 150 g de sosa en 800 g de oliva y 200 g de coco».',
+    'lye-over': () => spaced`
+      No lo uses: la sosa de más se queda en el jabón y quema. Cuánto se pasa lo calculo con todo lo que
+      echaste: «puse 150 g de sosa en 800 g de oliva y 200 g de coco».
+    `,
     'whole-recipe': () =>
       'Para la sosa necesito la receta entera otra vez: cada aceite con su peso, y el sobreengrasado.',
     'which-thing': () => '¿Qué color o polvo dices? Nómbralo, como «arcilla rosa».',
@@ -56,7 +62,10 @@ export const leaning: typeof en.leaning = {
   lyeHeavyColour:
     'Fundido de nuevo, el remolino queda en un solo color apagado. Óxidos y ultramar aguantan; las plantas y algunas micas, no.',
   goOn: 'La sosa puede esperar: sigue solo cuando la piel lleve 20 minutos de agua, esté seca y no escueza.',
-  goOnHow:
-    'Hasta entonces, la jarra abierta, con etiqueta, donde no pase nadie; hecho una hora o un día después, el jabón no sale peor. Antes, gafas estancas, manga larga y guantes secos. Con una ampolla, piel blanca o dura, dolor que sigue o algo en un ojo: hoy no hay jabón, atención médica.',
+  goOnHow: spaced`
+    Hasta entonces, la jarra abierta, con etiqueta, donde no pase nadie; hecho una hora o un día después,
+    el jabón no sale peor. Antes, gafas estancas, manga larga y guantes secos. Con una ampolla, piel blanca
+    o dura, dolor que sigue o algo en un ojo: hoy no hay jabón, atención médica.
+  `,
   stillHurt: 'Si no mejora, o ante cualquier duda: atención médica ya. Hasta entonces, los mismos pasos:',
 };

@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type * as en from '../../en/flaws/flaws.ts';
 import { numbersIn } from '../../numbers.ts';
 import { colourantsRefusals } from '../colourants/colourants.ts';
@@ -29,15 +30,21 @@ export const flaws: typeof en.flaws = {
   thisBatch: 'Esta tanda',
   nextBatch: 'La próxima vez',
   doNotUse: 'No uses este jabón: puede tener sosa libre.',
-  crumbly:
-    'Una pastilla que se desmorona puede tener sosa de más: guantes y gafas al cortar o rallar, sin respirar su polvo, y papel de pH sobre la pastilla mojada antes de que nadie la use. Si pasa bastante de 10, no la uses.',
+  crumbly: spaced`
+    Una pastilla que se desmorona puede tener sosa de más: guantes y gafas al cortar o rallar, sin respirar
+    su polvo, y papel de pH sobre la pastilla mojada antes de que nadie la use. Si pasa bastante de 10, no
+    la uses.
+  `,
   lyeFirst: v => `No lo uses: sosa libre, ${v.percent} % seguro. Guantes puestos.`,
   mayHoldLye: v => `Puede tener sosa libre (${v.percent} %). Hasta saberlo: no lo uses, y guantes puestos.`,
   notThere: v => `sin señal de ${v.finding}`,
   seenBy: v => `${v.findings} (${v.witnesses})`,
   via: { words: 'tus palabras', photo: 'foto', answer: 'tu respuesta', plan: 'tu plan' },
   firstAid: {
-    skin: 'Si quema o escuece: deja el jabón, enjuaga ya la piel con mucha agua corriente, quita lo que tocó y busca ayuda médica si no se alivia. Nada de vinagre en la piel.',
+    skin: spaced`
+      Si quema o escuece: deja el jabón, enjuaga ya la piel con mucha agua corriente, quita lo que tocó y
+      busca ayuda médica si no se alivia. Nada de vinagre en la piel.
+    `,
     eye: 'Jabón o sosa en el ojo: enjuaga enseguida con mucha agua corriente, al menos 30 minutos, y busca ayuda médica ya.',
   },
   cantTell: {
@@ -64,8 +71,11 @@ export const flaws: typeof en.flaws = {
       ? 'El primero aquí. Lo tendré un poco en cuenta cuando pregunte este grupo.'
       : `Ya van ${v.count} aquí. Los tendré un poco en cuenta cuando pregunte este grupo.`,
   pictures: {
-    offer:
-      '¿Hay una foto de esa barra? Si quieres, la guardo con lo que resultó ser, para poder medir con fotos reales cómo leo las fotos. Se guarda: la foto a 1024 píxeles, sin lugar ni hora, y la causa. Los encargados de este grupo pueden exportarla, sin tu nombre. /flaws given la retira.',
+    offer: spaced`
+      ¿Hay una foto de esa barra? Si quieres, la guardo con lo que resultó ser, para poder medir con fotos
+      reales cómo leo las fotos. Se guarda: la foto a 1024 píxeles, sin lugar ni hora, y la causa. Los
+      encargados de este grupo pueden exportarla, sin tu nombre. /flaws given la retira.
+    `,
     give: 'Sí, guarda mi foto',
     formTitle: 'Guardar una foto de esta barra',
     formPhoto: 'La barra, con lo que resultó ser a la vista',
@@ -89,8 +99,11 @@ export const flaws: typeof en.flaws = {
     none: 'Nadie de aquí ha dado aún una foto.',
     exported: v =>
       v.count === 1 ? `1 foto, la número ${v.from}` : `${v.count} fotos, desde la número ${v.from}`,
-    exportedNote:
-      'Los miembros las dieron para medir lo bien que se leen las fotos: úsalas solo para eso y borra las que se retiren. Descomprime todas las partes en una carpeta; `npm run score-photos -- CARPETA` la evalúa.',
+    exportedNote: spaced`
+      Los miembros las dieron para medir lo bien que se leen las fotos: úsalas solo para eso y borra las
+      que se retiren. Descomprime todas las partes en una carpeta; \`npm run score-photos -- CARPETA\` la
+      evalúa.
+    `,
     more: 'La parte siguiente',
     dropped: v =>
       `Borrada de la colección: la foto guardada como ${v.name}. Los archivos ya exportados aún la tienen.`,

@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import { type flawNumbers as en, where } from '../../en/flaws/numbers.ts';
 import { degrees, degreesBetween } from '../../temperatures.ts';
 
@@ -12,6 +13,8 @@ export const flawNumbers: typeof en = {
   water: v =>
     `Tu plan: ${whole(v.grams)} g de agua, sosa al ${whole(v.strength)} %. Con ${whole(v.atThirdGrams)} g es al 33 %.`,
   superfat: v => `Tu plan tiene ${whole(v.percent)} % de sobreengrasado.`,
-  heat: v =>
-    `Tu plan, estimado: centro a unos ${degrees(v.peakC)}, entre ${degreesBetween(v.lowC, v.highC, 'y')}; gel ${pc(v.gelChance)}, sobrecalentamiento ${pc(v.overheatChance)}.`,
+  heat: v => spaced`
+    Tu plan, estimado: centro a unos ${degrees(v.peakC)}, entre ${degreesBetween(v.lowC, v.highC, 'y')};
+    gel ${pc(v.gelChance)}, sobrecalentamiento ${pc(v.overheatChance)}.
+  `,
 };

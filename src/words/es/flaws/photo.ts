@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type * as en from '../../en/flaws/photo.ts';
 
 export const photo: typeof en.photo = {
@@ -36,8 +37,10 @@ export const photo: typeof en.photo = {
   colours: ({ list }) => `Colores principales: ${list}.`,
   withWhite: ({ plusMinus }) =>
     `Equilibrado con la hoja blanca a la vista: con un margen de unos ${plusMinus} CIEDE2000.`,
-  withoutWhite: ({ plusMinus }) =>
-    `No hay papel blanco a la vista y no sé qué luz había: margen de unos ${plusMinus} CIEDE2000. Una hoja blanca junto a la barra, con luz de día, lo deja en la mitad.`,
+  withoutWhite: ({ plusMinus }) => spaced`
+    No hay papel blanco a la vista y no sé qué luz había: margen de unos ${plusMinus} CIEDE2000. Una hoja
+    blanca junto a la barra, con luz de día, lo deja en la mitad.
+  `,
   whiteBlownOut:
     'El papel blanco está quemado, así que sirve menos para los colores. Toca la barra en la pantalla antes de disparar.',
   poor: {

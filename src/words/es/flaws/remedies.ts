@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type { flawRemedies as en } from '../../en/flaws/remedies.ts';
 
 export const flawRemedies: typeof en = {
@@ -20,8 +21,10 @@ export const flawRemedies: typeof en = {
     '¿Sigue líquido en la olla? Bate con la batidora hasta que se una y vierte enseguida.',
   'reabsorb-then-test-strip':
     'Déjalo un día. Si el aceite vuelve a entrar, prueba varios puntos con una tira; si no, deséchalo.',
-  'test-white-specks':
-    'Las motas blancas pueden ser sosa sin disolver. Con guantes, aprieta una: blanda y cerosa es grasa o polvo; dura, cortante o húmeda: no lo uses. Papel de pH sobre una mojada que marque 11 o más: no se usa.',
+  'test-white-specks': spaced`
+    Las motas blancas pueden ser sosa sin disolver. Con guantes, aprieta una: blanda y cerosa es grasa o
+    polvo; dura, cortante o húmeda: no lo uses. Papel de pH sobre una mojada que marque 11 o más: no se usa.
+  `,
   'spoon-into-mould': 'Ponlo a cucharadas, presiona y golpea el molde en la mesa.',
   'keep-dry-and-airy': 'Guarda las barras secas y con aire por todos lados.',
   'wipe-and-dry': 'Sécalas con un paño; se pueden usar.',

@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type { BackupReason, backup as en } from '../../en/fronts/backup.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 
@@ -20,8 +21,10 @@ export const backupRefusals: Pick<RefusalSentences, BackupReason> = {
   'backup-missing': ({ file }) => `No hay ningún archivo ${file}: di uno que exista.`,
   'backup-of-memory': () =>
     'De un almacén en memoria no se puede hacer copia desde fuera: pon en TINTMOOT_STORE el que quieres.',
-  'backup-unlike': ({ records, expected }) =>
-    `La copia no es como el original (${records} registros de ${expected}): algo escribió mientras tanto. Para todo lo que escriba, vacía el destino y empieza de nuevo.`,
+  'backup-unlike': ({ records, expected }) => spaced`
+    La copia no es como el original (${records} registros de ${expected}): algo escribió mientras tanto.
+    Para todo lo que escriba, vacía el destino y empieza de nuevo.
+  `,
   'backup-unreadable': ({ file, line }) =>
     `${file} no es una copia mía (la línea ${line} no se lee). No se ha restaurado nada; di un archivo hecho con npm run backup.`,
   'move-onto-itself': () => 'El origen y el destino son el mismo almacén: di dos.',

@@ -1,9 +1,12 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type { fronts as en, FrontReason } from '../../en/fronts/fronts.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 
 export const fronts: typeof en = {
-  welcome: v =>
-    `Tintmoot, la sala local: no hay servidor de chat, las respuestas salen de aquí y ${v.store} recuerda. Prueba /help, o /dose colourant:"azul ultramar" portion:"2 tazas". Sal con Ctrl-D.`,
+  welcome: v => spaced`
+    Tintmoot, la sala local: no hay servidor de chat, las respuestas salen de aquí y ${v.store} recuerda.
+    Prueba /help, o /dose colourant:"azul ultramar" portion:"2 tazas". Sal con Ctrl-D.
+  `,
   pickOne: v => `Escribe un número del 1 al ${v.most} para elegir.`,
   nothingAsked: "Pregunta algo: npm run -s ask -- '¿cuánto azul para 2 tazas?', o '/help'.",
   leaveAgain: 'Pulsa Ctrl-C otra vez para salir.',

@@ -1,11 +1,15 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type { firstAid as english } from '../../en/hazards/first-aid.ts';
 import { householdFirstAid } from './first-aid-household.ts';
 
 /** See the English sentences for what they rest on. */
 export const firstAid: typeof english = {
   /** Asked why a colour with ultramarine smells, where nobody feels it and no acid is told. */
-  ultramarineWhiff:
-    'Un tufillo a huevo podrido con ultramar es un poco de sulfuro de hidrógeno, un gas venenoso: abre las ventanas, apártate hasta que se vaya y ningún ácido cerca. Si es fuerte, o a alguien le duele la cabeza, le escuecen los ojos o se marea: todos fuera, y luego /first-aid.',
+  ultramarineWhiff: spaced`
+    Un tufillo a huevo podrido con ultramar es un poco de sulfuro de hidrógeno, un gas venenoso: abre las
+    ventanas, apártate hasta que se vaya y ningún ácido cerca. Si es fuerte, o a alguien le duele la
+    cabeza, le escuecen los ojos o se marea: todos fuera, y luego /first-aid.
+  `,
   headlines: {
     ...householdFirstAid.headlines,
     'lye-swallowed': 'Sosa o jabón crudo en la boca: enjuaga, no provoques el vómito, llama ya.',

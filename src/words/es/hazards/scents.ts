@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type { PlanWarnings } from '../../../engine/batch/planning/plan-warning.ts';
 import type { BarredScentReason, ScentRisk } from '../../../engine/hazards/index.ts';
 import { capital } from '../../../engine/text/capital.ts';
@@ -28,10 +29,14 @@ const scentRisks: Readonly<Record<ScentRisk, string>> = {
 const barredScents: Readonly<Record<BarredScentReason, string>> = {
   alcohol:
     'es sobre todo alcohol. Arde cerca del calor y espesa o corta la masa. Usa una fragancia o aceite esencial con certificado para jabón (IFRA, categoría 9).',
-  'not-for-skin':
-    'está hecho para otro uso, no para la piel. ¿Su certificado incluye jabón (IFRA, categoría 9)? Entonces escribe solo el porcentaje que permite. Si no, déjalo fuera.',
-  prohibited:
-    'como aceite de la planta está prohibido en cosmética: daña la piel o es venenoso. ¿Es una fragancia de perfumista con ese nombre y certificado para jabón? Escribe «fragancia» al lado.',
+  'not-for-skin': spaced`
+    está hecho para otro uso, no para la piel. ¿Su certificado incluye jabón (IFRA, categoría 9)? Entonces
+    escribe solo el porcentaje que permite. Si no, déjalo fuera.
+  `,
+  prohibited: spaced`
+    como aceite de la planta está prohibido en cosmética: daña la piel o es venenoso. ¿Es una fragancia de
+    perfumista con ese nombre y certificado para jabón? Escribe «fragancia» al lado.
+  `,
 };
 
 export const scents: {
@@ -46,10 +51,14 @@ export const scents: {
       `${capital(scent)}: ${scentRisks[risk]} Guantes; dosis según su certificado IFRA (jabón: categoría 9), no a ojo ni a nariz, y sin pasarla.`,
   },
   refusals: {
-    'scent-needs-certificate': ({ name: scent, risk }) =>
-      `${capital(scent)}: ${scentRisks[risk]} Sin su límite no digo gramos: busca el máximo para jabón en su certificado IFRA (categoría 9), como «0,5% ${scent}, certificado 0,5%».`,
-    'scent-over-certificate': ({ name: scent, percent, most }) =>
-      `${pc(percent)}${scent === '' ? '' : ` de ${scent}`} es más de lo que su certificado permite en jabón: como mucho ${pc(most)}. Escribe «${pc(most)}» o menos.`,
+    'scent-needs-certificate': ({ name: scent, risk }) => spaced`
+      ${capital(scent)}: ${scentRisks[risk]} Sin su límite no digo gramos: busca el máximo para jabón en su
+      certificado IFRA (categoría 9), como «0,5% ${scent}, certificado 0,5%».
+    `,
+    'scent-over-certificate': ({ name: scent, percent, most }) => spaced`
+      ${pc(percent)}${scent === '' ? '' : ` de ${scent}`} es más de lo que su certificado permite en jabón:
+      como mucho ${pc(most)}. Escribe «${pc(most)}» o menos.
+    `,
     'scent-barred': ({ name: scent, reason }) => `${capital(scent)}: ${barredScents[reason]}`,
     'scent-as-additive': ({ text }) =>
       `«${text.trim()}» es un aroma: escríbelo en fragrance, en porcentaje de los aceites («2% lavanda»), para cuidar su límite.`,

@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import type { LyeCheck } from '../../../engine/questions/lye/sums/check.ts';
 import { midSentence } from '../../../engine/text/capital.ts';
 import type { lyeQuestions as english } from '../../en/lye/lye-questions.ts';
@@ -34,26 +35,48 @@ export const lyeQuestions: typeof english = {
     ...lyeSafety,
     'clean-up': {
       answer: 'No la neutralices: barre la sosa seca y luego lava el sitio con mucha agua.',
-      why: 'Primero gafas y guantes; niños y mascotas lejos. Escamas secas: bárrelas en seco a un bote de plástico, nunca con la mano. Líquido: empápalo con papel o trapos y aclara varias veces con mucha agua fría. Alfombra o madera: recoge cada escama en seco antes de echar agua y luego aclara; si sigue resbaladizo o se calienta, sigue aclarando. Nunca vinagre ni otro ácido sobre la piel ni sobre el derrame: calienta. Solo las últimas trazas de una mesa ya aclarada pueden limpiarse con vinagre flojo. Agua de sosa sobrante: ponle etiqueta y guárdala cerrada para el próximo lote, o pregunta a tu servicio local de residuos; lo que puede ir por el desagüe lo dicen las normas locales. Nunca a un fregadero o tubería de aluminio.',
+      why: spaced`
+        Primero gafas y guantes; niños y mascotas lejos. Escamas secas: bárrelas en seco a un bote de
+        plástico, nunca con la mano. Líquido: empápalo con papel o trapos y aclara varias veces con mucha
+        agua fría. Alfombra o madera: recoge cada escama en seco antes de echar agua y luego aclara; si
+        sigue resbaladizo o se calienta, sigue aclarando. Nunca vinagre ni otro ácido sobre la piel ni
+        sobre el derrame: calienta. Solo las últimas trazas de una mesa ya aclarada pueden limpiarse con
+        vinagre flojo. Agua de sosa sobrante: ponle etiqueta y guárdala cerrada para el próximo lote, o
+        pregunta a tu servicio local de residuos; lo que puede ir por el desagüe lo dicen las normas
+        locales. Nunca a un fregadero o tubería de aluminio.
+      `,
     },
     'drain-cleaner': {
       answer: 'No: nunca uses desatascador como sosa.',
-      why: 'Aunque la etiqueta diga sosa puede llevar trozos de aluminio (sueltan hidrógeno), lejía, sales, perfume o tinte, y no se sabe su fuerza. Compra hidróxido de sodio puro, con la pureza en la etiqueta.',
+      why: spaced`
+        Aunque la etiqueta diga sosa puede llevar trozos de aluminio (sueltan hidrógeno), lejía, sales,
+        perfume o tinte, y no se sabe su fuerza. Compra hidróxido de sodio puro, con la pureza en la
+        etiqueta.
+      `,
     },
     'baking-soda': {
       answer: 'No: el bicarbonato o el carbonato no hacen jabón del aceite.',
-      why: 'Son sales del ácido carbónico, demasiado flojas. Solo lo hacen el hidróxido de sodio (pastillas) o el de potasio (jabón blando). Lo otro queda en una pasta grasienta.',
+      why: spaced`
+        Son sales del ácido carbónico, demasiado flojas. Solo lo hacen el hidróxido de sodio (pastillas) o
+        el de potasio (jabón blando). Lo otro queda en una pasta grasienta.
+      `,
     },
     bleach: {
       answer: 'No: la lejía de la ropa no es sosa.',
-      why: 'La lejía doméstica es hipoclorito de sodio en agua. No hace jabón, y con ácidos suelta cloro tóxico. Necesitas hidróxido de sodio (NaOH, sosa cáustica).',
+      why: spaced`
+        La lejía doméstica es hipoclorito de sodio en agua. No hace jabón, y con ácidos suelta cloro
+        tóxico. Necesitas hidróxido de sodio (NaOH, sosa cáustica).
+      `,
     },
     // Asked the one way and the other, these are one matter.
     'water-onto-lye': lyeHarm['lye-into-water'],
     'lye-and-water-swapped': lyeHarm['amounts-swapped'],
     'glass-jug': {
       answer: 'Vidrio no: la sosa lo ataca y el calor puede romperlo.',
-      why: 'Usa una jarra que aguante el calor, de polipropileno (PP, marca 5), o de acero inoxidable. El vidrio que aguantó muchas veces se rompe sin aviso, también el resistente al calor.',
+      why: spaced`
+        Usa una jarra que aguante el calor, de polipropileno (PP, marca 5), o de acero inoxidable. El
+        vidrio que aguantó muchas veces se rompe sin aviso, también el resistente al calor.
+      `,
     },
     aluminium: {
       answer: 'No: nunca aluminio, estaño ni zinc con sosa.',
@@ -61,36 +84,68 @@ export const lyeQuestions: typeof english = {
     },
     'no-goggles': {
       answer: 'No empieces sin gafas y guantes: una gota de sosa puede costar un ojo.',
-      why: 'Las gafas normales no bastan: gafas cerradas por todos lados, guantes para químicos, manga larga. Si te faltan a medias, apártate, tapa la jarra sin cerrarla y póntelos antes de seguir.',
+      why: spaced`
+        Las gafas normales no bastan: gafas cerradas por todos lados, guantes para químicos, manga larga.
+        Si te faltan a medias, apártate, tapa la jarra sin cerrarla y póntelos antes de seguir.
+      `,
     },
     'lye-twice': {
       answer: 'No lo uses: con el doble de sosa sobra sosa y quema la piel.',
-      why: 'Guantes y gafas puestos. La masa solo se salva si sabes justo lo que lleva: dime «eché 300 g de sosa en 1000 g de oliva» y te digo cuánto se pasa, y se rehace con los aceites que faltan. Si no sabes las cantidades, deséchala como residuo cáustico según tus normas locales.',
+      why: spaced`
+        Guantes y gafas puestos. La masa solo se salva si sabes justo lo que lleva: dime «eché 300 g de
+        sosa en 1000 g de oliva» y te digo cuánto se pasa, y se rehace con los aceites que faltan. Si no
+        sabes las cantidades, deséchala como residuo cáustico según tus normas locales.
+      `,
     },
     'wrong-unit': {
       answer: 'No lo uses todavía: con la unidad equivocada puede sobrar mucha sosa.',
-      why: '1 oz son 28,35 g. Apunta lo que marcaba la báscula de cada cosa y en qué unidad, y calcula lo que de verdad entró; luego dime «eché 150 g de sosa en 1000 g de oliva». Si dudas, trátalo como si sobrara sosa: guantes, nada de piel, deséchalo según tus normas locales.',
+      why: spaced`
+        1 oz son 28,35 g. Apunta lo que marcaba la báscula de cada cosa y en qué unidad, y calcula lo que
+        de verdad entró; luego dime «eché 150 g de sosa en 1000 g de oliva». Si dudas, trátalo como si
+        sobrara sosa: guantes, nada de piel, deséchalo según tus normas locales.
+      `,
     },
     'lye-forgotten': {
       answer: 'No eches sosa a ojo, y no uses el jabón hasta saberlo.',
-      why: 'Pesa lo que queda en el bote de sosa, o la olla frente a sus aceites y su agua: la diferencia lo dice. La masa sin sosa nunca espesa y sigue siendo aceite. Si no puedes saberlo, trátala como cáustica, con guantes, y deséchala según tus normas locales.',
+      why: spaced`
+        Pesa lo que queda en el bote de sosa, o la olla frente a sus aceites y su agua: la diferencia lo
+        dice. La masa sin sosa nunca espesa y sigue siendo aceite. Si no puedes saberlo, trátala como
+        cáustica, con guantes, y deséchala según tus normas locales.
+      `,
     },
     'harder-by-lye': {
       answer: 'No: más sosa no da un jabón más duro, da uno que quema.',
-      why: 'La sosa que los aceites no gastan se queda en la pastilla como sosa. Para más dureza: más grasas duras (palma, sebo, manteca de cacao), menos agua, sal o lactato de sodio, y más curado; recalcula la sosa con cada cambio de aceites.',
+      why: spaced`
+        La sosa que los aceites no gastan se queda en la pastilla como sosa. Para más dureza: más grasas
+        duras (palma, sebo, manteca de cacao), menos agua, sal o lactato de sodio, y más curado; recalcula
+        la sosa con cada cambio de aceites.
+      `,
     },
     'too-little-water': {
       answer: 'Nunca menos agua que sosa en peso: no se disuelve.',
-      why: 'Los cristales sin disolver se quedan en la pastilla y queman. Lo usual es de 1,5 a 2 veces el peso de la sosa (al 33 % son 2,03 veces). Si el agua de sosa estaba clara y todo disuelto, el jabón puede estar bien, solo más espeso y caliente; si había cristales, guantes, no lo uses, y rehazlo con agua o deséchalo.',
+      why: spaced`
+        Los cristales sin disolver se quedan en la pastilla y queman. Lo usual es de 1,5 a 2 veces el peso
+        de la sosa (al 33 % son 2,03 veces). Si el agua de sosa estaba clara y todo disuelto, el jabón
+        puede estar bien, solo más espeso y caliente; si había cristales, guantes, no lo uses, y rehazlo
+        con agua o deséchalo.
+      `,
     },
   },
   water: v => `${figure(v.water, 0)} g de agua para ${figure(v.lye, 1)} g de sosa`,
-  waterWhy: v =>
-    `Es sosa al ${one(v.percent)} %: agua = sosa × (100 − ${one(v.percent)}) / ${one(v.percent)}. Nunca menos agua que sosa. Dime los aceites y compruebo también la sosa.`,
-  oilsFor: v =>
-    `${v.oils.map(({ names, grams }) => `${figure(Math.ceil(grams), 0)} g de ${midSentence(names.es)}`).join(' + ')} para ${figure(v.lye.grams, 1)} g de ${v.lye.alkali}, con ${one(v.superfat)} % de sobreengrasado`,
-  oilsForWhy: v =>
-    `Nunca menos aceite: sobraría sosa. Los aceites varían: servirían en total entre ${figure(v.grams.low, 0)} y ${figure(v.grams.high, 0)} g. ${v.lye.alkali} contado al ${one(v.lye.purity * 100)} % de pureza. Pesa tus aceites y pregunta al revés, como «cuánta sosa para 800 g de aceite de oliva», o usa /plan para el agua.`,
+  waterWhy: v => spaced`
+    Es sosa al ${one(v.percent)} %: agua = sosa × (100 − ${one(v.percent)}) / ${one(v.percent)}. Nunca
+    menos agua que sosa. Dime los aceites y compruebo también la sosa.
+  `,
+  oilsFor: v => spaced`
+    ${v.oils.map(({ names, grams }) => `${figure(Math.ceil(grams), 0)} g de ${midSentence(names.es)}`).join(' + ')}
+    para ${figure(v.lye.grams, 1)} g de ${v.lye.alkali}, con ${one(v.superfat)} % de sobreengrasado
+  `,
+  oilsForWhy: v => spaced`
+    Nunca menos aceite: sobraría sosa. Los aceites varían: servirían en total entre
+    ${figure(v.grams.low, 0)} y ${figure(v.grams.high, 0)} g. ${v.lye.alkali} contado al
+    ${one(v.lye.purity * 100)} % de pureza. Pesa tus aceites y pregunta al revés, como «cuánta sosa para
+    800 g de aceite de oliva», o usa /plan para el agua.
+  `,
   checked(v: LyeCheck) {
     const what = `${figure(v.lye.grams, 1)} g de ${v.lye.alkali} para ${figure(v.oilGrams, 0)} g de aceites`;
     const superfat = `sobreengrasado ${one(v.superfat.typical)} %`;
@@ -105,13 +160,23 @@ export const lyeQuestions: typeof english = {
         return `${what} deja ${superfat}: no sobra sosa`;
     }
   },
-  checkedWhy: v =>
-    `Los aceites varían: el sobreengrasado queda entre ${one(v.superfat.low)} y ${one(v.superfat.high)} %. ${v.lye.alkali} contado al ${one(v.lye.purity * 100)} % de pureza. Al ${one(v.usualPercent)} % de sobreengrasado serían ${figure(Math.floor(v.usualGrams * 10) / 10, 1)} g.`,
+  checkedWhy: v => spaced`
+    Los aceites varían: el sobreengrasado queda entre ${one(v.superfat.low)} y ${one(v.superfat.high)} %.
+    ${v.lye.alkali} contado al ${one(v.lye.purity * 100)} % de pureza. Al ${one(v.usualPercent)} % de
+    sobreengrasado serían ${figure(Math.floor(v.usualGrams * 10) / 10, 1)} g.
+  `,
   remedy: {
-    'lye-heavy':
-      'No lo pongas en la piel. Masa o pastilla, con guantes y gafas. Puede rehacerse con los aceites que faltan, solo si cada peso es seguro; después se calcula otra vez. Si no, deséchalo como residuo cáustico según tus normas locales. Esperar no lo arregla, el papel de pH no lo absuelve, y nada de lengua.',
-    'may-be-heavy':
-      'Si aún no lo has mezclado, usa la sosa de la línea del 5 %. Si está hecho: guantes, cúralo cuatro semanas y prueba con papel de pH en la pastilla mojada, nunca la lengua: con 11 o más, o si pica, no lo uses: rehazlo con más aceite o deséchalo.',
+    'lye-heavy': spaced`
+      No lo pongas en la piel. Masa o pastilla, con guantes y gafas. Puede rehacerse con los aceites que
+      faltan, solo si cada peso es seguro; después se calcula otra vez. Si no, deséchalo como residuo
+      cáustico según tus normas locales. Esperar no lo arregla, el papel de pH no lo absuelve, y nada de
+      lengua.
+    `,
+    'may-be-heavy': spaced`
+      Si aún no lo has mezclado, usa la sosa de la línea del 5 %. Si está hecho: guantes, cúralo cuatro
+      semanas y prueba con papel de pH en la pastilla mojada, nunca la lengua: con 11 o más, o si pica, no
+      lo uses: rehazlo con más aceite o deséchalo.
+    `,
     soft: 'No será cáustico, pero sí blando, y se enranciará pronto. Si aún no lo has mezclado, usa la sosa de la línea del 5 %.',
     usual: 'Prueba igualmente la pastilla curada antes de usarla.',
   },
@@ -124,19 +189,27 @@ export const lyeQuestions: typeof english = {
   noNumber:
     'Así que no doy cantidad de sosa: con algo mal leído sería la de otra receta. Corrígelo con el botón, o usa /plan.',
   weighedButUnread: 'Hasta calcular su sosa, trátalo como si sobrara: guantes y gafas, nada de piel.',
-  readyHoldsWater:
-    'La sosa ya disuelta lleva agua: 100 g de solución al 50 % son 50 g de sosa seca. Nunca peses una por la cifra de la otra: faltaría sosa o sobraría el doble.',
-  bleachOrLye:
-    '«Lejía»: ¿sosa cáustica (NaOH) o la de limpiar? La de limpiar (hipoclorito) no hace jabón y nunca debe entrar. Si la etiqueta dice hidróxido de sodio, pregunta otra vez con «sosa».',
+  readyHoldsWater: spaced`
+    La sosa ya disuelta lleva agua: 100 g de solución al 50 % son 50 g de sosa seca. Nunca peses una por la
+    cifra de la otra: faltaría sosa o sobraría el doble.
+  `,
+  bleachOrLye: spaced`
+    «Lejía»: ¿sosa cáustica (NaOH) o la de limpiar? La de limpiar (hipoclorito) no hace jabón y nunca debe
+    entrar. Si la etiqueta dice hidróxido de sodio, pregunta otra vez con «sosa».
+  `,
   passedBy: ({ left }) =>
     `Dejado de lado: ${left
       .slice(0, 5)
       .map(one => `«${one.slice(0, 40)}»`)
       .join(', ')}. Si es un aceite, da su peso y pregunta otra vez.`,
-  saidBeside: ({ beside }) =>
-    `También dices ${beside.map(one => `«${one}»`).join(' y ')}. Si eso cambia lo que va en la olla, no uses esta cifra: pregunta otra vez solo con lo que va dentro.`,
-  respelt: ({ respelt }) =>
-    `${respelt.map(({ typed, read }) => `«${typed.slice(0, 40)}» leído como «${read}»`).join(', ')}. ¿Es otro aceite? Entonces esta sosa no vale: pregunta otra vez con su nombre.`,
+  saidBeside: ({ beside }) => spaced`
+    También dices ${beside.map(one => `«${one}»`).join(' y ')}. Si eso cambia lo que va en la olla, no uses
+    esta cifra: pregunta otra vez solo con lo que va dentro.
+  `,
+  respelt: ({ respelt }) => spaced`
+    ${respelt.map(({ typed, read }) => `«${typed.slice(0, 40)}» leído como «${read}»`).join(', ')}. ¿Es
+    otro aceite? Entonces esta sosa no vale: pregunta otra vez con su nombre.
+  `,
   readWithout: ({ line }) => `Sin esas palabras leo: ${line}.`,
   asRead: 'Sí, solo eso',
   allIn: 'Sí, todo',

@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import { midSentence } from '../../../engine/text/capital.ts';
 import type { privacy as en, PrivacyReason } from '../../en/members/privacy.ts';
 import type { RefusalSentences } from '../../sentence.ts';
@@ -24,8 +25,10 @@ export const privacy: typeof en = {
     preferences: 'Hasta que las borres.',
     recipes: 'Hasta que las quites.',
     batches: 'Con sus fotos, hasta que los quites.',
-    recent:
-      'Dos días, los 20 más nuevos de cada clase; lo que pide un «Deshacer», diez minutos y hasta la noche como mucho; lo último que preguntaste, media hora, sin escribirlo en ninguna parte.',
+    recent: spaced`
+      Dos días, los 20 más nuevos de cada clase; lo que pide un «Deshacer», diez minutos y hasta la noche
+      como mucho; lo último que preguntaste, media hora, sin escribirlo en ninguna parte.
+    `,
     evidence: 'Hasta que los retires.',
     flaws:
       'Las palabras, dos días; lo que resultó ser queda para la cuenta del grupo; las fotos que diste, hasta que las retires.',
@@ -33,8 +36,10 @@ export const privacy: typeof en = {
   },
   notesBeside:
     'Contado como lo contarías: botes, recetas, lotes. Los demás apuntes van con ellos: existencias, lotes, pruebas, historial.',
-  leaving: v =>
-    `Si dejas un grupo, a los ${v.days} días se borra lo que guardabas en él; cuando no estés en ninguno que yo conozca ni hables conmigo en privado, se borra todo.`,
+  leaving: v => spaced`
+    Si dejas un grupo, a los ${v.days} días se borra lo que guardabas en él; cuando no estés en ninguno que
+    yo conozca ni hables conmigo en privado, se borra todo.
+  `,
   next: '/privacy export te lo da todo en un archivo, /privacy erase lo borra.',
   exported: v => `Todo lo que guardo de ti: ${v.records} apuntes en un archivo.`,
   exportedPart: v =>
@@ -51,8 +56,10 @@ export const privacy: typeof en = {
   eraseButton: 'Borrar para siempre',
   erased: v => `Borrado: ${v.records} apuntes.`,
   stays: v => `${v.records} apuntes en los que se apoyan resultados de otros quedan, sin tu nombre.`,
-  jarsSetAside: v =>
-    `${v.count === 1 ? 'Un bote tuyo no se puede leer ahora y queda' : `${v.count} botes tuyos no se pueden leer ahora y quedan`} fuera de las respuestas; lo demás sigue igual. Avisa a quien me mantiene.`,
+  jarsSetAside: v => spaced`
+    ${v.count === 1 ? 'Un bote tuyo no se puede leer ahora y queda' : `${v.count} botes tuyos no se pueden leer ahora y quedan`}
+    fuera de las respuestas; lo demás sigue igual. Avisa a quien me mantiene.
+  `,
 };
 
 export const privacyRefusals: Pick<RefusalSentences, PrivacyReason> = {

@@ -1,3 +1,4 @@
+import { spaced } from '../../../engine/over-lines.ts';
 import { stockDecimals } from '../../../engine/quantities/stock.ts';
 import { cut } from '../../../engine/text/cut.ts';
 import { quoted as asValue } from '../../../engine/text/lines/option-line.ts';
@@ -41,10 +42,14 @@ export const shelf: typeof en.shelf = {
   removed: ({ name }) => `«${name}» ya no está en tu estantería, ni su historial.`,
   dishTested: ({ name, result }) => `Anotado: este lote de «${name}» ${dishTests[result]}.`,
   weighed: ({ name, grams }) => `${g(grams)} por cucharadita rasa de «${name}»: las dosis ya lo usan.`,
-  oddSpoon: ({ name, grams }) =>
-    `La cucharadita que pesaste de «${name}» (${g(grams)}) no puede ser, así que cuenta lo que suele pesar su tipo. Pesa otra vez una rasa: /shelf weigh item:${asValue(name)} grams:…`,
-  lotStarted: ({ name, left }) =>
-    `Lote nuevo de «${name}»${left === undefined ? '' : `, ${leftG(left)} en total`}. Haz su prueba en el plato y pesa una cucharadita rasa: las del lote anterior ya no valen.`,
+  oddSpoon: ({ name, grams }) => spaced`
+    La cucharadita que pesaste de «${name}» (${g(grams)}) no puede ser, así que cuenta lo que suele pesar
+    su tipo. Pesa otra vez una rasa: /shelf weigh item:${asValue(name)} grams:…
+  `,
+  lotStarted: ({ name, left }) => spaced`
+    Lote nuevo de «${name}»${left === undefined ? '' : `, ${leftG(left)} en total`}. Haz su prueba en el
+    plato y pesa una cucharadita rasa: las del lote anterior ya no valen.
+  `,
   lowMarkSet: ({ name, grams }) => `Te avisaré cuando queden ${g(grams)} de «${name}».`,
   ingredientsKept: ({ name }) => `Anotados los ingredientes de «${name}».`,
   calibrated: ({ name }) => `Este lote de «${name}» está calibrado: las predicciones ya lo usan.`,

@@ -2,7 +2,7 @@ import { fc, test } from '@fast-check/vitest';
 import { describe, expect } from 'vitest';
 import { nearestColourants } from '../../../../src/engine/colourants/find.ts';
 import { nearestOilWord } from '../../../../src/engine/questions/lye/amounts/chat-words.ts';
-import { byNearness, nearestFew } from '../../../../src/engine/text/names/closest-name.ts';
+import { byNearness, nearestFew } from '../../../../src/engine/text/spelling/closest-name.ts';
 import { distance } from '../../../../src/engine/text/spelling/edit-distance.ts';
 
 const words = fc.string({ unit: fc.constantFrom('a', 'b', 'c'), maxLength: 9 });

@@ -1,3 +1,4 @@
+import { spaced } from '../../../over-lines.ts';
 import common from './plain-common.json' with { type: 'json' };
 
 /**
@@ -7,13 +8,26 @@ import common from './plain-common.json' with { type: 'json' };
 export const PLAIN_WORDS: readonly string[] = [
   ...common.words.flatMap(row => row.split(' ')),
   ...[
-    'antes bien como cuando cuanto desde despues donde entre esta estas este estos eso esos hace hasta hecho luego menos mismo mucho mucha muy nada nunca para pero poco poca porque puede quiero sobre siempre tambien tengo todo todos vez veces',
+    spaced`
+      antes bien como cuando cuanto desde despues donde entre esta estas este estos eso esos hace hasta
+      hecho luego menos mismo mucho mucha muy nada nunca para pero poco poca porque puede quiero sobre
+      siempre tambien tengo todo todos vez veces
+    `,
     // "Se me han quedado marrones" burns nobody: no "quemado".
     'quedado quedada quedados quedadas',
     // Spanish words that lie near to one of the trade: "pongo" is no "hongo", "jarra" no "barra".
-    'cantidad cantidades calidad medida medidas manera maneras precio precios mercado navidad hijo hijos tercio tercios cuarto nuevo nueva nuevos nuevas chica chico alguna algunas alguno algunos varios varias cerca segun pongo quise quiso dicen salgo salir pesar medir creen hielo tarro tarros jarra jarras delantal abrazo abrazos raices poder',
+    spaced`
+      cantidad cantidades calidad medida medidas manera maneras precio precios mercado navidad hijo hijos
+      tercio tercios cuarto nuevo nueva nuevos nuevas chica chico alguna algunas alguno algunos varios
+      varias cerca segun pongo quise quiso dicen salgo salir pesar medir creen hielo tarro tarros jarra
+      jarras delantal abrazo abrazos raices poder
+    `,
     'soap soaps batter batters batch batches jabones loaf loaves lather bars gram grams',
-    'chair chairs rocking wick sinkhole preciosa precioso preciosos hermosa hermoso rascas rasca rascar raspo raspas crime scene neat rows tanda cosa cosas gente quiero clienta clientas cliente feria curl sale masas misma mismo',
+    spaced`
+      chair chairs rocking wick sinkhole preciosa precioso preciosos hermosa hermoso rascas rasca rascar
+      raspo raspas crime scene neat rows tanda cosa cosas gente quiero clienta clientas cliente feria curl
+      sale masas misma mismo
+    `,
     'theyre youre weve ive thats theres whats youve theyve itll youd theyd hows wheres heres lets whos gonna wanna gotta kinda sorta cause cuz idk tbh',
   ]
     .join(' ')

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../over-lines.ts';
 import type { FindingPatterns } from '../pattern.ts';
 
 /** How what was done, used and waited is said, and the names flaws go by. Grammar as in `looks.ts`. */
@@ -13,18 +14,31 @@ export const DONE_PATTERNS: FindingPatterns = {
   'white-pigment': 'titanium; whitepart',
   'much-white-pigment':
     '~5 load titanium; ~6 lots titanium; ~6 titanium spoonful|tbsp; ^~6 little titanium; ~5 titanium heavy|extra|max|maximum|double|triple',
-  'dry-pigment':
-    '~7 dry colourant|carbon|colour|oxide|mica|titanium|powder|ultramarine; dry; ^premix; ~7 -premix colourant|carbon|colour|mica|oxide; ~8 -blend colourant|carbon|oxide|mica|titanium|colour',
+  'dry-pigment': unbroken`
+    ~7 dry colourant|carbon|colour|oxide|mica|titanium|powder|
+    ultramarine; dry; ^premix; ~7 -premix colourant|carbon|colour|mica|oxide; ~8 -blend colourant|carbon|
+    oxide|mica|titanium|colour
+  `,
   'glycerin-carrier':
     'glycerin !n_rivers; glycerin colourant|carbon|mix|premix|colour|carrier; ^~5 oilthing instead glycerin',
-  'not-blended-in':
-    '-blend; ^~4 blend well|thoroughly|properly|long|minutes; handstir; ~6 handstir glycerin|colour|mica; ^~6 blend colourant|carbon|glycerin|colour|mica; ~5 -stir',
-  'much-carrier':
-    'carrier; ~6 carrier colour|mica|oxide|colourant|carbon|onecolour|portion; ~6 lots oilthing|glycerin|water colour|colourant|carbon|mica|oxide|onecolour|premix|carrier|neon; ~6 oilthing|glycerin lots premix; ~6 thinned oilthing|glycerin',
-  'much-colour':
-    'jarful; ~5 lots colour|colourant|carbon|mica|oxide|dye|neon|lake|black !titanium !botanical; ~5 lots powder blue|purple|pink|red|green|black; ^~5 little colourant|carbon|mica|oxide|colour',
-  'little-colour':
-    '~3 little add|used|use|put|eche|puse|only|scared|afraid; ~5 little colour|colourant|carbon|mica|oxide|dye|neon|powder|titanium; ^~5 lots colourant|carbon|mica|oxide|colour',
+  'not-blended-in': unbroken`
+    -blend; ^~4 blend well|thoroughly|properly|long|minutes; handstir; ~6 handstir glycerin|colour|
+    mica; ^~6 blend colourant|carbon|glycerin|colour|mica; ~5 -stir
+  `,
+  'much-carrier': unbroken`
+    carrier; ~6 carrier colour|mica|oxide|colourant|carbon|onecolour|portion; ~6 lots oilthing|glycerin|
+    water colour|colourant|carbon|mica|oxide|onecolour|premix|carrier|neon; ~6 oilthing|
+    glycerin lots premix; ~6 thinned oilthing|glycerin
+  `,
+  'much-colour': unbroken`
+    jarful; ~5 lots colour|colourant|carbon|mica|oxide|dye|neon|lake|
+    black !titanium !botanical; ~5 lots powder blue|purple|pink|red|green|black; ^~5 little colourant|
+    carbon|mica|oxide|colour
+  `,
+  'little-colour': unbroken`
+    ~3 little add|used|use|put|eche|puse|only|scared|afraid; ~5 little colour|colourant|carbon|mica|oxide|
+    dye|neon|powder|titanium; ^~5 lots colourant|carbon|mica|oxide|colour
+  `,
   'fragrance-added': 'fragrance; vanilla !novanilla; discolourscent; ^unscented; novanilla',
   'fragrance-vanilla': 'vanilla !novanilla; ^novanilla; ^unscented',
   'fragrance-no-vanilla': 'novanilla; -vanilla; discolourscent; ^vanilla !novanilla',

@@ -1,36 +1,224 @@
+import { spaced } from '../../../over-lines.ts';
+import { HARMLESS_WORDS } from './harmless.ts';
+
 /**
  * Words for what is hurt and how it shows, English and Spanish. Written as in `flaws/reading/lexicon`: phrases parted by
  * `, `; the longest phrase at a place counts and its words count for nothing else.
  */
 export const HARM_WORDS = {
-  /** Everyday phrases that hold a word of harm and mean none. */
-  harmless:
-    'quita la comezon, quitar la comezon, quita la picazon, alivia la comezon, alivia la picazon, calma la comezon, cura la dermatitis, de la dermatitis, de la psoriasis, del eczema, para la psoriasis, para la dermatitis, para el eczema, relieves itching, relieves itch, soothes itching, soothes itchy, stops the itch, helps with eczema, helps eczema, good for eczema, cures eczema, treats eczema, velas se ahogan, vela se ahoga, mecha se ahoga, se ahoga la mecha, se ahogan y se apagan, se ahoga y se apaga, wick drowns, wick is drowning, drowning wick, candle drowns, candles drown, holes eaten, hole eaten, been eaten, the faces, cut faces, faintest, faint mint, faint pink, faint blue, faint green, faint smell, faint scent, faint colour, faint line, faint lines, same faint, very faint, thought it was plain, pasta de dientes, pasta dental, swallow my pride, swallow your pride, swallow the loss, tragarme el orgullo, tragar el orgullo, looks like somebody sneezed, like someone sneezed, like somebody sneezed, eyes of glycerin, cat eye, cats eye, tiger eye, ojo de gato, ojo de tigre, bullseye, bull eye, eye candy, eye catching, eye catcher, eyecatching, eye shadow, eye shadows, eyeshadow, eye liner, eye colour, eye level, eye dropper, eyedropper, eye cream, blue eye, an eye on, eye on it, an eye out, private eye, third eye, black eye pea, eyed, eyeball it, eyeballed it, eyeballed, eyeballing, see eye to eye, apple of my eye, a good eye for, a ojo, ojo que, ojo al dato, mucho ojo, echar un ojo, echale un ojo, un ojo de la cara, ojito con, sombra de ojos, a ojo de buen cubero, googly eyes, wiggle eyes, doll eyes, in the public eye, eye pleasing, pleasing to the eye, naked eye, eye roll, rolled my eyes, rolling my eyes, googly eye, easy on the eye, easy on the eyes, for the eye, burning question, burning questions, burning desire, burning through money, burnt orange, burnt sienna, burnt umber, burnt sugar, burnt out, burned out, burn out, burning out, naranja quemado, siena tostado, siena quemada, azucar quemado, slow burn, burn smell, hand stirred, hand stir, hand stirring, hand whisked, hand whisking, hand mixed, hand mix, hand mixing, by hand, hand blender, hand mixer, hand made, handmade, hand cut, hand soap, hand soaps, hand cream, hand lotion, hand wash, handwash, hand written, hand poured, hand painted, second hand, other hand, on hand, hand in hand, first hand, to hand, at hand, handful, hands on, give me a hand, heavy hand, heavy handed, a mano, de mano, jabon de manos, a la mano, mano de obra, de segunda mano, por otra parte, face up, face down, cut face, the face of, entire face, each face, faces of, face of the, face of each, lets face, soap face, cara superior, cara de arriba, por la cara, cabbage leg, table leg, skin of the soap, skin on top, a skin on, skin over the, skin formed, thick skin, crocodile skin, alligator skin, leopard skin, lizard skin, skin like, skin of a, soap skin, skin care, skincare, skin type, skin types, for skin, dry skin, sensitive skin, oily skin, normal skin, mature skin, skin loving, piel seca, piel sensible, piel grasa, piel madura, piel atopica, skin irritant, skin irritants, irrita la piel, irritante, skin safe, pie de foto, al pie, neck of the bottle, bottle neck, bottle mouth, mouth watering, boca del, by word of mouth, word of mouth, taste test, tongue test, zap test, zap my tongue, zaps my tongue, zap on my tongue, zap your tongue, zap on the tongue, tongue zap, tongue zaps, shock on tongue, prueba de la lengua, prueba de lengua, pica en la lengua, pican en la lengua, pica la lengua, pica la curiosidad, me pica la curiosidad, me quema el bolsillo, itching to, itch to, itching for, red handed, poison ivy, hiedra venenosa, heart burn, chest freezer, tool chest, ice chest, tea chest, cost a leg, an arm and a leg, arms length, belly of the, pork belly, toe nail, finger nail, a nail, finger dent, nose hits, nose says, nose knows, on the nose, under my nose, by the nose, nose blind, sinks, eats up, ate the cost, ate the colour, ate my colour, lye ate, eat the cost, eat into, ate into, eaten into, eats into, eaten away, ate through, ate a hole, ate holes, eating through, swallow the cost, swallowed the cost, swallow the price, hard to swallow, tragar el costo, tragarme el costo, tragarse el costo, me trague el costo, se come el color, se comio el color, se trago el color, se comio la fragancia, drinking water, drink water, drinking glass, agua de beber, drink can, drinks can, energy drink, dying to, dead batch, died on me, kills the scent, kill the scent, breathe easy, breathing room, breathable, room to breathe, let it breathe, let them breathe, dejarlos respirar, dejar respirar, que respiren, respire el jabon, catch my breath, baby breath, babys breath, take my breath, breathtaking, cough up, cough drop, cough syrup, choke up, choked up, chest of drawers, smelly feet, athlete foot, pata de, pie derecho, exposed face, exposed faces, body of the, body of a, stood up, finger print, fingerprint, fingerprints, palm oil, palm kernel, with a fingernail, with a nail, with my fingers, between fingers, between my fingers when dry, tongue says, la lengua no pica, no pica la lengua, tongue on the chunk, bite my tongue hard, bites the tongue, bite the tongue, touched to my tongue, drag on the skin, knee high, back of the bar, arm candy, toe the line, rule of thumb, thumb rule, green thumb, soap body, cuerpo del jabon, cara del jabon, la cara de, eye protection, eye wash, eyewash, eyewear, eye wear, proteccion ocular, lavaojos, skin feel of, ojo con que, nail polish, head start, over my head, heads up, off the top of my head, hair dryer, hair drier, nice skin feel, good skin feel, great skin feel, skin feels fine, skin feels soft, skin feels great, tip of my tongue, hip hop, soft on the skin, gentle on the skin, kind to the skin, good for the skin, head of foam, bald head, bum batch, con ojitos, ojitos de, ojitos de plastico, ojitos moviles, ojitos para, tired eyes, eyes are tired, my eyes are tired, ojos cansados, eyes light up, mouth of my, mouth of a, drink coffee, drink tea, drink wine, drinking coffee, drinking tea, tomar cafe, tomar mate, tomando cafe, tomando mate, feast for the eyes, in my mind eye, the eye of, wide mouth, narrow mouth, boca ancha, mouth is too',
-  eye: 'my i, his i, her i, in the i, both is, eye, eyes, eyeball, eyeballs, eyelid, eyelids, eyelash, eyelashes, cornea, contact lens, contacts in, under the lens, behind my glasses, behind the glasses, under my glasses, vision, eyesight, ojo, ojos, parpado, parpados, la pupila, mi pupila, su pupila, las pupilas, en la pupila, in the pupil, in my pupil, in his pupil, in her pupil, lentilla, lentillas, lente de contacto, debajo de las gafas, detras de las gafas, la vista, pestana, pestanas, lagrimal, eyez, ey, aye, eyed, eyee, eyees, eyess, eys, el ojo, los ojos, un ojo, mi ojo, su ojo, ojito, mi ojito, el ojito, los ojitos, sus ojitos, ojillo, in the eye, retina, eye lid',
+  ...HARMLESS_WORDS,
+  eye: spaced`
+    my i, his i, her i, in the i, both is, eye, eyes, eyeball, eyeballs, eyelid, eyelids, eyelash,
+    eyelashes, cornea, contact lens, contacts in, under the lens, behind my glasses, behind the glasses,
+    under my glasses, vision, eyesight, ojo, ojos, parpado, parpados, la pupila, mi pupila, su pupila,
+    las pupilas, en la pupila, in the pupil, in my pupil, in his pupil, in her pupil, lentilla, lentillas,
+    lente de contacto, debajo de las gafas, detras de las gafas, la vista, pestana, pestanas, lagrimal,
+    eyez, ey, aye, eyed, eyee, eyees, eyess, eys, el ojo, los ojos, un ojo, mi ojo, su ojo, ojito,
+    mi ojito, el ojito, los ojitos, sus ojitos, ojillo, in the eye, retina, eye lid
+  `,
   /** What only an eye does. */
-  blind:
-    'cant see, cannot see, blurry, blurred, blind, blinded, blinking, squinting, squint, wont open, cant open, cannot open, keep it open, keep them open, cant keep it open, no ve, no ve nada, no veo, no veo nada, veo borroso, ve borroso, borrosa, borroso, nublado, nublada, no puede abrirlo, no puedo abrirlo, no lo puede abrir, no lo puedo abrir, no los puede abrir, no puede abrirlos, no abre, ciego, ciega, cant see right, cant see properly, cannot see properly, cant focus, tearing up, watering, watery, waters, teary, weeping, seeing double, see double, foggy, hazy, cloudy vision, vision cloudy, lagrimea, lagrimeando, lagrimas, lloran, lloroso, llorosos, llora el ojo, ve mal, veo mal, ve nublado, veo nublado, cerrado, cerrados, no abre el ojo, rubbing, wont stop watering, light hurts, le molesta la luz, me molesta la luz, gritty, scratchy, raspa, le raspa, me raspa, arenilla, shut, eyes are shut, keeps it shut, closed, puffy',
-  mouth:
-    'mouth, mouths, lip, lips, tongue, throat, gum, gums, gullet, boca, boquita, labio, labios, lengua, garganta, encia, encias, paladar, esofago, mouthful, bocado, mouf, throats, cheek inside, teeth, tooth, dientes, diente, roof of my mouth, roof of her mouth, roof of his mouth, jaw, esophagus, food pipe',
-  swallow:
-    'swallow, swallowed, swallowing, swallows, swalow, swallered, drink, drank, drunk, drinking, gulp, gulped, gulps, gulping, sip, sipped, sips, swig, swigged, ingest, ingested, ingesting, lick, licked, licking, licks, slurped, suck, sucked, sucking, chugged, guzzled, lap or two, trago, tragado, tragar, tragarse, tragaron, traga, trague, se trago, tragando, bebio, bebido, beber, bebi, bebe un, bebiendo, beberse, bebiera, bebiese, sorbo, sorbio, sorbi, sorbito, buche, chupo, chupado, chupar, chupando, chupe, lamio, lamido, lamer, lamiendo, lamia, ingirio, ingerido, ingerir, ingesta, ingirieron, se la paso, se lo paso, tomo un, se tomo, se lo tomo, se la tomo, tomado un, tomo de la, tomo del, tomo agua, tomo lejia, tomo sosa, tomo soda, tomarse, se tomara, se tomase, se mando un, empino, se empino, jalo con la boca, swallows it, gulped down, drank some, drank from, drank out, drinked, took a drink, took a sip, took a gulp, took a swig, took a mouthful, had a sip, had a mouthful, consumed, ingests, suckled, suckling, lick it, licky, sips it, y tomo, lo tomo, la tomo, tomo pensando, tomo creyendo, tomo sin, tomo un trago, se tomaron, tomaron, tomé, tome un trago, tome de, tome del, tome un sorbo, tome un poco, me tome, beba, bebiendose, se bebio, se ha bebido, se ha tragado, se ha tomado, se lo bebio, chupa, chupeteo, relamio, relame, trague saliva, le dio un sorbo, dio un sorbo, di un sorbo, un trago, pego un trago, pegue un trago, engullo, paso por la garganta, lapped up, licked up, already gone down, has gone down already, have gone down already, already went down, some went down, some of it went down, a bit went down, most of it went down, ya se fue para adentro, had a lye, bebieron, lamieron, chuparon, se le fue por la garganta, buche de, sip of, gulp of, mouthful of',
-  taste:
-    'ate, eat, eats, eaten, eating, chew, chewed, chewing, chews, taste, tasted, tasting, tastes, nibbled, nibble, nibbling, munched, spat, put in his mouth, in his mouth, in her mouth, in my mouth, in their mouth, in its mouth, in the mouth, into his mouth, into her mouth, into my mouth, up in his mouth, comio, comido, comer, comiendo, comi, comerse, se comio, mordio, mordido, morder, mordiendo, mordisqueo, saboreo, masco, mastico, masticado, masticando, a la boca, en la boca, en boca, dentro de la boca, picoteando, picoteo, picotear, bit into, bit off, bit a, took a bite, a bite of, bitten into, probo un poco, probo la, put it in his mouth, put it in her mouth, in mouth, spit it out, spat it out, spat most, spat out, ate a, ate some, ate the, ate part, eaten a, eat a, eats a, took a bite out, had a bite, sampled, chomped, gnawed, mordisquear, le dio un mordisco, dio un mordisco, mordisco, degusto, lo escupio, la escupio, escupi, lo escupi, llevo a la boca, se llevo a la boca, boca a boca, paladeo, comerse un, se come, se comieron, come un, bit into the, comieron, mordieron, probaron, bit the soap, tongue is blistered, blistered tongue',
-  drool:
-    'drool, drooling, drools, foaming at the mouth, foaming mouth, frothing, spitting blood, keeps spitting, spitting up, vomit, vomits, vomited, vomiting, throw up, throwing up, threw up, puke, puked, puking, gag, gagging, gagged, retching, baba, babas, babea, babeando, babeo, saliva, vomita, vomito, vomitar, vomitando, vomite, arcada, arcadas, escupe, escupiendo, escupir, espumarajo, espuma por la boca, lips look white, lips are white, lengua blanca, labios blancos, se le duerme la lengua, cant swallow, cannot swallow, hard to swallow, hurts to swallow, no puede tragar, no puedo tragar, le duele tragar, me duele tragar, cuesta tragar, throwing up blood, vomiting blood, vomitando sangre, blood, bleeding, sangre, sangra, escupe sangre, lips are swelling, lips swelling, tongue swelling, tongue is white, tongue going white, white tongue, lengua hinchada, labios hinchados, boca blanca, ampollas en la boca, blisters in, llagas en la boca',
-  breathe:
-    'breathe, breathed, breathing, breathes, breath, breathe it, breathin, inhale, inhaled, inhaling, inhales, inhalation, sniffed, sniff, took a whiff, whiff, huffed, lungs, lung, respira, respire, respirar, respiro, respirado, respirando, respiracion, inhalo, inhalar, inhalado, inhale, inhalando, aspiro, aspirado, aspirar, aspire, pulmon, pulmones, me llego a la nariz, up my nose, in my nose, in her face, in his face, in my face, in the face, en la cara, en toda la cara, nariz, nose, sucked in, got a lungful, lungful, breathe in, breathed in, breathing in, deep breath, took a breath, took a deep breath, smelled it too close, got me, hit my nose, hit my throat, nostrils, nostril, sinus, sinuses, windpipe, airway, me pego, me dio de lleno, me vino, tragado todo el, fosas nasales, traquea, bronquios, mi nariz, la garganta, olfatee, oli muy, oli, oli de cerca, oli muy de cerca, olio de cerca, huele de cerca, stood over, leaned over, leaned in over, bent over the',
-  cough:
-    'cough, coughs, coughed, coughing, choke, choked, choking, chokes, gasp, gasping, gasps, wheeze, wheezing, wheezy, wheezes, cant breathe, cannot breathe, cant breathe right, couldnt breathe, hard to breathe, trouble breathing, difficulty breathing, short of breath, breathless, out of breath, chest hurts, chest burns, chest is tight, chest tight, tight chest, chest feels, my chest, her chest, his chest, dizzy, lightheaded, light headed, woozy, faint, fainted, passed out, sneezing, sneeze, hoarse, raspy, scratchy throat, throat burns, throat hurts, throat is, sore throat, burning throat, asthma, asthmatic, tos, tose, tosiendo, toser, tosio, ahoga, ahogo, ahogando, ahogandome, ahogar, asfixia, asfixio, asfixiando, no puedo respirar, no puede respirar, no respira, cuesta respirar, le cuesta respirar, me cuesta respirar, falta el aire, falta de aire, me falta aire, sin aire, mareo, mareos, mareada, mareado, mareando, desmayo, desmayado, desmayada, me silba, le silba, silba el pecho, pitos en el pecho, dolor de pecho, duele el pecho, arde el pecho, el pecho, ronca, ronco, estornuda, estornudando, estornudar, pica la garganta, arde la garganta, quema la garganta, asma, asmatica, asmatico, picazon de garganta, ardor de garganta, me arde la nariz, cerro la garganta, cierra el pecho, nauseous, nausea, feel sick, feeling sick, felt sick, kind of sick, nauseas, headache, dolor de cabeza, duele la cabeza, watery eyes, eyes watering, eyes are watering, eyes water, lloran los ojos, ojos llorosos, me lloran los ojos, coughing fit, coughs a lot, cant catch, couldnt catch my breath, struggling to breathe, struggling for air, fighting for air, lungs hurt, lungs burn, lungs are, lungs feel, nose is burning, nose burns, nose and throat, throat is on fire, throat stings, throat is sore, throat feels, throat is burning, throat burning, inhaler, puffer, blue lips, queasy, lost her voice, lost his voice, lost my voice, voice is gone, voice gone, tos fuerte, tos seca, con tos, ataque de tos, tosiendo mucho, voz ronca, sin voz, perdio la voz, le silban, garganta irritada, irrita la garganta, irritada la garganta, garganta cerrada, ardor en el pecho, ardor en la garganta, ardor en la nariz, le quema la nariz, me quema la nariz, le arde la garganta, me lloran, opresion, opresion en el pecho, presion en el pecho, inhalador, ventolin, salbutamol, agitada, agitado, se agito, sofoca, sofocando, sofoco, se marea, me maree, se mareo, no me sale la voz, no le sale la voz, no tengo voz, sin aliento, closed up, throat closed up, throat is closing, throat closing, se desmayo, me desmaye, se desvanecio, collapsed on the floor, se le cierra la garganta, se me cierra la garganta, azul los labios, labios azules, labios morados',
-  body: 'skin, hand, hands, arm, arms, forearm, forearms, elbow, elbows, wrist, wrists, finger, fingers, fingertip, fingertips, thumb, thumbs, knuckle, knuckles, palm of, leg, legs, thigh, thighs, knee, knees, shin, foot, feet, toe, toes, ankle, ankles, face, cheek, cheeks, chin, forehead, neck, ear, ears, belly, tummy, stomach, chest, back of my, lap, shoulder, shoulders, scalp, body, jeans, pants, trousers, shorts, shirt, tshirt, sleeve, sleeves, sock, socks, shoe, shoes, slipper, slippers, sandal, sandals, flipflop, glove, gloves, mitten, apron, onesie, diaper, piel, mano, manos, manita, manitas, brazo, brazos, antebrazo, codo, codos, muneca, munecas, dedo, dedos, dedito, deditos, yema, yemas, nudillo, nudillos, pierna, piernas, muslo, muslos, rodilla, rodillas, pie, pies, tobillo, empeine, cara, carita, mejilla, mejillas, barbilla, frente, cuello, oreja, orejas, barriga, panza, guata, pancita, tripa, vientre, pecho, hombro, hombros, espalda, cuerpo, pantalon, pantalones, vaquero, vaqueros, camisa, camiseta, remera, playera, manga, mangas, media, medias, calcetin, calcetines, zapato, zapatos, zapatilla, zapatillas, chancla, chanclas, sandalia, sandalias, guante, guantes, delantal, panal, palma de, bata, face is, fase, calf, shins, armpit, armpits, axila, axilas, hip, hips, butt, bum, buttocks, nalga, nalgas, cadera, groin, ingle, breast, breasts, boob, boobs, cleavage, nipple, nipples, heel, heels, talon, sole of, soles, beard, cuero cabelludo, unas, rostro, sien, ceja, eyebrow, nostril, private parts, partes intimas, bottom is, inner arm, crook of, pantorrilla, pantorrillas, tobillos, palma, palmas, la pata de, ring finger, under my ring, bra, hoodie, sweater, jumper, leggings, crocs, boots, boot, ojotas, tenis, bermuda, vestido, falda, dress, skirt, camison, pijama, pyjamas, pajamas, down my front, down her front, down his front, down my back, toddlers hand, manito, manitos, bracito, bracitos, piecito, piecitos, piernita, piernitas, cachete, cachetes, pompis',
-  hurts:
-    'burn, burns, burned, burnt, burning, burnin, sting, stings, stung, stinging, stinging like, hurt, hurts, hurting, pain, painful, sore, ouch, owie, ow, blister, blisters, blistered, blistering, peeling, peeled, bleeding skin, red patch, red mark, red marks, red spot, bright red, so red, turned red, went red, is red, are red, its red, theyre red, all red, looks white, kinda white, turned white, slimy, slippery, hole in my, eating my, scald, scalded, scalding, wound, scar, scabbing, throbbing, numb, itching, itches, agony, screaming, screams, crying, scream, quema, quemo, quemado, quemada, quemando, queman, quemaron, quemarme, quemadura, quemaduras, queme, quemazon, arde, arden, ardio, ardiendo, ardor, ardia, escuece, escocer, escozor, escociendo, escuecen, duele, duelen, dolor, doliendo, dolia, ampolla, ampollas, ampollado, roja, rojo, rojos, rojas, rojisimo, rojisima, rojita, colorado, colorada, irritado, irritada, llaga, llagas, herida, heridas, resbaladiza, resbaladizo, resbalosa, resbaloso, jabonosa, en carne viva, pelando, despellejada, grita, gritando, gritos, llora, llorando, llorar, picazon, pica mucho, pica muchisimo, pica un monton, me pica, le pica, blanquecina, entumecido, adormecido, holes or like sores, little holes or, sores, its screaming, raw skin, skin raw, on fire, throat is on fire, is on fire, en llamas, turning red, turning white, going red, got red, getting red, coming up red, pink and sore, tender, se puso roja, se puso rojo, se me puso roja, se le puso roja, se puso blanca, blanca la piel, piel blanca, esta roja, esta rojo, muy roja, muy rojo, is raw, are raw, feels raw, stingy, tingles, tingly, smarting, smarts, prickling, prickles, feels like fire, like fire, like hell, excruciating, unbearable, sizzling, bubbled up, skin came off, skin coming off, skin is coming, skin is peeling, skin is white, gone white, going white, turned pink, pink patch, pink spot, wont stop hurting, still hurts, still burns, still stings, slick, soapy where, feels soapy, soapy feeling, chemical burn, third degree, second degree, weeping skin, oozing, black spot, ulcer, ulcers, quemandome, quemandose, se me quema, se quema, se quemo, me queme, se quemaron, se le quemo, esta quemando, me esta quemando, irrita, picando, pica, arrugados, arrugada, se levanto la piel, se me pela, se le pela, se le cae la piel, ulceras, enrojecida, enrojecido, se enrojecio, ardido, ardida, punza, punzada, hinchado, hinchada, insoportable, berrea, berreando, chilla, chillando, gone red, gone kind of red, gone pink, kind of red, bit red, a hole in, agujerito, agujerito en, agujero en la, came up in a blister, hizo ampolla, salio ampolla, salio una ampolla, burnt by, got burned, got burnt, quemada por, quemado por, quemada con, quemado con',
+  blind: spaced`
+    cant see, cannot see, blurry, blurred, blind, blinded, blinking, squinting, squint, wont open,
+    cant open, cannot open, keep it open, keep them open, cant keep it open, no ve, no ve nada, no veo,
+    no veo nada, veo borroso, ve borroso, borrosa, borroso, nublado, nublada, no puede abrirlo,
+    no puedo abrirlo, no lo puede abrir, no lo puedo abrir, no los puede abrir, no puede abrirlos, no abre,
+    ciego, ciega, cant see right, cant see properly, cannot see properly, cant focus, tearing up, watering,
+    watery, waters, teary, weeping, seeing double, see double, foggy, hazy, cloudy vision, vision cloudy,
+    lagrimea, lagrimeando, lagrimas, lloran, lloroso, llorosos, llora el ojo, ve mal, veo mal, ve nublado,
+    veo nublado, cerrado, cerrados, no abre el ojo, rubbing, wont stop watering, light hurts,
+    le molesta la luz, me molesta la luz, gritty, scratchy, raspa, le raspa, me raspa, arenilla, shut,
+    eyes are shut, keeps it shut, closed, puffy
+  `,
+  mouth: spaced`
+    mouth, mouths, lip, lips, tongue, throat, gum, gums, gullet, boca, boquita, labio, labios, lengua,
+    garganta, encia, encias, paladar, esofago, mouthful, bocado, mouf, throats, cheek inside, teeth, tooth,
+    dientes, diente, roof of my mouth, roof of her mouth, roof of his mouth, jaw, esophagus, food pipe
+  `,
+  swallow: spaced`
+    swallow, swallowed, swallowing, swallows, swalow, swallered, drink, drank, drunk, drinking, gulp,
+    gulped, gulps, gulping, sip, sipped, sips, swig, swigged, ingest, ingested, ingesting, lick, licked,
+    licking, licks, slurped, suck, sucked, sucking, chugged, guzzled, lap or two, trago, tragado, tragar,
+    tragarse, tragaron, traga, trague, se trago, tragando, bebio, bebido, beber, bebi, bebe un, bebiendo,
+    beberse, bebiera, bebiese, sorbo, sorbio, sorbi, sorbito, buche, chupo, chupado, chupar, chupando,
+    chupe, lamio, lamido, lamer, lamiendo, lamia, ingirio, ingerido, ingerir, ingesta, ingirieron,
+    se la paso, se lo paso, tomo un, se tomo, se lo tomo, se la tomo, tomado un, tomo de la, tomo del,
+    tomo agua, tomo lejia, tomo sosa, tomo soda, tomarse, se tomara, se tomase, se mando un, empino,
+    se empino, jalo con la boca, swallows it, gulped down, drank some, drank from, drank out, drinked,
+    took a drink, took a sip, took a gulp, took a swig, took a mouthful, had a sip, had a mouthful,
+    consumed, ingests, suckled, suckling, lick it, licky, sips it, y tomo, lo tomo, la tomo, tomo pensando,
+    tomo creyendo, tomo sin, tomo un trago, se tomaron, tomaron, tomé, tome un trago, tome de, tome del,
+    tome un sorbo, tome un poco, me tome, beba, bebiendose, se bebio, se ha bebido, se ha tragado,
+    se ha tomado, se lo bebio, chupa, chupeteo, relamio, relame, trague saliva, le dio un sorbo,
+    dio un sorbo, di un sorbo, un trago, pego un trago, pegue un trago, engullo, paso por la garganta,
+    lapped up, licked up, already gone down, has gone down already, have gone down already,
+    already went down, some went down, some of it went down, a bit went down, most of it went down,
+    ya se fue para adentro, had a lye, bebieron, lamieron, chuparon, se le fue por la garganta, buche de,
+    sip of, gulp of, mouthful of
+  `,
+  taste: spaced`
+    ate, eat, eats, eaten, eating, chew, chewed, chewing, chews, taste, tasted, tasting, tastes, nibbled,
+    nibble, nibbling, munched, spat, put in his mouth, in his mouth, in her mouth, in my mouth,
+    in their mouth, in its mouth, in the mouth, into his mouth, into her mouth, into my mouth,
+    up in his mouth, comio, comido, comer, comiendo, comi, comerse, se comio, mordio, mordido, morder,
+    mordiendo, mordisqueo, saboreo, masco, mastico, masticado, masticando, a la boca, en la boca, en boca,
+    dentro de la boca, picoteando, picoteo, picotear, bit into, bit off, bit a, took a bite, a bite of,
+    bitten into, probo un poco, probo la, put it in his mouth, put it in her mouth, in mouth, spit it out,
+    spat it out, spat most, spat out, ate a, ate some, ate the, ate part, eaten a, eat a, eats a,
+    took a bite out, had a bite, sampled, chomped, gnawed, mordisquear, le dio un mordisco,
+    dio un mordisco, mordisco, degusto, lo escupio, la escupio, escupi, lo escupi, llevo a la boca,
+    se llevo a la boca, boca a boca, paladeo, comerse un, se come, se comieron, come un, bit into the,
+    comieron, mordieron, probaron, bit the soap, tongue is blistered, blistered tongue
+  `,
+  drool: spaced`
+    drool, drooling, drools, foaming at the mouth, foaming mouth, frothing, spitting blood, keeps spitting,
+    spitting up, vomit, vomits, vomited, vomiting, throw up, throwing up, threw up, puke, puked, puking,
+    gag, gagging, gagged, retching, baba, babas, babea, babeando, babeo, saliva, vomita, vomito, vomitar,
+    vomitando, vomite, arcada, arcadas, escupe, escupiendo, escupir, espumarajo, espuma por la boca,
+    lips look white, lips are white, lengua blanca, labios blancos, se le duerme la lengua, cant swallow,
+    cannot swallow, hard to swallow, hurts to swallow, no puede tragar, no puedo tragar, le duele tragar,
+    me duele tragar, cuesta tragar, throwing up blood, vomiting blood, vomitando sangre, blood, bleeding,
+    sangre, sangra, escupe sangre, lips are swelling, lips swelling, tongue swelling, tongue is white,
+    tongue going white, white tongue, lengua hinchada, labios hinchados, boca blanca, ampollas en la boca,
+    blisters in, llagas en la boca
+  `,
+  breathe: spaced`
+    breathe, breathed, breathing, breathes, breath, breathe it, breathin, inhale, inhaled, inhaling,
+    inhales, inhalation, sniffed, sniff, took a whiff, whiff, huffed, lungs, lung, respira, respire,
+    respirar, respiro, respirado, respirando, respiracion, inhalo, inhalar, inhalado, inhale, inhalando,
+    aspiro, aspirado, aspirar, aspire, pulmon, pulmones, me llego a la nariz, up my nose, in my nose,
+    in her face, in his face, in my face, in the face, en la cara, en toda la cara, nariz, nose, sucked in,
+    got a lungful, lungful, breathe in, breathed in, breathing in, deep breath, took a breath,
+    took a deep breath, smelled it too close, got me, hit my nose, hit my throat, nostrils, nostril, sinus,
+    sinuses, windpipe, airway, me pego, me dio de lleno, me vino, tragado todo el, fosas nasales, traquea,
+    bronquios, mi nariz, la garganta, olfatee, oli muy, oli, oli de cerca, oli muy de cerca, olio de cerca,
+    huele de cerca, stood over, leaned over, leaned in over, bent over the
+  `,
+  cough: spaced`
+    cough, coughs, coughed, coughing, choke, choked, choking, chokes, gasp, gasping, gasps, wheeze,
+    wheezing, wheezy, wheezes, cant breathe, cannot breathe, cant breathe right, couldnt breathe,
+    hard to breathe, trouble breathing, difficulty breathing, short of breath, breathless, out of breath,
+    chest hurts, chest burns, chest is tight, chest tight, tight chest, chest feels, my chest, her chest,
+    his chest, dizzy, lightheaded, light headed, woozy, faint, fainted, passed out, sneezing, sneeze,
+    hoarse, raspy, scratchy throat, throat burns, throat hurts, throat is, sore throat, burning throat,
+    asthma, asthmatic, tos, tose, tosiendo, toser, tosio, ahoga, ahogo, ahogando, ahogandome, ahogar,
+    asfixia, asfixio, asfixiando, no puedo respirar, no puede respirar, no respira, cuesta respirar,
+    le cuesta respirar, me cuesta respirar, falta el aire, falta de aire, me falta aire, sin aire, mareo,
+    mareos, mareada, mareado, mareando, desmayo, desmayado, desmayada, me silba, le silba, silba el pecho,
+    pitos en el pecho, dolor de pecho, duele el pecho, arde el pecho, el pecho, ronca, ronco, estornuda,
+    estornudando, estornudar, pica la garganta, arde la garganta, quema la garganta, asma, asmatica,
+    asmatico, picazon de garganta, ardor de garganta, me arde la nariz, cerro la garganta, cierra el pecho,
+    nauseous, nausea, feel sick, feeling sick, felt sick, kind of sick, nauseas, headache, dolor de cabeza,
+    duele la cabeza, watery eyes, eyes watering, eyes are watering, eyes water, lloran los ojos,
+    ojos llorosos, me lloran los ojos, coughing fit, coughs a lot, cant catch, couldnt catch my breath,
+    struggling to breathe, struggling for air, fighting for air, lungs hurt, lungs burn, lungs are,
+    lungs feel, nose is burning, nose burns, nose and throat, throat is on fire, throat stings,
+    throat is sore, throat feels, throat is burning, throat burning, inhaler, puffer, blue lips, queasy,
+    lost her voice, lost his voice, lost my voice, voice is gone, voice gone, tos fuerte, tos seca,
+    con tos, ataque de tos, tosiendo mucho, voz ronca, sin voz, perdio la voz, le silban,
+    garganta irritada, irrita la garganta, irritada la garganta, garganta cerrada, ardor en el pecho,
+    ardor en la garganta, ardor en la nariz, le quema la nariz, me quema la nariz, le arde la garganta,
+    me lloran, opresion, opresion en el pecho, presion en el pecho, inhalador, ventolin, salbutamol,
+    agitada, agitado, se agito, sofoca, sofocando, sofoco, se marea, me maree, se mareo, no me sale la voz,
+    no le sale la voz, no tengo voz, sin aliento, closed up, throat closed up, throat is closing,
+    throat closing, se desmayo, me desmaye, se desvanecio, collapsed on the floor,
+    se le cierra la garganta, se me cierra la garganta, azul los labios, labios azules, labios morados
+  `,
+  body: spaced`
+    skin, hand, hands, arm, arms, forearm, forearms, elbow, elbows, wrist, wrists, finger, fingers,
+    fingertip, fingertips, thumb, thumbs, knuckle, knuckles, palm of, leg, legs, thigh, thighs, knee,
+    knees, shin, foot, feet, toe, toes, ankle, ankles, face, cheek, cheeks, chin, forehead, neck, ear,
+    ears, belly, tummy, stomach, chest, back of my, lap, shoulder, shoulders, scalp, body, jeans, pants,
+    trousers, shorts, shirt, tshirt, sleeve, sleeves, sock, socks, shoe, shoes, slipper, slippers, sandal,
+    sandals, flipflop, glove, gloves, mitten, apron, onesie, diaper, piel, mano, manos, manita, manitas,
+    brazo, brazos, antebrazo, codo, codos, muneca, munecas, dedo, dedos, dedito, deditos, yema, yemas,
+    nudillo, nudillos, pierna, piernas, muslo, muslos, rodilla, rodillas, pie, pies, tobillo, empeine,
+    cara, carita, mejilla, mejillas, barbilla, frente, cuello, oreja, orejas, barriga, panza, guata,
+    pancita, tripa, vientre, pecho, hombro, hombros, espalda, cuerpo, pantalon, pantalones, vaquero,
+    vaqueros, camisa, camiseta, remera, playera, manga, mangas, media, medias, calcetin, calcetines,
+    zapato, zapatos, zapatilla, zapatillas, chancla, chanclas, sandalia, sandalias, guante, guantes,
+    delantal, panal, palma de, bata, face is, fase, calf, shins, armpit, armpits, axila, axilas, hip, hips,
+    butt, bum, buttocks, nalga, nalgas, cadera, groin, ingle, breast, breasts, boob, boobs, cleavage,
+    nipple, nipples, heel, heels, talon, sole of, soles, beard, cuero cabelludo, unas, rostro, sien, ceja,
+    eyebrow, nostril, private parts, partes intimas, bottom is, inner arm, crook of, pantorrilla,
+    pantorrillas, tobillos, palma, palmas, la pata de, ring finger, under my ring, bra, hoodie, sweater,
+    jumper, leggings, crocs, boots, boot, ojotas, tenis, bermuda, vestido, falda, dress, skirt, camison,
+    pijama, pyjamas, pajamas, down my front, down her front, down his front, down my back, toddlers hand,
+    manito, manitos, bracito, bracitos, piecito, piecitos, piernita, piernitas, cachete, cachetes, pompis
+  `,
+  hurts: spaced`
+    burn, burns, burned, burnt, burning, burnin, sting, stings, stung, stinging, stinging like, hurt,
+    hurts, hurting, pain, painful, sore, ouch, owie, ow, blister, blisters, blistered, blistering, peeling,
+    peeled, bleeding skin, red patch, red mark, red marks, red spot, bright red, so red, turned red,
+    went red, is red, are red, its red, theyre red, all red, looks white, kinda white, turned white, slimy,
+    slippery, hole in my, eating my, scald, scalded, scalding, wound, scar, scabbing, throbbing, numb,
+    itching, itches, agony, screaming, screams, crying, scream, quema, quemo, quemado, quemada, quemando,
+    queman, quemaron, quemarme, quemadura, quemaduras, queme, quemazon, arde, arden, ardio, ardiendo,
+    ardor, ardia, escuece, escocer, escozor, escociendo, escuecen, duele, duelen, dolor, doliendo, dolia,
+    ampolla, ampollas, ampollado, roja, rojo, rojos, rojas, rojisimo, rojisima, rojita, colorado, colorada,
+    irritado, irritada, llaga, llagas, herida, heridas, resbaladiza, resbaladizo, resbalosa, resbaloso,
+    jabonosa, en carne viva, pelando, despellejada, grita, gritando, gritos, llora, llorando, llorar,
+    picazon, pica mucho, pica muchisimo, pica un monton, me pica, le pica, blanquecina, entumecido,
+    adormecido, holes or like sores, little holes or, sores, its screaming, raw skin, skin raw, on fire,
+    throat is on fire, is on fire, en llamas, turning red, turning white, going red, got red, getting red,
+    coming up red, pink and sore, tender, se puso roja, se puso rojo, se me puso roja, se le puso roja,
+    se puso blanca, blanca la piel, piel blanca, esta roja, esta rojo, muy roja, muy rojo, is raw, are raw,
+    feels raw, stingy, tingles, tingly, smarting, smarts, prickling, prickles, feels like fire, like fire,
+    like hell, excruciating, unbearable, sizzling, bubbled up, skin came off, skin coming off,
+    skin is coming, skin is peeling, skin is white, gone white, going white, turned pink, pink patch,
+    pink spot, wont stop hurting, still hurts, still burns, still stings, slick, soapy where, feels soapy,
+    soapy feeling, chemical burn, third degree, second degree, weeping skin, oozing, black spot, ulcer,
+    ulcers, quemandome, quemandose, se me quema, se quema, se quemo, me queme, se quemaron, se le quemo,
+    esta quemando, me esta quemando, irrita, picando, pica, arrugados, arrugada, se levanto la piel,
+    se me pela, se le pela, se le cae la piel, ulceras, enrojecida, enrojecido, se enrojecio, ardido,
+    ardida, punza, punzada, hinchado, hinchada, insoportable, berrea, berreando, chilla, chillando,
+    gone red, gone kind of red, gone pink, kind of red, bit red, a hole in, agujerito, agujerito en,
+    agujero en la, came up in a blister, hizo ampolla, salio ampolla, salio una ampolla, burnt by,
+    got burned, got burnt, quemada por, quemado por, quemada con, quemado con
+  `,
   /** A burn by lye in so many words. */
-  lyeburn:
-    'lye burn, lye burns, lye burned, burned by lye, burnt by lye, burn from lye, burns from lye, burn from the lye, burned from lye, burn with lye, caustic burn, caustic burns, alkali burn, chemical burn, chemical burns, lie burn, lie burns, soda burn, batter burn, quemadura de sosa, quemadura con sosa, quemadura por sosa, quemadura de soda, quemadura con soda, quemaduras de sosa, quemaduras con sosa, quemadura quimica, quemaduras quimicas, quemadura de lejia, quemadura con lejia, quemaduras por sosa, quemado con sosa, quemada con sosa, quemado con soda, quemada con soda, queme con sosa, queme con soda, quemo con sosa, quemo con soda, queme con la sosa, quemo con la sosa, queme con la soda, quemo con la soda',
+  lyeburn: spaced`
+    lye burn, lye burns, lye burned, burned by lye, burnt by lye, burn from lye, burns from lye,
+    burn from the lye, burned from lye, burn with lye, caustic burn, caustic burns, alkali burn,
+    chemical burn, chemical burns, lie burn, lie burns, soda burn, batter burn, quemadura de sosa,
+    quemadura con sosa, quemadura por sosa, quemadura de soda, quemadura con soda, quemaduras de sosa,
+    quemaduras con sosa, quemadura quimica, quemaduras quimicas, quemadura de lejia, quemadura con lejia,
+    quemaduras por sosa, quemado con sosa, quemada con sosa, quemado con soda, quemada con soda,
+    queme con sosa, queme con soda, quemo con sosa, quemo con soda, queme con la sosa, quemo con la sosa,
+    queme con la soda, quemo con la soda
+  `,
   /** Only skin has these. */
-  rash: 'rash, rashes, hives, hive, welt, welts, urticaria, dermatitis, allergic reaction, bad reaction to, reaction to the soap, reaction to my soap, reacting to my soap, reacted to my soap, breakout, broke out, breaking out, itchy bumps, red bumps, little bumps, blotchy, eczema flare, flared up, flare up, itchy spots, ronchas, roncha, sarpullido, salpullido, eccema, reaccion alergica, alergia al jabon, me dio alergia, le dio alergia, dio alergia, habones, erupcion en la piel, erupcion cutanea, rozadura, manchas rojas en la piel, puntitos rojos en la piel, skin reaction, reaction on my skin, reaction on her skin, had a reaction, having a reaction, got a reaction, allergic to my soap, allergic to the soap, eczema flaring, eczema got worse, raised bumps, goosebump rash, red itchy, red itchy patches, itchy patches, itchy rash, itchy red, burning and bumpy, burning and red, red and bumpy, red and itchy, red and swollen, sarpullidos, erupciones, reaccion en la piel, reaccion a mi jabon, reaccion al jabon, le dio una reaccion, me dio una reaccion, alergica, alergico, eccemas, se broto, me brote, brotada, brotado, se lleno de granitos, llena de granitos, lleno de granitos, salieron granitos, salieron granos, salio un granito, granitos en la, granitos en el, granitos rojos, granos rojos, puntos rojos en la, pepitas rojas, piel de lija',
-  itch: 'itch, itchy, itches, itched, itching, itchyness, red and itchy, itchy and red, comezon, picazon, picor, picores, se rasca, rascando, rascandose, rasco, se rasca mucho, pica mucho, le pica, me pica, me pican, le pican, les pica, pica un monton, pica todo',
+  rash: spaced`
+    rash, rashes, hives, hive, welt, welts, urticaria, dermatitis, allergic reaction, bad reaction to,
+    reaction to the soap, reaction to my soap, reacting to my soap, reacted to my soap, breakout,
+    broke out, breaking out, itchy bumps, red bumps, little bumps, blotchy, eczema flare, flared up,
+    flare up, itchy spots, ronchas, roncha, sarpullido, salpullido, eccema, reaccion alergica,
+    alergia al jabon, me dio alergia, le dio alergia, dio alergia, habones, erupcion en la piel,
+    erupcion cutanea, rozadura, manchas rojas en la piel, puntitos rojos en la piel, skin reaction,
+    reaction on my skin, reaction on her skin, had a reaction, having a reaction, got a reaction,
+    allergic to my soap, allergic to the soap, eczema flaring, eczema got worse, raised bumps,
+    goosebump rash, red itchy, red itchy patches, itchy patches, itchy rash, itchy red, burning and bumpy,
+    burning and red, red and bumpy, red and itchy, red and swollen, sarpullidos, erupciones,
+    reaccion en la piel, reaccion a mi jabon, reaccion al jabon, le dio una reaccion, me dio una reaccion,
+    alergica, alergico, eccemas, se broto, me brote, brotada, brotado, se lleno de granitos,
+    llena de granitos, lleno de granitos, salieron granitos, salieron granos, salio un granito,
+    granitos en la, granitos en el, granitos rojos, granos rojos, puntos rojos en la, pepitas rojas,
+    piel de lija
+  `,
+  itch: spaced`
+    itch, itchy, itches, itched, itching, itchyness, red and itchy, itchy and red, comezon, picazon, picor,
+    picores, se rasca, rascando, rascandose, rasco, se rasca mucho, pica mucho, le pica, me pica, me pican,
+    le pican, les pica, pica un monton, pica todo
+  `,
   /** Skin may have these, and so may other things: they count beside a part of the body only. */
-  sore: 'irritated, irritation, irritates, irritating, red, reddish, redness, bumpy, bumps, swollen, swelling, swelled, swells, puffy, puffed up, inflamed, burns, burning, burn, burned, stings, stinging, sting, stung, cracking, cracked, raw, peeling, peels, scaly, flaky, sore, tight, spots, patches, dots, irritada, irritado, irritacion, irritadas, irritados, irrito, enrojecida, enrojecido, enrojecio, roja, rojo, rojas, rojos, rojita, colorada, colorado, coloradas, colorados, rojeces, hincha, hinchan, hinchado, hinchada, hinchados, hinchadas, hinchazon, hincho, inflamo, inflamada, inflamado, arde, arden, ardor, ardiendo, escuece, escuecen, escozor, agrietada, agrietadas, se agrieta, agrieto, se pela, pelando, quema, queman, quemo, manchas, puntitos, pica, pican, granos, granitos, erupcion, despellejando, despelleja',
+  sore: spaced`
+    irritated, irritation, irritates, irritating, red, reddish, redness, bumpy, bumps, swollen, swelling,
+    swelled, swells, puffy, puffed up, inflamed, burns, burning, burn, burned, stings, stinging, sting,
+    stung, cracking, cracked, raw, peeling, peels, scaly, flaky, sore, tight, spots, patches, dots,
+    irritada, irritado, irritacion, irritadas, irritados, irrito, enrojecida, enrojecido, enrojecio, roja,
+    rojo, rojas, rojos, rojita, colorada, colorado, coloradas, colorados, rojeces, hincha, hinchan,
+    hinchado, hinchada, hinchados, hinchadas, hinchazon, hincho, inflamo, inflamada, inflamado, arde,
+    arden, ardor, ardiendo, escuece, escuecen, escozor, agrietada, agrietadas, se agrieta, agrieto,
+    se pela, pelando, quema, queman, quemo, manchas, puntitos, pica, pican, granos, granitos, erupcion,
+    despellejando, despelleja
+  `,
 } as const;

@@ -1,8 +1,5 @@
-const pairs = (first: string, second: string): string =>
-  first
-    .split(', ')
-    .flatMap(one => second.split(', ').map(other => `${one} ${other}`))
-    .join(', ');
+import { spaced } from '../../../over-lines.ts';
+import { pairs } from './pairs.ts';
 
 const SCORCHED =
   'milk, goat milk, goats milk, coconut milk, buttermilk, cream, sugar, honey, puree, beer, tea, coffee, juice, oats, petals, flowers, fragrance';
@@ -43,7 +40,12 @@ export const QUIET_WORDS = {
     pairs('easy on, feast for, sight for sore, hit, hits, please, pleases', 'the eye, the eyes, eye, eyes'),
     pairs(
       'faint',
-      'diagonal, parallel, vertical, horizontal, straight, wavy, thin, grooves, groove, streak, streaks, mark, marks, ring, rings, halo, haze, swirl, swirls, veins, specks, dots, white, grey, yellow, brown, orange, purple, red, shadow, edge, band, bands, crackle, bloom, film, odour, scratches, ridges',
+      spaced`
+        diagonal, parallel, vertical, horizontal, straight, wavy, thin, grooves, groove, streak, streaks,
+        mark, marks, ring, rings, halo, haze, swirl, swirls, veins, specks, dots, white, grey, yellow,
+        brown, orange, purple, red, shadow, edge, band, bands, crackle, bloom, film, odour, scratches,
+        ridges
+      `,
     ),
     pairs('red, blue, green, white, yellow, pink, black, purple, dark, light, coloured, orange', 'bit, bits'),
     // Of a loaf, what runs out is what did not stay in.
@@ -62,8 +64,15 @@ export const QUIET_WORDS = {
       'shea, coconut, olive, lard, tallow, butter, coco, babassu, canola, sunflower, soy, castor',
     ),
     // Colours that are named after animals.
-    'duck egg, robins egg, dove grey, dove gray, mouse grey, elephant grey, flamingo pink, salmon pink, canary yellow, peacock blue, oxblood, teal duck, camel brown, fawn brown, gris raton, gris elefante, rosa flamenco, azul pavo, amarillo canario, amarillo pollito, color camello, color salmon',
-    'caught my eye, catches my eye, catch my eye, catches the eye, caught the eye, evil eye, googly eyes, mal de ojo, ojo turco, entra por los ojos, entran por los ojos',
+    spaced`
+      duck egg, robins egg, dove grey, dove gray, mouse grey, elephant grey, flamingo pink, salmon pink,
+      canary yellow, peacock blue, oxblood, teal duck, camel brown, fawn brown, gris raton, gris elefante,
+      rosa flamenco, azul pavo, amarillo canario, amarillo pollito, color camello, color salmon
+    `,
+    spaced`
+      caught my eye, catches my eye, catch my eye, catches the eye, caught the eye, evil eye, googly eyes,
+      mal de ojo, ojo turco, entra por los ojos, entran por los ojos
+    `,
     'whiff of ammonia, smell of ammonia from the milk, olorcito a amoniaco, olor a amoniaco de la leche',
     // Turns of phrase: supplies that are used up, restlessness, laughter, a look that strays.
     pairs(
@@ -75,9 +84,15 @@ export const QUIET_WORDS = {
     ),
     'itchy feet, itching to try, itching to make, itching to start, burning question',
     'wheezing with laughter, wheezing laughing, choking with laughter, crying with laughter, dying with laughter, died laughing',
-    'se me fue el ojo, se me va el ojo, se me fueron los ojos, se me van los ojos, ojo con, ojo al color, muerta de risa, muerto de risa, llorando de risa, ahogada de risa',
+    spaced`
+      se me fue el ojo, se me va el ojo, se me fueron los ojos, se me van los ojos, ojo con, ojo al color,
+      muerta de risa, muerto de risa, llorando de risa, ahogada de risa
+    `,
     // Tears of joy.
-    'eyes watered with joy, eyes watered it was so pretty, eyes watered it was so beautiful, happy tears, tears of joy, lagrimas de alegria, lagrimas de emocion',
+    spaced`
+      eyes watered with joy, eyes watered it was so pretty, eyes watered it was so beautiful, happy tears,
+      tears of joy, lagrimas de alegria, lagrimas de emocion
+    `,
     // Too much of something was put in; rain that pours.
     pairs(
       'se me paso, se me fue, se nos paso, se nos fue, se le paso, se le fue',

@@ -1,64 +1,235 @@
+import { spaced } from '../../../over-lines.ts';
+import { ANIMAL_WORDS } from './animals.ts';
+import { ERUPTING_WORDS } from './erupting.ts';
+import { NO_SCENE_WORDS } from './harmless.ts';
+
 /** Words for what does harm, where it is and who is there, English and Spanish. Written as in `harm.ts`. */
 export const SCENE_WORDS = {
-  /** Everyday phrases that hold the name of a hazard and mean none. */
-  noscene:
-    'having a smoke, have a smoke, had a smoke, out for a smoke, smoke break, fumando un cigarro, fumar un cigarro, fumando un pitillo, fumarme un cigarro, chickened out, chicken out, chickening out, stirred it down, stirred down, stir it down, stayed in the pot, forma de perrito, perrito salchicha, soda ash, soda ashy, baking soda, washing soda, club soda, soda can, soda cans, soda bottle, like soda, cream soda, ceniza de soda, ceniza de sosa, bicarbonato de soda, agua de soda, sodium olivate, sodium cocoate, sodium lactate, sodium chloride, lie about, lied about, lie down, white lie, didnt lie, not lie, lies in, lies on, lye calculator, soap calculator, lie awake, called lye, named lye, se llama sosa, se llama soda, se llama lejia, llamada sosa, bath bombs, bath bomb fizz, bombas de bano efervescentes, aluminium lake, aluminium lakes, lake aluminio, laca de aluminio, lacas de aluminio, aluminium free, aluminum free, sin aluminio, libre de aluminio, aluminium salt, aluminium oxide, aluminium hydroxide, zinc oxide, oxido de zinc, oxido de cinc, zinc oxides, zinc free, tin oxide, oxido de estano, storage tin, storage tins, mint tin, mint tins, hinged tin, gift tin, gift tins, candle tin, candle tins, balm tin, tins for, tin for travel, cookie tin for, lata de regalo, smoking hot, smoke scent, smoke fragrance, smoked, campfire smoke, tobacco smoke, cloud swirl, cloud pattern, pink cloud, steam room, steam it, steamed, steam iron, steamer, con vapor, al vapor, steam off the ash, steam the, steaming the, vapour barrier, gas station, gas stove, gas bill, gas oven, goat milk, goats milk, goat, leche de cabra, leche de burra, donkey milk, dog shaped, dog shape, dog mould, dog moulds, cat shaped, paw print, paw mould, paw shaped, bear paw, dog paw mould, hot dog, wet dog, dog soap, pet soap, dog shampoo, cat hair, dog hair, cat litter, raining cats, jabon para perro, jabon para perros, shampoo para perro, champu para perro, champu solido para mi perro, para mi perro, para mi perra, para perros, para mascotas, for dogs, for my dog, for pets, pet friendly, forma de perro, forma de gato, molde de perro, molde de gato, molde de perrito, chicken fat, bird seed, horse chestnut, horse soap, emu oil, pony tail, manteca de cerdo, grasa de pollo, rabbit hole, duck fat, egg shape, egg yolk, egg white, egg wash, eggshell, egg shampoo, scrambled egg, eggnog, egg shaped, easter egg, bird egg, yema de huevo, clara de huevo, huevo de pascua, sewer line, beer soap, splash of, a splash, splash guard, paint splash, splash zone, chapa y pintura, sulphur free, egg custard, egg wash, tin roof, sparkling water, spits out, spit balls, spitball, water to lye ratio, 1 water to lye, 2 water to lye, 3 water to lye, water to lye is, egg soap, jabon de huevo, jabon con huevo, huevo porque le puse, por la yema, de la yema, hot process volcano, volcano stage, volcano phase, etapa volcan, fase volcan, ban him, sleeps in',
-  caustic:
-    'lye, lyes, lye water, lye solution, lye flakes, lye crystals, lye beads, lie, the lie, lie water, lie flakes, lie crystals, lie solution, lie burn, caustic, caustics, caustic soda, caustik, naoh, koh, sodium hydroxide, potassium hydroxide, hydroxide, masterbatch, potash, alkaline solution, sosa, sosa caustica, lejia, lejia de sosa, soda caustica, soda, hidroxido, hidroxido de sodio, hidroxido de potasio, potasa, caustica, escamas de sosa, escamas de soda, perlas de sosa, perlas de soda, bolitas de sosa, legia, sosas, lye mix, lye mixture, soza, soda cuastica, agua de sosa, agua con sosa, agua con soda, solucion de sosa, solucion de soda, drain opener, oven cleaner, the alkali, solucion caustica, masterbatched lye',
+  ...NO_SCENE_WORDS,
+  caustic: spaced`
+    lye, lyes, lye water, lye solution, lye flakes, lye crystals, lye beads, lie, the lie, lie water,
+    lie flakes, lie crystals, lie solution, lie burn, caustic, caustics, caustic soda, caustik, naoh, koh,
+    sodium hydroxide, potassium hydroxide, hydroxide, masterbatch, potash, alkaline solution, sosa,
+    sosa caustica, lejia, lejia de sosa, soda caustica, soda, hidroxido, hidroxido de sodio,
+    hidroxido de potasio, potasa, caustica, escamas de sosa, escamas de soda, perlas de sosa,
+    perlas de soda, bolitas de sosa, legia, sosas, lye mix, lye mixture, soza, soda cuastica, agua de sosa,
+    agua con sosa, agua con soda, solucion de sosa, solucion de soda, drain opener, oven cleaner,
+    the alkali, solucion caustica, masterbatched lye
+  `,
   /** A grain of lye, where nobody names it. */
-  grain:
-    'bead, beads, flake, flakes, crystal, crystals, pellet, pellets, granule, granules, prill, prills, escama, escamas, perla, perlas, bolita, bolitas, cristal, cristales, grain of it',
-  raw: 'batter, batters, raw soap, soap batter, soap mix, soap mixture, soap dough, fresh soap, uncured, uncured soap, unsaponified, freshly made soap, still raw, just blended, just mixed, just made, just poured, just unmoulded, poured an hour ago, poured yesterday, poured today, poured last night, unmoulded yesterday, unmoulded today, soap bowl, soap pot, soap bucket, soap goo, goop, soap goop, liquid soap batter, not cured, hasnt cured, masa, masa del jabon, masa de jabon, mezcla, mezcla del jabon, la mezcla, pasta de jabon, pasta del jabon, la pasta, de la pasta, jabon crudo, jabon fresco, jabon recien, recien hecho, recien hecha, recien desmoldado, recien vertido, desmolde ayer, desmolde hoy, hice ayer, hice hoy, hice anoche, hice esta manana, sin curar, aun no curado, todavia no curado, la traza, jabon liquido crudo, made yesterday, made this morning, made today, made last night, from yesterday, the mould i poured, i poured 10 min ago, while i was stick blending, while stick blending, mientras batia, mientras batimos, estaba batiendo, jabon todavia crudo, fresh loaf, unset soap, soap before it sets',
+  grain: spaced`
+    bead, beads, flake, flakes, crystal, crystals, pellet, pellets, granule, granules, prill, prills,
+    escama, escamas, perla, perlas, bolita, bolitas, cristal, cristales, grain of it
+  `,
+  raw: spaced`
+    batter, batters, raw soap, soap batter, soap mix, soap mixture, soap dough, fresh soap, uncured,
+    uncured soap, unsaponified, freshly made soap, still raw, just blended, just mixed, just made,
+    just poured, just unmoulded, poured an hour ago, poured yesterday, poured today, poured last night,
+    unmoulded yesterday, unmoulded today, soap bowl, soap pot, soap bucket, soap goo, goop, soap goop,
+    liquid soap batter, not cured, hasnt cured, masa, masa del jabon, masa de jabon, mezcla,
+    mezcla del jabon, la mezcla, pasta de jabon, pasta del jabon, la pasta, de la pasta, jabon crudo,
+    jabon fresco, jabon recien, recien hecho, recien hecha, recien desmoldado, recien vertido,
+    desmolde ayer, desmolde hoy, hice ayer, hice hoy, hice anoche, hice esta manana, sin curar,
+    aun no curado, todavia no curado, la traza, jabon liquido crudo, made yesterday, made this morning,
+    made today, made last night, from yesterday, the mould i poured, i poured 10 min ago,
+    while i was stick blending, while stick blending, mientras batia, mientras batimos, estaba batiendo,
+    jabon todavia crudo, fresh loaf, unset soap, soap before it sets
+  `,
   /** Soap being made or used: enough where the harm itself is plain. */
-  making:
-    'soap, soaps, soapmaking, soaping, soaper, bar, bars, jabon, jabones, pastilla, pastillas, lye, sosa, soda, lejia, batch, tanda, lote, mould, molde, batter, masa, mezcla, recipe, receta, shampoo bar, syndet, hacer jabon, haciendo jabon, jaboncito, jabonera, loaf, champu solido, saop, javon, jugs, jug, jarra, mixing, stirring, stirred, removiendo, revolviendo, removi, revolvi, castile, castilla, soaped, my jugs, lye jug, cp, hp, cold process, proceso en frio, melt and pour',
-  fume: 'fume, fumes, vapour, vapours, vapor, vapors, steam, steams, steaming, gas, gases, gasses, smoke, smokes, smoky, cloud, clouds, mist, ammonia, humo, humos, humito, humareda, vapores, vaho, nube, gas de, amoniaco, tufo, bocanada, aire de la sosa, air above, whiff, olor fuerte, olor de la sosa, olor a sosa, smell of the lye, smell of lye, lye smell, lye dust, lye powder, dust of the lye, dust from the lye, polvo de sosa, polvo de soda, polvillo de la sosa, polvillo de soda, polvo de la sosa, polvo de la soda, polvillo de sosa',
-  alu: 'aluminium, aluminum, alluminium, alumnium, aluminio, aluminun, alu, aluminium pot, aluminium pan, dull metal, dull grey metal, grey metal, soft metal, light metal, lightweight metal, dull metal one, grey metal one, light for its size, light for the size, lighter than it looks, weighs nothing, non magnetic, nonmagnetic, not magnetic, magnet doesnt stick, magnet wont stick, magnet does not stick, a magnet falls off, cast pan, cast pot, cast alloy, alloy, biscuit tin, biscuit tins, tins, shortbread tin, sweet tin, metal gris, metal opaco, metal sin brillo, metal liviano, metal ligero, metal blando, liviana para su tamano, liviano para su tamano, pesa muy poco, no se pega el iman, el iman no pega, el iman no se pega, no agarra iman, no agarra el iman, no pega el iman, no coge el iman, no atrae el iman, no lo agarra el iman, aleacion, lata de galletas, latas de galletas, palangana vieja, balde viejo de metal, foil, tinfoil, tin foil, kitchen foil, papel aluminio, papel de aluminio, zinc, cinc, zink, galvanised, galvanized, galvanizado, galvanizada, galva, chapa, chapa galvanizada, tin can, tin pan, hojalata, lata de, estano, pewter, peltre, muffin pan, muffin tin, cake tin, bread tin, loaf tin, pie tin, cookie sheet, baking sheet, baking tray, disposable tray, foil tray, foil pan, camping pot, mess tin, moka pot, cafetera, cafetera italiana, cafetera de aluminio, olla de aluminio, beer can, non stick pan, magnesium, metal spoon, metal bowl, metal pot, metal bucket, metal whisk, metal pan, metal jug, metal container, cuchara de metal, olla de metal, bote de metal, balde de metal, recipiente de metal, cubo de metal, cubo de zinc, cubeta de metal, cubeta de lamina, budinera, molde de budin, tin jug, tin pot, tin bucket, tin bowl, tin mould, or tin, in a tin, in the tin, in my tin, the tin, una lata, la lata, de lata, balde de lata, lata de conserva, lata de cerveza, zinc bucket, zinc tub, tin tub, galvanised bucket, alloy, camping pan, papel plata, papel de plata, de metal',
+  making: spaced`
+    soap, soaps, soapmaking, soaping, soaper, bar, bars, jabon, jabones, pastilla, pastillas, lye, sosa,
+    soda, lejia, batch, tanda, lote, mould, molde, batter, masa, mezcla, recipe, receta, shampoo bar,
+    syndet, hacer jabon, haciendo jabon, jaboncito, jabonera, loaf, champu solido, saop, javon, jugs, jug,
+    jarra, mixing, stirring, stirred, removiendo, revolviendo, removi, revolvi, castile, castilla, soaped,
+    my jugs, lye jug, cp, hp, cold process, proceso en frio, melt and pour
+  `,
+  fume: spaced`
+    fume, fumes, vapour, vapours, vapor, vapors, steam, steams, steaming, gas, gases, gasses, smoke,
+    smokes, smoky, cloud, clouds, mist, ammonia, humo, humos, humito, humareda, vapores, vaho, nube,
+    gas de, amoniaco, tufo, bocanada, aire de la sosa, air above, whiff, olor fuerte, olor de la sosa,
+    olor a sosa, smell of the lye, smell of lye, lye smell, lye dust, lye powder, dust of the lye,
+    dust from the lye, polvo de sosa, polvo de soda, polvillo de la sosa, polvillo de soda,
+    polvo de la sosa, polvo de la soda, polvillo de sosa
+  `,
+  alu: spaced`
+    aluminium, aluminum, alluminium, alumnium, aluminio, aluminun, alu, aluminium pot, aluminium pan,
+    dull metal, dull grey metal, grey metal, soft metal, light metal, lightweight metal, dull metal one,
+    grey metal one, light for its size, light for the size, lighter than it looks, weighs nothing,
+    non magnetic, nonmagnetic, not magnetic, magnet doesnt stick, magnet wont stick, magnet does not stick,
+    a magnet falls off, cast pan, cast pot, cast alloy, alloy, biscuit tin, biscuit tins, tins,
+    shortbread tin, sweet tin, metal gris, metal opaco, metal sin brillo, metal liviano, metal ligero,
+    metal blando, liviana para su tamano, liviano para su tamano, pesa muy poco, no se pega el iman,
+    el iman no pega, el iman no se pega, no agarra iman, no agarra el iman, no pega el iman,
+    no coge el iman, no atrae el iman, no lo agarra el iman, aleacion, lata de galletas, latas de galletas,
+    palangana vieja, balde viejo de metal, foil, tinfoil, tin foil, kitchen foil, papel aluminio,
+    papel de aluminio, zinc, cinc, zink, galvanised, galvanized, galvanizado, galvanizada, galva, chapa,
+    chapa galvanizada, tin can, tin pan, hojalata, lata de, estano, pewter, peltre, muffin pan, muffin tin,
+    cake tin, bread tin, loaf tin, pie tin, cookie sheet, baking sheet, baking tray, disposable tray,
+    foil tray, foil pan, camping pot, mess tin, moka pot, cafetera, cafetera italiana,
+    cafetera de aluminio, olla de aluminio, beer can, non stick pan, magnesium, metal spoon, metal bowl,
+    metal pot, metal bucket, metal whisk, metal pan, metal jug, metal container, cuchara de metal,
+    olla de metal, bote de metal, balde de metal, recipiente de metal, cubo de metal, cubo de zinc,
+    cubeta de metal, cubeta de lamina, budinera, molde de budin, tin jug, tin pot, tin bucket, tin bowl,
+    tin mould, or tin, in a tin, in the tin, in my tin, the tin, una lata, la lata, de lata, balde de lata,
+    lata de conserva, lata de cerveza, zinc bucket, zinc tub, tin tub, galvanised bucket, alloy,
+    camping pan, papel plata, papel de plata, de metal
+  `,
   /** A pot or tool that may be of such metal. */
-  ware: 'pan, saucepan, whisk, olla, cazuela, cazo, sarten, dollar store, cacerola, asadera, pot, bucket, tray, spoon, ladle, cuchara, cucharon, batidor, globo, balde, cubo, baking tray, bandeja, molde de metal, sieve, colador, bote, metal, molde, thermometer, termometro',
-  fizz: 'fizz, fizzes, fizzing, fizzy, fizzled, fizzin, bubble, bubbles, bubbling, bubblin, foam, foaming, foams, froth, frothing, frothy, hiss, hisses, hissing, sizzle, sizzling, sizzles, seething, effervescing, gassing, gas coming off, gas coming, turning black, turning grey, turning dark, going black, going grey, going dark, black stuff, grey foam, grey water, turned black, went black, went grey, turned grey, melting away, eating the, eating through the, disintegrating, burbuja, burbujas, burbujea, burbujeando, burbujeo, burbujitas, espuma, espumea, espumando, espumoso, efervescencia, sisea, siseando, chisporrotea, chisporroteando, chisporroteo, chirria, hierve, hirviendo, hirvio solo, hervir, esta negra, esta negro, poniendo negra, poniendo negro, se puso negra, se puso negro, se pone negra, se pone negro, oscurece, ennegrece, ennegreciendo, ennegrecio, gris oscuro, se esta deshaciendo, deshaciendo, se deshace, se esta comiendo, desintegrando, pompas, suelta gas, soltando gas, soltando burbujas, boiling, boiling by itself, is dissolving, its dissolving, dissolving in, dissolving the, se esta disolviendo, se disuelve la cuchara, ate the pan, eating the pan, burbujear, espumar, hervir solo, hierve sola, hierve solo, esta hirviendo, gas smell, theres a gas, a gas, sale gas, sale un gas, sale vapor, reacting, reacts, reacted, reaccionando, reacciona, corroding, corroe, corroyendo, pitting, holes in the pan, se agujerea, agujereo, agujero, agujeros, se puso gris, se puso oscura, se puso oscuro, heating up, getting hot, gets hot, very hot, se calienta, calentando, quema el bote',
+  ware: spaced`
+    pan, saucepan, whisk, olla, cazuela, cazo, sarten, dollar store, cacerola, asadera, pot, bucket, tray,
+    spoon, ladle, cuchara, cucharon, batidor, globo, balde, cubo, baking tray, bandeja, molde de metal,
+    sieve, colador, bote, metal, molde, thermometer, termometro
+  `,
+  fizz: spaced`
+    fizz, fizzes, fizzing, fizzy, fizzled, fizzin, bubble, bubbles, bubbling, bubblin, foam, foaming,
+    foams, froth, frothing, frothy, hiss, hisses, hissing, sizzle, sizzling, sizzles, seething,
+    effervescing, gassing, gas coming off, gas coming, turning black, turning grey, turning dark,
+    going black, going grey, going dark, black stuff, grey foam, grey water, turned black, went black,
+    went grey, turned grey, melting away, eating the, eating through the, disintegrating, burbuja,
+    burbujas, burbujea, burbujeando, burbujeo, burbujitas, espuma, espumea, espumando, espumoso,
+    efervescencia, sisea, siseando, chisporrotea, chisporroteando, chisporroteo, chirria, hierve,
+    hirviendo, hirvio solo, hervir, esta negra, esta negro, poniendo negra, poniendo negro, se puso negra,
+    se puso negro, se pone negra, se pone negro, oscurece, ennegrece, ennegreciendo, ennegrecio,
+    gris oscuro, se esta deshaciendo, deshaciendo, se deshace, se esta comiendo, desintegrando, pompas,
+    suelta gas, soltando gas, soltando burbujas, boiling, boiling by itself, is dissolving, its dissolving,
+    dissolving in, dissolving the, se esta disolviendo, se disuelve la cuchara, ate the pan,
+    eating the pan, burbujear, espumar, hervir solo, hierve sola, hierve solo, esta hirviendo, gas smell,
+    theres a gas, a gas, sale gas, sale un gas, sale vapor, reacting, reacts, reacted, reaccionando,
+    reacciona, corroding, corroe, corroyendo, pitting, holes in the pan, se agujerea, agujereo, agujero,
+    agujeros, se puso gris, se puso oscura, se puso oscuro, heating up, getting hot, gets hot, very hot,
+    se calienta, calentando, quema el bote
+  `,
   /** Past and over: the metal's marks on a finished bar. */
-  finished:
-    'soap has, the bar has, bars have, soap is grey, soap came out, came out grey, jabon salio, salio gris, el jabon quedo, los jabones quedaron, unmoulded it, when i unmoulded, unmoulded, cut it, cured, marks on the soap, stains on, stains on the soap, black stains, dark smears, smears, underside of each, underside, holes eaten, has dissolved in places, later found out, against the mould, on the soap, dark grey bits, is that why, bars are grey, soap grey, tiny holes, my bars, curado, ya curado, all pitted now, white batter turned grey, little holes, later found, found out bowl, el jabon salio, el jabon esta gris, fondo del jabon, grey bits, dark bits, came off and theres, on the underside, soap came out grey, soap went black, grey streaks, the coating, dark grey everywhere, lost its shine, grey scum, only where it touched, only where, justo donde tocaba, on that side',
-  rotten:
-    'rotten egg, rotten eggs, rotten egg smell, rotten egg stench, rotten egg stink, eggs gone bad, egg gone bad, bad eggs, bad egg, eggy, smells like egg, smells like eggs, smell like egg, smell like eggs, smell of eggs, smell of egg, smelling of eggs, smelling like eggs, stinks of eggs, stinks like eggs, stinks like egg, egg smell, eggs smell, egg stink, rotten smell, sulphur smell, sulfur smell, smells of sulphur, smells of sulfur, smells like sulphur, smells like sulfur, smell sulphur, smell sulfur, sulphur stink, sulfury, sulphury, hydrogen sulphide, hydrogen sulfide, h2s, stink bomb, smells like sewer, smells like a sewer, like a sewer, sewer smell, sewer gas, smells like a drain, smells like drains, smells like farts, smells like fart, old eggs, huevo podrido, huevos podridos, huebo podrido, huevo echado a perder, huevos echados a perder, huevo malo, huevos malos, olor a huevo, olor a huevos, huele a huevo, huele a huevos, oliendo a huevo, oliendo a huevos, guele a huevo, apesta a huevo, peste a huevo, a huevo podrido, huevo pasado, huevos pasados, huele a azufre, olor a azufre, oliendo a azufre, apesta a azufre, huele a drenaje, oliendo a drenaje, olor a drenaje, huele a alcantarilla, olor a alcantarilla, huele a cloaca, olor a cloaca, huele a caneria, olor a caneria, huele a desague, olor a desague, sulfuro de hidrogeno, sulfhidrico, acido sulfhidrico, huele a pedo, olor a pedo, bomba fetida, huele a coladera, olor a coladera, huele podrido, olor a podrido, huele a podrido, pudding eggs, off eggs, egg fart, egg farts',
-  /** A jug or pot that cannot be held back. */
-  erupt:
-    'come up over, came up over, comes up over, came over the top, come over the top, comes over the top, up over the top, over the rim, over the edge of the jug, rising out of, por encima del borde, paso del borde, se paso del borde, rebosa, rebosando, reboso, erupt, erupts, erupting, erupted, eruption, volcano, volcanoing, boiling over, boil over, boiled over, boils over, bubbling over, bubbled over, bubbles over, foaming over, foamed over, foams over, overflow, overflowing, overflowed, overflows, spilling over, coming over the top, coming up over, coming out of the jug, coming out the top, came out of the jug, shot out, shooting out, shot up, out of the jug, out of the container, out of the pitcher, out of the bucket, climbing out, climbing up, is climbing, rising fast, keeps rising, keeps growing, rising out, rising and rising, running across the, running all over, all over the counter, all over the bench, all over the floor, all over the kitchen, all over the stove, all over the table, exploded, explode, explodes, exploding, explosion, blew up, blowing up, spitting everywhere, spitting out, sputtering everywhere, spattering everywhere, bubbling violently, boiling violently, boiling like crazy, boiling like mad, violently, geyser, gone crazy, going crazy, going nuts, out of control, jug is melting, jar is melting, pitcher is melting, container is melting, cup is melting, bucket is melting, jug melted, jug is going soft, jug is softening, melted the jug, melting the jug, melting through, melted through, jug cracked, jar cracked, glass cracked, glass shattered, jar shattered, jar exploded, cracked the jug, hace erupcion, haciendo erupcion, entro en erupcion, erupcion, erupciona, volcan, se desborda, desborda, desbordando, desbordandose, desbordo, desbordado, se sale de la jarra, se sale del, se sale por, se esta saliendo, se salga, se salio de la jarra, se salio del bote, saliendo de la jarra, saliendose, se derrama, derramando, derramandose, se esta derramando, se me derramo todo, sube y sube, sube sin parar, no para de subir, no deja de subir, esta subiendo mucho, rebalsa, rebalso, rebalsando, rebosa, rebosando, reboso, echando humo, echa humo, sacando humo, saca humo, humea, humeando, salpicando por todos lados, salpica por todos lados, salta por todos lados, saltando por todos lados, exploto, explota, explotando, explosion, revienta, revento, reventando, se derrite, se esta derritiendo, derritiendo la jarra, derritio la jarra, se derritio, derritiendo, derrite la jarra, se esta deformando, deformando, se dobla toda, hierve a borbotones, borbotones, a borbotones, hirviendo como loca, hirviendo como loco, como loca, como un volcan, corre por la encimera, geiser, se fue para arriba, bubbling over the sides, over the sides and, shot up like, shooting up, spewing, spewed, spewing out, fountain, blew out, boiled up, foamed up, foaming up, puffed up and it wont stop, rising over, pouring over the, jug collapsed, pitcher collapsed, bucket collapsed, like a volcano, like a geyser, leaking everywhere, split open, jug split, bucket split, bottle burst, container burst, estallo, estalla, estallando, se rajo la jarra, se rompio la jarra, se partio la jarra, se derritio el bote, se agujereo, se sale todo, saliendo todo, salio disparada, salio disparado, disparado, disparada, salto todo, salta todo, se vino arriba, se vino para arriba, subio de golpe, sube de golpe, hizo erupcion, hizo volcan, espuma se sale, la espuma se sale, se escapa',
-  /** Two of these together are as good as one of the above. */
-  seethe:
-    'hiss, hissing, hisses, smoke, smoking, smokes, boil, boiling, boils, boiled, spit, spitting, sputtering, spattering, splattering, popping, steaming, bubbling, foaming, rising, melting, bulging, warping, softening, crackling, crust on top, screaming hot, super hot, humo, hierve, hirviendo, hervir, hirvio, salpica, salpicando, saltando, escupe, escupiendo, chisporrotea, chisporroteando, chirriando, sisea, siseando, burbujea, burbujeando, burbujas, borbotea, borboteando, subiendo, sube, espuma, hinchando, se dobla, se ablanda, ablandando, quema el bote, muy caliente, leaking, leaks, leaked, leak, cracked, cracking, everywhere, collapsing, collapsed, going soft, gone soft, went soft, leaning, sagging, buckling, deforming, spewing, gurgling, bubbles over, over the sides, over the side, over the sink, over the edge, out the top, thick smoke, loads of smoke, se raja, se rajo, se agrieto, goteando, chorreando, se sale, sale por, se inclina, se ablando, se deformo, mucho humo, sale humo, esta caliente, por todos lados, por todas partes',
-  pour: 'pour, poured, pouring, add, added, adding, put, puts, threw, throw, tip, tipped, dump, dumped, tossed, chucked, eche, echo, echado, echar, echa, puse, puso, poner, pongo, agregue, agrego, agregar, agregado, anadi, anadio, anadido, verti, vertido, vertio, tire, tiro, vacie, vacio, meti, mix, mixed, mezcle, did, backwards, hice, al reves, wrong way, swapped',
-  vessel:
-    'jug, jar, jugs, pitcher, container, beaker, bowl, bucket, pot, cup, vessel, bottle, jarra, jarro, recipiente, bote, balde, cubo, cubeta, frasco, vaso, botella, tazon, cuenco, olla, garrafa, bidon',
-  /** Water on lye, in the order that erupts; made from phrases so that lye in water is something else. */
-  wateronlye:
-    'water on the lye, water on lye, water onto the lye, water onto lye, water over the lye, water over lye, water into the lye, water into lye, water to the lye, water to my lye, water onto my lye, water into my lye, water on my lye, water on top of the lye, water on the lie, water into the lie, water to the lie, water on the lie flakes, water on the flakes, water on the crystals, water onto the crystals, water onto the flakes, water over the crystals, water on the beads, water over the beads, water on the sodium hydroxide, water to the sodium hydroxide, water on the hydroxide, water into the hydroxide, water on the caustic, water onto the caustic, water to the caustic soda, water onto caustic soda, the lye and then the water, the lye first and then the water, lye first then water, lye first, lye in the jug and then the water, lye in first, agua a la sosa, agua a la soda, agua a la lejia, agua a la potasa, agua al hidroxido, agua al naoh, agua sobre la sosa, agua sobre la soda, agua sobre la lejia, agua sobre el hidroxido, agua sobre las escamas, agua encima de la sosa, agua encima de la soda, agua encima a la sosa, agua encima de las escamas, agua encima a la soda, agua en la sosa, agua en la soda, agua dentro de la sosa, la sosa primero, la soda primero, primero la sosa, primero la soda, primero puse la sosa, primero puse la soda, primero eche la sosa, primero eche la soda, la sosa y luego el agua, la soda y luego el agua, la sosa y despues el agua, la soda y despues el agua, sosa y despues agua, soda y despues agua, sosa y luego agua, hot water in with the lye, water in with the lye, water in with my lye, water in the lye, water into my jug of lye, water in my lye, lye into hot water, lye in hot water, lye into boiling water, lye in boiling water, boiling water on lye, sosa en agua caliente, soda en agua caliente, sosa al agua caliente, soda al agua caliente, sosa al agua hirviendo, agua caliente a la sosa, agua caliente a la soda, agua caliente sobre la sosa, agua hirviendo sobre la sosa, agua en el bote de sosa, agua con la sosa dentro',
-  contact:
-    'splash, splashed, splashes, splashing, splashback, splatter, splattered, spatter, spattered, sprayed, spray, squirted, flicked, spill, spilled, spilt, spills, spilling, drip, dripped, drips, dripping, drop, dropped, drops, droplet, droplets, fell, fallen, flew, bounced, jumped, landed, poured, tipped, tip, knocked, knock, dumped, dump, touched, touch, touching, touches, stuck, rubbed, rub, rubbing, wiped, stepped, soaked, soaking, drenched, covered, leaked, leaking, leak, ran down, down my, grabbed, grab, dipped, dip, seeped, trapped, all over me, on me, on him, on her, on my, on his, on their, in my, in his, in her, in their, in one, in both, into my, into his, into her, inside my, inside the, salpico, salpicado, salpique, salpicon, salpicadura, salpica, salpicaron, salpicar, salpicara, cayo, caido, cae, cayeron, caer, cayera, caiga, callo, cayendo, caida, salto, saltado, salta, saltaron, saltar, salte, derramo, derramado, derrame, derramar, volco, volcado, volque, volcar, tiro, tirado, tire, moja, mojo, mojado, mojada, mojaron, toco, tocado, toque, tocar, tocando, metio, metido, meti, mete, entro, entrado, entrar, entrara, fue al, se fue, echo, echado, eche, piso, pisado, chorreo, chorreado, empapo, empapado, empapada, roto el guante, se ha roto, froto, frotado, restrego, restregado, al ojo, a los ojos, a un ojo, por encima, agarro, agarre, le dio, me dio, pringado, manchado, manche, mancho, embarro, embarre, se le pego, pegado, pegaron, brinco, volo, goteo, vuelca, tumbo, a saltado, le brinco, me brinco, went in, went into, went right, went all over, went up, went down, put her hand, put his hand, put my hand, stuck her, stuck his, stuck my, en el ojo, en los ojos, en la mano, en las manos, en la piel, en la cara, en el brazo, en la pierna, en el pie, en los pies, en un ojo, encima de, le entro, me entro, fall in, fell in, gets in, get in, got in, gets on, get on, got on, got lye, got it, got some, got batter, got a, got caustic, got soap, hit my, hit her, hit his, popped up, poured on, poured over, pour it, dentro, hit me, hit him, hit us, got under, gets under, ran inside, ran into, ran over, slid, rolled, slipped, slopped, sloshed, slosh, sloshed over, sat in, sat on, knelt, knelt in, leaned in, leaned on, brushed, smeared, smear, wiped it, flung, flew up, shot up, plopped, poked, grabbed the, picked up, reached in, dunked, put my finger, put his finger, put her finger, stuck a finger, finger in, hand in, foot in, se me pego, se me cayo, se le cayo, se me vino, se me vino encima, cayo en, cayo dentro, se me resbalo, resbalo, chisguete, chorro, gota, gotas, una gota, gotita, chispa, chispita, chispas, chispeo, salpicadas, manotazo, metio la mano, meti la mano, metio el dedo, meti el dedo, metio los dedos, rozo, roce, restregue, se restrego, se froto, me frote, se toco, me toque, agarraron, piso la, pise, me sente, se sento, entro polvo, se le metio, se me metio, fue a parar, dio en, squeezed, squished, squeezing, scooped, cleaned up, cleaned it up, mopped, mopped up, wiped up, picked, apreto, aprete, estrujo, limpie, limpio, amaso, a bit flicked, cayo una gota, me hizo, poured in my, in my lap',
-  animal:
-    'marrano, marrana, marranito, puerquito, lechon, lechoncito, dog, dogs, doggy, doggo, puppy, pup, puppies, pupper, pooch, cat, cats, kitty, kitten, kittens, hen, hens, chicken, chickens, rooster, duck, ducks, rabbit, rabbits, bunny, parrot, budgie, parakeet, horse, pony, piglet, hamster, gerbil, guinea pig, ferret, hedgehog, pet, pets, labrador, retriever, terrier, poodle, chihuahua, beagle, dachshund, goldendoodle, bulldog, goat kid, baby goat, my goat, nanny goat, alpaca, squirrel, perro, perra, perros, perrita, perrito, cachorro, cachorra, cachorrito, gato, gata, gatos, gatito, gatita, gatitos, michi, minino, gallina, gallinas, gallo, pollito, pollo, conejo, coneja, conejos, conejito, loro, cotorra, pajaro, pajarito, canario, periquito, caballo, yegua, cerdito, cobaya, cuyo, huron, tortuga, mascota, mascotas, oveja, cabrito, mi cabra, la cabra, peritto, perrro, gatto, schnauzer, caniche, my pig, the pig, my bird, the bird, my lab, our lab, my husky, my cow, the cow, mi vaca, la vaca, el burro, mi cerdo, el cerdo, el pato, mi pato, my turtle, the turtle, my tortoise, my lizard, our sheep, border collie, german shepherd, chick, chicks, goats, lambs, gecko, snake, iguana, rat, rats, mouse pet, pet mouse, guinea pigs, canary, cockatiel, macaw, perrita mia, perrito mio, mi lorito, lorito, cachorros, conejillo, chanchito, mi chancho, cerdita, tortuguita, hamsters',
-  /** What an animal does with lye, or what it does to an animal. */
-  beast:
-    'lick, licked, licking, licks, drink, drank, drunk, lapped, lap, lapping, eat, ate, eaten, eats, eating, swallow, swallowed, chew, chewed, chewing, chews, bit, bite, nibbled, gobbled, scoffed, wolfed, stole, got into, gets into, stepped, step, steps, walked, walks, ran through, paw, paws, muzzle, snout, nose, whiskers, fur, coat, feathers, belly, face, tongue, mouth, eye, eyes, tail, foaming, drooling, drool, gagging, vomiting, vomited, vomit, throwing up, threw up, puking, whining, whimpering, yelping, yelped, pawing, squinting, limping, burn, burned, burnt, burns, splashed, spilled, fell, knocked, knocked over, tipped, rolled, sniffed, sniffing, jumped, touched, stuck, lamio, lamido, lamiendo, lame, lamer, bebio, bebido, bebiendo, tomo, comio, comido, comiendo, comer, comer un, trago, tragado, tragar, mordio, mordido, masticado, mastico, piso, pisado, pisa, camino, paso por, metio, metido, patas, pata, patitas, hocico, morro, pelo, pelaje, lomo, plumas, pico, picoteando, picoteado, picoteo, lengua, boca, ojo, ojos, barriga, panza, babea, babeando, baba, babas, vomita, vomito, vomitando, aulla, aullando, gime, gimiendo, llora, llorando, quema, quemo, quemado, salpico, cayo, caido, tiro, volco, olfateo, olio, revolco, salto, rasca, chupo, chupado, chupando, robo, ate some, eating some, poisoned, envenenado, intoxicado, vet, vets, veterinarian, veterinario, veterinaria, mordisqueo, mordisquea, mordisqueando, gnawed, pecked, pecking, peck, pecks, shaking his head, shaking her head, acting weird, acting strange, acting funny, lethargic, wobbly, maulla, maullando, ladra, temblando, trembling, shaking, raro, rara, decaido, decaida, se sacude, no come, toco, tocado, se metio, se meo, chupeteo, olisqueo, se revolco, camino sobre, camino por, paso por encima, se subio, se cayo, sniff, sniffs, stepping, walking, jumped in, sat in, slept on, splash, drip, dripped, back, her back, his back, comieron, bebieron, lamieron, pisaron, tragaron, picotearon, se quemo, patita, restos',
+  finished: spaced`
+    soap has, the bar has, bars have, soap is grey, soap came out, came out grey, jabon salio, salio gris,
+    el jabon quedo, los jabones quedaron, unmoulded it, when i unmoulded, unmoulded, cut it, cured,
+    marks on the soap, stains on, stains on the soap, black stains, dark smears, smears, underside of each,
+    underside, holes eaten, has dissolved in places, later found out, against the mould, on the soap,
+    dark grey bits, is that why, bars are grey, soap grey, tiny holes, my bars, curado, ya curado,
+    all pitted now, white batter turned grey, little holes, later found, found out bowl, el jabon salio,
+    el jabon esta gris, fondo del jabon, grey bits, dark bits, came off and theres, on the underside,
+    soap came out grey, soap went black, grey streaks, the coating, dark grey everywhere, lost its shine,
+    grey scum, only where it touched, only where, justo donde tocaba, on that side
+  `,
+  rotten: spaced`
+    rotten egg, rotten eggs, rotten egg smell, rotten egg stench, rotten egg stink, eggs gone bad,
+    egg gone bad, bad eggs, bad egg, eggy, smells like egg, smells like eggs, smell like egg,
+    smell like eggs, smell of eggs, smell of egg, smelling of eggs, smelling like eggs, stinks of eggs,
+    stinks like eggs, stinks like egg, egg smell, eggs smell, egg stink, rotten smell, sulphur smell,
+    sulfur smell, smells of sulphur, smells of sulfur, smells like sulphur, smells like sulfur,
+    smell sulphur, smell sulfur, sulphur stink, sulfury, sulphury, hydrogen sulphide, hydrogen sulfide,
+    h2s, stink bomb, smells like sewer, smells like a sewer, like a sewer, sewer smell, sewer gas,
+    smells like a drain, smells like drains, smells like farts, smells like fart, old eggs, huevo podrido,
+    huevos podridos, huebo podrido, huevo echado a perder, huevos echados a perder, huevo malo,
+    huevos malos, olor a huevo, olor a huevos, huele a huevo, huele a huevos, oliendo a huevo,
+    oliendo a huevos, guele a huevo, apesta a huevo, peste a huevo, a huevo podrido, huevo pasado,
+    huevos pasados, huele a azufre, olor a azufre, oliendo a azufre, apesta a azufre, huele a drenaje,
+    oliendo a drenaje, olor a drenaje, huele a alcantarilla, olor a alcantarilla, huele a cloaca,
+    olor a cloaca, huele a caneria, olor a caneria, huele a desague, olor a desague, sulfuro de hidrogeno,
+    sulfhidrico, acido sulfhidrico, huele a pedo, olor a pedo, bomba fetida, huele a coladera,
+    olor a coladera, huele podrido, olor a podrido, huele a podrido, pudding eggs, off eggs, egg fart,
+    egg farts
+  `,
+  ...ERUPTING_WORDS,
+  contact: spaced`
+    splash, splashed, splashes, splashing, splashback, splatter, splattered, spatter, spattered, sprayed,
+    spray, squirted, flicked, spill, spilled, spilt, spills, spilling, drip, dripped, drips, dripping,
+    drop, dropped, drops, droplet, droplets, fell, fallen, flew, bounced, jumped, landed, poured, tipped,
+    tip, knocked, knock, dumped, dump, touched, touch, touching, touches, stuck, rubbed, rub, rubbing,
+    wiped, stepped, soaked, soaking, drenched, covered, leaked, leaking, leak, ran down, down my, grabbed,
+    grab, dipped, dip, seeped, trapped, all over me, on me, on him, on her, on my, on his, on their, in my,
+    in his, in her, in their, in one, in both, into my, into his, into her, inside my, inside the, salpico,
+    salpicado, salpique, salpicon, salpicadura, salpica, salpicaron, salpicar, salpicara, cayo, caido, cae,
+    cayeron, caer, cayera, caiga, callo, cayendo, caida, salto, saltado, salta, saltaron, saltar, salte,
+    derramo, derramado, derrame, derramar, volco, volcado, volque, volcar, tiro, tirado, tire, moja, mojo,
+    mojado, mojada, mojaron, toco, tocado, toque, tocar, tocando, metio, metido, meti, mete, entro,
+    entrado, entrar, entrara, fue al, se fue, echo, echado, eche, piso, pisado, chorreo, chorreado, empapo,
+    empapado, empapada, roto el guante, se ha roto, froto, frotado, restrego, restregado, al ojo,
+    a los ojos, a un ojo, por encima, agarro, agarre, le dio, me dio, pringado, manchado, manche, mancho,
+    embarro, embarre, se le pego, pegado, pegaron, brinco, volo, goteo, vuelca, tumbo, a saltado,
+    le brinco, me brinco, went in, went into, went right, went all over, went up, went down, put her hand,
+    put his hand, put my hand, stuck her, stuck his, stuck my, en el ojo, en los ojos, en la mano,
+    en las manos, en la piel, en la cara, en el brazo, en la pierna, en el pie, en los pies, en un ojo,
+    encima de, le entro, me entro, fall in, fell in, gets in, get in, got in, gets on, get on, got on,
+    got lye, got it, got some, got batter, got a, got caustic, got soap, hit my, hit her, hit his,
+    popped up, poured on, poured over, pour it, dentro, hit me, hit him, hit us, got under, gets under,
+    ran inside, ran into, ran over, slid, rolled, slipped, slopped, sloshed, slosh, sloshed over, sat in,
+    sat on, knelt, knelt in, leaned in, leaned on, brushed, smeared, smear, wiped it, flung, flew up,
+    shot up, plopped, poked, grabbed the, picked up, reached in, dunked, put my finger, put his finger,
+    put her finger, stuck a finger, finger in, hand in, foot in, se me pego, se me cayo, se le cayo,
+    se me vino, se me vino encima, cayo en, cayo dentro, se me resbalo, resbalo, chisguete, chorro, gota,
+    gotas, una gota, gotita, chispa, chispita, chispas, chispeo, salpicadas, manotazo, metio la mano,
+    meti la mano, metio el dedo, meti el dedo, metio los dedos, rozo, roce, restregue, se restrego,
+    se froto, me frote, se toco, me toque, agarraron, piso la, pise, me sente, se sento, entro polvo,
+    se le metio, se me metio, fue a parar, dio en, squeezed, squished, squeezing, scooped, cleaned up,
+    cleaned it up, mopped, mopped up, wiped up, picked, apreto, aprete, estrujo, limpie, limpio, amaso,
+    a bit flicked, cayo una gota, me hizo, poured in my, in my lap
+  `,
+  ...ANIMAL_WORDS,
   /** Told of a customer, a first aid is asked for. */
-  allergy:
-    'da alergia, da reaccion, dio reaccion, hizo reaccion, dio una reaccion, hace reaccion, dar alergia, de alergia, diera alergia, tiene alergia, tuviera alergia, es alergica, es alergico, allergy, allergies, allergic, is allergic, has an allergy, has a reaction, have a reaction, has an allergic reaction, reacts to, reaction to',
-  advise:
-    'se recomienda hacer, que se hace, que hacer, que debe hacer, que tiene que hacer, que hago, que le digo, que le digo que haga, que hacemos, what to do, what do i do, what should they do, what should she do, what should he do, what do they do, what do i tell, what do i tell them, what should i tell, what do you do, what do you recommend doing, first aid',
+  allergy: spaced`
+    da alergia, da reaccion, dio reaccion, hizo reaccion, dio una reaccion, hace reaccion, dar alergia,
+    de alergia, diera alergia, tiene alergia, tuviera alergia, es alergica, es alergico, allergy,
+    allergies, allergic, is allergic, has an allergy, has a reaction, have a reaction,
+    has an allergic reaction, reacts to, reaction to
+  `,
+  advise: spaced`
+    se recomienda hacer, que se hace, que hacer, que debe hacer, que tiene que hacer, que hago,
+    que le digo, que le digo que haga, que hacemos, what to do, what do i do, what should they do,
+    what should she do, what should he do, what do they do, what do i tell, what do i tell them,
+    what should i tell, what do you do, what do you recommend doing, first aid
+  `,
   /** Somebody used it. */
-  used: 'wash, washed, washing, washes, use, used, using, uses, bath, bathed, bathing, bathe, shower, showered, showering, lathered, started using, tried it, tried the, tried my, gave, customer, customers, client, buyer, lave, lavo, lavado, lavarme, lavarse, lavar, lavando, lavaron, lavarle, uso, usar, usado, usando, usa, use, bane, bano, banado, banarme, banarse, banarlo, banarla, banamos, ducha, duche, duchado, ducharme, ducharse, ducho, regale, vendi, clienta, clientas, cliente, compradora, probo mi, probe el, con mi jabon, con el jabon, from my soap, from the soap, after the soap, my soap gave',
+  used: spaced`
+    wash, washed, washing, washes, use, used, using, uses, bath, bathed, bathing, bathe, shower, showered,
+    showering, lathered, started using, tried it, tried the, tried my, gave, customer, customers, client,
+    buyer, lave, lavo, lavado, lavarme, lavarse, lavar, lavando, lavaron, lavarle, uso, usar, usado,
+    usando, usa, use, bane, bano, banado, banarme, banarse, banarlo, banarla, banamos, ducha, duche,
+    duchado, ducharme, ducharse, ducho, regale, vendi, clienta, clientas, cliente, compradora, probo mi,
+    probe el, con mi jabon, con el jabon, from my soap, from the soap, after the soap, my soap gave
+  `,
   /** Eggs that were put in. */
   yolk: 'yema, yemas, yolk, yolks, with egg, with eggs, con huevo, con huevos, added egg, added eggs, eggs in it',
-  acid: 'citric acid, citric, vinegar, lemon juice, lemon, acid, acido citrico, acido, vinagre, limon, jugo de limon, zumo de limon, lactic acid, sodium bisulphate',
+  acid: spaced`
+    citric acid, citric, vinegar, lemon juice, lemon, acid, acido citrico, acido, vinagre, limon,
+    jugo de limon, zumo de limon, lactic acid, sodium bisulphate
+  `,
   ultramarine: 'ultramarine, ultramarines, ultra marine, ultramar, ultramarino, ultramarina, ultramarinos',
   /** A person, so that an animal in the room does not take their place. */
-  mine: 'my hand, my hands, my arm, my arms, my leg, my legs, my eye, my eyes, my face, my skin, my foot, my feet, my mouth, on me, in my eye, me cayo, me salto, me salpico, mi mano, mis manos, mi brazo, mi pierna, mi ojo, mis ojos, mi cara, mi hijo, mi hija, me quema, me arde, son, daughter, husband, wife, toddler, baby, kid, hijo, hija, marido, esposo, esposa, nene, nena, nino, nina',
-  people:
-    'i, me, my, he, she, him, her, kid, kids, child, children, boy, girl, son, daughter, baby, toddler, teen, teenager, nephew, niece, brother, sister, mum, mom, mother, dad, father, husband, wife, partner, boyfriend, girlfriend, friend, neighbour, neighbor, roommate, flatmate, grandma, grandpa, granny, grandson, granddaughter, student, guest, yo, me, hijo, hija, nino, nina, nene, nena, bebe, sobrino, sobrina, hermano, hermana, mama, papa, madre, padre, viejo, marido, esposo, esposa, mujer, pareja, novio, novia, amigo, amiga, vecino, vecina, companero, companera, abuelo, abuela, nieto, nieta, alumno, alumna, cunado, cunada, suegra, suegro, chico, chica',
+  mine: spaced`
+    my hand, my hands, my arm, my arms, my leg, my legs, my eye, my eyes, my face, my skin, my foot,
+    my feet, my mouth, on me, in my eye, me cayo, me salto, me salpico, mi mano, mis manos, mi brazo,
+    mi pierna, mi ojo, mis ojos, mi cara, mi hijo, mi hija, me quema, me arde, son, daughter, husband,
+    wife, toddler, baby, kid, hijo, hija, marido, esposo, esposa, nene, nena, nino, nina
+  `,
+  people: spaced`
+    i, me, my, he, she, him, her, kid, kids, child, children, boy, girl, son, daughter, baby, toddler,
+    teen, teenager, nephew, niece, brother, sister, mum, mom, mother, dad, father, husband, wife, partner,
+    boyfriend, girlfriend, friend, neighbour, neighbor, roommate, flatmate, grandma, grandpa, granny,
+    grandson, granddaughter, student, guest, yo, me, hijo, hija, nino, nina, nene, nena, bebe, sobrino,
+    sobrina, hermano, hermana, mama, papa, madre, padre, viejo, marido, esposo, esposa, mujer, pareja,
+    novio, novia, amigo, amiga, vecino, vecina, companero, companera, abuelo, abuela, nieto, nieta, alumno,
+    alumna, cunado, cunada, suegra, suegro, chico, chica
+  `,
   specs: 'glasses, goggles, gafas, gafa, lentes, anteojos, visor, face shield',
-  behind:
-    'got behind, went behind, behind them, under them, under the, bajo la, bajo las, debajo de, got under, went under, got in under, se metio por, por debajo, por detras',
+  behind: spaced`
+    got behind, went behind, behind them, under them, under the, bajo la, bajo las, debajo de, got under,
+    went under, got in under, se metio por, por debajo, por detras
+  `,
   /** An emergency in plain words, whatever it is. */
-  help: 'help, help me, what do i do, what should i do, what do we do, what to do, what does she do, what should he do, is that ok, is this ok, is it ok, is it safe, hurry, emergency, 911, ambulance, poison control, poison centre, hospital, doctor, ayuda, auxilio, socorro, que hago, que hacemos, que le hago, que le pongo, que le echo, que le doy, que debo hacer, urgente, emergencia, ambulancia, medico, urgencias, es normal, lo dejo, la agarro, supposed to do, what are they supposed to do, first aid, primeros auxilios, que se hace, just noticed, just realised, just realized, noticed, realised, realized, me di cuenta, acabo de darme cuenta, darme cuenta, sigo, the er, go to the er, urgent care, poison line, call someone, who do i call, a quien llamo, llamo a alguien, vamos a urgencias, voy al medico, voy a urgencias, ayudenme, ayudame, ayudenos, por favor ayuda, dangerous, peligroso, peligrosa, toxic, toxico, es grave, is it serious, is it bad, pls help, please help, what now, now what, y ahora que, que tengo que hacer, going mental, turned out to be, turned out its, turned out it was, resulta que es, resulto ser, era de aluminio, is aluminium, its aluminium, was aluminium',
+  help: spaced`
+    help, help me, what do i do, what should i do, what do we do, what to do, what does she do,
+    what should he do, is that ok, is this ok, is it ok, is it safe, hurry, emergency, 911, ambulance,
+    poison control, poison centre, hospital, doctor, ayuda, auxilio, socorro, que hago, que hacemos,
+    que le hago, que le pongo, que le echo, que le doy, que debo hacer, urgente, emergencia, ambulancia,
+    medico, urgencias, es normal, lo dejo, la agarro, supposed to do, what are they supposed to do,
+    first aid, primeros auxilios, que se hace, just noticed, just realised, just realized, noticed,
+    realised, realized, me di cuenta, acabo de darme cuenta, darme cuenta, sigo, the er, go to the er,
+    urgent care, poison line, call someone, who do i call, a quien llamo, llamo a alguien,
+    vamos a urgencias, voy al medico, voy a urgencias, ayudenme, ayudame, ayudenos, por favor ayuda,
+    dangerous, peligroso, peligrosa, toxic, toxico, es grave, is it serious, is it bad, pls help,
+    please help, what now, now what, y ahora que, que tengo que hacer, going mental, turned out to be,
+    turned out its, turned out it was, resulta que es, resulto ser, era de aluminio, is aluminium,
+    its aluminium, was aluminium
+  `,
 } as const;

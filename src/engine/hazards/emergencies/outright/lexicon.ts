@@ -1,23 +1,12 @@
+import { spaced } from '../../../over-lines.ts';
 import { EMERGENCY_GRAMMAR } from '../lexicon/grammar.ts';
 import { HARM_WORDS } from '../lexicon/harm.ts';
+import { pairs } from '../lexicon/pairs.ts';
 import { SCENE_WORDS } from '../lexicon/scene.ts';
+import { AT_THE_BENCH } from './at-the-bench.ts';
 
-/** Each of `first` with each of `second`, as phrases. */
-const pairs = (first: string, second: string): string =>
-  first
-    .split(', ')
-    .flatMap(one => second.split(', ').map(other => `${one} ${other}`))
-    .join(', ');
-
-const METALS = 'zinc, galvanised, galvanized, aluminium, aluminum, tin, alu';
-const POTS =
-  'bucket, pail, pot, pan, bowl, spoon, tub, tray, jug, saucepan, can, tin, kettle, whisk, ladle, sink';
-const OLLAS =
-  'olla, cubo, cubeta, balde, cazo, cuchara, bol, tazon, sarten, bandeja, jarra, molde, recipiente, cacerola';
-const SURFACES =
-  'counter, countertop, worktop, floor, carpet, rug, table, tiles, sofa, couch, desk, stairs, drawer, bench, hob';
-const SUELOS =
-  'piso, suelo, alfombra, mesa, encimera, mesada, mesón, sofa, mostrador, tapete, moqueta, cocina';
+/** All of those phrases. */
+const phrases = (...lists: readonly string[]): string => lists.join(', ');
 
 /**
  * Ideas that tell outright of an emergency where the weighed ones are silent. Written as in `../lexicon/harm.ts`; a word
@@ -28,132 +17,204 @@ export const OUTRIGHT_WORDS = {
   /** Everyday phrases that would tell of it and mean none. */
   harmless: HARM_WORDS.harmless,
   caustic: SCENE_WORDS.caustic,
-  batter:
-    'batter, raw soap, raw bar, raw loaf, fresh soap, fresh bar, uncured soap, uncured bar, soap, masa, mezcla, pasta de jabon, jabon, jabon crudo, jabon fresco, lye water, lye solution',
-  rawsoap:
-    'raw soap, raw bar, raw loaf, raw batter, fresh soap, fresh bar, uncured soap, uncured bar, soap batter, jabon crudo, jabon fresco, barra cruda, pastilla cruda, jabon sin curar, masa de jabon, masa cruda',
-  who: `i, he, she, we, they, somebody, someone, ${pairs('my, our, his, her, the, a', 'kid, child, son, daughter, baby, toddler, boy, girl, friend, husband, wife, partner, mum, mom, dad, mother, father, grandma, grandpa, granny, gran, nan, nana, grandmother, grandfather, brother, sister, aunt, uncle, cousin, niece, nephew, neighbour, neighbor, grandson, granddaughter, roommate, student, helper, guest')}, kid, toddler, child, baby, alguien, ${pairs('mi, el, la, un, una, nuestro, nuestra, su', 'hijo, hija, hijito, hijita, nino, nina, nene, nena, bebe, abuela, abuelo, abuelita, abuelito, amigo, amiga, esposo, esposa, marido, mujer, mama, papa, madre, padre, hermano, hermana, tia, tio, prima, primo, sobrino, sobrina, nieto, nieta, vecino, vecina, suegra, suegro, invitado, alumno, alumna')}, ella`,
-  swell:
-    'swollen, swelling, swelled, swell, swells, swell up, swelling up, puffed up, puffing up, ballooned, closing up, is closing, se cierra, se me cierra, se le cierra, hincho, hinchó, se hincho, hinchada, hinchado, hinchadas, hinchados, hinchazon, hinchando, se hinchan, se hinchó, inflamo, se inflamo, inflamada, inflamados, inflamado',
-  spout: `${pairs('throat of, lip of, lips of, mouth of, neck of, tongue of', pairs('the, my, a, our', 'funnel, jug, pitcher, bottle, bowl, beaker, mould, jar, pot, bag, cup, spout'))}, ${pairs('garganta, boca, labio, lengua, cuello', 'del embudo, de la jarra, de la botella, del molde, del frasco, del bote, de la manga')}`,
-  airway: `lip, lips, tongue, throat, eyelid, eyelids, ${pairs('my, his, her, their', 'face, mouth, neck, eyes, eye')}, labio, labios, lengua, garganta, parpado, parpados, ${pairs('la, mi, su', 'cara, boca')}`,
+  batter: spaced`
+    batter, raw soap, raw bar, raw loaf, fresh soap, fresh bar, uncured soap, uncured bar, soap, masa,
+    mezcla, pasta de jabon, jabon, jabon crudo, jabon fresco, lye water, lye solution
+  `,
+  rawsoap: spaced`
+    raw soap, raw bar, raw loaf, raw batter, fresh soap, fresh bar, uncured soap, uncured bar, soap batter,
+    jabon crudo, jabon fresco, barra cruda, pastilla cruda, jabon sin curar, masa de jabon, masa cruda
+  `,
+  who: `i, he, she, we, they, somebody, someone, ${pairs(
+    'my, our, his, her, the, a',
+    spaced`
+    kid, child, son, daughter, baby, toddler, boy, girl, friend, husband, wife, partner, mum, mom, dad,
+    mother, father, grandma, grandpa, granny, gran, nan, nana, grandmother, grandfather, brother, sister,
+    aunt, uncle, cousin, niece, nephew, neighbour, neighbor, grandson, granddaughter, roommate, student,
+    helper, guest
+  `,
+  )}, kid, toddler, child, baby, alguien, ${pairs(
+    'mi, el, la, un, una, nuestro, nuestra, su',
+    spaced`
+    hijo, hija, hijito, hijita, nino, nina, nene, nena, bebe, abuela, abuelo, abuelita, abuelito, amigo,
+    amiga, esposo, esposa, marido, mujer, mama, papa, madre, padre, hermano, hermana, tia, tio, prima,
+    primo, sobrino, sobrina, nieto, nieta, vecino, vecina, suegra, suegro, invitado, alumno, alumna
+  `,
+  )}, ella`,
+  swell: spaced`
+    swollen, swelling, swelled, swell, swells, swell up, swelling up, puffed up, puffing up, ballooned,
+    closing up, is closing, se cierra, se me cierra, se le cierra, hincho, hinchó, se hincho, hinchada,
+    hinchado, hinchadas, hinchados, hinchazon, hinchando, se hinchan, se hinchó, inflamo, se inflamo,
+    inflamada, inflamados, inflamado
+  `,
+  spout: phrases(
+    pairs(
+      'throat of, lip of, lips of, mouth of, neck of, tongue of',
+      pairs(
+        'the, my, a, our',
+        'funnel, jug, pitcher, bottle, bowl, beaker, mould, jar, pot, bag, cup, spout',
+      ),
+    ),
+    pairs(
+      'garganta, boca, labio, lengua, cuello',
+      'del embudo, de la jarra, de la botella, del molde, del frasco, del bote, de la manga',
+    ),
+  ),
+  airway: spaced`
+    lip, lips, tongue, throat, eyelid, eyelids,
+    ${pairs('my, his, her, their', 'face, mouth, neck, eyes, eye')}, labio, labios, lengua, garganta,
+    parpado, parpados, ${pairs('la, mi, su', 'cara, boca')}
+  `,
   allergy:
     'allergic, allergy, allergies, alergia, alergico, alergica, anaphylaxis, anaphylactic, anafilaxia, anafilactico, epipen, epi pen',
-  breathless:
-    'cant breathe, cannot breathe, can not breathe, couldnt breathe, hard to breathe, trouble breathing, difficulty breathing, struggling to breathe, short of breath, no puedo respirar, no puede respirar, cuesta respirar, me ahogo, se ahoga, falta el aire, falta de aire, throat is closing',
+  breathless: spaced`
+    cant breathe, cannot breathe, can not breathe, couldnt breathe, hard to breathe, trouble breathing,
+    difficulty breathing, struggling to breathe, short of breath, no puedo respirar, no puede respirar,
+    cuesta respirar, me ahogo, se ahoga, falta el aire, falta de aire, throat is closing
+  `,
   drink: `${HARM_WORDS.swallow}, le dio un trago, dio un trago, un trago`,
   tookself:
     'se tomo, se bebio, se trago, se ha tomado, se ha bebido, se lo tomo, se la tomo, se mando, me tome, me bebi, me trague',
-  bite: 'bit, bitten, bit into, took a bite, bite of, ate, eaten, eating, licked, licking, chewed, chewing, mordio, mordisco, comio, comi, se comio, lamio, chupo, mastico',
-  jug: 'the jug, a jug, my jug, lye jug, jug, pitcher, the bottle, a bottle, unlabelled bottle, unlabeled bottle, the jar, la jarra, jarra, el frasco, un frasco, la botella, el bote, el vaso, el recipiente',
+  bite: spaced`
+    bit, bitten, bit into, took a bite, bite of, ate, eaten, eating, licked, licking, chewed, chewing,
+    mordio, mordisco, comio, comi, se comio, lamio, chupo, mastico
+  `,
+  jug: spaced`
+    the jug, a jug, my jug, lye jug, jug, pitcher, the bottle, a bottle, unlabelled bottle,
+    unlabeled bottle, the jar, la jarra, jarra, el frasco, un frasco, la botella, el bote, el vaso,
+    el recipiente
+  `,
   find: 'found, caught, discovered, walked in on, came in and, encontre, encontramos, encontro, halle, pille, lo vi con, la vi con',
-  mistaken:
-    'thinking it was, thought it was, thought that it was, wrong bottle, wrong cup, wrong glass, wrong mug, wrong jug, wrong jar, by mistake, by accident, accidentally, penso que era, pense que era, pensando que era, creyo que era, crei que era, creyendo que era, por error, por equivocacion, se confundio, botella equivocada, vaso equivocado',
+  mistaken: spaced`
+    thinking it was, thought it was, thought that it was, wrong bottle, wrong cup, wrong glass, wrong mug,
+    wrong jug, wrong jar, by mistake, by accident, accidentally, penso que era, pense que era,
+    pensando que era, creyo que era, crei que era, creyendo que era, por error, por equivocacion,
+    se confundio, botella equivocada, vaso equivocado
+  `,
   seizure:
     'seizure, seizures, convulsion, convulsions, convulsing, fitting, convulsiones, convulsiona, convulsionando',
   ontongue: pairs(
     'on, in, en',
-    'tongue, my tongue, his tongue, her tongue, the tongue, my mouth, his mouth, her mouth, the mouth, la lengua, la boca, los labios, my lips, his lips, her lips',
+    spaced`
+      tongue, my tongue, his tongue, her tongue, the tongue, my mouth, his mouth, her mouth, the mouth,
+      la lengua, la boca, los labios, my lips, his lips, her lips
+    `,
   ),
   tasted: 'probo, probe, tasted, tried a sip, tried some',
   lyewater:
     'agua de sosa, agua con sosa, agua de soda, agua de lejia, solucion de sosa, lye water, lye solution, lejia de sosa, sosa disuelta',
   cantswallow:
     'cant swallow, cannot swallow, can not swallow, couldnt swallow, no puedo tragar, no puede tragar, no logra tragar',
-  kid: 'kid, child, son, daughter, baby, toddler, boy, girl, niece, nephew, grandson, granddaughter, somebody, someone, hijo, hija, nino, nina, nene, nena, bebe, sobrino, sobrina, nieto, nieta, hijita, hijito, alguien',
-  pigment:
-    'mica, micas, pigment, oxide, glitter, colourant, colourants, clay, charcoal, powder, fragrance, fragrance oil, essential oil, candle dye, dye, pigmento, oxido, purpurina, colorante, arcilla, fragancia, esencia, aceite esencial',
-  contact:
-    'splash, splashed, splashes, splashback, splatter, splattered, spattered, sprayed, squirted, flicked, flew, popped, dripped, spilled, spilt, erupted, got some, got it, got lye, got soap, got batter, got a bit, got a drop, rubbed, wiped, touched, salpico, salpique, salpicado, salpicadura, entro, cayo, salto, escurrio, chorreo, derramo, toque, talle, frote, restregue, me paso',
+  kid: spaced`
+    kid, child, son, daughter, baby, toddler, boy, girl, niece, nephew, grandson, granddaughter, somebody,
+    someone, hijo, hija, nino, nina, nene, nena, bebe, sobrino, sobrina, nieto, nieta, hijita, hijito,
+    alguien
+  `,
+  pigment: spaced`
+    mica, micas, pigment, oxide, glitter, colourant, colourants, clay, charcoal, powder, fragrance,
+    fragrance oil, essential oil, candle dye, dye, pigmento, oxido, purpurina, colorante, arcilla,
+    fragancia, esencia, aceite esencial
+  `,
+  contact: spaced`
+    splash, splashed, splashes, splashback, splatter, splattered, spattered, sprayed, squirted, flicked,
+    flew, popped, dripped, spilled, spilt, erupted, got some, got it, got lye, got soap, got batter,
+    got a bit, got a drop, rubbed, wiped, touched, salpico, salpique, salpicado, salpicadura, entro, cayo,
+    salto, escurrio, chorreo, derramo, toque, talle, frote, restregue, me paso
+  `,
   splash:
     'splash, splashed, splashes, splashback, splattered, spattered, sprayed, squirted, flew, salpico, salpique, salpicadura, salto',
   inface: pairs('in, into, at, en, a', 'my face, his face, her face, their face, la cara'),
-  ineye: `${pairs('in, into, inside, en, a, dentro de', `${pairs('my, his, her, the, our, one, both', 'eye, eyes')}, el ojo, los ojos, un ojo, mi ojo, mis ojos, su ojo, sus ojos`)}, los ojos, el ojo, un ojo, ${pairs('my, his, her', 'eye, eyes, eyeball')}`,
+  ineye: `${pairs(
+    'in, into, inside, en, a, dentro de',
+    spaced`
+    ${pairs('my, his, her, the, our, one, both', 'eye, eyes')}, el ojo, los ojos, un ojo, mi ojo, mis ojos,
+    su ojo, sus ojos
+  `,
+  )}, los ojos, el ojo, un ojo, ${pairs('my, his, her', 'eye, eyes, eyeball')}`,
   aneye: `${pairs('my, his, her, one, both', 'eye, eyes, eyeball, eyeballs')}, ${pairs('el, los, un, mi, mis, su, sus', 'ojo, ojos')}`,
-  sting:
-    'sting, stings, stinging, stung, burn, burns, burning, hurt, hurts, hurting, on fire, arde, arden, ardiendo, ardor, escuece, escuecen, duele, duelen, quema, queman, quemando, me pica, me pican, le pica, le pican',
+  sting: spaced`
+    sting, stings, stinging, stung, burn, burns, burning, hurt, hurts, hurting, on fire, arde, arden,
+    ardiendo, ardor, escuece, escuecen, duele, duelen, quema, queman, quemando, me pica, me pican, le pica,
+    le pican
+  `,
   lens: 'contact lens, contact lenses, lentilla, lentillas, lente de contacto, lentes de contacto, pupilentes',
   glove:
     'glove, gloves, gloved, soapy hands, soapy fingers, guante, guantes, manos con jabon, manos enjabonadas',
-  dim: 'cloudy vision, blurry vision, blurred vision, hazy vision, foggy vision, vision is cloudy, vision is blurry, vision went, lost my sight, lost his sight, lost her sight, lost vision, vista nublada, vista borrosa, vision borrosa, vision nublada, veo borroso, ve borroso, veo nublado, no veo nada, no ve nada, ya no veo, ya no ve, cant see anything, cant see anymore, cant see right, cant see properly, cant see out, cannot see anything, now i cant see, and i cant see, now he cant see, now she cant see, he cant see, she cant see, i cant see now, i cannot see',
-  view: 'swirl, swirls, colour, colours, difference, layer, layers, line, lines, trace, mica, bubbles, design, pattern, glitter, specks, remolino, colores, diferencia, capa, traza, scale, thermometer, display, numbers, label',
+  dim: spaced`
+    cloudy vision, blurry vision, blurred vision, hazy vision, foggy vision, vision is cloudy,
+    vision is blurry, vision went, lost my sight, lost his sight, lost her sight, lost vision,
+    vista nublada, vista borrosa, vision borrosa, vision nublada, veo borroso, ve borroso, veo nublado,
+    no veo nada, no ve nada, ya no veo, ya no ve, cant see anything, cant see anymore, cant see right,
+    cant see properly, cant see out, cannot see anything, now i cant see, and i cant see, now he cant see,
+    now she cant see, he cant see, she cant see, i cant see now, i cannot see
+  `,
+  view: spaced`
+    swirl, swirls, colour, colours, difference, layer, layers, line, lines, trace, mica, bubbles, design,
+    pattern, glitter, specks, remolino, colores, diferencia, capa, traza, scale, thermometer, display,
+    numbers, label
+  `,
   pouring:
     'pour, poured, pouring, verti, eche, vertiendo, mixed, mixing, mezcle, mezclando, stirring, stick blending, making soap, haciendo jabon',
   onme: 'on me, onto me, over me, all over me, on myself, over myself, on him, onto him, on her, onto her, encima de mi, sobre mi, me cayo encima, encima mio',
-  boilover:
-    'boil over, boiled over, boiling over, boils over, bubbled over, foamed over, volcanoed, erupted, overflowed, exploded, spilled, spilt, splashed, splattered, spat, tipped, poured, fell, dumped, derramo, desbordo, salpico, exploto',
-  ranonme:
-    'me escurrio, me chorreo, me cayo, me salpico, me salpique, me derrame, me salto, se me escurrio, se me derramo, se me cayo, me echo, me moje, le escurrio, le chorreo, le salpico',
+  boilover: spaced`
+    boil over, boiled over, boiling over, boils over, bubbled over, foamed over, volcanoed, erupted,
+    overflowed, exploded, spilled, spilt, splashed, splattered, spat, tipped, poured, fell, dumped,
+    derramo, desbordo, salpico, exploto
+  `,
+  ranonme: spaced`
+    me escurrio, me chorreo, me cayo, me salpico, me salpique, me derrame, me salto, se me escurrio,
+    se me derramo, se me cayo, me echo, me moje, le escurrio, le chorreo, le salpico
+  `,
   splashedself:
     'me salpique, me he salpicado, se salpico, splashed myself, i got splashed, spilled on myself',
   upnose:
     'up my nose, up his nose, up her nose, in my nose, in his nose, in her nose, into my nose, por la nariz, en la nariz',
-  blister: `${pairs('have, got, has, getting, got some, have some, salio, salieron, tengo, tiene, hizo, hicieron', 'a blister, blister, blisters, a big blister, una ampolla, ampolla, ampollas')}, ${pairs('my, his, her', 'blister, blisters')}`,
-  /** Skin that lye has softened day after day: it does not hurt at first. */
-  rawskin:
-    'raw, red raw, cracking, cracked, cracks, bleeding, bleed, bleeds, splitting, split open, peeling, peeled, shredded, agrietadas, agrietados, agrietan, se agrietan, sangran, sangrando, en carne viva, se pelan, peladas, peladisimas, despellejadas',
-  barehanded:
-    'bare handed, barehanded, bare hands, bare fingers, unmoulding, unmolding, unmoulded, unmolded, without gloves, no gloves, gloveless, desmoldo, desmoldar, desmoldando, desmolde, sin guantes, a mano pelada, manos desnudas',
-  fingerpart:
-    'fingertip, fingertips, yema, yemas, yemas de los dedos, fingernail, fingernails, cuticle, cuticles, under my nail, under my nails, nail bed, una del dedo, debajo de la una, bajo la una, bajo las unas, dedo, dedos, finger, fingers, brazo, mano, manos, arm, hand, hands, pierna, leg',
-  /** Lye eats deep and numbs what it eats: a hole in a hand need not hurt. */
-  holed: `${pairs('ate, eaten, eating, burned, burnt, burning, made, left', 'a hole, a wee hole, a big hole, a hole in, a crater, through')}, ${pairs('hizo, ha hecho, comio, abrio, dejo', 'un hueco, un hoyo, un agujero, un boquete')}`,
-  /** Lungs that lye dust or mist has hurt fill with water, and what comes up is pink. */
-  pinkcough: `${pairs(pairs('cough, coughing, coughed, coughs', 'up, out'), 'blood, pink, pinkish, red, bloody, some blood, a bit of blood, pink stuff, pink froth, pink foam')}, ${pairs('cough, coughing, coughed', 'blood, pink')}, ${pairs('pink, pinkish, bloody', 'phlegm, sputum')}, ${pairs('tose, toso, tosiendo, tosio', 'sangre, rosado, rosa, con sangre, espuma rosada, flema rosada')}, ${pairs('flema, flemas, esputo', 'rosada, rosado, rosa, con sangre')}`,
-  outcold:
-    'unconscious, passed out, fainted, faints, collapsed, unresponsive, not breathing, isnt breathing, not waking up, wont wake up, blacked out, lost consciousness, desmayo, desmaye, se desmayo, me desmaye, desmayado, desmayada, inconsciente, se desplomo, no despierta, no responde, no reacciona, no respira, perdio el conocimiento',
-  bench:
-    'mixing, stirring, making soap, soaping, soap room, lye room, fumes, batter, mezclando, mezclar, haciendo jabon, vapores, vapor',
-  loaf: 'loaf, soap, bar, batter, swirl, mould, layer, jabon, barra, masa',
-  spill:
-    'spill, spilled, spilt, spilling, leaked, leaking, leaks, knocked over, knocked it over, tipped over, fell over, dropped, shattered, broke, broken, cracked, burst, smashed, derrame, derramo, derramado, derramada, volco, volque, se cayo, se me cayo, se rompio, se me rompio, gotea, se escapa, se solto',
-  onsurface: `${pairs(pairs('on, onto, over, across, all over', 'the, my, our'), SURFACES)}, ${pairs(pairs('en, sobre, por, al', 'el, la, mi'), SUELOS)}, ${pairs('al', SUELOS)}`,
-  kept: 'keep, keeps, store, stored, storing, weigh, weighed, mix, mixed, mixing, leave, put, sits, sitting, container, jar, tub, bag, guardo, guardar, dejo, pongo, pesar, peso, mezclo, mezclar, scale, set up, cleaned',
-  container:
-    'jug, pitcher, lye container, lye bucket, lye jar, plastic container, plastic jug, glass jug, jarra, jarra de plastico, recipiente, bidon',
-  moldout: [
-    'volcanoing, volcano ing, is volcanoing, is erupting',
+  blister: phrases(
     pairs(
-      pairs(
-        'climbing, coming, rising, spilling, pouring, pushing, crawling, flowing, running',
-        'out of, over',
-      ),
-      'the mould, the mold, my mould, my mold, its mould, the sides of the mould',
+      'have, got, has, getting, got some, have some, salio, salieron, tengo, tiene, hizo, hicieron',
+      'a blister, blister, blisters, a big blister, una ampolla, ampolla, ampollas',
     ),
-    'saliendose del molde, saliendo del molde, desbordandose del molde, rebosando del molde, se sale del molde',
-    'overflowing the mould, overflowing the mold, se esta saliendo del molde, esta saliendo del molde, se esta desbordando del molde, esta rebosando del molde, sube y se sale del molde',
-  ].join(', '),
-  volcano: 'volcano, a volcano, volcan, un volcan',
-  greyed: 'grey, gray, greyish, grayish, gris, grisacea, plomiza',
-  givesway:
-    'melting, melted, melts, warping, buckling, collapsing, shattered, shattering, cracking, exploded, se derrite, derritiendo, se esta derritiendo, se deforma, se rompio, reventó, revento, estallo',
-  fat: 'oil, oils, butter, butters, wax, coconut, shea, palm, lard, tallow, chocolate, aceite, aceites, manteca, cera, coco, melt and pour, base',
-  metalpot: `${pairs(METALS, POTS)}, ${pairs(OLLAS, 'de aluminio, de zinc, de cinc, de lata, galvanizado, galvanizada, de estano')}`,
-  gassing:
-    'hydrogen, bubble, bubbles, bubbling, fizz, fizzing, fizzes, fizzy, foaming, foams, hissing, hisses, boiling, smoking, hidrogeno, burbuja, burbujas, burbujea, burbujeando, espuma, espumando, hierve, hirviendo, humea, sisea',
-  bleach:
-    'bleach, chlorine, hypochlorite, pool granules, pool shop granules, pool chemicals, pool powder, pool shock, pool tablets, pool stuff, pool bleach, chlorine tablets, chlorine granules, swimming pool granules, granules for the pool, stuff for the pool, granulado de piscina, pastillas de piscina, pastilla de piscina, polvo de piscina, pastillas de la alberca, pastillas de alberca, granulado de la pileta, pastillas de pileta, pastillas de la pileta, cloro, lavandina, hipoclorito, agua lavandina, lejia de limpiar, lejia de lavar, lejia domestica',
-  sour: 'vinegar, acid, acids, citric, citric acid, lemon juice, lemon, ammonia, toilet cleaner, descaler, vinagre, acido, acido citrico, limon, jugo de limon, amoniaco, amonia, desincrustante, antical, muriatic acid, rubbing alcohol',
-  joined:
-    'went in, went in with, in with, got in, fell in, tipped, dumped, chucked, in the same, same bucket, cayo, cayeron, se metio, en el mismo, mix, mixed, mixing, mixes, combined, together, added, add, poured, pour, put, mezcle, mezclo, mezclar, mezclando, mezclado, mezcla de, junte, junto, eche, echo, agregue, agrego, puse, combine, cleaned, clean up, cleaning, limpiar, limpiando, limpie',
-  yellowed: 'yellow, green, greenish, yellowish, amarillo, amarilla, verde, verdoso, amarillento',
-  chlorine: 'chlorine, chloramine, bleach fumes, bleach gas, cloro, cloramina, gas de cloro, chlorine gas',
-  reek: 'smell, smells, smelling, smelled, smelt, stink, stinks, gas, fumes, vapour, vapor, cloud, olor, huele, olia, huelo, apesta, vapores, nube, strong',
-  alight:
-    'caught fire, caught on fire, catching fire, catches fire, burst into flames, up in flames, went up in flames, in flames, is in flames, se prendio fuego, se incendio, prendio fuego, agarro fuego, cogio fuego, en llamas, se esta incendiando, echa llamas, ignited, has ignited, ignites, igniting, is smouldering, is smoldering, is smoulderin, is smolderin, started smouldering, started smoldering, started to smoulder, flames are, flames coming, encendio en llamas, salen llamas',
-  blaze: `${pairs('kitchen, grease, oil, stove, house, oven, microwave, pan, electrical', 'fire')}, incendio, incendio en la cocina, fuego en la cocina, hay fuego, hay un fuego, hay llamas, there is a fire, theres a fire, a fire started, fire in the kitchen, fire on the stove, set fire to, set on fire, flames on the stove, flames coming out`,
-  onfire: 'on fire, ardiendo, flames, llamas, fuego',
-  burnable:
-    'oil, oils, pot, pan, stove, kitchen, oven, towel, towels, microwave, curtain, curtains, hob, burner, house, sleeve, shirt, hair, alcohol, aceite, olla, sarten, cocina, horno, hornilla, estufa, cortina, toalla, casa, ropa, pelo, manga, slow cooker',
-  simile:
-    'like, como, colour, colours, swirl, scent, mica, fragrance, sunset, dragon, sales, theme, design, fragancia, remolino, diseno, called, named, candle, vela, velas',
-  inhaled:
-    'inhaled, breathed in, breathed, sniffed, snorted, breathing in, inhalo, inhale, aspiro, aspire, respiro, respire',
-  chesty:
-    'wheeze, wheezing, wheezes, coughing, cough, tight chest, chest is tight, went numb, is numb, face is numb, gone numb, sneezing, throat hurts, tosiendo, tos, silbido, se me durmio, entumecida, entumecido, pecho apretado, estornudando',
-  dust: 'powder, powders, charcoal, mica, micas, clay, oxide, titanium dioxide, dust, kaolin, glitter, polvo, polvos, carbon, carbon activado, arcilla, oxido, caolin, purpurina, zinc oxide',
-  guard:
-    'mask, respirator, should, avoid, safe, dangerous, can, could, if, mascarilla, peligroso, evitar, seguro, puede, cubrebocas',
+    pairs('my, his, her', 'blister, blisters'),
+  ),
+  /** Skin that lye has softened day after day: it does not hurt at first. */
+  rawskin: spaced`
+    raw, red raw, cracking, cracked, cracks, bleeding, bleed, bleeds, splitting, split open, peeling,
+    peeled, shredded, agrietadas, agrietados, agrietan, se agrietan, sangran, sangrando, en carne viva,
+    se pelan, peladas, peladisimas, despellejadas
+  `,
+  barehanded: spaced`
+    bare handed, barehanded, bare hands, bare fingers, unmoulding, unmolding, unmoulded, unmolded,
+    without gloves, no gloves, gloveless, desmoldo, desmoldar, desmoldando, desmolde, sin guantes,
+    a mano pelada, manos desnudas
+  `,
+  fingerpart: spaced`
+    fingertip, fingertips, yema, yemas, yemas de los dedos, fingernail, fingernails, cuticle, cuticles,
+    under my nail, under my nails, nail bed, una del dedo, debajo de la una, bajo la una, bajo las unas,
+    dedo, dedos, finger, fingers, brazo, mano, manos, arm, hand, hands, pierna, leg
+  `,
+  /** Lye eats deep and numbs what it eats: a hole in a hand need not hurt. */
+  holed: spaced`
+    ${pairs('ate, eaten, eating, burned, burnt, burning, made, left', 'a hole, a wee hole, a big hole, a hole in, a crater, through')},
+    ${pairs('hizo, ha hecho, comio, abrio, dejo', 'un hueco, un hoyo, un agujero, un boquete')}
+  `,
+  /** Lungs that lye dust or mist has hurt fill with water, and what comes up is pink. */
+  pinkcough: phrases(
+    pairs(
+      pairs('cough, coughing, coughed, coughs', 'up, out'),
+      'blood, pink, pinkish, red, bloody, some blood, a bit of blood, pink stuff, pink froth, pink foam',
+    ),
+    pairs('cough, coughing, coughed', 'blood, pink'),
+    pairs('pink, pinkish, bloody', 'phlegm, sputum'),
+    pairs('tose, toso, tosiendo, tosio', 'sangre, rosado, rosa, con sangre, espuma rosada, flema rosada'),
+    pairs('flema, flemas, esputo', 'rosada, rosado, rosa, con sangre'),
+  ),
+  outcold: spaced`
+    unconscious, passed out, fainted, faints, collapsed, unresponsive, not breathing, isnt breathing,
+    not waking up, wont wake up, blacked out, lost consciousness, desmayo, desmaye, se desmayo, me desmaye,
+    desmayado, desmayada, inconsciente, se desplomo, no despierta, no responde, no reacciona, no respira,
+    perdio el conocimiento
+  `,
+  ...AT_THE_BENCH,
 } as const;
 
 export type OutrightWord = keyof typeof OUTRIGHT_WORDS;

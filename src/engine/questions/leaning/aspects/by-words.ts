@@ -1,3 +1,4 @@
+import { spaced, unbroken } from '../../../over-lines.ts';
 import type { Aspect } from './aspect.ts';
 
 /* What a turn asks by the words that are in it, in whatever order: every word is one that tells nothing or belongs to the aspect. */
@@ -15,7 +16,15 @@ const JOINED: readonly (readonly [RegExp, string])[] = [
   ],
   [/(?<!\p{L})(?:(?:what|which) colou?r|que color)(?!\p{L})/gu, 'whatcolour'],
   [
-    /(?<!\p{L})(?:(?:some|any)thing|owt|summat|what) else|(?:a )?better (?:one|choice|option)|(?:some|any)thing better|(?:algun[oa]|algo|otr[oa]) mejor|(?:alguna )?otra (?:cosa|opcion)|algo (?:seguro|estable|que (?:aguante|dure|no cambie))|something (?:safe|stable|that (?:holds|stays|works|lasts))(?!\p{L})/gu,
+    new RegExp(
+      unbroken`
+        (?<!\p{L})(?:(?:some|any)thing|owt|summat|what) else|(?:a )?better (?:one|choice|option)|(?:some|
+        any)thing better|(?:algun[oa]|algo|otr[oa]) mejor|(?:alguna )?otra (?:cosa|opcion)|algo (?:seguro|
+        estable|que (?:aguante|dure|no cambie))|something (?:safe|stable|that (?:holds|stays|works|
+        lasts))(?!\p{L})
+      `,
+      'gu',
+    ),
     'another',
   ],
   [
@@ -27,8 +36,16 @@ const JOINED: readonly (readonly [RegExp, string])[] = [
 
 /** These tell nothing of what is asked. */
 const TELLS_NOTHING = set(
-  'a an the i you we my me it its that thats this these those they them their theyre one ones is isnt are arent was were will wont would does doesnt do dont did can cant could should shall to of for in on at be been am so and or but if then anyway actually really just please tho though now also too as well even ever still ok any some all there what which how with by up ' +
-    'el la los las lo le les me se te mi mis un una unos unas es son esta estan este estos eso esa ese esas esos esto va van ya y e o u de del al en con por para pa que q no si pero pues entonces tambien muy mas asi hay como seria sera',
+  spaced`
+    a an the i you we my me it its that thats this these those they them their theyre one ones is isnt are
+    arent was were will wont would does doesnt do dont did can cant could should shall to of for in on at
+    be been am so and or but if then anyway actually really just please tho though now also too as well
+    even ever still ok any some all there what which how with by up ` +
+    spaced`
+      el la los las lo le les me se te mi mis un una unos unas es son esta estan este estos eso esa ese
+      esas esos esto va van ya y e o u de del al en con por para pa que q no si pero pues entonces tambien
+      muy mas asi hay como seria sera
+    `,
 );
 
 type Asked = {
@@ -43,7 +60,11 @@ const ASKED: readonly Asked[] = [
     aspect: 'how-long',
     keys: set('howlong'),
     beside: set(
-      'between each other layers layer entre otra otras capa capas cada leave wait take takes last lasts keep keeps until till ready left need needs before dura tarda espero dejo esperar dejar hasta listo lista aguanta',
+      spaced`
+        between each other layers layer entre otra otras capa capas cada leave wait take takes last lasts
+        keep keeps until till ready left need needs before dura tarda espero dejo esperar dejar hasta listo
+        lista aguanta
+      `,
     ),
   },
   {
@@ -58,7 +79,10 @@ const ASKED: readonly Asked[] = [
   {
     aspect: 'safe',
     keys: set(
-      'safe unsafe dangerous harmful harmless toxic danger harm bad seguro segura seguros seguras peligroso peligrosa peligrosos peligrosas toxico toxica toxicos dano malo mala',
+      spaced`
+        safe unsafe dangerous harmful harmless toxic danger harm bad seguro segura seguros seguras
+        peligroso peligrosa peligrosos peligrosas toxico toxica toxicos dano malo mala
+      `,
     ),
     beside: set(
       'skin kids kid children babies baby use using touch wash washing face body people piel ninos nino bebes usar tocar lavar cara cuerpo hace',
@@ -70,16 +94,25 @@ const ASKED: readonly Asked[] = [
       'bleed bleeds bleeding stain stains staining mancha manchan manchar manche sangra sangran sangrar',
     ),
     beside: set(
-      'bath tub sink towel towels flannel flannels skin hands lather suds white clothes cloth next colour colours layer layers into toalla toallas piel manos espuma blanco banera ropa capa',
+      spaced`
+        bath tub sink towel towels flannel flannels skin hands lather suds white clothes cloth next colour
+        colours layer layers into toalla toallas piel manos espuma blanco banera ropa capa
+      `,
     ),
   },
   {
     aspect: 'holds',
     keys: set(
-      'fade fades fading last lasts survive survives stable hold holds lightfast aguanta aguantan aguantara dura duran durara destine despinta decolora estable estables resiste resisten',
+      spaced`
+        fade fades fading last lasts survive survives stable hold holds lightfast aguanta aguantan
+        aguantara dura duran durara destine despinta decolora estable estables resiste resisten
+      `,
     ),
     beside: set(
-      'sun sunlight light window windowsill time over years weeks months lye soap bar long colour stay sol luz ventana tiempo anos meses semanas sosa jabon color queda mucho',
+      spaced`
+        sun sunlight light window windowsill time over years weeks months lye soap bar long colour stay sol
+        luz ventana tiempo anos meses semanas sosa jabon color queda mucho
+      `,
     ),
   },
   {
@@ -116,7 +149,10 @@ const ASKED: readonly Asked[] = [
   {
     aspect: 'comes-back',
     keys: set(
-      'fix fixable save salvage salvageable rescue ruined lost round remedy arreglar arreglo arregla salvar salva rescatar remedio solucion arruinado arruinada perdido perdida',
+      spaced`
+        fix fixable save salvage salvageable rescue ruined lost round remedy arreglar arreglo arregla
+        salvar salva rescatar remedio solucion arruinado arruinada perdido perdida
+      `,
     ),
     beside: set('way possible anything somehow tiene puede puedo alguna manera forma'),
   },

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../over-lines.ts';
 import { type AspectPhrases, CUPS, IT, whole } from './aspect.ts';
 
 /** Asked of what was answered, whatever it was of. */
@@ -5,7 +6,10 @@ export const OF_AN_ANSWER: readonly AspectPhrases[] = [
   [
     'how-long',
     whole(
-      `(?:for )?how (?:long|many (?:mins?|minutes|hours|days|weeks))(?: (?:is|does|do|will|should|for|would) (?:${IT}|i|we)(?: (?:take|last|wait|be|leave it|keep it))?)?(?: for)?`,
+      unbroken`
+        (?:for )?how (?:long|many (?:mins?|minutes|hours|days|weeks))(?: (?:is|does|do|will|should|for|
+        would) (?:${IT}|i|we)(?: (?:take|last|wait|be|leave it|keep it))?)?(?: for)?
+      `,
       `how long(?: (?:until|till|before)(?: then| that)?)?`,
       `(?:por )?cuanto (?:tiempo|rato|tarda|dura|espero|hay que esperar)(?: (?:es|seria|son|dura|tarda|espero|lo dejo|la dejo))?(?: eso)?`,
       `cuant[oa]s (?:minutos|horas|dias|semanas)(?: (?:son|espero|tarda))?`,
@@ -41,7 +45,10 @@ export const OF_AN_ANSWER: readonly AspectPhrases[] = [
       `(?:but )?why(?: (?:is|was|does|do|not|so|that|this|did|would) ?(?:${IT})?(?: (?:is|happen|happened|so|matter))?)?`,
       'how come(?: that)?',
       'why so(?: much| little| long)?',
-      `(?:y )?(?:por ?que|pq|xq|y eso)(?: (?:me |se |le )?(?:es|no|pasa|paso|ocurre|sale|salio|salen|hace|queda|quedo|pone|puso|tanto|debe))?(?: (?:eso|esto|asi|entonces))?`,
+      unbroken`
+        (?:y )?(?:por ?que|pq|xq|y eso)(?: (?:me |se |le )?(?:es|no|pasa|paso|ocurre|sale|salio|salen|hace|
+        queda|quedo|pone|puso|tanto|debe))?(?: (?:eso|esto|asi|entonces))?
+      `,
       'a que se debe(?: eso)?',
       'what (?:causes?|caused|does) (?:it|that)',
     ),
@@ -52,7 +59,10 @@ export const OF_AN_ANSWER: readonly AspectPhrases[] = [
       `what (?:does|do|will|can|would|holds|stays|works|else)(?: (?:i use|i use instead|instead|then|work|hold|stay|last|work instead))*`,
       `what (?:can|should|do|could) i use(?: instead)?`,
       `which (?:one )?(?:does|do|will|would|holds|stays|works)(?: (?:it|hold|stay|last))?`,
-      `(?:y )?(?:cual|que|cuales)(?: (?:otro|otra))? (?:si|uso|aguanta|aguantan|sirve|sirven|queda|pongo|seria|se queda|no se va|dura|duran)(?: (?:si|entonces|en vez|en su lugar|aguanta|sirve|dura))?`,
+      unbroken`
+        (?:y )?(?:cual|que|cuales)(?: (?:otro|otra))? (?:si|uso|aguanta|aguantan|sirve|sirven|queda|pongo|
+        seria|se queda|no se va|dura|duran)(?: (?:si|entonces|en vez|en su lugar|aguanta|sirve|dura))?
+      `,
       `que uso(?: en (?:vez|lugar|su lugar))?`,
     ),
   ],
@@ -90,7 +100,10 @@ export const OF_AN_ANSWER: readonly AspectPhrases[] = [
       `(?:is (?:that|it|this) |are (?:those|they|these) )?(?:in )?${CUPS}(?: (?:or|o) (?:in )?${CUPS})+`,
       `(?:what|which) (?:size |kind of )?(?:cups?|spoons?)`,
       `(?:en |son |es )?(?:que )?(?:tazas?|cucharas?|cucharadas?) (?:son|de que tamano)`,
-      `(?:en |son |es )?tazas? (?:de )?(?:gringas?|americanas?|metricas?|europeas?|240|250)(?: ml)?(?: o (?:de )?(?:gringas?|americanas?|metricas?|europeas?|240|250)(?: ml)?)?`,
+      unbroken`
+        (?:en |son |es )?tazas? (?:de )?(?:gringas?|americanas?|metricas?|europeas?|240|
+        250)(?: ml)?(?: o (?:de )?(?:gringas?|americanas?|metricas?|europeas?|240|250)(?: ml)?)?
+      `,
     ),
   ],
   [

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../over-lines.ts';
 import { unaccented } from '../../../text/unaccented.ts';
 import { wordCount } from '../../../text/word-count.ts';
 import { LYE_WORDS } from '../../fields/soap-words.ts';
@@ -7,11 +8,22 @@ import type { Talk } from '../before.ts';
 
 /** Who goes on from a matter of lye writes few words, and names no new thing. */
 const MOST_WORDS = 7;
-const NEW_THING =
-  /(?<!\p{L})(?:micas?|oxid\p{L}*|pigment\p{L}*|colou?r\p{L}*|powders?|polvos?|clays?|arcillas?|swirl\p{L}*|soaps?|jabon\p{L}*|batter|masa|mezcla|mou?lds?|moldes?|oils?|aceites?|bars?|pastillas?|layers?|capas?|scents?|fragranc\p{L}*|fragancia)(?!\p{L})/u;
+const NEW_THING = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:micas?|oxid\p{L}*|pigment\p{L}*|colou?r\p{L}*|powders?|polvos?|clays?|arcillas?|
+    swirl\p{L}*|soaps?|jabon\p{L}*|batter|masa|mezcla|mou?lds?|moldes?|oils?|aceites?|bars?|pastillas?|
+    layers?|capas?|scents?|fragranc\p{L}*|fragancia)(?!\p{L})
+  `,
+  'u',
+);
 /** What a powder does in a liquid. */
-const OF_LIQUID =
-  /(?<!\p{L})(?:bottom|sank|sinks?|sunk|settl\p{L}*|floats?|floating|sludge|thick|stir(?:red)?|cloudy|fondo|hundi\p{L}*|asent\p{L}*|flota\p{L}*|espes\p{L}*|turbi[oa]|revuelv\p{L}*)(?!\p{L})/u;
+const OF_LIQUID = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:bottom|sank|sinks?|sunk|settl\p{L}*|floats?|floating|sludge|thick|stir(?:red)?|cloudy|
+    fondo|hundi\p{L}*|asent\p{L}*|flota\p{L}*|espes\p{L}*|turbi[oa]|revuelv\p{L}*)(?!\p{L})
+  `,
+  'u',
+);
 const OTHER_LIQUID = /(?<!\p{L})(?:oils?|aceites?|glycerine?|glicerina|batter|masa|mou?ld|molde)(?!\p{L})/u;
 const MOST_OF_LIQUID = 18;
 const GRAINS =

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../over-lines.ts';
 import { foldedColour, isColourWord } from '../../../text/colours/folded-colours.ts';
 import type { LyeTopic } from '../../lye/topics/topic.ts';
 import { turnsToAnother } from '../carried.ts';
@@ -22,30 +23,61 @@ const whole = (words: string) => new RegExp(String.raw`(?<!\p{L})(?:${words})(?!
 
 /** A recipe, a dose or a batch of its own is asked of, and not the soap that was spoken of. */
 const OF_ELSE = whole(
-  String.raw`(?:how much|cuant[oa]s?)(?: \p{L}+){0,2} (?:mica|oxide|clay|charcoal|titanium|lye|naoh|water|oils?|oxido|arcilla|carbon|titanio|sosa|agua|aceites?)|recipe for|receta (?:para|de)|next (?:time|batch)|la proxima(?: vez)?`,
+  unbroken`
+    (?:how much|cuant[oa]s?)(?: \p{L}+){0,2} (?:mica|oxide|clay|charcoal|titanium|lye|naoh|water|oils?|
+    oxido|arcilla|carbon|titanio|sosa|agua|aceites?)|recipe for|receta (?:para|de)|next (?:time|batch)|
+    la proxima(?: vez)?
+  `,
 );
 
 const AWAY = whole(
-  String.raw`throw|thrown|bin|trash|garbage|dispos\p{L}+|get(?:ting)? rid|toss\p{L}*|chuck\p{L}*|down the (?:drain|sink)|tir(?:o|ar\p{L}*|arl[oa])|basura|desech\p{L}+|deshac(?:er|erme|erse|go)\p{L}*|fregadero|desague`,
+  unbroken`
+    throw|thrown|bin|trash|garbage|dispos\p{L}+|get(?:ting)? rid|toss\p{L}*|chuck\p{L}*|down the (?:drain|
+    sink)|tir(?:o|ar\p{L}*|arl[oa])|basura|desech\p{L}+|deshac(?:er|erme|erse|go)\p{L}*|fregadero|desague
+  `,
 );
 const PROVES = whole(
-  String.raw`how (?:do|will|would|can|could|d) (?:i|you|we) (?:know|tell|be sure)|(?:know|tell|sure|check|test) (?:if|when|that|whether|its|it|theyre|they)|safe (?:after|afterwards|then|again)|what test|como (?:se|lo se|puedo saber|lo compruebo|compruebo|sabre)|saber (?:si|cuando|que)|(?:compruebo|comprobar|comprobarlo|me aseguro)|seguro (?:despues|luego)`,
+  unbroken`
+    how (?:do|will|would|can|could|d) (?:i|you|we) (?:know|tell|be sure)|(?:know|tell|sure|check|
+    test) (?:if|when|that|whether|its|it|theyre|they)|safe (?:after|afterwards|then|again)|what test|
+    como (?:se|lo se|puedo saber|lo compruebo|compruebo|sabre)|saber (?:si|cuando|que)|(?:compruebo|
+    comprobar|comprobarlo|me aseguro)|seguro (?:despues|luego)
+  `,
 );
 const WAITS = whole(
-  String.raw`cur(?:e|es|ed|ing)|wait\p{L}*|longer|more time|(?:weeks?|months?|years?)|leave (?:it|them)|let (?:it|them) (?:sit|rest|be|dry|go|cure|age)|sit (?:a|for|there)|rest (?:a|for|it)|how (?:long|soon)|when can|curar\p{L}*|curad[oa]|curado|curo|cura|esper\p{L}+|mas tiempo|semanas?|meses|anos?|dej(?:o|ar|arl[oa]|amos|andol[oa])|repos\p{L}+|cuanto tiempo|cuando (?:puedo|podre|se puede)`,
+  unbroken`
+    cur(?:e|es|ed|ing)|wait\p{L}*|longer|more time|(?:weeks?|months?|years?)|leave (?:it|them)|let (?:it|
+    them) (?:sit|rest|be|dry|go|cure|age)|sit (?:a|for|there)|rest (?:a|for|it)|how (?:long|soon)|when can|
+    curar\p{L}*|curad[oa]|curado|curo|cura|esper\p{L}+|mas tiempo|semanas?|meses|anos?|dej(?:o|ar|arl[oa]|
+    amos|andol[oa])|repos\p{L}+|cuanto tiempo|cuando (?:puedo|podre|se puede)
+  `,
 );
 const MENDS = whole(
-  String.raw`how (?:do|would|should|can|to) ?(?:i|you|we)? ?(?:do|fix|save|mend|repair|rescue|make it right)|do (?:it|that)|fix\p{L}*|sav(?:e|ed|ing)|rescu\p{L}+|repair\p{L}*|rebatch\p{L}*|remelt\p{L}*|melt\p{L}*|put (?:it|that) right|(?:add|stir|mix|put|pour) (?:it|the|that|them)(?: \p{L}+){0,3}|arregl\p{L}+|salv(?:o|ar|arl[oa])|rescat\p{L}+|rehac\p{L}+|refund\p{L}+|fund\p{L}+|(?:lo|la) hago|se hace|(?:echarl[oa]|echarsel[oa]|(?:lo|la|se lo|se la) echo|anadirl[oa]|mezclarl[oa])|remedio|solucion`,
+  unbroken`
+    how (?:do|would|should|can|to) ?(?:i|you|we)? ?(?:do|fix|save|mend|repair|rescue|make it right)|
+    do (?:it|that)|fix\p{L}*|sav(?:e|ed|ing)|rescu\p{L}+|repair\p{L}*|rebatch\p{L}*|remelt\p{L}*|melt\p{L}*|
+    put (?:it|that) right|(?:add|stir|mix|put|pour) (?:it|the|that|them)(?: \p{L}+){0,3}|arregl\p{L}+|
+    salv(?:o|ar|arl[oa])|rescat\p{L}+|rehac\p{L}+|refund\p{L}+|fund\p{L}+|(?:lo|la) hago|se hace|
+    (?:echarl[oa]|echarsel[oa]|(?:lo|la|se lo|se la) echo|anadirl[oa]|mezclarl[oa])|remedio|solucion
+  `,
 );
 const LAUNDRY = whole(
   String.raw`laundry|clothes|washing machine|dishes|floors?|toilet|clean(?:ing)?|lavar (?:la )?ropa|la ropa|lavadora|platos|fregar|suelos?|limpiar`,
 );
 const USES = whole(
-  String.raw`us(?:e|ed|es|ing|able)|wash\p{L}*|sell\p{L}*|sold|giv(?:e|en|ing)|gifts?|skin|hands?|shower|bath|face|body|shav\p{L}+|touch\p{L}*|mild|gentle|customers?|kids?|people|anyway|safe|ok|okay|fine|usar\p{L}*|(?:lo|la|los) uso|lavar\p{L}*|vend\p{L}+|regal\p{L}+|piel|manos?|duch\p{L}+|cara|tocar\p{L}*|suave|seguro|sirve|vale|aprovech\p{L}+|pasa algo`,
+  unbroken`
+    us(?:e|ed|es|ing|able)|wash\p{L}*|sell\p{L}*|sold|giv(?:e|en|ing)|gifts?|skin|hands?|shower|bath|face|
+    body|shav\p{L}+|touch\p{L}*|mild|gentle|customers?|kids?|people|anyway|safe|ok|okay|fine|usar\p{L}*|
+    (?:lo|la|los) uso|lavar\p{L}*|vend\p{L}+|regal\p{L}+|piel|manos?|duch\p{L}+|cara|tocar\p{L}*|suave|
+    seguro|sirve|vale|aprovech\p{L}+|pasa algo
+  `,
 );
 const OF_COLOUR = whole(String.raw`colou?rs?|swirls?|pretty|color(?:es)?|remolino|dibujo|bonit[oa]`);
 const STAYS = whole(
-  String.raw`still|stay\p{L}*|keep\p{L}*|look\p{L}*|be|hold\p{L}*|change\p{L}*|fade\p{L}*|qued\p{L}+|sigu\p{L}+|seguir\p{L}*|mantien\p{L}+|manten\p{L}+|aguant\p{L}+|cambi\p{L}+|pierd\p{L}+`,
+  unbroken`
+    still|stay\p{L}*|keep\p{L}*|look\p{L}*|be|hold\p{L}*|change\p{L}*|fade\p{L}*|qued\p{L}+|sigu\p{L}+|
+    seguir\p{L}*|mantien\p{L}+|manten\p{L}+|aguant\p{L}+|cambi\p{L}+|pierd\p{L}+
+  `,
 );
 
 const namesHue = (text: string): boolean => text.split(' ').some(word => isColourWord(foldedColour(word)));
@@ -61,7 +93,11 @@ function ofHeavySoap(text: string): AskedInDanger | undefined {
 }
 
 const SOLID = whole(
-  String.raw`crust\p{L}*|grains?|grainy|lump\p{L}*|crystal\p{L}*|chunks?|caked?|clump\p{L}*|solids?|stuck|bottom|undissolved|hard (?:bit|layer|piece)s?|rock\p{L}*|costras?|gran(?:os?|itos)|grum\p{L}*|cristal\p{L}*|trozos?|bolit\p{L}*|terron\p{L}*|piedras?|fondo|pegad[oa]s?|sin disolver|endurecid[oa]s?`,
+  unbroken`
+    crust\p{L}*|grains?|grainy|lump\p{L}*|crystal\p{L}*|chunks?|caked?|clump\p{L}*|solids?|stuck|bottom|
+    undissolved|hard (?:bit|layer|piece)s?|rock\p{L}*|costras?|gran(?:os?|itos)|grum\p{L}*|cristal\p{L}*|
+    trozos?|bolit\p{L}*|terron\p{L}*|piedras?|fondo|pegad[oa]s?|sin disolver|endurecid[oa]s?
+  `,
 );
 const CLOUDY = whole(
   String.raw`cloud\p{L}*|milky|murky|film|scum|flakes|turbi[oa]|lechos[oa]|nata|pelicula|velo|copos`,
@@ -70,7 +106,10 @@ const METAL = whole(String.raw`alumin\p{L}+|alu|tin|zinc|galvani\p{L}+|hojalata|
 const STEEL = whole(String.raw`stainless|steel|inox\p{L}*|acero`);
 /** Batter, bars and colours are no lye water. */
 const OF_OTHER_STUFF = whole(
-  String.raw`micas?|oxid\p{L}+|pigment\p{L}*|powders?|polvos?|clays?|arcillas?|soaps?|jabon\p{L}*|batter|masa|oils?|aceites?|mou?lds?|moldes?|bars?|pastillas?|lo(?:af|aves)|glycerin\p{L}*|glicerina`,
+  unbroken`
+    micas?|oxid\p{L}+|pigment\p{L}*|powders?|polvos?|clays?|arcillas?|soaps?|jabon\p{L}*|batter|masa|oils?|
+    aceites?|mou?lds?|moldes?|bars?|pastillas?|lo(?:af|aves)|glycerin\p{L}*|glicerina
+  `,
 );
 
 function ofLyeWater(text: string, danger: Danger): AskedInDanger | undefined {

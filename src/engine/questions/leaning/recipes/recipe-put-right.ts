@@ -1,4 +1,5 @@
 import { knownOil } from '../../../batch/oils/find-oil.ts';
+import { unbroken } from '../../../over-lines.ts';
 import { unaccented } from '../../../text/unaccented.ts';
 import { LYE_WORDS } from '../../fields/soap-words.ts';
 import type { Ran } from '../before.ts';
@@ -11,8 +12,14 @@ import { namesOilOf, recipeFor, reweighed } from './recipe.ts';
 const ASKS_RECIPE: Lean = { kind: 'asks', lacks: 'whole-recipe' };
 
 /** Says that what was told was wrong. */
-const PUTS_RIGHT =
-  /^\W*(?:(?:no|nope|ah|oh|oops|and|y|but|pero) )*(?:hang on|hold on|wait|sorry|actually|correction|scrap that|i meant?|my mistake|typo|should be|got that wrong|no|perd[oó]n|espera|esper[aá]|digo|en realidad|correcci[oó]n|me equivoqu[eé]|quise decir|ojo|mejor dicho)(?!\p{L})/iu;
+const PUTS_RIGHT = new RegExp(
+  unbroken`
+    ^\W*(?:(?:no|nope|ah|oh|oops|and|y|but|pero) )*(?:hang on|hold on|wait|sorry|actually|correction|
+    scrap that|i meant?|my mistake|typo|should be|got that wrong|no|perd[oó]n|espera|esper[aá]|digo|
+    en realidad|correcci[oó]n|me equivoqu[eé]|quise decir|ojo|mejor dicho)(?!\p{L})
+  `,
+  'iu',
+);
 const NAME = String.raw`((?:\p{L}+ )??\p{L}+?)`;
 const FIGURE = String.raw`(\d{1,4}(?:[.,]\d+)?) ?(?:g|gr|grams?|gramos?)?`;
 const NAME_FIRST = new RegExp(
@@ -65,8 +72,13 @@ export function weightsPutRight(typed: string, before: Ran): Lean | undefined {
   return laid ? run(laid) : ASKS_RECIPE;
 }
 
-const SCALES =
-  /(?<!\p{L})(?:scal\p{L}+|resiz\p{L}+|shrink|fit|make it|bring it|adapt\p{L}*|ajust\p{L}*|adapt\p{L}*|escal\p{L}*|reduc\p{L}+|pasal[oa]|hacel[oa]|achic\p{L}+)(?!\p{L})/u;
+const SCALES = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:scal\p{L}+|resiz\p{L}+|shrink|fit|make it|bring it|adapt\p{L}*|ajust\p{L}*|adapt\p{L}*|
+    escal\p{L}*|reduc\p{L}+|pasal[oa]|hacel[oa]|achic\p{L}+)(?!\p{L})
+  `,
+  'u',
+);
 const OF_OILS =
   /(\d{2,5}(?:[.,]\d+)? ?(?:kg|g|grams?|gramos?|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?)?) ?(?:of |de )?(?:oils?|aceites?)(?!\p{L})/gu;
 /** "The mould only takes 900 of oils, so scale it": the whole recipe for so much oil. Pure. */

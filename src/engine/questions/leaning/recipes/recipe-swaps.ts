@@ -1,4 +1,5 @@
 import { knownOil } from '../../../batch/oils/find-oil.ts';
+import { unbroken } from '../../../over-lines.ts';
 import type { Laid, Ran } from '../before.ts';
 import { type Lean, run } from '../lean-kinds.ts';
 import { partSwapTurn, swapTurn } from '../turns.ts';
@@ -22,8 +23,14 @@ export function swapLaid(text: string, before: Ran): Lean | undefined {
   return laid ? run(laid) : ASKS_RECIPE;
 }
 
-const OTHER_LYE =
-  /^(?:(?:if|si|its|it is|es|fuera|with|con|i have|ive got|ive|only|i|have|got|use|using|tengo|uso|what|about|for|para|lo|que|the|la|el) )*(?:potassium(?: hydroxide)?|koh|potasa(?: caustica)?|potasio|hidroxido de potasio)(?: (?:ive|i have|i|got|have|lye|la|que|lo|tengo|hay|en|casa|here))*$/u;
+const OTHER_LYE = new RegExp(
+  unbroken`
+    ^(?:(?:if|si|its|it is|es|fuera|with|con|i have|ive got|ive|only|i|have|got|use|using|tengo|uso|what|
+    about|for|para|lo|que|the|la|el) )*(?:potassium(?: hydroxide)?|koh|potasa(?: caustica)?|potasio|
+    hidroxido de potasio)(?: (?:ive|i have|i|got|have|lye|la|que|lo|tengo|hay|en|casa|here))*$
+  `,
+  'u',
+);
 
 /** "If it's potassium I've got": the same recipe by the other lye. Pure. */
 export const otherLyeLaid = (text: string, before: Ran): Lean | undefined =>
@@ -45,8 +52,17 @@ export function waterLaid(text: string, before: Ran): Lean | undefined {
   return { kind: 'runs', readings: Number(told) <= MOST_STRENGTH ? ways : ways.toReversed() };
 }
 
-const TAKES_AWAY =
-  /^(?:(?:what|if|can|could|may|should|i|we|ill|im|lets|puedo|podria|y|si|le|les|que|pasa|voy|a) )*(?:take (?:out|the|my|away)|took (?:out|the|my)|taking out|leav\p{L}+ out|(?:leave|left|drop|dropp\p{L}+|ditch\p{L}*|remov\p{L}+|skip\p{L}*|swap\p{L}*|replac\p{L}+|switch\p{L}*|chang\p{L}+|sac[aoe]\p{L}*|saqu\p{L}+|quit[aoe]\p{L}*|cambi\p{L}+|reempla\p{L}+|sustitu\p{L}+)) |(?:^| )(?:without|instead of|rather than|sin|en vez de|en vez del|en lugar de|en lugar del) (?:the |any |el |la |aceite de )*OIL/u;
+const TAKES_AWAY = new RegExp(
+  unbroken`
+    ^(?:(?:what|if|can|could|may|should|i|we|ill|im|lets|puedo|podria|y|si|le|les|que|pasa|voy|
+    a) )*(?:take (?:out|the|my|away)|took (?:out|the|my)|taking out|leav\p{L}+ out|(?:leave|left|drop|
+    dropp\p{L}+|ditch\p{L}*|remov\p{L}+|skip\p{L}*|swap\p{L}*|replac\p{L}+|switch\p{L}*|chang\p{L}+|
+    sac[aoe]\p{L}*|saqu\p{L}+|quit[aoe]\p{L}*|cambi\p{L}+|reempla\p{L}+|sustitu\p{L}+)) |(?:^| )(?:without|
+    instead of|rather than|sin|en vez de|en vez del|en lugar de|en lugar del) (?:the |any |el |la |
+    aceite de )*OIL
+  `,
+  'u',
+);
 const oilNamed = (text: string): string | undefined => {
   const words = text.split(' ');
   const at = words.findIndex((word, one) =>

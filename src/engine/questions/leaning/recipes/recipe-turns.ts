@@ -1,4 +1,5 @@
 import { knownOil } from '../../../batch/oils/find-oil.ts';
+import { unbroken } from '../../../over-lines.ts';
 import { aspectIn } from '../asked-of-it.ts';
 import { type Before, isOfLye, type Ran } from '../before.ts';
 import type { Lean } from '../lean-kinds.ts';
@@ -14,15 +15,26 @@ import { otherLyeLaid, swapLaid, takesOilAway, tellsOilOff, waterLaid } from './
 const ASKS_RECIPE: Lean = { kind: 'asks', lacks: 'whole-recipe' };
 
 /** What the lye goes into instead of water. */
-const LIQUID_INSTEAD =
-  /^(?:if |si )?(?:its |it is |es |fuera |lo hago |la hago |i )?(?:(?:with|use|using|con|en|usar|uso) )?(?:goat |coconut )?(?:milk|beer|wine|coffee|tea|aloe(?: juice)?|leche(?: de (?:cabra|coco))?|cerveza|vino|cafe|te)(?: (?:for|instead of|and not|not|en vez del?|en lugar del?|y no|no)(?: the| el| con| with)? (?:water|agua)| instead)?$/u;
+const LIQUID_INSTEAD = new RegExp(
+  unbroken`
+    ^(?:if |si )?(?:its |it is |es |fuera |lo hago |la hago |i )?(?:(?:with|use|using|con|en|usar|
+    uso) )?(?:goat |coconut )?(?:milk|beer|wine|coffee|tea|aloe(?: juice)?|leche(?: de (?:cabra|coco))?|
+    cerveza|vino|cafe|te)(?: (?:for|instead of|and not|not|en vez del?|en lugar del?|y no|
+    no)(?: the| el| con| with)? (?:water|agua)| instead)?$
+  `,
+  'u',
+);
 
 /** "And how much lye", after a colour: never without the oils. */
 const OF_LYE = /^(?:of |de )(?:the |la |el )?(?:lye|naoh|caustic soda|sosa|soda(?: caustica)?|lejia)$/u;
 
 const WEIGHT = String.raw`\d+(?:[.,]\d+)? ?(?:g|gr|grams?|gramos?|kg|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?)`;
 const SO_MUCH_OVER = new RegExp(
-  `^(?:(?:by|por|of|de|only|just|solo|unos|about|like|como|its|son|fueron|it|was) )*${WEIGHT}(?: (?:more|over|extra|too much|de mas|mas|de sobra))?(?: (?:in|en|for|para|per|on|of|de|out of) (?:a |un )?${WEIGHT}(?: (?:of |de )?(?:oils?|aceites?|batch|lote))?)?$`,
+  unbroken`
+    ^(?:(?:by|por|of|de|only|just|solo|unos|about|like|como|its|son|fueron|it|was) )*${WEIGHT}(?: (?:more|
+    over|extra|too much|de mas|mas|de sobra))?(?: (?:in|en|for|para|per|on|of|de|out of) (?:a |
+    un )?${WEIGHT}(?: (?:of |de )?(?:oils?|aceites?|batch|lote))?)?$
+  `,
   'u',
 );
 /** "By 10 g in 1 kg": how far over lye is, of oils that nobody named. Pure. */

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../over-lines.ts';
 import { knownOil } from '../../../batch/oils/find-oil.ts';
 import { readOils } from '../../../batch/oils/oil-list.ts';
 import { figureText } from '../../../quantities/for-readers.ts';
@@ -181,8 +182,13 @@ export function oilsAlone(typed: string, mayBeOne = false): string | undefined {
 }
 
 /** Puts something right, or tells an amount. */
-const CHANGES =
-  /\d|(?<!\p{L})(?:no|not|nope|wrong|sorry|instead|swap\p{L}*|less|more|half|halve|double|without|rest|en vez|sin|menos|mas|mitad|doble|resto|cambi\p{L}*|perdon|equivo\p{L}*)(?!\p{L})/u;
+const CHANGES = new RegExp(
+  unbroken`
+    \d|(?<!\p{L})(?:no|not|nope|wrong|sorry|instead|swap\p{L}*|less|more|half|halve|double|without|rest|
+    en vez|sin|menos|mas|mitad|doble|resto|cambi\p{L}*|perdon|equivo\p{L}*)(?!\p{L})
+  `,
+  'u',
+);
 /** Whether a turn after a recipe may have changed it, though nobody understood how: it is not told again then. Pure. */
 export const mayChangeRecipe = (before: Before, typed: string): boolean =>
   before.kind === 'command' &&

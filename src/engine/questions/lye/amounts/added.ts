@@ -1,5 +1,6 @@
 import { ADDITIVES } from '../../../batch/additives/additives.ts';
 import { knownOil } from '../../../batch/oils/find-oil.ts';
+import { unbroken } from '../../../over-lines.ts';
 import { COUNT, MASS, plainWords, type Remaining, told } from './words.ts';
 
 /** Bare milk is the drink, whatever fat is named after it. */
@@ -34,7 +35,11 @@ export function addedIn(rest: Remaining): { additives?: string; liquid?: string 
     if (amount !== undefined) additives.push(`${name} ${amount}`);
     else if (
       rest.take(
-        `(?:with |con |and |y |plus |mas |some |a |en |in |un poco de )*${plain}(?! (?:oil|butter|seed|wax|fat))(?: (?:frozen|fria|frio|congelad[oa]))?(?: (?:instead|in place) of (?:the )?water| en (?:vez|lugar) del? agua| (?:for|as) (?:the |my )?water| (?:por|como)(?: el)? agua)?`,
+        unbroken`
+          (?:with |con |and |y |plus |mas |some |a |en |in |un poco de )*${plain}(?! (?:oil|butter|seed|wax|
+          fat))(?: (?:frozen|fria|frio|congelad[oa]))?(?: (?:instead|in place) of (?:the )?water| en (?:vez|
+          lugar) del? agua| (?:for|as) (?:the |my )?water| (?:por|como)(?: el)? agua)?
+        `,
       )
     )
       if (!isAgain) (isLiquid ? liquids : additives).push(name);

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../over-lines.ts';
 import { decimal, FAT, LYE, MASS, PERCENT, POTASSIUM, type Remaining, SODIUM, told } from './words.ts';
 
 /** "sosa al 98%", "KOH at 85": dry alkali of that purity; lye water is never so strong. */
@@ -68,7 +69,10 @@ export function alkaliIn(rest: Remaining): Alkali {
     };
   const purity = told(
     rest.take(
-      `(?:the |my |la |mi |with |con |is |of )*(?:${LYE} )?(?:purity|pureza)(?: of ${LYE}| de la ${LYE})? ?(?:of |is |at |es |de |del |al |: ?)*${PERCENT}(?: ${LYE})?`,
+      unbroken`
+        (?:the |my |la |mi |with |con |is |of )*(?:${LYE} )?(?:purity|
+        pureza)(?: of ${LYE}| de la ${LYE})? ?(?:of |is |at |es |de |del |al |: ?)*${PERCENT}(?: ${LYE})?
+      `,
       `${LYE} (?:at |of |is |al |de |del |es |con )*${PERCENT} ?(?:pure|purity|pura|puro|de pureza|pureza)`,
       `${PERCENT} ?(?:pure|purity|pura|de pureza) (?:${LYE})?`,
       ...(potassium

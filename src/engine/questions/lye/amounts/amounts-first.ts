@@ -1,3 +1,4 @@
+import { unbroken } from '../../../over-lines.ts';
 import { Refusal, refuse } from '../../../refusal.ts';
 import { readOnce } from '../../../remembered.ts';
 import { type Token, tokensOf } from './recipe-tokens.ts';
@@ -11,8 +12,13 @@ declare module '../../../refusal.ts' {
 }
 
 /** What follows these was not used, or stands for something else. */
-const TURNED =
-  /(?<!\p{L})(?:but|pero|except|excepto|salvo|instead|rather|switch\p{L}*|swap\p{L}*|mixed up|en vez|en lugar|cambi\p{L}*|confund\p{L}*|replac\p{L}*|reemplaz\p{L}*|sustitu\p{L}*)(?!\p{L})/u;
+const TURNED = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:but|pero|except|excepto|salvo|instead|rather|switch\p{L}*|swap\p{L}*|mixed up|en vez|
+    en lugar|cambi\p{L}*|confund\p{L}*|replac\p{L}*|reemplaz\p{L}*|sustitu\p{L}*)(?!\p{L})
+  `,
+  'u',
+);
 type Pair = { readonly name: Token; readonly amount: Token };
 
 /** A run of names and amounts by turns as pairs; undefined where they do not take turns to the end. */

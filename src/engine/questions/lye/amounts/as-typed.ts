@@ -1,3 +1,4 @@
+import { unbroken } from '../../../over-lines.ts';
 import { withBrackets } from './in-brackets.ts';
 import { knownAs } from './recipe-tokens.ts';
 import { LYE, plainWords } from './words.ts';
@@ -18,8 +19,13 @@ function endsSentence(_: string, after: string | undefined): string {
 /** "KOH no, NaOH". */
 const NOT_THIS = /(?<!\p{L})(koh|naoh|potasa|sosa) no(?= ?[,;.])/giu;
 /** "1 kilo 200 gramos de aceites en total". */
-const KILO_AND_GRAMS =
-  /(?<![\d.,])(\d+) ?(?:kg|kilos?) (?:y |and |con )?(\d{2,3}) ?(?:gr?|gramos?|grams?)(?= (?:(?:de|of) )?(?:aceites?|grasas?|oils?|fats?|en total|in total|total)(?!\p{L}))/giu;
+const KILO_AND_GRAMS = new RegExp(
+  unbroken`
+    (?<![\d.,])(\d+) ?(?:kg|kilos?) (?:y |and |con )?(\d{2,3}) ?(?:gr?|gramos?|grams?)(?= (?:(?:de|
+    of) )?(?:aceites?|grasas?|oils?|fats?|en total|in total|total)(?!\p{L}))
+  `,
+  'giu',
+);
 /** "Only 150g. Lye?": what stands behind the stop is asked for. */
 const STOP_BEFORE_LYE = new RegExp(
   String.raw`(?<=\d ?(?:g|kg|gr|oz|lbs?|ml))\.(?=\s+(?:the |la |el )?(?:${LYE}|soda(?! (?:ash|crystals|water|bicarb)))(?!\p{L})(?![ :=]*\d))`,
@@ -31,8 +37,16 @@ const AND_A_HALF =
 const PART_OF_UNIT =
   /(?<!\p{L})(?:an? |un |una )?(half|quarter|cuarto|mitad|media) (?:of an?|de) (kilo|pound|libra)(?!\p{L})/giu;
 /** How an oil was made ready, of which its lye knows nothing. */
-const MADE_READY =
-  /(?<!\p{L})(?:(?:home|freshly|twice|well|already|ya|bien|muy|reci[eé]n) ?)?(?:rendered(?! suet)|strained|filtered|melted|colad[oa]s?|filtrad[oa]s?|derretid[oa]s?|usad[oa]s?|usao|reciclad[oa]s?|ib[eé]ric[oa]s?|caser[oa]s?|ecol[oó]gic[oa]s?|org[aá]nic[oa]?s?|home ?made)(?: down)?(?: (?:del? )?(?:de )?fre[ií]r)?(?: (?:(?:two|three|dos|tres|[23]) (?:times|veces)|twice))?(?!\p{L})|(?<!\p{L})(?:leaf (?=lard)|back (?=fat))|\(?(?<!\p{L})not high oleic(?!\p{L})\)?/giu;
+const MADE_READY = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:home|freshly|twice|well|already|ya|bien|muy|reci[eé]n) ?)?(?:rendered(?! suet)|strained|
+    filtered|melted|colad[oa]s?|filtrad[oa]s?|derretid[oa]s?|usad[oa]s?|usao|reciclad[oa]s?|ib[eé]ric[oa]s?|
+    caser[oa]s?|ecol[oó]gic[oa]s?|org[aá]nic[oa]?s?|
+    home ?made)(?: down)?(?: (?:del? )?(?:de )?fre[ií]r)?(?: (?:(?:two|three|dos|tres|[23]) (?:times|veces)|
+    twice))?(?!\p{L})|(?<!\p{L})(?:leaf (?=lard)|back (?=fat))|\(?(?<!\p{L})not high oleic(?!\p{L})\)?
+  `,
+  'giu',
+);
 /** The melting point in degrees Fahrenheit that tells a coconut oil from the other kind; both take the same lye (common practice, no source). */
 const MELTING =
   /(?<=(?:coconut|coco)(?: oil)?\s*\(?\s*)(?:76|92)\s?(?:°\s?)?(?:f(?!\p{L})|deg(?:rees)?)?(?=[\s):=,-]*\s\d)/giu;
@@ -78,8 +92,14 @@ export const asTyped = (question: string): string =>
     );
 
 /** "Dos libras de sebo y una de coco, media de oliva": of the unit told before. */
-const ONE_MORE =
-  /(\d ?(libras?|kilos?|onzas?|partes?|pounds?|lbs?|ounces?|parts?)(?!\p{L})(?:(?!\d)[^;])*?(?: (?:y|and|por|to|for|e|&)|,) )(una|un|uno|one|1|(?:a )?half (?:of |a )?(?:one|1)|1\/2 (?:of |a )?(?:one|1)|media|medio|1\/2) (?=(?:de|of) ([^;,.\d]*))/iu;
+const ONE_MORE = new RegExp(
+  unbroken`
+    (\d ?(libras?|kilos?|onzas?|partes?|pounds?|lbs?|ounces?|parts?)(?!\p{L})(?:(?!\d)[^;])*?(?: (?:y|and|
+    por|to|for|e|&)|,) )(una|un|uno|one|1|(?:a )?half (?:of |a )?(?:one|1)|1\/2 (?:of |a )?(?:one|1)|media|
+    medio|1\/2) (?=(?:de|of) ([^;,.\d]*))
+  `,
+  'iu',
+);
 const MOST_MORE = 6;
 /** A line of `plainWords` with the unit of "one more" of an ingredient told: "2 libras sebo y 1 libra de coco". Pure. */
 export function withOneMore(plain: string): string {

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../over-lines.ts';
 import { unlessRefused } from '../../../refusal.ts';
 import { checkLye, type LyeCheck, lyeForAnyOil } from '../sums/check.ts';
 import { CAUSTIC } from '../topics/care-words.ts';
@@ -10,7 +11,11 @@ export const OIL_KG_PER_LITRE = 0.92;
 export type ByLitre = { readonly litres: number; readonly check: LyeCheck };
 
 const LITRES = new RegExp(
-  `(${COUNT}) ?(?:l|lts?|litros?|litres?|liters?)\\b(?:(?: of| de))?(?: \\w+){0,2}? ?(?:oil|aceite|olive|oliva|girasol|sunflower|coco(?:nut)?)|\\b(?:oil|aceite)(?: \\w+){0,3} (${COUNT}) ?(?:l|lts?|litros?|litres?|liters?)\\b`,
+  unbroken`
+    (${COUNT}) ?(?:l|lts?|litros?|litres?|liters?)\b(?:(?: of| de))?(?: \w+){0,2}? ?(?:oil|aceite|olive|
+    oliva|girasol|sunflower|coco(?:nut)?)|\b(?:oil|aceite)(?: \w+){0,3} (${COUNT}) ?(?:l|lts?|litros?|
+    litres?|liters?)\b
+  `,
   'u',
 );
 const LYE_GRAMS = new RegExp(
@@ -47,7 +52,13 @@ const weighedAs = (mass: string, plain: string) =>
 
 /** An answer of ours, or a figure of their own, held up once more: "so 100 g for 500 g is fine, right?". */
 const HELD_UP = new RegExp(
-  `^(?:(?:so|then|ok|okay|and|i trust you|entonces|pues|y|vale|lye|naoh|sosa)[ ,:]+)*(${MASS})(?:(?: of| de)?(?: (?:the|la))? (?:lye|naoh|sosa))? (?:for|in|to|para|en)(?: the)? (${MASS})(?:(?: of| de)? ([a-z]+)(?: oil)?)??,? ?(?:is |are |that is |esta |es )?(?:(?:all )?right|fine|ok|okay|correct|good|enough|bien|vale|correcto|no)(?:,? (?:right|no|or not|verdad|then))*\\W*$`,
+  unbroken`
+    ^(?:(?:so|then|ok|okay|and|i trust you|entonces|pues|y|vale|lye|naoh|
+    sosa)[ ,:]+)*(${MASS})(?:(?: of| de)?(?: (?:the|la))? (?:lye|naoh|sosa))? (?:for|in|to|para|
+    en)(?: the)? (${MASS})(?:(?: of| de)? ([a-z]+)(?: oil)?)??,? ?(?:is |are |that is |esta |
+    es )?(?:(?:all )?right|fine|ok|okay|correct|good|enough|bien|vale|correcto|no)(?:,? (?:right|no|or not|
+    verdad|then))*\W*$
+  `,
   'u',
 );
 const SMALL = new Set(['is', 'are', 'that', 'esta', 'es', 'it', 'all']);

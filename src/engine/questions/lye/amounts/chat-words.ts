@@ -1,4 +1,5 @@
 import { OILS } from '../../../batch/oils/index.ts';
+import { spaced, unbroken } from '../../../over-lines.ts';
 import { rememberedWord } from '../../../remembered.ts';
 import { foldedWords } from '../../../text/fold.ts';
 import { slipCost } from '../../../text/spelling/slip-cost.ts';
@@ -9,17 +10,53 @@ import likeOils from './words-like-oils.json' with { type: 'json' };
 
 /** Said beside a recipe, these may turn its sense or the amount of what is meant: nothing is answered. */
 export const TURNS = new Set(
-  'instead rather not no without minus less more forgot forget forgotten replace replaced replacing swap swapped swapping switch switched remove removed left out half halve halved double doubled doubling twice triple tripled thrice scale scaled except but or unless per each times convert converted same other rest remaining remainder actually oops meant mean wait scratch correction sorry between range maybe perhaps either both extra additional another sin vez lugar menos mas quita quito quitar olvide olvido olvidar cambie cambio cambiar sustituir sustituyo reemplazar reemplazo mitad doble duplica duplicar duplique triple triplica triplicar excepto salvo pero por cada o quise decir digo perdon mejor entre quiza tal ambos otra otro resto restante igual misma mismo used usado usada waste unknown mixed mixture blend mezcla'.split(
-    ' ',
-  ),
+  spaced`
+    instead rather not no without minus less more forgot forget forgotten replace replaced replacing swap
+    swapped swapping switch switched remove removed left out half halve halved double doubled doubling
+    twice triple tripled thrice scale scaled except but or unless per each times convert converted same
+    other rest remaining remainder actually oops meant mean wait scratch correction sorry between range
+    maybe perhaps either both extra additional another sin vez lugar menos mas quita quito quitar olvide
+    olvido olvidar cambie cambio cambiar sustituir sustituyo reemplazar reemplazo mitad doble duplica
+    duplicar duplique triple triplica triplicar excepto salvo pero por cada o quise decir digo perdon mejor
+    entre quiza tal ambos otra otro resto restante igual misma mismo used usado usada waste unknown mixed
+    mixture blend mezcla
+  `.split(' '),
 );
 /** What is no fat, or only part of one, or a fat in bits: beside an oil's name it makes another thing of it. */
-export const PRODUCTS =
-  /^(?:oils?|oily|butter\p{L}*|fat\p{L}*|wax\p{L}*|lard\p{L}*|tallow\p{L}*|suet|dripping|grease|shortening|margarin\p{L}*|ghee|cream\p{L}*|milk\p{L}*|flour|sugar|syrup|juice|vinegar|water|powder\p{L}*|base|bases|seeds?|nuts?|kernels?|beans?|leaf|leaves|flakes?|chips?|shells?|husks?|pulp|puree|paste|meal|flesh|meat|jelly|jam|starch|stearin|olein|lecithin|extract|essence|essential|fragrance|perfume|scent|dried|dry|fresh|desiccated|dessicated|shredded|grated|ground|toasted|roasted|creamed|fractionated|hydrogenated|sulfated|sulphated|pickled|candles?|lotion|shampoo|conditioner|acid\p{L}*|solution|bleach|aceite\p{L}*|manteca\p{L}*|mantequilla\p{L}*|grasa\p{L}*|cera|ceras|sebo|unto|tocino|crema|nata|leche|harina|azucar|jarabe|jugo|zumo|vinagre|agua|polvo|molid[oa]s?|rallad[oa]s?|sec[oa]s?|fresc[oa]s?|tostad[oa]s?|semillas?|pepitas?|pipas|nueces|hojas?|pulpa|pasta|carne|almidon|esencia\p{L}*|extracto|perfume|fraccionad[oa]|hidrogenad[oa]|velas?|acid[oa]s?|cloro|solucion|argentin\p{L}*|uruguay\p{L}*|chilen\p{L}*|paraguay\p{L}*)$/u;
+export const PRODUCTS = new RegExp(
+  unbroken`
+    ^(?:oils?|oily|butter\p{L}*|fat\p{L}*|wax\p{L}*|lard\p{L}*|tallow\p{L}*|suet|dripping|grease|shortening|
+    margarin\p{L}*|ghee|cream\p{L}*|milk\p{L}*|flour|sugar|syrup|juice|vinegar|water|powder\p{L}*|base|
+    bases|seeds?|nuts?|kernels?|beans?|leaf|leaves|flakes?|chips?|shells?|husks?|pulp|puree|paste|meal|
+    flesh|meat|jelly|jam|starch|stearin|olein|lecithin|extract|essence|essential|fragrance|perfume|scent|
+    dried|dry|fresh|desiccated|dessicated|shredded|grated|ground|toasted|roasted|creamed|fractionated|
+    hydrogenated|sulfated|sulphated|pickled|candles?|lotion|shampoo|conditioner|acid\p{L}*|solution|bleach|
+    aceite\p{L}*|manteca\p{L}*|mantequilla\p{L}*|grasa\p{L}*|cera|ceras|sebo|unto|tocino|crema|nata|leche|
+    harina|azucar|jarabe|jugo|zumo|vinagre|agua|polvo|molid[oa]s?|rallad[oa]s?|sec[oa]s?|fresc[oa]s?|
+    tostad[oa]s?|semillas?|pepitas?|pipas|nueces|hojas?|pulpa|pasta|carne|almidon|esencia\p{L}*|extracto|
+    perfume|fraccionad[oa]|hidrogenad[oa]|velas?|acid[oa]s?|cloro|solucion|argentin\p{L}*|uruguay\p{L}*|
+    chilen\p{L}*|paraguay\p{L}*)$
+  `,
+  'u',
+);
 /** Who speaks: after "and" these open a sentence, and beside an oil they end its name. */
 const SPEAKS = new Set(
-  `pls plz please thx old new bless i im ive id me my we us our you your he she they them it its this that these those there here who what when where why how which is are was were be been am do does did have has had got get can could will would shall should may might must want wanted need needed think thought know said says told gave give asked tell show check please thanks thank cheers kindly hi hello hey morning afternoon evening good dear so then now today tonight tomorrow yesterday just still also too very really quite only all together total altogether for from to in on at by as because since while with nothing ready done going gonna wanna lets let make making made weigh weighed pour poured using use put in into onto over under before after about around until till the a an of right correct ok okay safe fine enough much many
-  yo me mi mis nos nuestro nuestra tu tus usted ustedes el ella ellos ellas lo la los las le les se su sus esto esta este estos estas eso esa ese aqui alli ahi quien que cuando donde porque como cual es son era eran fue fueron ser estoy esta estan estaba hay tengo tiene tenia tenemos quiero quiere quisiera necesito necesita puedo puede podria debo sabe saber digan dice dijo dicen gracias hola buenas buenos dias tardes noches oiga oigan oye ya ahora hoy manana ayer luego despues antes entonces solo solamente nomas nada listo lista todo toda todos todas total para de del en con al a hasta desde sobre muy bien bueno pues asi vale dale echo eche puse uso use hago hice hacer peso pese llevo lleva va vamos quedo queda cuanto cuanta cuantos cuantas supuestamente da dan dio sale salen queria quisimos haria seria serian jefe listo da`.split(
+  `pls plz please thx old new bless i im ive id me my we us our you your he she they them it its this that
+  these those there here who what when where why how which is are was were be been am do does did have has
+  had got get can could will would shall should may might must want wanted need needed think thought know
+  said says told gave give asked tell show check please thanks thank cheers kindly hi hello hey morning
+  afternoon evening good dear so then now today tonight tomorrow yesterday just still also too very really
+  quite only all together total altogether for from to in on at by as because since while with nothing ready
+  done going gonna wanna lets let make making made weigh weighed pour poured using use put in into onto over
+  under before after about around until till the a an of right correct ok okay safe fine enough much many
+  yo me mi mis nos nuestro nuestra tu tus usted ustedes el ella ellos ellas lo la los las le les se su sus
+  esto esta este estos estas eso esa ese aqui alli ahi quien que cuando donde porque como cual es son era
+  eran fue fueron ser estoy esta estan estaba hay tengo tiene tenia tenemos quiero quiere quisiera necesito
+  necesita puedo puede podria debo sabe saber digan dice dijo dicen gracias hola buenas buenos dias tardes
+  noches oiga oigan oye ya ahora hoy manana ayer luego despues antes entonces solo solamente nomas nada
+  listo lista todo toda todos todas total para de del en con al a hasta desde sobre muy bien bueno pues asi
+  vale dale echo eche puse uso use hago hice hacer peso pese llevo lleva va vamos quedo queda cuanto cuanta
+  cuantos cuantas supuestamente da dan dio sale salen queria quisimos haria seria serian jefe listo da`.split(
     /\s+/u,
   ),
 );

@@ -1,4 +1,5 @@
 import { knownOil } from '../../../batch/oils/find-oil.ts';
+import { unbroken } from '../../../over-lines.ts';
 import { unaccented } from '../../../text/unaccented.ts';
 import { absenceIn } from '../recipe-line/doubts/beside-oils.ts';
 
@@ -10,8 +11,13 @@ const ROUND = /^(?:the|el|la|los|las|it'?s|es|son|de|del|that'?s) | (?:one|ones|
 /** "Semilla de uva": the kind stands before the name with a word between them. */
 const OF_ITS = /^(?:aceite|mante(?:ca|quilla)|semillas?|pepitas?|huesos?|carozo|grasa|sebo|cera)(?!\p{L})/iu;
 /** Why an oil is not in a soap: who asks cannot have it. */
-const NOT_BORNE =
-  /(?<!\p{L})(?:(?:can'?t|cannot|don'?t|do not|no puedo|no) (?:do|use|have|take|stand|uso|usar|con)|allerg\p{L}+|alerg\p{L}+|brota|itch\p{L}*|irrit\p{L}+|reseca|dries)(?!\p{L})/iu;
+const NOT_BORNE = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:can'?t|cannot|don'?t|do not|no puedo|no) (?:do|use|have|take|stand|uso|usar|con)|
+    allerg\p{L}+|alerg\p{L}+|brota|itch\p{L}*|irrit\p{L}+|reseca|dries)(?!\p{L})
+  `,
+  'iu',
+);
 
 /** The oils that words name. */
 const oilsIn = (text: string): readonly string[] =>

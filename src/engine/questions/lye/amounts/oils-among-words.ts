@@ -1,5 +1,6 @@
 import { findOil, knownOil, namesOf } from '../../../batch/oils/find-oil.ts';
 import { parseOils } from '../../../batch/oils/oil-list.ts';
+import { unbroken } from '../../../over-lines.ts';
 import { Refusal } from '../../../refusal.ts';
 import { trimmed } from './oils.ts';
 import { MASS } from './words.ts';
@@ -8,8 +9,16 @@ import { MASS } from './words.ts';
 export type OilsAmongWords = { readonly oils: string; readonly left: readonly string[] };
 
 /** Whatever is said with these may change how much of what is meant: nothing beside them is passed by. */
-const CHANGES =
-  /\b(?:instead|rather|not|no|without|minus|less|more|forg[eo]t\w*|replac\w*|swap\w*|remov\w*|left out|half|doubl\w*|twice|triple|except|but|or|if|per|each|times|percent|convert\w*|sin|en vez|lugar|menos|mas|quit\w*|olvid\w*|cambi\w*|sustitu\w*|reemplaz\w*|mitad|doble|excepto|salvo|pero|si|por|cada|o|convert\w*|used|usado|waste|mixed|unknown|milk|leche|soap|jabon(?:es)?|base|argentin\w*|uruguay\w*|chilen?\w*|paraguay\w*|seeds?|semillas?|pipas|pepitas|paste|pasta)\b/u;
+const CHANGES = new RegExp(
+  unbroken`
+    \b(?:instead|rather|not|no|without|minus|less|more|forg[eo]t\w*|replac\w*|swap\w*|remov\w*|left out|
+    half|doubl\w*|twice|triple|except|but|or|if|per|each|times|percent|convert\w*|sin|en vez|lugar|menos|
+    mas|quit\w*|olvid\w*|cambi\w*|sustitu\w*|reemplaz\w*|mitad|doble|excepto|salvo|pero|si|por|cada|o|
+    convert\w*|used|usado|waste|mixed|unknown|milk|leche|soap|jabon(?:es)?|base|argentin\w*|uruguay\w*|
+    chilen?\w*|paraguay\w*|seeds?|semillas?|pipas|pepitas|paste|pasta)\b
+  `,
+  'u',
+);
 /** A fat that nobody weighed. */
 const FAT =
   /\b(?:oils?|butters?|fats?|wax(?:es)?|lard|tallow|aceites?|mantecas?|mantequillas?|grasas?|ceras?|sebo)\b/u;
@@ -112,10 +121,23 @@ export function clausesOfOils(
 }
 
 /** Who tells of something speaks of people, of times and of doing; a lone name or "a bit of" something tells of none. */
-const TELLS =
-  /(?<!\p{L})(?:i|i'?m|me|my|we|us|our|you|he|she|they|it|is|was|are|gave|said|says|made|mak\p{L}+|render\p{L}*|melt\p{L}*|need|want|hurry|first|today|tonight|tomorrow|recipe|mum|mom|gran\p{L}*|sister|neighbou?r|friend|teacher|class|market|wedding|christmas|se|mi|nos|le|les|lo|es|son|era|fue|tengo|dio|dijo|dice|regal\p{L}+|hac\p{L}+|hago|hice|derret\p{L}+|primer\p{L}?|hoy|manana|receta|suegra|vecin\p{L}|abuel\p{L}|herman\p{L}|amig\p{L}|clase|mercado|boda|navidad|prisa|cay\p{L}+)(?!\p{L})/u;
-export const SOMETHING =
-  /(?<!\p{L})(?:some|any|bits? of|splash|touch|dash|drizzle|drop|drops|spoon\p{L}*|handful|poco|poquito|algo|algun\p{L}*|chorrito|gotas?|cucharad\p{L}*|pizca|punado)(?!\p{L})/u;
+const TELLS = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:i|i'?m|me|my|we|us|our|you|he|she|they|it|is|was|are|gave|said|says|made|mak\p{L}+|
+    render\p{L}*|melt\p{L}*|need|want|hurry|first|today|tonight|tomorrow|recipe|mum|mom|gran\p{L}*|sister|
+    neighbou?r|friend|teacher|class|market|wedding|christmas|se|mi|nos|le|les|lo|es|son|era|fue|tengo|dio|
+    dijo|dice|regal\p{L}+|hac\p{L}+|hago|hice|derret\p{L}+|primer\p{L}?|hoy|manana|receta|suegra|vecin\p{L}|
+    abuel\p{L}|herman\p{L}|amig\p{L}|clase|mercado|boda|navidad|prisa|cay\p{L}+)(?!\p{L})
+  `,
+  'u',
+);
+export const SOMETHING = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:some|any|bits? of|splash|touch|dash|drizzle|drop|drops|spoon\p{L}*|handful|poco|poquito|
+    algo|algun\p{L}*|chorrito|gotas?|cucharad\p{L}*|pizca|punado)(?!\p{L})
+  `,
+  'u',
+);
 
 /** Four words and more with one that only sentences have. */
 const isSentence = (words: string): boolean =>
@@ -136,8 +158,15 @@ const isPassedBy = (words: string): boolean =>
 const REASON = /^(.*?\p{L}) (?=(?:como|like|as|para|for|since|because|porque|ya que|pues) )([^\d]*)$/u;
 
 /** Where the oils stand or lie: "on my scale", "en la olla ya". */
-const PLACE =
-  /^(.*\p{L}) ((?:on|in|at|en|sobre) (?:the|my|our|an?|la|el|mi|una?) (?:(?:kitchen|digital|big|little|double) )?(?:scales?|pots?|pans?|bowls?|boiler|bench|counter|worktop|table|cupboard|pantry|kitchen|shelf|fridge|balanza|bascula|olla|cazo|cazuela|bol|mesa|encimera|cocina|alacena|despensa|estante|nevera|refri)(?: (?:now|here|already|right now|ready|melting|ya|ahora|listos?|listas?))?)$/u;
+const PLACE = new RegExp(
+  unbroken`
+    ^(.*\p{L}) ((?:on|in|at|en|sobre) (?:the|my|our|an?|la|el|mi|una?) (?:(?:kitchen|digital|big|little|
+    double) )?(?:scales?|pots?|pans?|bowls?|boiler|bench|counter|worktop|table|cupboard|pantry|kitchen|
+    shelf|fridge|balanza|bascula|olla|cazo|cazuela|bol|mesa|encimera|cocina|alacena|despensa|estante|nevera|
+    refri)(?: (?:now|here|already|right now|ready|melting|ya|ahora|listos?|listas?))?)$
+  `,
+  'u',
+);
 
 function withoutTail(clause: string): readonly [whole: string, tail: string] {
   const [, oils, place] = PLACE.exec(clause) ?? [];

@@ -1,10 +1,14 @@
 import { knownAdditive } from '../../../batch/additives/additives.ts';
 import { knownOil } from '../../../batch/oils/find-oil.ts';
+import { unbroken } from '../../../over-lines.ts';
 import { isAnyOil } from '../../../text/amounts/stop-words.ts';
 import { isIdleWord } from './oils.ts';
 import { COUNT, FAT, LYE, PERCENT, UNIT } from './words.ts';
 
-const MEASURE = String.raw`(?:${UNIT}|(?:%|percent|por ciento)|(?:ml|cl|l|lit(?:er|re)s?|litros?|cups?|tazas?|tbsps?|tsps?|tablespoons?|teaspoons?|cdt?as?|cucharad(?:it)?as?|fl oz)\b)`;
+const MEASURE = unbroken`
+  (?:${UNIT}|(?:%|percent|por ciento)|(?:ml|cl|l|lit(?:er|re)s?|litros?|cups?|tazas?|tbsps?|tsps?|
+  tablespoons?|teaspoons?|cdt?as?|cucharad(?:it)?as?|fl oz)\b)
+`;
 /** What holds a figure that is no ingredient's amount, and the words that ask. */
 export const OPAQUE = [
   String.raw`(?:at |with |con |al |a )*-? ?\d+(?:[.,]\d+)? ?(?:%|percent|por ciento)? ?(?:de |of )?${FAT}`,
@@ -14,11 +18,20 @@ export const OPAQUE = [
   String.raw`${COUNT} ?${UNIT}(?: total| of| de| in)* (?:total )?(?:oils|fats|aceites|grasas)(?![ :]+\d)`,
   `${PERCENT} ?(?:de |of )?(?:${LYE}|concentration|concentracion|conc|strength|solution|solucion|purity|pureza|pure)`,
   `(?:${LYE}|concentration|concentracion|conc|strength|solution|solucion|purity|pureza) ?(?:of |at |de |del |al |is |: ?)*${PERCENT}`,
-  String.raw`(?:how (?:much|many)|cuant[oa]s?|calcul\w*|que cantidad(?: de)?|amount of)(?: \p{L}+){0,3}? ${LYE}(?: (?:and|n|y|e|or|&) (?:how much |cuanta )?(?:the |el )?(?:water|agua))?`,
+  unbroken`
+    (?:how (?:much|many)|cuant[oa]s?|calcul\w*|que cantidad(?: de)?|
+    amount of)(?: \p{L}+){0,3}? ${LYE}(?: (?:and|n|y|e|or|&) (?:how much |cuanta )?(?:the |el )?(?:water|
+    agua))?
+  `,
   String.raw`${LYE}(?: (?:and|y|&) (?:water|agua))? (?:for|para|pa|needed for)\b`,
 ];
 const TOKENS = new RegExp(
-  String.raw`(?<opaque>(?<![\p{L}\d])(?:${OPAQUE.join('|')})(?![\p{L}\d]))|(?<amount>(?<![\p{L}\d.,])${COUNT} ?(?:${MEASURE})?(?![\p{L}\d]))|(?<word>(?:coconut|coco)(?: oil)? (?:76|92)(?:f|°f| deg(?:rees)?)?(?=[\s:=-]+\d)|[\p{L}][\p{L}\p{M}'’-]*)|(?<mark>[;,+/]|[^\s])`,
+  unbroken`
+    (?<opaque>(?<![\p{L}\d])(?:${OPAQUE.join('|')})(?![\p{L}\d]))|
+    (?<amount>(?<![\p{L}\d.,])${COUNT} ?(?:${MEASURE})?(?![\p{L}\d]))|(?<word>(?:coconut|
+    coco)(?: oil)? (?:76|92)(?:f|°f| deg(?:rees)?)?(?=[\s:=-]+\d)|[\p{L}][\p{L}\p{M}'’-]*)|(?<mark>[;,+/]|
+    [^\s])
+  `,
   'gu',
 );
 const JOINT = /^(?:w|and|y|e|n|plus|mas|con|with|in|en|into|then|luego|for|para|[;,+/&])$/u;

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../over-lines.ts';
 import { knownOil } from '../../../batch/oils/find-oil.ts';
 import { figureText } from '../../../quantities/for-readers.ts';
 import { OUNCE_G, POUND_G } from '../../../quantities/units.ts';
@@ -5,8 +6,11 @@ import { readOnce } from '../../../remembered.ts';
 import { spokenAmounts } from '../../../text/amounts/spoken-amounts.ts';
 import { deaccented } from '../../../text/unaccented.ts';
 
-export const LYE =
-  '(?:lye|naoh|koh|caustic soda|caustic potash|(?:sodium|potassium) hydroxide|sosa caustica|sosa|soda caustica|lejia|potasa caustica|potasa|potash|hidroxido (?:de )?(?:sodico|sodio|potasico|potasio)|caustic(?! soda| potash))';
+export const LYE = unbroken`
+  (?:lye|naoh|koh|caustic soda|caustic potash|(?:sodium|potassium) hydroxide|sosa caustica|sosa|
+  soda caustica|lejia|potasa caustica|potasa|potash|hidroxido (?:de )?(?:sodico|sodio|potasico|potasio)|
+  caustic(?! soda| potash))
+`;
 export const POTASSIUM =
   /\b(?:koh|potassium hydroxide|(?:caustic )?potash|potasa(?: caustica)?|hidroxido (?:de )?potas(?:ico|io))\b/u;
 export const SODIUM =
@@ -38,7 +42,11 @@ const neat = (grams: number) => figureText(grams);
 
 /** Lye that is named before what was put in the place of the right amount. */
 const INSTEAD = new RegExp(
-  `(?<![\\p{L}\\d])(${LYE})((?:,? \\p{L}+){0,4}?),? (puse|eche|use|pese|put|used|added|weighed) (\\d+(?:[.,]\\d+)?)(?: ?(?:g|gr|grams?|gramos?))?(?= (?:en (?:vez|lugar) de|instead of|rather than)(?!\\p{L}))`,
+  unbroken`
+    (?<![\p{L}\d])(${LYE})((?:,? \p{L}+){0,4}?),? (puse|eche|use|pese|put|used|added|
+    weighed) (\d+(?:[.,]\d+)?)(?: ?(?:g|gr|grams?|gramos?))?(?= (?:en (?:vez|lugar) de|instead of|
+    rather than)(?!\p{L}))
+  `,
   'gu',
 );
 
@@ -51,7 +59,12 @@ const SENTENCE_END =
 
 /** "Olive 700g coconut 300g. Lye?": what stands behind the stop is asked for, and was not weighed. */
 const ASKED_LAST = new RegExp(
-  String.raw`(?<=\d ?(?:kgs?|gr?s?|oz|lbs?|kilos?|grams?|gramos?|ounces?|onzas?|pounds?|libras?))\s*\.+\s+(?=(?:(?:and|y|how much|cu[aá]nt[ao]|the|la)\s+)*${LYE}(?:\s+(?:and|n|y|\+|&)\s+(?:water|agua))?\s*(?:(?:quantity|qty|amount|weight|needed|required|please|pls|plz|cantidad|por favor|porfa)\W*$|\?))`,
+  unbroken`
+    (?<=\d ?(?:kgs?|gr?s?|oz|lbs?|kilos?|grams?|gramos?|ounces?|onzas?|pounds?|
+    libras?))\s*\.+\s+(?=(?:(?:and|y|how much|cu[aá]nt[ao]|the|la)\s+)*${LYE}(?:\s+(?:and|n|y|\+|
+    &)\s+(?:water|agua))?\s*(?:(?:quantity|qty|amount|weight|needed|required|please|pls|plz|cantidad|
+    por favor|porfa)\W*$|\?))
+  `,
   'giu',
 );
 

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../over-lines.ts';
 import { prepared } from '../amounts/prepared.ts';
 import { FAT, LYE, plainWords } from '../amounts/words.ts';
 import { recipeLine } from './recipe-line.ts';
@@ -7,16 +8,49 @@ const BY_EYE =
   /(?<!\p{L})(?:sin gas|without gas|no gas|by (?:eye|feel)|a ojo(?: de buen cubero)?|al tanteo)(?!\p{L})/gu;
 const BY_EYE_TYPED = new RegExp(BY_EYE.source, 'giu');
 /** Words of whoever is hurt, or in danger, or tells of another who is: with any of them a recipe is no calm question. */
-const OF_HARM =
-  /(?<!\p{L})(?:eyes?|face|skin|hands?|fingers?|arms?|legs?|feet|foot|mouth|lips?|tongue|throat|stomach|burn\p{L}*|scald\p{L}*|splash\p{L}*|spill\p{L}*|spat|spit\p{L}*|squirt\p{L}*|splatter\p{L}*|swallow\p{L}*|drank|drunk|drink\p{L}*|ate|eaten|lick\p{L}*|sip\p{L}*|tast\p{L}*|cough\p{L}*|breath\p{L}*|chok\p{L}*|wheez\p{L}*|fumes?|smok\p{L}*|fire|flames?|gas|smell\p{L}*|hurt\p{L}*|pain\p{L}*|sting\p{L}*|stung|itch\p{L}*|blister\p{L}*|rash|sore|raw|vomit\p{L}*|puk\p{L}*|sick|faint\p{L}*|dizzy|bab(?:y|ies)|child\p{L}*|kids?|toddlers?|son|daughter|boy|girl|dogs?|cats?|pets?|horses?|hens?|boil\p{L}*|volcano\p{L}*|overflow\p{L}*|over the (?:top|edge|side)|erupt\p{L}*|foam\p{L}*|fizz\p{L}*|bubbl\p{L}*|explo\p{L}*|alumin\p{L}*|tin|zinc|bleach|vinegar|acid|help|hospital|doctor|ambulance|poison\p{L}*|ojos?|cara|piel|manos?|dedos?|brazos?|piernas?|pies?|boca|labios?|lengua|garganta|estomago|quem\p{L}*|salpic\p{L}*|derram\p{L}*|trag\p{L}*|beb\p{L}*|tom[oó]|lami\p{L}*|prob\p{L}*|tos\p{L}*|respir\p{L}*|ahog\p{L}*|vapor\p{L}*|humo|fuego|llamas?|gases|huele|olor|dol\p{L}*|duele|ard\p{L}*|pica\p{L}*|ampoll\p{L}*|vomit\p{L}*|mare\p{L}*|niñ\p{L}*|nin[oa]s?|hij[oa]s?|nen[ea]s?|perr\p{L}*|gat[oa]s?|hierv\p{L}*|hirv\p{L}*|volcan|desbord\p{L}*|rebals\p{L}*|espuma|burbuj\p{L}*|explot\p{L}*|cloro|vinagre|acido|ayuda|auxilio|socorro|medico|hospital|urgencias|venen\p{L}*)(?!\p{L})/u;
+const OF_HARM = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:eyes?|face|skin|hands?|fingers?|arms?|legs?|feet|foot|mouth|lips?|tongue|throat|stomach|
+    burn\p{L}*|scald\p{L}*|splash\p{L}*|spill\p{L}*|spat|spit\p{L}*|squirt\p{L}*|splatter\p{L}*|
+    swallow\p{L}*|drank|drunk|drink\p{L}*|ate|eaten|lick\p{L}*|sip\p{L}*|tast\p{L}*|cough\p{L}*|
+    breath\p{L}*|chok\p{L}*|wheez\p{L}*|fumes?|smok\p{L}*|fire|flames?|gas|smell\p{L}*|hurt\p{L}*|
+    pain\p{L}*|sting\p{L}*|stung|itch\p{L}*|blister\p{L}*|rash|sore|raw|vomit\p{L}*|puk\p{L}*|sick|
+    faint\p{L}*|dizzy|bab(?:y|ies)|child\p{L}*|kids?|toddlers?|son|daughter|boy|girl|dogs?|cats?|pets?|
+    horses?|hens?|boil\p{L}*|volcano\p{L}*|overflow\p{L}*|over the (?:top|edge|side)|erupt\p{L}*|foam\p{L}*|
+    fizz\p{L}*|bubbl\p{L}*|explo\p{L}*|alumin\p{L}*|tin|zinc|bleach|vinegar|acid|help|hospital|doctor|
+    ambulance|poison\p{L}*|ojos?|cara|piel|manos?|dedos?|brazos?|piernas?|pies?|boca|labios?|lengua|
+    garganta|estomago|quem\p{L}*|salpic\p{L}*|derram\p{L}*|trag\p{L}*|beb\p{L}*|tom[oó]|lami\p{L}*|
+    prob\p{L}*|tos\p{L}*|respir\p{L}*|ahog\p{L}*|vapor\p{L}*|humo|fuego|llamas?|gases|huele|olor|dol\p{L}*|
+    duele|ard\p{L}*|pica\p{L}*|ampoll\p{L}*|vomit\p{L}*|mare\p{L}*|niñ\p{L}*|nin[oa]s?|hij[oa]s?|nen[ea]s?|
+    perr\p{L}*|gat[oa]s?|hierv\p{L}*|hirv\p{L}*|volcan|desbord\p{L}*|rebals\p{L}*|espuma|burbuj\p{L}*|
+    explot\p{L}*|cloro|vinagre|acido|ayuda|auxilio|socorro|medico|hospital|urgencias|venen\p{L}*)(?!\p{L})
+  `,
+  'u',
+);
 
 /** "Am I gonna burn my face off?": asked of what is weighed, before anybody met it. */
-const AHEAD =
-  /(?<!\p{L})(?:(?:(?:am|are|is|will|would|wont|won't)(?: (?:i|we|it|this|that|they|not))+|i'?m|gonna) )?(?:gonna|gunna|going to|will|would)(?: (?:it|this|that|i|we|me))?(?: just)? (?:burn|sting|eat|peel)(?: (?:ma|my|me|our|the|your|anyone'?s))?(?: (?:face|skin|hands?|bum|fingers|kids?))?(?: off)?(?!\p{L})|(?<!\p{L})(?:will|would) (?:it|this|that|i|we) (?:burn|sting)(?: (?:me|us|my|the|our))?(?: (?:face|skin|hands?))?(?!\p{L})|(?<!\p{L})(?:me |nos |no )?(?:voy a|vamos a|va a|ira a|vaya a)(?: (?:me|nos))? (?:quemar(?:me|nos|te)?|picar(?:me|nos)?|arder)(?: (?:la|las|el) (?:cara|piel|manos?))?(?!\p{L})/gu;
+const AHEAD = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:(?:am|are|is|will|would|wont|won't)(?: (?:i|we|it|this|that|they|not))+|i'?m|
+    gonna) )?(?:gonna|gunna|going to|will|would)(?: (?:it|this|that|i|we|me))?(?: just)? (?:burn|sting|eat|
+    peel)(?: (?:ma|my|me|our|the|your|anyone'?s))?(?: (?:face|skin|hands?|bum|fingers|
+    kids?))?(?: off)?(?!\p{L})|(?<!\p{L})(?:will|would) (?:it|this|that|i|we) (?:burn|sting)(?: (?:me|us|my|
+    the|our))?(?: (?:face|skin|hands?))?(?!\p{L})|(?<!\p{L})(?:me |nos |no )?(?:voy a|vamos a|va a|ira a|
+    vaya a)(?: (?:me|nos))? (?:quemar(?:me|nos|te)?|picar(?:me|nos)?|arder)(?: (?:la|las|el) (?:cara|piel|
+    manos?))?(?!\p{L})
+  `,
+  'gu',
+);
 
 /** For whose skin it is: why a superfat is wanted. */
-const DRY_SKIN =
-  /(?<!\p{L})(?:because|cos|cuz|since|as|for|porque|ya que|para|pa) (?:(?:i|we|tengo|tenemos|have|i've|got|my|our|mi|mis|la|las|his|her|tiene) )*(?:skin|hands?|piel|manos?) (?:(?:is|are|gets?|esta|estan|muy|very|so|really|es|son|too) )*(?:dry|sensitive|oily|secas?|sensibles?|grasa)(?!\p{L})/gu;
+const DRY_SKIN = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:because|cos|cuz|since|as|for|porque|ya que|para|pa) (?:(?:i|we|tengo|tenemos|have|i've|got|
+    my|our|mi|mis|la|las|his|her|tiene) )*(?:skin|hands?|piel|manos?) (?:(?:is|are|gets?|esta|estan|muy|
+    very|so|really|es|son|too) )*(?:dry|sensitive|oily|secas?|sensibles?|grasa)(?!\p{L})
+  `,
+  'gu',
+);
 
 /** Whether a word of whoever is hurt or in danger stands in a text, lower case without accents. Pure. */
 export const tellsOfHarm = (plain: string): boolean => OF_HARM.test(plain);

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../over-lines.ts';
 import { anothersPotIn } from './doubts/anothers-pot.ts';
 import { absenceIn } from './doubts/beside-oils.ts';
 import { type Doubt, doubtOfOil } from './doubts/in-the-pot.ts';
@@ -67,8 +68,16 @@ export function recipeLine(plain: string, said = plain): RecipeLine | Unclear {
 }
 
 /** Of a vessel, of a scale, of what is gone: the recipe without such words is what the message says it is not. */
-const WEIGHED_OTHERWISE =
-  /(?<!\p{L})(?:bowls?|pots?|pans?|jars?|lids?|tubs?|tins?|cans?|bottles?|jugs?|buckets?|crocks?|containers?|packag\p{L}+|wrapp\p{L}+|scales?|weigh\p{L}*|tar(?:e|ed|ing|a|ado|ada|ar|e)|gross|net|empty|gone|missing|stolen|spil\p{L}+|half|some|ollas?|ollita|cazos?|bol(?:es)?|cuencos?|tazon(?:es)?|frascos?|tarros?|botes?|latas?|botellas?|jarras?|baldes?|cubos?|cubetas?|envases?|recipientes?|tapas?|bascula|balanza|pes[aoe]\p{L}*|bruto|neto|vaci[oa]|falta\p{L}*|mitad|parte)(?!\p{L})/u;
+const WEIGHED_OTHERWISE = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:bowls?|pots?|pans?|jars?|lids?|tubs?|tins?|cans?|bottles?|jugs?|buckets?|crocks?|
+    containers?|packag\p{L}+|wrapp\p{L}+|scales?|weigh\p{L}*|tar(?:e|ed|ing|a|ado|ada|ar|e)|gross|net|empty|
+    gone|missing|stolen|spil\p{L}+|half|some|ollas?|ollita|cazos?|bol(?:es)?|cuencos?|tazon(?:es)?|frascos?|
+    tarros?|botes?|latas?|botellas?|jarras?|baldes?|cubos?|cubetas?|envases?|recipientes?|tapas?|bascula|
+    balanza|pes[aoe]\p{L}*|bruto|neto|vaci[oa]|falta\p{L}*|mitad|parte)(?!\p{L})
+  `,
+  'u',
+);
 
 /** Words that are not understood beside a recipe that reads whole without them: it is shown, and takes one press. */
 function passedBy(

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../over-lines.ts';
 import { superfatIn } from '../amounts/amounts.ts';
 import { POTASSIUM, Remaining } from '../amounts/words.ts';
 import { USUAL_SUPERFAT, verdictOf } from '../sums/check.ts';
@@ -23,15 +24,25 @@ import { spoonedOnTop } from './weighed-amiss.ts';
 
 const timesLye = (done: string, much: string) =>
   new RegExp(
-    `(?<!\\p{L})(?:${done})(?: up)?(?: on)?(?: (?:the|my|la))?(?: amount of)? ${CAUSTIC}|(?<!(?:not|forgot to|no|sin|without|to) )(?<!\\p{L})(?:${much})(?: (?:the|as much|amount|of|de|la))* ${CAUSTIC}`,
+    unbroken`
+      (?<!\p{L})(?:${done})(?: up)?(?: on)?(?: (?:the|my|la))?(?: amount of)? ${CAUSTIC}|(?<!(?:not|
+      forgot to|no|sin|without|to) )(?<!\p{L})(?:${much})(?: (?:the|as much|amount|of|de|la))* ${CAUSTIC}
+    `,
     'u',
   );
 const TIMES: readonly (readonly [cue: RegExp, factor: number])[] = [
   [timesLye('doubled|dupliq\\p{L}+', 'double|twice|el doble'), 2],
   [timesLye('tripled|tripliq\\p{L}+', 'three times|triple|el triple'), 3],
 ];
-const PERCENT_OVER =
-  /(\d+(?:\.\d+)?) ?(?:%|percent|por ciento) ?(?:of )?(?:too much|over|more|extra|excess|(?:de )?mas|de sobra|por encima)(?!\p{L})(?! (?:(?:on|of|in|de|en) )?(?:the |la )?(?:(?:super ?)?fats?|oils?|grasas?|aceites?)(?!\p{L}))|(?:over by|me pase) (?:(?:en|de|por|un|about|unos?) )*(\d+(?:\.\d+)?) ?(?:%|percent|por ciento)/u;
+const PERCENT_OVER = new RegExp(
+  unbroken`
+    (\d+(?:\.\d+)?) ?(?:%|percent|por ciento) ?(?:of )?(?:too much|over|more|extra|excess|(?:de )?mas|
+    de sobra|por encima)(?!\p{L})(?! (?:(?:on|of|in|de|en) )?(?:the |la )?(?:(?:super ?)?fats?|oils?|
+    grasas?|aceites?)(?!\p{L}))|(?:over by|me pase) (?:(?:en|de|por|un|about|unos?) )*(\d+(?:\.\d+)?) ?(?:%|
+    percent|por ciento)
+  `,
+  'u',
+);
 /** Asked ahead, and nothing went in yet. */
 const IF =
   /(?<!\p{L})(?:if|(?:can|could|may|should|shall|do|must) (?:i|we) (?:put|add|use|take)|si (?:pongo|echo|uso)|puedo (?:poner|echar|usar)|debo)(?!\p{L})/u;

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../over-lines.ts';
 import { unaccented } from '../../../text/unaccented.ts';
 import { CAUSTIC } from '../topics/care-words.ts';
 
@@ -5,12 +6,20 @@ const WEIGHT = String.raw`\d+(?:[.,]\d+)? ?(?:g|gr|grs|grams?|gramos?|oz|ounces?
 const MORE = '(?:more|extra|too much|over|less|too little|short)';
 /** The weight beside the lye is what was too much or too little of it: "15 g de sosa de más", "15 g more lye". */
 const DIFFERENCE = new RegExp(
-  String.raw`(?<![\d.,])(?:${WEIGHT} ${MORE}(?: of)?(?: the)? ${CAUSTIC}|${WEIGHT} (?:of |de )?(?:the |la )?${CAUSTIC} (?:${MORE}|de mas|demas|de sobra|de menos)|${WEIGHT} (?:de )?(?:mas|menos) (?:de )?(?:la )?${CAUSTIC})(?!\p{L})`,
+  unbroken`
+    (?<![\d.,])(?:${WEIGHT} ${MORE}(?: of)?(?: the)? ${CAUSTIC}|${WEIGHT} (?:of |de )?(?:the |
+    la )?${CAUSTIC} (?:${MORE}|de mas|demas|de sobra|de menos)|${WEIGHT} (?:de )?(?:mas|
+    menos) (?:de )?(?:la )?${CAUSTIC})(?!\p{L})
+  `,
   'u',
 );
 
 const WHETHER = new RegExp(
-  String.raw`(?<!\p{L})(?:is|are|was|were|would|will|isn ?'?t|wasn ?'?t|es|son|era|eran|sera|seran|seria|serian) (?:\p{L}+ ){0,2}${WEIGHT} (?:of |de )?(?:the |my |la )?${CAUSTIC} (?:be )?(?:way |far |muy )?(?:too|demasiad\p{L}+|poc\p{L}+|much\p{L}+)(?!\p{L})`,
+  unbroken`
+    (?<!\p{L})(?:is|are|was|were|would|will|isn ?'?t|wasn ?'?t|es|son|era|eran|sera|seran|seria|
+    serian) (?:\p{L}+ ){0,2}${WEIGHT} (?:of |de )?(?:the |my |la )?${CAUSTIC} (?:be )?(?:way |far |
+    muy )?(?:too|demasiad\p{L}+|poc\p{L}+|much\p{L}+)(?!\p{L})
+  `,
   'u',
 );
 /** "Is 142 g of lye too much for …": the weight is all that was weighed, of which it is asked. Plain text. Pure. */

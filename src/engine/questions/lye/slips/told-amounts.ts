@@ -1,5 +1,6 @@
 import { knownOil } from '../../../batch/oils/find-oil.ts';
 import type { Oil } from '../../../batch/oils/oil.ts';
+import { unbroken } from '../../../over-lines.ts';
 import { readOnce } from '../../../remembered.ts';
 import { COUNT, decimal, gramsOf, POTASSIUM, plainWords, UNIT } from '../amounts/words.ts';
 import { CAUSTIC } from '../topics/care-words.ts';
@@ -29,8 +30,14 @@ export function gramsOrMillilitres(amount: string): number {
   return unit === undefined ? gramsOf(amount) : decimal(figure) * (/^(?:ml|cc)/u.test(unit) ? 1 : 1000);
 }
 /** Figures of other things: shares, times, heat, pieces. */
-const OTHER_FIGURE =
-  /^ ?(?:%|percent|por ciento|:|degrees|grados|[cf]\b|bars?|pastillas?|barras?|days?|dias?|weeks?|semanas?|hours?|horas?|minut|months?|meses|years?|anos?|am\b|pm\b|times|veces|(?:table ?|tea ?)?spoons?|tbsps?|tsps?|cucharad|cucharit|a (?:1|uno)\b)/u;
+const OTHER_FIGURE = new RegExp(
+  unbroken`
+    ^ ?(?:%|percent|por ciento|:|degrees|grados|[cf]\b|bars?|pastillas?|barras?|days?|dias?|weeks?|semanas?|
+    hours?|horas?|minut|months?|meses|years?|anos?|am\b|pm\b|times|veces|(?:table ?|tea ?)?spoons?|tbsps?|
+    tsps?|cucharad|cucharit|a (?:1|uno)\b)
+  `,
+  'u',
+);
 const AMOUNT = new RegExp(`(?<![\\p{L}\\d.,])(${COUNT}) ?(?:(${UNIT})|(${LIQUID_UNIT}))?`, 'gu');
 
 const OF = '(?: ?(?:of|de|del))?(?: (?:the|my|mi|el|la|los))?(?: (?:same|extra))?';
@@ -57,8 +64,15 @@ const LESS_BEFORE = /(?:short by|(?:me |le )?falt(?:an?|aron|o)|quede corto(?: (
 
 const PUT =
   /(?<!\p{L})(?:put|puts|added|used|poured|weighed|dumped|tipped|went in|puse|eche|echado|puesto|use|pese|anadi|agregue|meti|vacie)(?!\p{L})/gu;
-const MEANT =
-  /(?<!\p{L})(?:(?:recipe|formula|sheet|it) (?:said|says|wanted|wants|calls? for|called for|asked for|was|lye|had)|(?:should|supposed to|meant to) (?:have )?(?:been|be)|meant|instead of|rather than|(?:la )?(?:receta|formula)(?: (?:decia|pedia|lleva\p{L}*|dice|pide|era))?|decia|pedia|ponia|en (?:vez|lugar) de|eran|tenia que ser)(?!\p{L})/gu;
+const MEANT = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:recipe|formula|sheet|it) (?:said|says|wanted|wants|calls? for|called for|asked for|was|
+    lye|had)|(?:should|supposed to|meant to) (?:have )?(?:been|be)|meant|instead of|rather than|
+    (?:la )?(?:receta|formula)(?: (?:decia|pedia|lleva\p{L}*|dice|pide|era))?|decia|pedia|ponia|en (?:vez|
+    lugar) de|eran|tenia que ser)(?!\p{L})
+  `,
+  'gu',
+);
 const MEANT_BEHIND =
   /^ ?(?:g |gramos )?(?:,? ?)(?:decia|pedia|ponia|es lo que|is what (?:it|the)|was what|it said|in the recipe)/u;
 

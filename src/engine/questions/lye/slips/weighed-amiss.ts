@@ -1,3 +1,4 @@
+import { unbroken } from '../../../over-lines.ts';
 import { unaccented } from '../../../text/unaccented.ts';
 import { COUNT, decimal, gramsOf, MASS, plainWords, UNIT } from '../amounts/words.ts';
 import { CAUSTIC } from '../topics/care-words.ts';
@@ -18,7 +19,12 @@ const ANOTHER_NAMED = new RegExp(
 const SPOON =
   '(?:(?:table ?|tea ?|soup )?spoons?(?:fuls?)?|tbsps?|tsps?|cucharad(?:it)?as?|cucharas?|scoops?|handfuls?|punados?|pizcas?|pinch(?:es)?)';
 const MORE_OF_IT = new RegExp(
-  `(?<!\\p{L})(?:(?:another|an extra|one more|(?:a )?(?:few|couple) (?:of )?(?:extra|more)|extra|otras?|mas) (?:${COUNT} )?${SPOON}|(?:then|later|luego|despues|encima|ademas) (?:\\p{L}+ ){0,3}?(?:an?|${COUNT}|unas?|un|two|dos|another|otra) ${SPOON})(?: (?:more|mas))?(?: (?:of|de))?(?: (?:the|la))? ${CAUSTIC}(?!\\p{L})`,
+  unbroken`
+    (?<!\p{L})(?:(?:another|an extra|one more|(?:a )?(?:few|couple) (?:of )?(?:extra|more)|extra|otras?|
+    mas) (?:${COUNT} )?${SPOON}|(?:then|later|luego|despues|encima|ademas) (?:\p{L}+ ){0,3}?(?:an?|${COUNT}|
+    unas?|un|two|dos|another|otra) ${SPOON})(?: (?:more|mas))?(?: (?:of|de))?(?: (?:the|
+    la))? ${CAUSTIC}(?!\p{L})
+  `,
   'u',
 );
 const ASKED_AHEAD =

@@ -5,6 +5,7 @@ import {
   LACTIC_MOLES_PER_GRAM,
 } from '../../../batch/additives/additive.ts';
 import { KOH_MOLAR_MASS, NAOH_MOLAR_MASS } from '../../../batch/oils/fatty-acids.ts';
+import { unbroken } from '../../../over-lines.ts';
 import { decimal, MASS } from '../amounts/words.ts';
 import { gramsOrMillilitres, VOLUME, wordsOfBatch } from '../slips/told-amounts.ts';
 import { CAUSTIC } from '../topics/care-words.ts';
@@ -32,8 +33,13 @@ const ACIDS = [
 const USUAL_VINEGAR = 0.05;
 const ASKS = /(?<!\p{L})(?:how (?:much|many)|per gram|a gram|cuant[oa]s?|por gramo)(?!\p{L})/u;
 const TAKES = new RegExp(`(?<!\\p{L})${CAUSTIC}(?!\\p{L})`, 'u');
-const OF_LYE =
-  /(?<!\p{L})(?:more|extra|eats?|takes?|uses?|neutrali[sz]\w+|add|need|de mas|mas|come|gasta|consume|neutraliza|lleva|necesit\w+|anad\w+|agreg\w+|per gram|por gramo)(?!\p{L})/u;
+const OF_LYE = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:more|extra|eats?|takes?|uses?|neutrali[sz]\w+|add|need|de mas|mas|come|gasta|consume|
+    neutraliza|lleva|necesit\w+|anad\w+|agreg\w+|per gram|por gramo)(?!\p{L})
+  `,
+  'u',
+);
 /** An acid after the fact mends no bar, and is asked about as such. */
 const TO_MEND = /(?<!\p{L})(?:lye heavy|caustic soap|fix|save|arregl\p{L}+|salvar)(?!\p{L})/u;
 const OILS_TOLD =

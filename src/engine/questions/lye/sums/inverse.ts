@@ -2,6 +2,7 @@ import { hydroxideDemand, hydroxideIn } from '../../../batch/lye/lye.ts';
 import { parseOils } from '../../../batch/oils/oil-list.ts';
 import type { Names } from '../../../language.ts';
 import type { Band } from '../../../origin.ts';
+import { unbroken } from '../../../over-lines.ts';
 import { unlessRefused } from '../../../refusal.ts';
 import { alkaliIn } from '../amounts/alkali.ts';
 import { superfatIn, weighedIn } from '../amounts/amounts.ts';
@@ -18,8 +19,14 @@ export type OilsForLye = {
   readonly oils: readonly { readonly names: Names; readonly grams: number }[];
 };
 
-const ASKS_OIL =
-  /\b(?:how (?:much|many)|cuant[oa]s?)(?: (?:grams?|gramos|kg|oz|ounces))?(?: (?:of|de))? ((?:[a-z%\d., ]+? )?(?:oils?|butter|lard|tallow|fats?|olive|coconut|palm|aceites?|manteca|oliva|coco|grasas?)(?: (?:oil|de|y|and|[a-z]+))*)/u;
+const ASKS_OIL = new RegExp(
+  unbroken`
+    \b(?:how (?:much|many)|cuant[oa]s?)(?: (?:grams?|gramos|kg|oz|ounces))?(?: (?:of|
+    de))? ((?:[a-z%\d., ]+? )?(?:oils?|butter|lard|tallow|fats?|olive|coconut|palm|aceites?|manteca|oliva|
+    coco|grasas?)(?: (?:oil|de|y|and|[a-z]+))*)
+  `,
+  'u',
+);
 const AFTER =
   / (?:do|does|should|can|will|would|to|for|in|is|are|does|necesito|hace|hacen|para|con|le|lleva|debo|me|i)\b.*$/u;
 

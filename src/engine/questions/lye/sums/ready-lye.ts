@@ -1,3 +1,4 @@
+import { unbroken } from '../../../over-lines.ts';
 import { COUNT, decimal, gramsOf, MASS, PERCENT, POTASSIUM } from '../amounts/words.ts';
 import { ofLye, ofRole, one } from '../slips/reckoned.ts';
 import { toldAmounts, wordsOfBatch } from '../slips/told-amounts.ts';
@@ -21,8 +22,13 @@ export type WaterForLye = {
   readonly percent: number;
 };
 
-const READY =
-  /(?<!\p{L})(?:solution|premix\p{L}*|pre ?made|ready|mixed already|already mixed|master ?batch\p{L}*|(?:ya )?(?:hecha|preparada|disuelta|mezclada)|disolucion|solucion)(?!\p{L})/u;
+const READY = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:solution|premix\p{L}*|pre ?made|ready|mixed already|already mixed|master ?batch\p{L}*|
+    (?:ya )?(?:hecha|preparada|disuelta|mezclada)|disolucion|solucion)(?!\p{L})
+  `,
+  'u',
+);
 const NEEDS = /(?<!\p{L})(?:needs?|wants?|calls? for|need|necesit\p{L}+|pide|lleva|quiero)(?!\p{L})/u;
 /** Lye water is sold and kept from 20 to 50 %; stronger sets solid (handbook tables). */
 const STRENGTHS = { least: 20, most: 55 };
@@ -78,13 +84,24 @@ export function impureLyeIn(question: string): ImpureLye | undefined {
 
 const RATIO = String.raw`(\d+(?:[.,]\d+)?) ?(?::|to|a|por|x) ?(\d+(?:[.,]\d+)?|one|un[oa])`;
 const WATER_ASKED = new RegExp(
-  `^(?:(?:how much|cuanta) )?(?:water|agua) (?:do i (?:need|use) )?(?:for|para|con|a) (${MASS}|${COUNT}(?= (?:of |de )?(?:the |la )?${CAUSTIC}))(?: (?:of|de))?(?: (?:the|la))? ${CAUSTIC},? (?:(?:at|a|al|with|con|for) )*(?:${PERCENT}|${RATIO})(?: (?:lye|concentration|concentracion|ratio|water to lye))*[ ;]*$`,
+  unbroken`
+    ^(?:(?:how much|cuanta) )?(?:water|agua) (?:do i (?:need|use) )?(?:for|para|con|a) (${MASS}|
+    ${COUNT}(?= (?:of |de )?(?:the |la )?${CAUSTIC}))(?: (?:of|de))?(?: (?:the|la))? ${CAUSTIC},? (?:(?:at|
+    a|al|with|con|for) )*(?:${PERCENT}|${RATIO})(?: (?:lye|concentration|concentracion|ratio|
+    water to lye))*[ ;]*$
+  `,
   'u',
 );
 
 const HOW_MUCH_WATER = /(?<!\p{L})(?:how much water|what water|cuanta agua|que cantidad de agua)(?!\p{L})/u;
-const WENT_WRONG =
-  /(?<!\p{L})(?:too much|too little|instead|wrong|milk|beer|wine|coffee|tea|more|extra|lost|evaporat\p{L}+|en vez|de mas|leche|cerveza|vino|cafe|quito|take off|left|falta\p{L}*|need(?:s|ed)? (?:to be )?added|solution|disolucion|solucion|pure|pureza)(?!\p{L})/u;
+const WENT_WRONG = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:too much|too little|instead|wrong|milk|beer|wine|coffee|tea|more|extra|lost|evaporat\p{L}+|
+    en vez|de mas|leche|cerveza|vino|cafe|quito|take off|left|falta\p{L}*|need(?:s|ed)? (?:to be )?added|
+    solution|disolucion|solucion|pure|pureza)(?!\p{L})
+  `,
+  'u',
+);
 
 /** A strength or a ratio of its own; two ratios that were read somewhere are none. */
 const TELLS_STRENGTH =

@@ -1,10 +1,22 @@
+import { unbroken } from '../../../over-lines.ts';
 import { amountText } from '../../../quantities/for-readers.ts';
 import { COUNT, decimal, gramsOf, LYE, MASS, PERCENT } from '../amounts/words.ts';
 
 /** Lye that comes dissolved, as makers name it: "lye masterbatch", "sosa líquida", "la sosa ya disuelta". */
-const READY = `(?:(?:my |the |a |mi |la |una? )?(?:${LYE} )?master ?batch(?:ed|ing)?(?: (?:my |the |of |de )*${LYE})?|${LYE} (?:liquida|(?:que )?(?:ya )?(?:esta )?(?:disuelta|hecha|preparada|mezclada|en solucion)|(?:already |all |pre ?)?(?:dissolved|pre ?mixed|mixed up|made up))|(?:ready ?made|pre ?made|pre ?mixed|pre ?dissolved|liquid|dissolved) ${LYE})`;
-const HALF = `(?:50 ?/ ?50|1 ?: ?1|(?:in |of )?equal (?:weights?|parts?|amounts?)(?: of)?(?: ${LYE})?(?: (?:and|y|&) (?:water|agua))?|(?:a |en )?partes iguales(?: de)?(?: ${LYE})?(?: y agua)?|half and half|mitad y mitad)`;
-const STRENGTH = `(?: ?[,;:])?(?: (?:which|that|que|it|its|it's|is|es|viene|esta|comes|at|al|a|de|del|of|made))* (?:${PERCENT}|${HALF})(?: (?:strength|strong|concentration|de fuerza|de concentracion))?`;
+const READY = unbroken`
+  (?:(?:my |the |a |mi |la |una? )?(?:${LYE} )?master ?batch(?:ed|ing)?(?: (?:my |the |of |de )*${LYE})?|
+  ${LYE} (?:liquida|(?:que )?(?:ya )?(?:esta )?(?:disuelta|hecha|preparada|mezclada|en solucion)|
+  (?:already |all |pre ?)?(?:dissolved|pre ?mixed|mixed up|made up))|(?:ready ?made|pre ?made|pre ?mixed|
+  pre ?dissolved|liquid|dissolved) ${LYE})
+`;
+const HALF = unbroken`
+  (?:50 ?/ ?50|1 ?: ?1|(?:in |of )?equal (?:weights?|parts?|amounts?)(?: of)?(?: ${LYE})?(?: (?:and|y|
+  &) (?:water|agua))?|(?:a |en )?partes iguales(?: de)?(?: ${LYE})?(?: y agua)?|half and half|mitad y mitad)
+`;
+const STRENGTH = unbroken`
+  (?: ?[,;:])?(?: (?:which|that|que|it|its|it's|is|es|viene|esta|comes|at|al|a|de|del|of|
+  made))* (?:${PERCENT}|${HALF})(?: (?:strength|strong|concentration|de fuerza|de concentracion))?
+`;
 /** Of oils a masterbatch is a blend. */
 const OF_OILS = '(?<!(?:oils?|fats?|aceites?) )';
 const TOLD = new RegExp(`(?<!\\p{L})${OF_OILS}${READY}${STRENGTH}(?!\\p{L})`, 'gu');
@@ -12,16 +24,29 @@ const NAMED = new RegExp(
   `(?<!\\p{L})${OF_OILS}${READY}(?! (?:of|de) (?:${COUNT}|oils?|fats?|aceites?))(?!\\p{L})`,
   'u',
 );
-const ASKED =
-  /(?<!\p{L})(how much|how many grams of|cuant[oa]s?(?: gramos de)?)(?: of)?(?: the| that| my| mi| la| esa| de)* (?:lye )?(?:master ?batch|solution|solucion|disolucion)(?!\p{L})/gu;
+const ASKED = new RegExp(
+  unbroken`
+    (?<!\p{L})(how much|how many grams of|
+    cuant[oa]s?(?: gramos de)?)(?: of)?(?: the| that| my| mi| la| esa| de)* (?:lye )?(?:master ?batch|
+    solution|solucion|disolucion)(?!\p{L})
+  `,
+  'gu',
+);
 
 /** "280 g of 50% lye solution", "lye 142 g of 50% solution": what was weighed holds so much dry lye. */
 const WEIGHED = new RegExp(
-  `(?<![\\p{L}\\d.,])(?:${LYE},? )?(${MASS})(?: of| de)?(?: my| the| mi| la| una| a)*(?: ${PERCENT})(?: (?:of|de))?(?: (${LYE}))? (?:solution|solucion|disolucion|master ?batch)(?: (?:of|de) (${LYE}))?(?!\\p{L})`,
+  unbroken`
+    (?<![\p{L}\d.,])(?:${LYE},? )?(${MASS})(?: of| de)?(?: my| the| mi| la| una| a)*(?: ${PERCENT})
+    (?: (?:of|de))?(?: (${LYE}))? (?:solution|solucion|disolucion|master ?batch)(?: (?:of|
+    de) (${LYE}))?(?!\p{L})
+  `,
   'gu',
 );
 const WEIGHED_AT = new RegExp(
-  `(?<![\\p{L}\\d.,])(${MASS})(?: of| de)? (?:(${LYE}) (?:solution|master ?batch)|(?:solucion|disolucion)(?: de (${LYE}))?) (?:at|al|a|de|of) ${PERCENT}(?!\\p{L})`,
+  unbroken`
+    (?<![\p{L}\d.,])(${MASS})(?: of| de)? (?:(${LYE}) (?:solution|master ?batch)|(?:solucion|
+    disolucion)(?: de (${LYE}))?) (?:at|al|a|de|of) ${PERCENT}(?!\p{L})
+  `,
   'gu',
 );
 const dryLye = (mass: string, percent: string, name = 'lye'): string =>
@@ -29,7 +54,13 @@ const dryLye = (mass: string, percent: string, name = 'lye'): string =>
 
 /** "120 g of caustic soda already dissolved in 250 g of water": dry lye and its water, each by its weight. */
 const BY_WEIGHTS = new RegExp(
-  `(${MASS})(?: of| de)?(?: the| my| la| mi)* (${LYE})(?:,? (?:that|which|que|is|are|esta|already|all|ya|bien|well|i|i've|have|he))* (?:dissolved|mixed|stirred|disuelt[oa]s?|disuelve|mezclad[oa]s?|diluid[oa]s?)(?: up)? (?:in|into|with|en|con)(?: the| my| el| los| unos)* (${MASS})(?: of| de)?(?: the)? (?:cold |distilled )?(?:water|agua)(?!\\p{L})`,
+  unbroken`
+    (${MASS})(?: of| de)?(?: the| my| la| mi)* (${LYE})(?:,? (?:that|which|que|is|are|esta|already|all|ya|
+    bien|well|i|i've|have|he))* (?:dissolved|mixed|stirred|disuelt[oa]s?|disuelve|mezclad[oa]s?|
+    diluid[oa]s?)(?: up)? (?:in|into|with|en|
+    con)(?: the| my| el| los| unos)* (${MASS})(?: of| de)?(?: the)? (?:cold |distilled )?(?:water|
+    agua)(?!\p{L})
+  `,
   'gu',
 );
 /** Lye water that somebody has, or asks the grams of: "tengo una solución de sosa"; without either it may be a wish for so much water. */

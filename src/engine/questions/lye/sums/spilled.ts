@@ -1,3 +1,4 @@
+import { unbroken } from '../../../over-lines.ts';
 import { superfatIn } from '../amounts/amounts.ts';
 import { Remaining } from '../amounts/words.ts';
 import { ofLye, ofRole, one } from '../slips/reckoned.ts';
@@ -17,12 +18,20 @@ export type LyeSpilled = {
 const SPILLED =
   /(?<!\p{L})(?:spilled|spilt|spill|lost|se me (?:derramo|cayo|volco|fue|salio)|derrame|perdi|tire)(?!\p{L})/u;
 const LYE_WATER = new RegExp(
-  `(?<!\\p{L})(?:(?:${CAUSTIC}) ?(?:water|solution)|(?:agua|disolucion|solucion) (?:de|con) (?:la )?${CAUSTIC}|${CAUSTIC} (?:con|en|y) (?:el )?agua|lejia)(?!\\p{L})`,
+  unbroken`
+    (?<!\p{L})(?:(?:${CAUSTIC}) ?(?:water|solution)|(?:agua|disolucion|solucion) (?:de|
+    con) (?:la )?${CAUSTIC}|${CAUSTIC} (?:con|en|y) (?:el )?agua|lejia)(?!\p{L})
+  `,
   'u',
 );
 /** Lye that may be on somebody is first of all that. */
-const BODY =
-  /(?<!\p{L})(?:hands?|arms?|legs?|feet|foot|skin|eyes?|face|me|him|her|cat|dog|manos?|brazos?|piernas?|pies?|piel|ojos?|cara|encima|perr[oa]|gat[oa])(?!\p{L})/u;
+const BODY = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:hands?|arms?|legs?|feet|foot|skin|eyes?|face|me|him|her|cat|dog|manos?|brazos?|piernas?|
+    pies?|piel|ojos?|cara|encima|perr[oa]|gat[oa])(?!\p{L})
+  `,
+  'u',
+);
 const MY = /(?<!\p{L})se me(?!\p{L})/gu;
 
 /** What spilt lye water changes; undefined where its share cannot be told, or more than half is gone. Pure. */

@@ -1,4 +1,5 @@
 import { hasHappened } from '../../../hazards/index.ts';
+import { unbroken } from '../../../over-lines.ts';
 import { unaccented } from '../../../text/unaccented.ts';
 import { lyeSpilledIn } from '../sums/spilled.ts';
 import { isCareOnly } from './care-only.ts';
@@ -59,19 +60,41 @@ const LEAVE =
   /\b(?:(?:can|could|may|should|shall) (?:i|we)|is it (?:ok|okay|safe|fine|allowed)|puedo|podemos|se puede|es seguro|est[aá] bien)\b/iu;
 const HEAT = /\b(?:hot|warm|boiled|boiling|caliente|hirviendo|reci[eé]n hervid[oa])\b/giu;
 /** Somebody or an animal that is not well. */
-const UNWELL =
-  /\b(?:cough\w*|gasp\w*|chok\w*|wheez\w*|shak\w*|limp|dead|dying|died|sick|ill|unwell|faint\w*|dizzy|vomit\w*|cry\w*|scream\w*|tos\w*|ahog\w*|tiembl\w*|muert[oa]|enferm\w*|mare\w*|llor\w*|grit\w*|respira mal)\b/iu;
+const UNWELL = new RegExp(
+  unbroken`
+    \b(?:cough\w*|gasp\w*|chok\w*|wheez\w*|shak\w*|limp|dead|dying|died|sick|ill|unwell|faint\w*|dizzy|
+    vomit\w*|cry\w*|scream\w*|tos\w*|ahog\w*|tiembl\w*|muert[oa]|enferm\w*|mare\w*|llor\w*|grit\w*|
+    respira mal)\b
+  `,
+  'iu',
+);
 
 /** Pain, wounds and calls for help; what was drunk, tasted or splashed. */
-const TOLD_HURT =
-  /\b(?:burn(?:s|ed|t|ing)?|hurt\w*|sting\w*|stung|red|blister\w*|rash|swallow\w*|drank|tasted|licked|ate|splash\w*|eyes?|help|arde\w*|quem\w*|duele\w*|roj[oa]s?|ampollas?|sarpullido|trag[oóué]\w*|bebi[oó]|prob[oóé]|lami[oó]|comi[oó]|salpic\w*|ojos?|ayuda|auxilio)\b/iu;
+const TOLD_HURT = new RegExp(
+  unbroken`
+    \b(?:burn(?:s|ed|t|ing)?|hurt\w*|sting\w*|stung|red|blister\w*|rash|swallow\w*|drank|tasted|licked|ate|
+    splash\w*|eyes?|help|arde\w*|quem\w*|duele\w*|roj[oa]s?|ampollas?|sarpullido|trag[oóué]\w*|bebi[oó]|
+    prob[oóé]|lami[oó]|comi[oó]|salpic\w*|ojos?|ayuda|auxilio)\b
+  `,
+  'iu',
+);
 /** It does so at this moment. */
-const GOING_WRONG =
-  /\b(?:fizz\w*|(?<!for (?:more )?)bubbl\w*|foam\w*|smok\w*|steam\w*|boil(?:s|ed) over|overflow\w*|spill\w*|spilt|espuma|burbuj\w*|humo|vapor|hierve|hirvi[oó]|derram\w*|rebos\w*)\b/iu;
+const GOING_WRONG = new RegExp(
+  unbroken`
+    \b(?:fizz\w*|(?<!for (?:more )?)bubbl\w*|foam\w*|smok\w*|steam\w*|boil(?:s|ed) over|overflow\w*|
+    spill\w*|spilt|espuma|burbuj\w*|humo|vapor|hierve|hirvi[oó]|derram\w*|rebos\w*)\b
+  `,
+  'iu',
+);
 
 /** Where lye may be, and no bench. */
-const ON_A_BODY =
-  /\b(?:skin|hands?(?! (?:blender|mixer))|fingers?|arms?|legs?|face|mouth|lips?|throat|nose|feet|foot|touch\w*|piel|manos?|dedos?|brazos?|piernas?|cara|boca|labios?|garganta|nariz|pies?|toc[oóu]\w*)\b/iu;
+const ON_A_BODY = new RegExp(
+  unbroken`
+    \b(?:skin|hands?(?! (?:blender|mixer))|fingers?|arms?|legs?|face|mouth|lips?|throat|nose|feet|foot|
+    touch\w*|piel|manos?|dedos?|brazos?|piernas?|cara|boca|labios?|garganta|nariz|pies?|toc[oóu]\w*)\b
+  `,
+  'iu',
+);
 
 /** Harm that may be going on: whatever first aid knows of it stands before. */
 const NEVER_IN_GENERAL: ReadonlySet<LyeTopic> = new Set([
@@ -88,21 +111,55 @@ const MAY_I = /^\W*(?:can|could|may|should) (?:i|we)\b|^\W*(?:puedo|podemos|se p
 const IN_THE_OIL =
   /\b(?:added|poured|put|stirred|mixed|ech[eé]|puse|a[nñ]ad[ií]|vert[ií]|mezcl\w+|batter|masa|soap|jab[oó]n|jug|jarra)\b/iu;
 
-const OPENS =
-  /^\W*(?:(?:hi|hello|hey|hola|oye|so|and|y|please|por favor|just asking|una duda|una pregunta|quick question)\W+)*(?:can|could|should|shall|may|must|do|does|is|are|how|when|what (?:happens|would|ph)|will|would|why|which|puedo|puede|pueden|podr[ií]a|debo|se puede|es|son|aguantan?|resisten?|sirven?|c[oó]mo|cu[aá]ndo|cu[aá]nto|qu[eé] pasa|por qu[eé]|hay que)\b/iu;
+const OPENS = new RegExp(
+  unbroken`
+    ^\W*(?:(?:hi|hello|hey|hola|oye|so|and|y|please|por favor|just asking|una duda|una pregunta|
+    quick question)\W+)*(?:can|could|should|shall|may|must|do|does|is|are|how|when|what (?:happens|would|
+    ph)|will|would|why|which|puedo|puede|pueden|podr[ií]a|debo|se puede|es|son|aguantan?|resisten?|sirven?|
+    c[oó]mo|cu[aá]ndo|cu[aá]nto|qu[eé] pasa|por qu[eé]|hay que)\b
+  `,
+  'iu',
+);
 /** What is asked at the end of what is told. */
 const ASKS_ADVICE = /\b(?:what (?:do|should|can) i do|qu[eé] (?:hago|puedo hacer))\b/giu;
 /** "Use" and "put" in a question are no past. */
 const USE = /\b(?:can|could|may|should|shall) (?:i|we|you) use\b|\bhow do (?:i|we|you) put\b/giu;
-const NOT_NOW =
-  /\bjust (?:asking|curious|wondering|in case|want to know)\b|\bmixed up\b|\bswapped\b|\bno longer\b|\b(?:hot|boiling|warm)(?= (?:lye )?water)|\b(?:hirviendo|caliente)\b|\b(?:inhale|breathe)\b.{0,12}\bsteam\b|\bsteam\b(?= (?:of|from))|\b(?:does|can|will) it explode\b|\bexplota\b(?=\W*$)/giu;
+const NOT_NOW = new RegExp(
+  unbroken`
+    \bjust (?:asking|curious|wondering|in case|want to know)\b|\bmixed up\b|\bswapped\b|\bno longer\b|
+    \b(?:hot|boiling|warm)(?= (?:lye )?water)|\b(?:hirviendo|caliente)\b|\b(?:inhale|
+    breathe)\b.{0,12}\bsteam\b|\bsteam\b(?= (?:of|from))|\b(?:does|can|will) it explode\b|
+    \bexplota\b(?=\W*$)
+  `,
+  'giu',
+);
 
 /** A thing is told, and asked about at the end. */
-const ENDS =
-  /\b(?:is (?:that|this|it)|that) (?:fine|ok|okay|safe|alright|all right|allowed|right)\W*$|,? (?:ok|okay|right|yes or no)\?+\s*$|\b(?:est[aá] bien|es seguro|pasa algo|vale|se puede|lo puedo usar)\W*$/iu;
+const ENDS = new RegExp(
+  unbroken`
+    \b(?:is (?:that|this|it)|that) (?:fine|ok|okay|safe|alright|all right|allowed|right)\W*$|,? (?:ok|okay|
+    right|yes or no)\?+\s*$|\b(?:est[aá] bien|es seguro|pasa algo|vale|se puede|lo puedo usar)\W*$
+  `,
+  'iu',
+);
 /** Who is hurt, by what, or what is going on: of this nothing is only asked. */
-const SOMEBODY =
-  /\b(?:eyes?|skin|hands?|fingers?|arms?|legs?|face|mouth|lips?|tongue|throat|nose|lungs?|chest|stomach|feet|foot|hair|son|daughter|kids?|child(?:ren)?|baby|toddler|husband|wife|mum|mom|dad|dogs?|cats?|pets?|puppy|somebody|someone|drank|drinks?|swallow\w*|eat|ate|eaten|lick\w*|breath\w*|inhal\w*|cough\w*|chok\w*|vomit\w*|dizzy|faint\w*|rash\w*|itch\w*|blister\w*|sting\w*|burns?|burning|pain\w*|red|sore|smell\w*|stink\w*|gas|fumes?|flames?|fire|alight|explo\w*|erupt\w*|volcan\w*|overflow\w*|doctor|hospital|ambulance|poison\w*|emergency|first aid|what do i do|ojos?|piel|manos?|dedos?|brazos?|piernas?|cara|boca|labios?|lengua|garganta|nariz|pulm\w+|pecho|est[oó]mago|pies?|pelo|hij[oa]s?|ni[nñ][oa]s?|beb[eé]s?|marido|esposa?|perr[oa]s?|gat[oa]s?|mascotas?|gallinas?|cabras?|vacas?|pollos?|p[aá]jaros?|peces|hens?|chickens?|birds?|goats?|cows?|horses?|fish|parrots?|rabbits?|alguien|bebi[oó]|beber|trag\w*|comi[oó]|lami\w*|respir\w*|inhal\w*|tos\w*|v[oó]mit\w*|mare\w*|desmay\w*|sarpullido|ampollas?|picor|arde\w*|duele\w*|dolor|rojo|roja|huele\w*|olor|humos?|llamas?|fuego|explot\w*|desbord\w*|m[eé]dic[oa]|urgencias|ambulancia|t[oó]xic\w*|veneno\w*|qu[eé] hago)\b/iu;
+const SOMEBODY = new RegExp(
+  unbroken`
+    \b(?:eyes?|skin|hands?|fingers?|arms?|legs?|face|mouth|lips?|tongue|throat|nose|lungs?|chest|stomach|
+    feet|foot|hair|son|daughter|kids?|child(?:ren)?|baby|toddler|husband|wife|mum|mom|dad|dogs?|cats?|pets?|
+    puppy|somebody|someone|drank|drinks?|swallow\w*|eat|ate|eaten|lick\w*|breath\w*|inhal\w*|cough\w*|
+    chok\w*|vomit\w*|dizzy|faint\w*|rash\w*|itch\w*|blister\w*|sting\w*|burns?|burning|pain\w*|red|sore|
+    smell\w*|stink\w*|gas|fumes?|flames?|fire|alight|explo\w*|erupt\w*|volcan\w*|overflow\w*|doctor|
+    hospital|ambulance|poison\w*|emergency|first aid|what do i do|ojos?|piel|manos?|dedos?|brazos?|piernas?|
+    cara|boca|labios?|lengua|garganta|nariz|pulm\w+|pecho|est[oó]mago|pies?|pelo|hij[oa]s?|ni[nñ][oa]s?|
+    beb[eé]s?|marido|esposa?|perr[oa]s?|gat[oa]s?|mascotas?|gallinas?|cabras?|vacas?|pollos?|p[aá]jaros?|
+    peces|hens?|chickens?|birds?|goats?|cows?|horses?|fish|parrots?|rabbits?|alguien|bebi[oó]|beber|trag\w*|
+    comi[oó]|lami\w*|respir\w*|inhal\w*|tos\w*|v[oó]mit\w*|mare\w*|desmay\w*|sarpullido|ampollas?|picor|
+    arde\w*|duele\w*|dolor|rojo|roja|huele\w*|olor|humos?|llamas?|fuego|explot\w*|desbord\w*|m[eé]dic[oa]|
+    urgencias|ambulancia|t[oó]xic\w*|veneno\w*|qu[eé] hago)\b
+  `,
+  'iu',
+);
 /** What an animal only gives. */
 const MILKED = /\b(?:goat|cow)(?:'?s)? milk\b|\bleche de (?:cabra|vaca)\b/giu;
 /** Going on at this moment: "is rising", "se está saliendo". */
@@ -112,8 +169,13 @@ const GOING_ON =
 const BROKE =
   /\b(?:crack\w*|broke\w*|shatter\w*|burst\w*|leak\w*|spill\w*|spilt|melt\w*|romp\w*|rot[oa]|raj\w*|grieta|revent\w*|derram\w*|gote\w*|derrit\w*)\b/iu;
 /** What a loaf does that has only overheated is told calmly, unless it does more. */
-const MORE_THAN_A_CRACK =
-  /\b(?:ris(?:es|ing|en)|spit\w*|smok\w*|steam\w*|boil\w*|foam\w*|bubbl\w*|ooz\w*|leak\w*|spill\w*|out of|over the|sub(?:e|iendo)|salpica\w*|hierv\w*|espuma|burbuj\w*|rebos\w*|sale\w*|saliendo)\b/iu;
+const MORE_THAN_A_CRACK = new RegExp(
+  unbroken`
+    \b(?:ris(?:es|ing|en)|spit\w*|smok\w*|steam\w*|boil\w*|foam\w*|bubbl\w*|ooz\w*|leak\w*|spill\w*|out of|
+    over the|sub(?:e|iendo)|salpica\w*|hierv\w*|espuma|burbuj\w*|rebos\w*|sale\w*|saliendo)\b
+  `,
+  'iu',
+);
 
 /** Asked of a colour or an ingredient: what lye does to it. */
 const BEARS =
@@ -142,8 +204,15 @@ const IN_WHICH_ORDER = [
   ),
 ];
 /** A note that somebody wrote on themselves: the hand holds ink, and no lye. */
-const NOTED =
-  /\b(?:(?:(?:had|have|got|put) it (?:written|noted|down)(?: down)?|wrote (?:it|that|the order)(?: down)?|written) on (?:my|the) (?:hand|arm|wrist|palm)|(?:had|have|put) it on my (?:hand|arm|wrist|palm) in (?:pen|ink|biro|marker)|(?:me )?(?:lo|la) (?:ten[ií]a |hab[ií]a )?(?:apunt[eé]|apuntado|anot[eé]|anotado|escrib[ií]|escrito) en (?:la|mi) (?:mano|brazo|mu[nñ]eca|palma))/giu;
+const NOTED = new RegExp(
+  unbroken`
+    \b(?:(?:(?:had|have|got|put) it (?:written|noted|down)(?: down)?|wrote (?:it|that|the order)(?: down)?|
+    written) on (?:my|the) (?:hand|arm|wrist|palm)|(?:had|have|put) it on my (?:hand|arm|wrist|
+    palm) in (?:pen|ink|biro|marker)|(?:me )?(?:lo|la) (?:ten[ií]a |hab[ií]a )?(?:apunt[eé]|apuntado|
+    anot[eé]|anotado|escrib[ií]|escrito) en (?:la|mi) (?:mano|brazo|mu[nñ]eca|palma))
+  `,
+  'giu',
+);
 
 /** Pure. Whether only the order is asked, by somebody who has done nothing and to whom nothing has happened. */
 export function asksForOrder(typed: string): boolean {

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../over-lines.ts';
 import { knownOil } from '../../../batch/oils/find-oil.ts';
 import type { LyeTopic } from './topic.ts';
 
@@ -62,8 +63,13 @@ const GIVES_WAY_TO_A_WEIGHT: ReadonlySet<LyeTopic> = new Set([
   'two-figures',
 ]);
 /** Lye that lies somewhere is cleaned up first; "clean lard" is none. */
-const IS_SPILT =
-  /(?<!\p{L})(?:spil\p{L}*|drop\p{L}*|knock\p{L}*|splash\p{L}*|fell|floor|bench|counter|derram\p{L}*|ca[iy]\p{L}*|volc\p{L}*|vert\p{L}*|salpic\p{L}*|tir[eéoó]|suelo|piso|mesa|mesada|encimera)(?!\p{L})/iu;
+const IS_SPILT = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:spil\p{L}*|drop\p{L}*|knock\p{L}*|splash\p{L}*|fell|floor|bench|counter|derram\p{L}*|
+    ca[iy]\p{L}*|volc\p{L}*|vert\p{L}*|salpic\p{L}*|tir[eéoó]|suelo|piso|mesa|mesada|encimera)(?!\p{L})
+  `,
+  'iu',
+);
 /** "Me pasé con el oliva, 640 en vez de 600": more of an oil than was meant, and no more lye. */
 const TOO_MUCH_OF =
   /(?<!\p{L})(?:(?:se me (?:fue|pas[oó]) la mano|me pas[eé]) (?:con |de )(?:el |la )?(?<es>\p{L}+)|(?:weighed|measured) (?:the )?(?<en>\p{L}+) wrong)/iu;
@@ -75,15 +81,33 @@ export function isOfAnOil(typed: string): boolean {
 }
 
 /** Lye that does not go into its water: a cold kitchen alone makes none. */
-const IS_UNDISSOLVED =
-  /(?<!\p{L})(?:(?:un)?diss?olv\p{L}*|disuel\p{L}*|disol\p{L}*|cloudy|murky|milky|turbi[oa]|crystals?|cristal\p{L}*|grains?|gran(?:os|it\p{L}*)|grum\p{L}*|clump\p{L}*|specks|bottom|fondo|posos?|sediment\p{L}*)(?!\p{L})/iu;
+const IS_UNDISSOLVED = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:un)?diss?olv\p{L}*|disuel\p{L}*|disol\p{L}*|cloudy|murky|milky|turbi[oa]|crystals?|
+    cristal\p{L}*|grains?|gran(?:os|it\p{L}*)|grum\p{L}*|clump\p{L}*|specks|bottom|fondo|posos?|
+    sediment\p{L}*)(?!\p{L})
+  `,
+  'iu',
+);
 /** What is left over is lye, or lye water: of fat it is a superfat. */
-const LYE_LEFT =
-  /(?<!\p{L})(?:(?:left ?over|spare|sobrante|sobrad[oa]|sobra|sobro|sobró) (?:of (?:the )?|de (?:la )?)?(?:lye|naoh|koh|caustic|sosa|soda|potasa|solution|solucion)|(?:lye|naoh|koh|caustic|sosa|soda|potasa|solution|solución)(?: \p{L}+){0,3} (?:left ?over|is left|sobrante|sobra|sobró|sobro)|(?:dispose|throw|get rid|tirar|desechar|botar|deshacerme)(?!\p{L}))/iu;
+const LYE_LEFT = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:left ?over|spare|sobrante|sobrad[oa]|sobra|sobro|sobró) (?:of (?:the )?|
+    de (?:la )?)?(?:lye|naoh|koh|caustic|sosa|soda|potasa|solution|solucion)|(?:lye|naoh|koh|caustic|sosa|
+    soda|potasa|solution|solución)(?: \p{L}+){0,3} (?:left ?over|is left|sobrante|sobra|sobró|sobro)|
+    (?:dispose|throw|get rid|tirar|desechar|botar|deshacerme)(?!\p{L}))
+  `,
+  'iu',
+);
 
 /** More or less of an oil than a recipe that follows has: none of it is in a pot. */
-const THAN_THIS =
-  /(?<!\p{L})(?:less|fewer|more|menos|m[aá]s)(?!\p{L})[^.;:]{1,60}?(?<!\p{L})(?:than|que) (?:in |en )?(?:this|that|these|below|esta|esto|est[ao]s|aqu[ií])(?!\p{L})/iu;
+const THAN_THIS = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:less|fewer|more|menos|m[aá]s)(?!\p{L})[^.;:]{1,60}?(?<!\p{L})(?:than|que) (?:in |
+    en )?(?:this|that|these|below|esta|esto|est[ao]s|aqu[ií])(?!\p{L})
+  `,
+  'iu',
+);
 
 /** Whether a general answer gives way to the lye of a recipe that is weighed whole beside it. Takes the matter and what was typed. */
 export const givesWayToAWeight = (topic: LyeTopic, typed: string): boolean =>

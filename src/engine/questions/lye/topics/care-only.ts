@@ -1,3 +1,4 @@
+import { unbroken } from '../../../over-lines.ts';
 import type { LyeTopic } from './topic.ts';
 
 /** Longer ones tell a story, and a story may hold words of harm that nobody has written yet. */
@@ -42,28 +43,60 @@ const ONLY_WITH: { readonly [Topic in LyeTopic]?: RegExp } = {
   asthma: /^(?!.*\b(?:lye|sosa|soda|mix\w*|mezcl\w*|attack|ataque)\b)\W*(?:i have asthma|tengo asma)\b/iu,
   'no-window': /\b(?:enough|ok|okay|vale|sirve|basta|suficiente)\W*$/iu,
   'water-was-put-on': /\bnothing happened\b|\bno pas[oó] nada\b/iu,
-  'contact-lenses':
-    /^\W*(?:(?:can|may) i wear |puedo llevar )?(?:contact lenses|contacts|lentillas|lentes de contacto)(?: (?:with|near|and|con|y) (?:the |la )?(?:lye|soap|sosa|jab[oó]n))?\W*$/iu,
+  'contact-lenses': new RegExp(
+    unbroken`
+      ^\W*(?:(?:can|may) i wear |puedo llevar )?(?:contact lenses|contacts|lentillas|
+      lentes de contacto)(?: (?:with|near|and|con|y) (?:the |la )?(?:lye|soap|sosa|jab[oó]n))?\W*$
+    `,
+    'iu',
+  ),
   pregnant: /\b(?:and i|y) (?:want|am going|would like|voy|quiero)\b/iu,
   'pets-washed':
     /\bpara mi (?:perr|gat)[oa] jab[oó]n\W*$|\b(?:soap|bar) for my (?:dog|cat)\W*$|\bjab[oó]n para mi (?:perr|gat)[oa]\W*$/iu,
   'scorched-milk': /\b(?:leche|milk)\b/iu,
   children: /\b(?:mientras (?:mezclo|hago)|while i (?:mix|make|stir))\b/iu,
   // It flies, and nobody breathed it or asks what to do then.
-  dust: /^(?!.*\b(?:breath\w*|inhal\w*|respir\w*|aspir\w*|lungs?|pulm\w+|what (?:do|to|if)|if (?:i|you|some)|qu[eé] (?:hago|toca|pasa)|si (?:uno|alguien))\b)/iu,
+  dust: new RegExp(
+    unbroken`
+      ^(?!.*\b(?:breath\w*|inhal\w*|respir\w*|aspir\w*|lungs?|pulm\w+|what (?:do|to|if)|if (?:i|you|some)|
+      qu[eé] (?:hago|toca|pasa)|si (?:uno|alguien))\b)
+    `,
+    'iu',
+  ),
   // Asked how to clean it, and of the place alone.
-  'clean-up':
-    /\b(?:(?:lo|la) barro|(?:do|should|can) i (?:sweep|mop|hose|wipe|vacuum)|c[oó]mo (?:lo|la|las|los) (?:recojo|limpio|quito)|c[oó]mo (?:(?:lo|la) )?(?:limpio|recojo)|puedo (?:barrer|recoger)\p{L}*|c[oó]mo (?:(?:lo|la|se|puedo) )*limpi\p{L}+|how (?:do|should|can|to)(?: (?:i|we|you))? (?:clean|wipe|mop)|vinegar|vinagre)(?!\p{L})/iu,
+  'clean-up': new RegExp(
+    unbroken`
+      \b(?:(?:lo|la) barro|(?:do|should|can) i (?:sweep|mop|hose|wipe|vacuum)|c[oó]mo (?:lo|la|las|
+      los) (?:recojo|limpio|quito)|c[oó]mo (?:(?:lo|la) )?(?:limpio|recojo)|puedo (?:barrer|recoger)\p{L}*|
+      c[oó]mo (?:(?:lo|la|se|puedo) )*limpi\p{L}+|how (?:do|should|can|to)(?: (?:i|we|you))? (?:clean|wipe|
+      mop)|vinegar|vinagre)(?!\p{L})
+    `,
+    'iu',
+  ),
 };
 /** Somebody who was kept away from it, and what an animal does behind a door. */
-const KEPT_AWAY =
-  "(?:(?:i|we)(?:[’']?ve| have)? )?(?:shut|put|locked|kept|moved|took|sent|chased)(?: up)? (?:the |my |our )?(?:dogs?|cats?|pupp(?:y|ies)|kids?|pets?|little one)(?: \\w+)? (?:upstairs|downstairs|outside|out|away|next door|in (?:the|her|his|its|their|a)(?: other)? \\w+)|(?:the |my |our )?(?:dogs?|cats?|pets?|kids?)(?: is|[’']s| are)? (?:shut|locked|kept)(?: \\w+)? (?:out|away|outside|upstairs|in (?:the|her|his|its)(?: other)? \\w+)|(?:el |la |los |las |mi )?(?:perr[oa]s?|gat[oa]s?|mascotas?)(?: ya)? (?:est[aá]n? )?(?:encerrad[oa]s?|afuera|fuera)(?: en (?:el|la|su) \\w+)?|(?:encerr[eé]|saqu[eé]|apart[eé]) (?:al?|a la) (?:perr[oa]|gat[oa])";
+const KEPT_AWAY = unbroken`
+  (?:(?:i|we)(?:[’']?ve| have)? )?(?:shut|put|locked|kept|moved|took|sent|chased)(?: up)? (?:the |my |
+  our )?(?:dogs?|cats?|pupp(?:y|ies)|kids?|pets?|little one)(?: \w+)? (?:upstairs|downstairs|outside|out|
+  away|next door|in (?:the|her|his|its|their|a)(?: other)? \w+)|(?:the |my |our )?(?:dogs?|cats?|pets?|
+  kids?)(?: is|[’']s| are)? (?:shut|locked|kept)(?: \w+)? (?:out|away|outside|upstairs|in (?:the|her|his|
+  its)(?: other)? \w+)|(?:el |la |los |las |mi )?(?:perr[oa]s?|gat[oa]s?|
+  mascotas?)(?: ya)? (?:est[aá]n? )?(?:encerrad[oa]s?|afuera|fuera)(?: en (?:el|la|su) \w+)?|(?:encerr[eé]|
+  saqu[eé]|apart[eé]) (?:al?|a la) (?:perr[oa]|gat[oa])
+`;
 const BEHIND_A_DOOR =
   "(?:,? (?:and|y) )(?:(?:she|he|it|they)(?:[’']s| is|[’']re| are)? )?(?:howling|barking|whining|meowing|llorando|ladrando|aullando|maullando)(?: about it)?";
 const KEPT_AWAY_WORDS = `(?:${KEPT_AWAY})(?:${BEHIND_A_DOOR})?`;
 /** "My kid was home sick and I got distracted": why something was left out. */
-const DISTRACTED =
-  '(?:(?:and|y|,) )*(?:(?:my|the|our|el|la|mi) )?(?:kids?|son|daughter|baby|toddler|husband|wife|dogs?|cats?|mum|mom|ni[nñ][oa]s?|hij[oa]s?|beb[eé]|marido|perr[oa]|gat[oa])(?: (?:is|was|were|est[aá]|estaba))?(?: home)?(?: (?:sick|ill|off school|crying|barking|talking|mal[oa]|enferm[oa]|llorando|ladrando|habl\\w+))?(?: (?:at home|en casa))?(?: (?:and|so|y)) (?:i |me )(?:got |was )?(?:distracted|interrupted|lost count|despist\\w+|distraj\\w+|interrump\\w+)|(?:my|the|our|el|la|mi) (?:kids?|son|daughter|baby|toddler|husband|wife|dogs?|cats?|ni[nñ][oa]|hij[oa]|marido|perr[oa]|gat[oa]) (?:distracted|interrupted) me|me (?:distrajo|interrumpi[oó]|llam[oó]) (?:el|la|mi) \\w+';
+const DISTRACTED = unbroken`
+  (?:(?:and|y|,) )*(?:(?:my|the|our|el|la|mi) )?(?:kids?|son|daughter|baby|toddler|husband|wife|dogs?|cats?|
+  mum|mom|ni[nñ][oa]s?|hij[oa]s?|beb[eé]|marido|perr[oa]|gat[oa])(?: (?:is|was|were|est[aá]|
+  estaba))?(?: home)?(?: (?:sick|ill|off school|crying|barking|talking|mal[oa]|enferm[oa]|llorando|ladrando|
+  habl\w+))?(?: (?:at home|en casa))?(?: (?:and|so|y)) (?:i |me )(?:got |was )?(?:distracted|interrupted|
+  lost count|despist\w+|distraj\w+|interrump\w+)|(?:my|the|our|el|la|mi) (?:kids?|son|daughter|baby|toddler|
+  husband|wife|dogs?|cats?|ni[nñ][oa]|hij[oa]|marido|perr[oa]|gat[oa]) (?:distracted|interrupted) me|
+  me (?:distrajo|interrumpi[oó]|llam[oó]) (?:el|la|mi) \w+
+`;
 
 /** Words that a matter itself brings, and that tell of no harm there. */
 const OWN_WORDS: { readonly [Topic in LyeTopic]?: RegExp } = {
@@ -76,7 +109,11 @@ const OWN_WORDS: { readonly [Topic in LyeTopic]?: RegExp } = {
   'lye-heats':
     /\b(?:hot|boiling hot|steam\w*|caliente|vapor|humo|humea\w*|smok(?:e|ed|y|ing)|fum(?:e|ed|ing))\b/giu,
   'clean-up': new RegExp(
-    String.raw`${KEPT_AWAY_WORDS}|\b(?:spill\w*|spilt|derram\p{L}*|se me (?:reg[oó]|cay[oó]|volc[oó]|bot[oó]|chorre[oó])|c[oó]mo (?:(?:lo|la|se|puedo) )*limpi\p{L}+|how (?:do|should|can|to)(?: (?:i|we|you))? (?:clean|wipe|mop))(?!\p{L})`,
+    unbroken`
+      ${KEPT_AWAY_WORDS}|\b(?:spill\w*|spilt|derram\p{L}*|se me (?:reg[oó]|cay[oó]|volc[oó]|bot[oó]|
+      chorre[oó])|c[oó]mo (?:(?:lo|la|se|puedo) )*limpi\p{L}+|how (?:do|should|can|to)(?: (?:i|we|
+      you))? (?:clean|wipe|mop))(?!\p{L})
+    `,
     'giu',
   ),
   'oil-spilled': /\b(?:spill\w*|spilt|lost|derram\w*|se (?:me )?cay[oó])\b/giu,
@@ -98,8 +135,28 @@ const OWN_WORDS: { readonly [Topic in LyeTopic]?: RegExp } = {
   gear: /\bmouth\b(?= mask)/giu,
 };
 /** Somebody's body, pain or help; what spits, boils over, catches fire or gives off gas; lye that went where it should not. */
-const HARM =
-  /\b(?:eyes?|skin|hands?(?! (?:shake|mixer|blender))|fingers?|arms?|legs?|face|mouth|lips?|tongue|throat|nose|lungs?|chest|stomach|feet|foot|hair|son|daughter|kids?|child(?:ren)?|baby|toddler|husband|wife|mum|mom|dad|somebody|someone|he|she|they|dogs?|cats?|pets?|pupp(?:y|ies)|kittens?|paws?|birds?|parrots?|hens?|chickens?|rabbits?|drank|drink|drinks|swallow\w*|eat|ate|eaten|lick\w*|breath\w*|inhal\w*|cough\w*|chok\w*|vomit\w*|dizzy|faint\w*|wheez\w*|gasp\w*|rash\w*|itch\w*|blister\w*|sting\w*|stung|burn\w*|pain\w*|hurt\w*|sore|red|gas|fumes?|flames?|fire|alight|explo\w*|erupt\w*|volcan\w*|overflow\w*|foam\w*|fizz\w*|bubbl\w*|boil\w*|hiss\w*|froth\w*|sizzl\w*|crackl\w*|thump\w*|throw\w*|scream\w*|holler\w*|collaps\w*|convuls\w*|dead|dying|unconscious|shak(?:es|ing)|trembl\w*|limp\w*|hot|spit\w*|splash\w*|splatter\w*|smok\w*|steam\w*|spill\w*|spilt|leak\w*|melt\w*|shatter\w*|crack\w*|doctor|hospital|ambulance|poison\w*|emergency|help|first aid|ojos?|piel|manos?|dedos?|brazos?|piernas?|cara|boca|labios?|lengua|garganta|nariz|pulm\w+|pecho|est[oó]mago|pies?|pelo|hij[oa]s?|ni[nñ][oa]s?|beb[eé]s?|marido|esposa?|perr[oa]s?|gat[oa]s?|mascotas?|alguien|bebi[oó]|beber|trag\w*|comi[oó]|lami\w*|respir\w*|inhal\w*|tos\w*|ahog\w*|v[oó]mit\w*|mare\w*|desmay\w*|sarpullido|ampollas?|picor|arde\w*|escuec\w*|duele\w*|dolor|roj[oa]s?|huele\w*|humos?|llamas?|fuego|explot\w*|desbord\w*|chisporrot\w*|caliente|falta (?:el )?aire|grit\w*|llor\w*|tiembl\w*|cojea|inconsciente|convuls\w*|espuma|burbuj\w*|hierv\w*|hirv\w*|salpic\w*|derram\w*|gote\w*|derrit\w*|rompi[oó]|raj\w*|quem\w*|sale humo|m[eé]dic[oa]|urgencias|ambulancia|t[oó]xic\w*|veneno\w*|ayuda|auxilio|socorro)\b/iu;
+const HARM = new RegExp(
+  unbroken`
+    \b(?:eyes?|skin|hands?(?! (?:shake|mixer|blender))|fingers?|arms?|legs?|face|mouth|lips?|tongue|throat|
+    nose|lungs?|chest|stomach|feet|foot|hair|son|daughter|kids?|child(?:ren)?|baby|toddler|husband|wife|mum|
+    mom|dad|somebody|someone|he|she|they|dogs?|cats?|pets?|pupp(?:y|ies)|kittens?|paws?|birds?|parrots?|
+    hens?|chickens?|rabbits?|drank|drink|drinks|swallow\w*|eat|ate|eaten|lick\w*|breath\w*|inhal\w*|
+    cough\w*|chok\w*|vomit\w*|dizzy|faint\w*|wheez\w*|gasp\w*|rash\w*|itch\w*|blister\w*|sting\w*|stung|
+    burn\w*|pain\w*|hurt\w*|sore|red|gas|fumes?|flames?|fire|alight|explo\w*|erupt\w*|volcan\w*|overflow\w*|
+    foam\w*|fizz\w*|bubbl\w*|boil\w*|hiss\w*|froth\w*|sizzl\w*|crackl\w*|thump\w*|throw\w*|scream\w*|
+    holler\w*|collaps\w*|convuls\w*|dead|dying|unconscious|shak(?:es|ing)|trembl\w*|limp\w*|hot|spit\w*|
+    splash\w*|splatter\w*|smok\w*|steam\w*|spill\w*|spilt|leak\w*|melt\w*|shatter\w*|crack\w*|doctor|
+    hospital|ambulance|poison\w*|emergency|help|first aid|ojos?|piel|manos?|dedos?|brazos?|piernas?|cara|
+    boca|labios?|lengua|garganta|nariz|pulm\w+|pecho|est[oó]mago|pies?|pelo|hij[oa]s?|ni[nñ][oa]s?|
+    beb[eé]s?|marido|esposa?|perr[oa]s?|gat[oa]s?|mascotas?|alguien|bebi[oó]|beber|trag\w*|comi[oó]|lami\w*|
+    respir\w*|inhal\w*|tos\w*|ahog\w*|v[oó]mit\w*|mare\w*|desmay\w*|sarpullido|ampollas?|picor|arde\w*|
+    escuec\w*|duele\w*|dolor|roj[oa]s?|huele\w*|humos?|llamas?|fuego|explot\w*|desbord\w*|chisporrot\w*|
+    caliente|falta (?:el )?aire|grit\w*|llor\w*|tiembl\w*|cojea|inconsciente|convuls\w*|espuma|burbuj\w*|
+    hierv\w*|hirv\w*|salpic\w*|derram\w*|gote\w*|derrit\w*|rompi[oó]|raj\w*|quem\w*|sale humo|m[eé]dic[oa]|
+    urgencias|ambulancia|t[oó]xic\w*|veneno\w*|ayuda|auxilio|socorro)\b
+  `,
+  'iu',
+);
 /** A cleaner beside it is a matter of gas. */
 const CLEANER = /\b(?:bleach|chlorine|lej[ií]a|cloro|lavandina|salfum[aá]n|muriatic|limpi\w*|clean\w*)\b/iu;
 

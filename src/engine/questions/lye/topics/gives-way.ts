@@ -1,3 +1,4 @@
+import { unbroken } from '../../../over-lines.ts';
 import { colourantsMeant } from '../../../colourants/find.ts';
 import { acidIn } from '../../../text/names/acid-words.ts';
 import { unaccented } from '../../../text/unaccented.ts';
@@ -109,10 +110,21 @@ function isOfItsColour(
   return isShared && isNamed && OF_COLOUR.has(reading.job) && reading.score >= SURELY;
 }
 
-const FILM =
-  /(?<!\p{L})(?:(?:on|over|all over|across) (?:the |my )?tops?|powder\p{L}*|film|bloom|dust\p{L}*|polv\p{L}+|por encima|en la (?:parte de arriba|superficie)|capa blanca)(?!\p{L})/iu;
-const GRAINS =
-  /(?<!\p{L})(?:grain\p{L}*|crystal\p{L}*|beads?|pockets?|hard|sting\p{L}*|zap\p{L}*|burn\p{L}*|bit(?:e|es|ing)|touch\p{L}*|lick\p{L}*|gran\p{L}+|cristal\p{L}*|bolitas|dur[oa]s?|pic[ao]\p{L}*|quem\p{L}*|arde\p{L}*|tocar|toqu[eé]|lengua)(?!\p{L})/iu;
+const FILM = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:on|over|all over|across) (?:the |my )?tops?|powder\p{L}*|film|bloom|dust\p{L}*|
+    polv\p{L}+|por encima|en la (?:parte de arriba|superficie)|capa blanca)(?!\p{L})
+  `,
+  'iu',
+);
+const GRAINS = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:grain\p{L}*|crystal\p{L}*|beads?|pockets?|hard|sting\p{L}*|zap\p{L}*|burn\p{L}*|bit(?:e|es|
+    ing)|touch\p{L}*|lick\p{L}*|gran\p{L}+|cristal\p{L}*|bolitas|dur[oa]s?|pic[ao]\p{L}*|quem\p{L}*|
+    arde\p{L}*|tocar|toqu[eé]|lengua)(?!\p{L})
+  `,
+  'iu',
+);
 /** A white film is told, and no grains or sting: why it came is asked, and how ash is told from lye stands beside it. */
 const isFilmTold = ({ job, score }: Reading, question: string): boolean =>
   job === 'diagnose' && score >= MOST_SURELY && FILM.test(question) && !GRAINS.test(question);

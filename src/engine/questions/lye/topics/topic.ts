@@ -109,7 +109,7 @@ export type LyeTopic =
 const MEMORY = (source: string): Origin => ({ trust: 'from memory', source });
 const TRADE: Origin = { trust: 'common practice', source: 'soap makers handling lye at home' };
 
-/** @public Where each answer comes from. */
+/** Where each answer comes from. */
 export const LYE_TOPIC_ORIGINS: Readonly<Record<LyeTopic, Origin>> = {
   ...HARM_TOPIC_ORIGINS,
   ...CARE_TOPIC_ORIGINS,

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../over-lines.ts';
 import { readOnce } from '../../../remembered.ts';
 import { TextToFit } from '../../../text/patterns/fitting.ts';
 import { deaccented } from '../../../text/unaccented.ts';
@@ -62,8 +63,15 @@ const CARE_PATTERNS = [
 ];
 
 /** A zap that a bar does not have is told of a sound one. */
-const NO_ZAP =
-  /(?<!\p{L})(?:(?:no|not any|not a|zero|without(?: a| any)?|didn ?t(?: get a| even)?|doesn ?t|does not|did not|don ?t|never|isn ?t|not|sin|ya no|no (?:me |le |les |hay |tiene |tienen |sale )*(?:da|dan|dio|dieron|hay|tiene)?(?: ningun)?) (?:zaps?|zapp(?:ed|ing)|calambre|corriente)|(?:passed|passes|paso) (?:the |la )?(?:zap test|prueba de la lengua))(?! ?(?:test|yet))(?!\p{L})/gu;
+const NO_ZAP = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:no|not any|not a|zero|without(?: a| any)?|didn ?t(?: get a| even)?|doesn ?t|does not|
+    did not|don ?t|never|isn ?t|not|sin|ya no|no (?:me |le |les |hay |tiene |tienen |sale )*(?:da|dan|dio|
+    dieron|hay|tiene)?(?: ningun)?) (?:zaps?|zapp(?:ed|ing)|calambre|corriente)|(?:passed|passes|
+    paso) (?:the |la )?(?:zap test|prueba de la lengua))(?! ?(?:test|yet))(?!\p{L})
+  `,
+  'gu',
+);
 
 const plainOf = readOnce(
   (question): TextToFit =>

@@ -1,10 +1,13 @@
+import { unbroken } from '../../../over-lines.ts';
 import { THINGS } from './things.ts';
 
 const { colour, scent, alcohol, glycerin, white } = THINGS;
 const IN =
   '(?:in|into|with|on|using|en|con)(?: (?:the|my|a|some|it|la|el|un|una|mi|poco|de|bit|of|drop|little))*';
-const WETS =
-  '(?:wet\\w*|mix\\w*|dissolv\\w+|dispers\\w+|pre ?mix\\w*|moj\\w+|mezcl\\w+|disuelv\\w+|disolv\\w+|disper\\w+|humedec\\w+|humedezc\\w+|desli\\w+|deshac\\w+|deshag\\w+)';
+const WETS = unbroken`
+  (?:wet\w*|mix\w*|dissolv\w+|dispers\w+|pre ?mix\w*|moj\w+|mezcl\w+|disuelv\w+|disolv\w+|disper\w+|
+  humedec\w+|humedezc\w+|desli\w+|deshac\w+|deshag\w+)
+`;
 
 /** What is asked of a thing of the bench; patterns over plain text: lower case, no accents, no marks. */
 export const ASPECTS = {
@@ -16,21 +19,34 @@ export const ASPECTS = {
     '(?:where|how|what|in|box\\w*|bags?|airtight|wardrobe|cupboard|drawer|shelf|wrapped|donde|como|en|caja|bolsa|ropero|armario|cajon|estante|frasco)',
   ],
   howLongKeeps: [
-    'how long (?:do|does|will|can)(?: \\w+){1,4} (?:keep|last|stay good)|shelf life|go off|expire\\w*|caduc\\w+|cuanto (?:tiempo )?(?:me )?(?:dura\\w*|aguanta\\w*)|se (?:vence|pasa|echa a perder)n?',
+    unbroken`
+      how long (?:do|does|will|can)(?: \w+){1,4} (?:keep|last|stay good)|shelf life|go off|expire\w*|
+      caduc\w+|cuanto (?:tiempo )?(?:me )?(?:dura\w*|aguanta\w*)|se (?:vence|pasa|echa a perder)n?
+    `,
   ],
   knowsWhen: [
-    'how (?:do|can|will|would|to) (?:i |you |u |we |one )?(?:know|tell)|signs? (?:that|of)|como (?:se|me doy cuenta|reconozco|veo|noto)|when is it|is it (?:cured|ready)',
+    unbroken`
+      how (?:do|can|will|would|to) (?:i |you |u |we |one )?(?:know|tell)|signs? (?:that|of)|como (?:se|
+      me doy cuenta|reconozco|veo|noto)|when is it|is it (?:cured|ready)
+    `,
   ],
   fluid: ['(?:thin|fluid|runny|liquid|workable|fluid[oa]|liquid[oa]|warm|cool|going|white|bright)'],
   cured: ['(?:cured?|curing|ready to use|fully done|curad[oa]s?|curo|list[oa]s? para usar)'],
   curesHowLong: [
-    '(?:how long|how many (?:weeks|months)|cuant[oa]s?(?: tiempo| semanas| meses)?)\\b.{0,30}\\b(?:cur\\w+|use|usar?|usarl[oa]s?|ready|list[oa]s?|rest|reposa\\w*|madur\\w+)',
+    unbroken`
+      (?:how long|how many (?:weeks|months)|cuant[oa]s?(?: tiempo| semanas| meses)?)\b.{0,30}\b(?:cur\w+|
+      use|usar?|usarl[oa]s?|ready|list[oa]s?|rest|reposa\w*|madur\w+)
+    `,
     '(?:en|a los?) (?:cuanto(?: tiempo)?|cuantos dias|cuantas semanas)\\b.{0,20}\\bus\\w+',
     'when can (?:i|we|you|they|he|she) (?:start )?us\\w+',
     'cuando (?:ya )?(?:l[oa]s? )?(?:puedo|se puede|podre) usar\\w*',
   ],
   start: [
-    '(?:when|how (?:early|soon|far ahead|long before)|cuando|con cuanto tiempo|cuanto (?:tiempo )?antes|hasta cuando)\\b.{0,40}\\b(?:start|begin|make|do it|do them|pour|get going|arranc\\w+|empiez\\w+|empez\\w+|comienz\\w+|hag\\w+|hacerl\\w+|tengo que|debo)',
+    unbroken`
+      (?:when|how (?:early|soon|far ahead|long before)|cuando|con cuanto tiempo|cuanto (?:tiempo )?antes|
+      hasta cuando)\b.{0,40}\b(?:start|begin|make|do it|do them|pour|get going|arranc\w+|empiez\w+|empez\w+|
+      comienz\w+|hag\w+|hacerl\w+|tengo que|debo)
+    `,
     '(?:is (?:it|there)|am i|sera|es|estoy|llego|alcanza)\\b.{0,20}\\b(?:too late|enough time|in time|tarde|a tiempo|tiempo)',
     'ready (?:by|for|in time)|list[oa]s? (?:para|a tiempo)|cuando (?:arranco|empiezo|lo hago|los hago)',
   ],
@@ -47,7 +63,10 @@ export const ASPECTS = {
   ],
   melts: ['(?:melt\\w*|derret\\w+|derrit\\w+|fund\\w+|liquid first|solid|hard|dur[oa]|solid[oa])'],
   meltsOrNot: [
-    '(?:melt\\w*|derret\\w+|derrit\\w+|fund\\w+)\\b.{0,40}\\b(?:first|before|or|need|have|o|antes|primero|va|hay que|entero|completely|fully|all|todo|del todo)',
+    unbroken`
+      (?:melt\w*|derret\w+|derrit\w+|fund\w+)\b.{0,40}\b(?:first|before|or|need|have|o|antes|primero|va|
+      hay que|entero|completely|fully|all|todo|del todo)
+    `,
     '(?:do|does|should|must|need|have to|tengo que|hay que|se|la|lo) (?:\\w+ ){0,4}(?:melt\\w*|derret\\w+|derrit\\w+|fund\\w+)',
   ],
   wetsInScent: [
@@ -61,14 +80,23 @@ export const ASPECTS = {
     `(?:used|use|uso|usar) ${glycerin}`,
   ],
   changesColour: [
-    `(?:chang\\w+|affect\\w*|alter\\w*|do(?:es)?(?: \\w+){0,3} to|fade\\w*|dull\\w*|lighten\\w*|cambia\\w*|afecta\\w*|aclara\\w*|apaga\\w*|modifica\\w*)\\b.{0,24}\\b${colour}`,
+    unbroken`
+      (?:chang\w+|affect\w*|alter\w*|do(?:es)?(?: \w+){0,3} to|fade\w*|dull\w*|lighten\w*|cambia\w*|
+      afecta\w*|aclara\w*|apaga\w*|modifica\w*)\b.{0,24}\b${colour}
+    `,
     `${colour}\\b.{0,24}\\b(?:chang\\w+|affected|different|paler|lighter|cambia\\w*|distint\\w+|mas clar\\w+|igual|the same)`,
   ],
   gives: [
-    '(?:giv(?:e|ing)(?: \\w+){0,3} (?:away|out|to|one|it|them|as)|give (?:it|one|them)|gift(?:s|ed|ing)?|regal\\w+|(?:se )?(?:lo|la|los|las) (?:puedo |podria )?dar|darsel[oa]s?)',
+    unbroken`
+      (?:giv(?:e|ing)(?: \w+){0,3} (?:away|out|to|one|it|them|as)|give (?:it|one|them)|gift(?:s|ed|ing)?|
+      regal\w+|(?:se )?(?:lo|la|los|las) (?:puedo |podria )?dar|darsel[oa]s?)
+    `,
   ],
   when: [
-    '(?:when|how soon|already|yet|now|today|tomorrow|saturday|sunday|monday|friday|week(?:end)?|cuando|ya|ahora|hoy|manana|sabado|domingo|lunes|viernes|semana)',
+    unbroken`
+      (?:when|how soon|already|yet|now|today|tomorrow|saturday|sunday|monday|friday|week(?:end)?|cuando|ya|
+      ahora|hoy|manana|sabado|domingo|lunes|viernes|semana)
+    `,
   ],
   suits: [
     '(?:safe|ok|okay|fine|suit\\w*|good|bad|use|give|for|sirve|seguro|bueno|malo|puede|puedo|usar|dar|para|apto|hace mal)',
@@ -89,35 +117,63 @@ export const ASPECTS = {
   ],
   food: ['(?:food|with (?:the )?(?:milk|meat|dinner)|beside|next to|comida|alimentos|junto a)'],
   meansOrWhy: [
-    '(?:what (?:is|s|does|even)|whats|why|mean\\w*|explain|point of|worth|matter|religion|fuss|que es|que significa|por ?que|para que|vale la pena|explic\\w+|importa)',
+    unbroken`
+      (?:what (?:is|s|does|even)|whats|why|mean\w*|explain|point of|worth|matter|religion|fuss|que es|
+      que significa|por ?que|para que|vale la pena|explic\w+|importa)
+    `,
   ],
   strokes: [
-    '(?:how (?:many|often)|cuant[oa]s|too many|enough|demasiad[oa]s)\\b.{0,20}\\b(?:strokes?|passes|turns?|goes|times|twirls?|stirs?|loops?|drags?|pasadas?|vueltas?|veces|movimientos?|trazos?)',
+    unbroken`
+      (?:how (?:many|often)|cuant[oa]s|too many|enough|demasiad[oa]s)\b.{0,20}\b(?:strokes?|passes|turns?|
+      goes|times|twirls?|stirs?|loops?|drags?|pasadas?|vueltas?|veces|movimientos?|trazos?)
+    `,
     '(?:strokes?|passes|turns?|goes|pasadas?|vueltas?) (?:is |are |with |of )?(?:\\w+ ){0,4}(?:too many|enough|best|demasiad[oa]s|suficientes?)',
   ],
   thick: ['(?:thin\\w*|thick\\w*|light|medium|heavy|fin[oa]|liger[oa]|medi[oa]|espes[oa]|grues[oa])'],
   fell: [
-    '(?:sank|sunk|sink\\w*|fell|fall\\w*|went (?:straight |right )?(?:through|into)|broke through|broke into|bled through|punch\\w+|hund\\w+|traspas\\w+|atraves\\w+|se (?:me )?(?:fue|metio))',
+    unbroken`
+      (?:sank|sunk|sink\w*|fell|fall\w*|went (?:straight |right )?(?:through|into)|broke through|broke into|
+      bled through|punch\w+|hund\w+|traspas\w+|atraves\w+|se (?:me )?(?:fue|metio))
+    `,
   ],
   apart: [
-    '(?:separat\\w+|come apart|came apart|comes? apart|split\\w*|fall(?:ing|s)? apart|fell apart|peel\\w*|unstick|break(?:s|ing)? (?:off|apart)|despeg\\w+|separ\\w+|se (?:me )?(?:abren|abrieron|parten|partieron|sueltan))',
+    unbroken`
+      (?:separat\w+|come apart|came apart|comes? apart|split\w*|fall(?:ing|s)? apart|fell apart|peel\w*|
+      unstick|break(?:s|ing)? (?:off|apart)|despeg\w+|separ\w+|se (?:me )?(?:abren|abrieron|parten|
+      partieron|sueltan))
+    `,
   ],
   buys: [
-    '(?:buy\\w*|get|find|order|cheap\\w*|price|shops?|store|hardware|from|source|where|compr\\w+|consig\\w+|consegu\\w+|vend\\w+|barat\\w+|ferreteria|tienda|donde)',
+    unbroken`
+      (?:buy\w*|get|find|order|cheap\w*|price|shops?|store|hardware|from|source|where|compr\w+|consig\w+|
+      consegu\w+|vend\w+|barat\w+|ferreteria|tienda|donde)
+    `,
   ],
   buysLye: [
-    '(?:(?:buy|get|find|order|source|cheap\\w*|where)\\b.{0,24}\\b(?:lye|naoh|caustic(?: soda)?)|(?:lye|naoh|caustic(?: soda)?)\\b.{0,16}\\b(?:from|at|in) (?:the |a |my )?(?:hardware|diy|builders|supermarket|shop|store|chemist|farm|internet)|(?:compr\\w+|consig\\w+|consegu\\w+|donde|barat\\w+)\\b.{0,24}\\b(?:sosa|soda caustica|soda|hidroxido)|(?:sosa|soda(?: caustica)?|hidroxido)\\b.{0,16}\\b(?:de (?:la )?(?:ferreteria|drogueria|tienda|super\\w*|chino)))',
+    unbroken`
+      (?:(?:buy|get|find|order|source|cheap\w*|where)\b.{0,24}\b(?:lye|naoh|caustic(?: soda)?)|(?:lye|naoh|
+      caustic(?: soda)?)\b.{0,16}\b(?:from|at|in) (?:the |a |my )?(?:hardware|diy|builders|supermarket|shop|
+      store|chemist|farm|internet)|(?:compr\w+|consig\w+|consegu\w+|donde|barat\w+)\b.{0,24}\b(?:sosa|
+      soda caustica|soda|hidroxido)|(?:sosa|soda(?: caustica)?|
+      hidroxido)\b.{0,16}\b(?:de (?:la )?(?:ferreteria|drogueria|tienda|super\w*|chino)))
+    `,
   ],
   onlyOf: ['(?:100|pure|all|only|just|nearly all|pur[oa]s?|sol[oa]|todo|casi todo|castile|castilla)'],
   fineEnough: [
-    '(?:fine enough|how fine|too coarse|grind\\w*|ground|sieve\\w*|sift\\w*|how much|how many|which|can i (?:put|add|use)|add|muel\\w+|moler|molid\\w+|tamiz\\w+|colar|cuant[oa]s?|puedo|le pongo)',
+    unbroken`
+      (?:fine enough|how fine|too coarse|grind\w*|ground|sieve\w*|sift\w*|how much|how many|which|
+      can i (?:put|add|use)|add|muel\w+|moler|molid\w+|tamiz\w+|colar|cuant[oa]s?|puedo|le pongo)
+    `,
   ],
   which: ['(?:which|what|or|better|best|does it matter|can i|is it ok|sirve|cual|que|o|mejor|importa|puedo)'],
   whenOrHow: [
     '(?:when|how (?:soon|long|do|hard|deep)|too (?:soon|early|late)|cuando|cuanto|como|antes|pronto)',
   ],
   shaves: [
-    '(?:shav\\w+|plan(?:e|ed|ing)|bevel\\w*|trim\\w*|scrap(?:e|ed|ing)|peel\\w*|steam\\w*|cepill\\w+|rasp(?:o|ar|arl\\w+)|pel(?:o|ar|arl\\w+)|rebaj\\w+|bisel\\w+|afeit\\w+|vapor\\w*)',
+    unbroken`
+      (?:shav\w+|plan(?:e|ed|ing)|bevel\w*|trim\w*|scrap(?:e|ed|ing)|peel\w*|steam\w*|cepill\w+|rasp(?:o|ar|
+      arl\w+)|pel(?:o|ar|arl\w+)|rebaj\w+|bisel\w+|afeit\w+|vapor\w*)
+    `,
   ],
   setsOrNot: [
     '(?:set|sets|setting|harden\\w*|firm|work|trace|gel|ok|make|making|cuaj\\w+|endurec\\w+|endurez\\w+|sale|hacer|hago|fragu\\w+|anda)',
@@ -129,19 +185,33 @@ export const ASPECTS = {
     '(?:do with|use (?:up)?|uses for|make (?:of|with|from)|reuse|save|throw|bin|hac\\w+|hago|us\\w+|aprovech\\w+|sirven?|reutiliz\\w+|tir\\w+)',
   ],
   again: [
-    '(?:repeat\\w*|same (?:shade|colou?r|again)|match(?:ing)?|identical|consistent|every (?:time|batch)|two batches|next batch|repet\\w+|mism[oa] (?:tono|color)|identic\\w+|igual(?:es)?|cada (?:vez|lote)|dos (?:lotes|tandas))',
+    unbroken`
+      (?:repeat\w*|same (?:shade|colou?r|again)|match(?:ing)?|identical|consistent|every (?:time|batch)|
+      two batches|next batch|repet\w+|mism[oa] (?:tono|color)|identic\w+|igual(?:es)?|cada (?:vez|lote)|
+      dos (?:lotes|tandas))
+    `,
   ],
   old: [
-    '(?:old|expired?|out of date|years? (?:old|ago)|past (?:its|their) date|still (?:good|ok|usable)|go(?:es)? (?:off|bad)|use by|viej[oa]s?|vencid\\w+|caduc\\w+|hace anos|de hace|se vence\\w*|pasad[oa]s? de fecha)',
+    unbroken`
+      (?:old|expired?|out of date|years? (?:old|ago)|past (?:its|their) date|still (?:good|ok|usable)|
+      go(?:es)? (?:off|bad)|use by|viej[oa]s?|vencid\w+|caduc\w+|hace anos|de hace|se vence\w*|
+      pasad[oa]s? de fecha)
+    `,
   ],
   natural: [
-    '(?:(?:is|are)\\b.{0,24}\\bnatural|(?:es|son)\\b.{0,24}\\bnatural(?:es)?|natural or (?:synthetic|artificial|chemical)|quimic[oa]s?|synthetic|artificial\\w*|sintetic\\w+)',
+    unbroken`
+      (?:(?:is|are)\b.{0,24}\bnatural|(?:es|son)\b.{0,24}\bnatural(?:es)?|natural or (?:synthetic|
+      artificial|chemical)|quimic[oa]s?|synthetic|artificial\w*|sintetic\w+)
+    `,
   ],
   howDo: ['(?:how|when|can|put|make|do|like|want|best|como|cuando|puedo|poner|hacer|hago|va|meter)'],
   howMuch: ['(?:how (?:much|big|many)|what is|whats|cuant[oa]s?|que es)'],
   falsely: ['(?:false\\w*|fals[oa]s?)'],
   asksWhat: [
-    '(?:looks? like|what(?:s| is) (?:a |an |light |thin |medium |thick |heavy )*trace|how (?:do|will|can) (?:i|you|we) (?:know|tell|recogni[sz]e)|que es|como (?:es|se ve|se reconoce|se nota|luce))',
+    unbroken`
+      (?:looks? like|what(?:s| is) (?:a |an |light |thin |medium |thick |heavy )*trace|how (?:do|will|
+      can) (?:i|you|we) (?:know|tell|recogni[sz]e)|que es|como (?:es|se ve|se reconoce|se nota|luce))
+    `,
   ],
   looksAlike: [
     '(?:look\\w*|end up|stay|darker|lighter|brighter|judge|queda\\w*|igual|mas (?:oscur[oa]|clar[oa])|se nota)',
@@ -157,13 +227,23 @@ export const ASPECTS = {
     '(?:my|i have|ive got|got|have|mi|tengo|la tengo|esta|viene|convert\\w*|pas\\w+|weigh\\w*|use|only)',
   ],
   thins: [
-    '(?:how much (?:plain|uncolou?red)|plain (?:soap|batter|bars?)|dilut\\w+|thin (?:it|them) out|tone (?:it|them) down|cuanto jabon (?:sin color|blanco)|cuanta masa sin color|dilu\\w+)',
+    unbroken`
+      (?:how much (?:plain|uncolou?red)|plain (?:soap|batter|bars?)|dilut\w+|thin (?:it|them) out|
+      tone (?:it|them) down|cuanto jabon (?:sin color|blanco)|cuanta masa sin color|dilu\w+)
+    `,
   ],
   saves: [
-    '(?:save|rescue|salvage|fix|use (?:it|them) (?:up|still)|do with (?:it|them)|bin (?:it|them)|throw (?:it|them)|salv\\w+|rescat\\w+|arregl\\w+|aprovech\\w+|tir(?:o|arlo|arlos|ar))',
+    unbroken`
+      (?:save|rescue|salvage|fix|use (?:it|them) (?:up|still)|do with (?:it|them)|bin (?:it|them)|
+      throw (?:it|them)|salv\w+|rescat\w+|arregl\w+|aprovech\w+|tir(?:o|arlo|arlos|ar))
+    `,
   ],
   tooStrong: [
-    '(?:too much colou?r|(?:colou?red|black|gr[ae]y|blue|red|green) (?:lather|suds|foam|water)|lather (?:comes|is|goes|turns)|comes? off|stain\\w*|demasiado color|me pase (?:con|de)|espuma (?:sale|queda|negra|gris|azul|roja|de color)|manch\\w+|desti\\w+)',
+    unbroken`
+      (?:too much colou?r|(?:colou?red|black|gr[ae]y|blue|red|green) (?:lather|suds|foam|water)|
+      lather (?:comes|is|goes|turns)|comes? off|stain\w*|demasiado color|me pase (?:con|de)|espuma (?:sale|
+      queda|negra|gris|azul|roja|de color)|manch\w+|desti\w+)
+    `,
   ],
   matters: [
     '(?:matter|difference|differen\\w+|change|ok|same|diferencia|importa|cambia|igual|sirve|distint\\w+)',
@@ -174,7 +254,10 @@ export const ASPECTS = {
   uses: ['(?:us\\w+|sirve\\w*|puedo|can i|go(?:es)? back|safe)'],
   keepsOn: ['(?:keep|use|still|just|instead|good for|guard\\w+|dej\\w+|us\\w+|sirve\\w*)'],
   settles: [
-    '(?:separat\\w+|settl\\w+|sunk|sinks?|sank|at the bottom|split|floats?|floating|clear on top|separ\\w+|asent\\w+|hund\\w+|al fondo|en el fondo|flota\\w*|decant\\w+)',
+    unbroken`
+      (?:separat\w+|settl\w+|sunk|sinks?|sank|at the bottom|split|floats?|floating|clear on top|separ\w+|
+      asent\w+|hund\w+|al fondo|en el fondo|flota\w*|decant\w+)
+    `,
   ],
   needs: [
     '(?:need|have to|must|should|do i|put|on|open|hace falta|necesito|tengo que|prend\\w+|abr\\w+|hay que)',
@@ -186,7 +269,10 @@ export const ASPECTS = {
     '(?:keep (?:on )?getting|always|every (?:time|batch|single)|again and again|siempre|cada vez|sigue saliendo|me sale mucha)',
   ],
   yellowed: [
-    '(?:(?:less|not so|not as|too|so|no|without) yellow(?:ish)?|yellow(?:ish)? (?:tinge|tint|cast|base)|menos amarill\\w+|(?:tan|muy) amarill\\w+|tono amarill\\w+|amarillent\\w+)',
+    unbroken`
+      (?:(?:less|not so|not as|too|so|no|without) yellow(?:ish)?|yellow(?:ish)? (?:tinge|tint|cast|base)|
+      menos amarill\w+|(?:tan|muy) amarill\w+|tono amarill\w+|amarillent\w+)
+    `,
   ],
   goesHard: [
     '(?:went|gone|goes|turned|set|se (?:me )?(?:puso|hizo|quedo))(?: \\w+){0,3} (?:hard|solid|thick|stiff|dur[oa]|espes[oa]|ties[oa]|solid[oa])',
@@ -195,16 +281,30 @@ export const ASPECTS = {
     'before (?:i|it|the|we)(?: \\w+){0,4} (?:pour\\w*|mou?ld|in|colou?rs?)|antes de (?:\\w+ ){0,3}(?:llegar|verter|volcar|molde|echar\\w*|poder)',
   ],
   fewDays: [
-    '(?:after|for|its been|been|only|at|hace|van|ya|a los|despues de)?(?: \\w+){0,2} ?(?:[1-7]|a|an|one|two|three|four|couple of|few|un|una|dos|tres|cuatro|unos) (?:days?|weeks?|dias?|semanas?)',
+    unbroken`
+      (?:after|for|its been|been|only|at|hace|van|ya|a los|despues de)?(?: \w+){0,2} ?(?:[1-7]|a|an|one|two|
+      three|four|couple of|few|un|una|dos|tres|cuatro|unos) (?:days?|weeks?|dias?|semanas?)
+    `,
   ],
   notSaid: [
-    '(?:doesnt|does not|dont|didnt|not|no)(?: \\w+)? (?:say|know|tell|dice|pone|trae|se cual|sabe)|no label|sin etiqueta|which (?:kind|one|sort) (?:it is|i have|is it)|cual (?:es|tengo)',
+    unbroken`
+      (?:doesnt|does not|dont|didnt|not|no)(?: \w+)? (?:say|know|tell|dice|pone|trae|se cual|sabe)|no label|
+      sin etiqueta|which (?:kind|one|sort) (?:it is|i have|is it)|cual (?:es|tengo)
+    `,
   ],
   smoothInWater: [
-    '(?:smooth|fine|ok|dissolves|mixes|goes in|lis[oa]|bien)(?: \\w+){0,2} (?:in|with|en|con) (?:the |el )?(?:water|agua)|(?:lumps?|lumpy|clumps?|balls|grumos?)(?: \\w+){0,2} (?:in|en) (?:the |el )?(?:oil|aceite)',
+    unbroken`
+      (?:smooth|fine|ok|dissolves|mixes|goes in|lis[oa]|bien)(?: \w+){0,2} (?:in|with|en|con) (?:the |
+      el )?(?:water|agua)|(?:lumps?|lumpy|clumps?|balls|grumos?)(?: \w+){0,2} (?:in|en) (?:the |el )?(?:oil|
+      aceite)
+    `,
   ],
   smoothInOil: [
-    '(?:smooth|fine|ok|dissolves|mixes|goes in|lis[oa]|bien)(?: \\w+){0,2} (?:in|with|en|con) (?:the |el )?(?:oil|aceite)|(?:lumps?|lumpy|clumps?|balls|grumos?)(?: \\w+){0,2} (?:in|en) (?:the |el )?(?:water|agua)',
+    unbroken`
+      (?:smooth|fine|ok|dissolves|mixes|goes in|lis[oa]|bien)(?: \w+){0,2} (?:in|with|en|con) (?:the |
+      el )?(?:oil|aceite)|(?:lumps?|lumpy|clumps?|balls|grumos?)(?: \w+){0,2} (?:in|en) (?:the |
+      el )?(?:water|agua)
+    `,
   ],
   poursInto: [
     '(?:pour\\w*|mou?ld|use|put|line\\w*|ok|work\\w*|instead|verter|vierto|volcar|vuelco|molde|sirve\\w*|us\\w+|puedo|vale)',

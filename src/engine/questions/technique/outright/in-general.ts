@@ -1,3 +1,4 @@
+import { unbroken } from '../../../over-lines.ts';
 import { WHOLE_GRAMS_WORDS } from '../whole-grams.ts';
 import { type Outright, whole, within } from './words.ts';
 
@@ -10,14 +11,27 @@ export const IN_GENERAL: readonly Outright[] = [
   // What sets while it is still to be poured: minutes count.
   {
     words: whole(
-      String.raw`(?:(?:help|ay|ayuda|uy|omg|so|and|y) )*(?:(?:my|the|se|me|la|mi) )*(?:batter|masa|mezcla|soap batter)? ?(?:(?:has|is|was|just|all|gone|se|me|ya) )*(?:went|go(?:ne|t|ing)|turned|setting|set|endurecio|espeso|cuajo|trabo|puso) (?:(?:too|so|really|all|very|muy|re|la|dur[ao]|espes[ao]|thick|hard|solid|stiff|up|masa|mezcla|on|me) ?)*(?:before (?:i|we) (?:even |ever )?(?:got to|could|had (?:time|a chance) to|managed to) (?:even )?(?:pour\w*|get it in\w*)(?: it)?(?: in(?:to)?(?: the)? mou?ld)?|in (?:the|my) (?:bowl|pot|jug)|antes de (?:poder )?(?:verter|echar|volcar)(?:la|lo)?(?: (?:en|al) (?:el )?molde)?|en (?:el|la|mi) (?:bowl|bol|olla|jarra|tazon|balde))`,
+      unbroken`
+        (?:(?:help|ay|ayuda|uy|omg|so|and|y) )*(?:(?:my|the|se|me|la|mi) )*(?:batter|masa|mezcla|
+        soap batter)? ?(?:(?:has|is|was|just|all|gone|se|me|ya) )*(?:went|go(?:ne|t|ing)|turned|setting|set|
+        endurecio|espeso|cuajo|trabo|puso) (?:(?:too|so|really|all|very|muy|re|la|dur[ao]|espes[ao]|thick|
+        hard|solid|stiff|up|masa|mezcla|on|me) ?)*(?:before (?:i|we) (?:even |ever )?(?:got to|could|
+        had (?:time|a chance) to|managed to) (?:even )?(?:pour\w*|
+        get it in\w*)(?: it)?(?: in(?:to)?(?: the)? mou?ld)?|in (?:the|my) (?:bowl|pot|jug)|
+        antes de (?:poder )?(?:verter|echar|volcar)(?:la|lo)?(?: (?:en|al) (?:el )?molde)?|en (?:el|la|
+        mi) (?:bowl|bol|olla|jarra|tazon|balde))
+      `,
     ),
     technique: 'thick-now',
     to: { technique: 'thick-now' },
   },
   {
     words: whole(
-      '(?:help |ay |ayuda |uy |omg )?(?:(?:it|its|my batter|the batter|batter|mine|la masa|la mezcla) )?(?:has |just |all )?(?:split|separated|curdled|se (?:me )?(?:ha )?(?:cort(?:o|ado)|separ(?:o|ado)))(?: (?:la masa|la mezcla|on me|help|ayuda|que hago))?',
+      unbroken`
+        (?:help |ay |ayuda |uy |omg )?(?:(?:it|its|my batter|the batter|batter|mine|la masa|
+        la mezcla) )?(?:has |just |all )?(?:split|separated|curdled|se (?:me )?(?:ha )?(?:cort(?:o|ado)|
+        separ(?:o|ado)))(?: (?:la masa|la mezcla|on me|help|ayuda|que hago))?
+      `,
     ),
     technique: 'riced-now',
     to: { named: 'split-where' },
@@ -41,14 +55,21 @@ export const IN_GENERAL: readonly Outright[] = [
   },
   {
     words: within(
-      '(?:grumos?|bolitas?) blanc[oa]s? (?:(?:a|por )?dentro|en (?:el|mi) jabon)|white (?:lumps?|clumps?) (?:inside|in (?:my|the) (?:cut |made )?(?:soap|bars?|loaf))',
+      unbroken`
+        (?:grumos?|bolitas?) blanc[oa]s? (?:(?:a|por )?dentro|en (?:el|mi) jabon)|white (?:lumps?|
+        clumps?) (?:inside|in (?:my|the) (?:cut |made )?(?:soap|bars?|loaf))
+      `,
     ),
     technique: 'no-lumps',
     to: { named: 'lumps-in-bar' },
   },
   {
     words: whole(
-      String.raw`(?:y )?(?:(?:si|if) )?(?:(?:le |i )?(?:pongo|echo|uso|put|use) )?(?:with |con )?(?:less water|menos agua)(?: in)? (?:\w+ ){0,3}?(?:espes\w+|endurece|cuaja|thick\w*|sets?|hardens?)(?: (?:it|mas|up|faster|quicker|sooner|rapido|antes|up quicker|up faster|mas rapido))*`,
+      unbroken`
+        (?:y )?(?:(?:si|if) )?(?:(?:le |i )?(?:pongo|echo|uso|put|use) )?(?:with |con )?(?:less water|
+        menos agua)(?: in)? (?:\w+ ){0,3}?(?:espes\w+|endurece|cuaja|thick\w*|sets?|hardens?)(?: (?:it|mas|
+        up|faster|quicker|sooner|rapido|antes|up quicker|up faster|mas rapido))*
+      `,
     ),
     technique: 'keep-fluid',
     to: { named: 'less-water' },

@@ -1,8 +1,12 @@
+import { unbroken } from '../../../over-lines.ts';
 import { all, type Outright, within } from './words.ts';
 
 const COLOUR = '(?:colou?rs?|pigments?|micas?|oxides?|color(?:es)?|colorantes?|pigmentos?|micas?|oxidos?)';
 const PURPLE = 'purples?|violets?|lilacs?|lavender|morad[oa]s?|violetas?|lilas?|purpura';
-const TURNED_GREY = String.raw`(?:went|gone|goes|going|turned|turns?|turning|became|is|came out|looks|volvio|vuelve|puso|pone|quedo|salio|esta|viro|hizo) (?:\p{L}+ ){0,2}?(?:gr[ae]y|gris|gris[ae]ce[oa])`;
+const TURNED_GREY = unbroken`
+  (?:went|gone|goes|going|turned|turns?|turning|became|is|came out|looks|volvio|vuelve|puso|pone|quedo|
+  salio|esta|viro|hizo) (?:\p{L}+ ){0,2}?(?:gr[ae]y|gris|gris[ae]ce[oa])
+`;
 const TITANIUM = 'td|tio2|titanium(?: dioxide)?|dioxido(?: de titanio)?|titanio';
 const PLANT_PARTS =
   'peels?|zest|rinds?|petals?|herbs?|leaves|leaf|flowers?|buds|cascaras?|ralladura|petalos?|hierbas?|hojas?|flor(?:es)?';
@@ -13,7 +17,11 @@ const CLAY = 'clays?|arcillas?';
 export const OF_COLOURS: readonly Outright[] = [
   {
     words: within(
-      String.raw`(?:a que hora|(?:en|a) que (?:momento|punto|paso)|cuando|when|at (?:what|which) (?:point|stage|moment|time)|what (?:point|stage|time)) (?:\p{L}+ ){0,4}?(?:ech\w+|pon\w+|agreg\w+|anad\w+|va|met\w+|add\w*|put\w*|goes?|stir\w*|mix\w*) (?:in )?(?:el |la |las |los |the |my |your )?${COLOUR}`,
+      unbroken`
+        (?:a que hora|(?:en|a) que (?:momento|punto|paso)|cuando|when|at (?:what|which) (?:point|stage|
+        moment|time)|what (?:point|stage|time)) (?:\p{L}+ ){0,4}?(?:ech\w+|pon\w+|agreg\w+|anad\w+|va|
+        met\w+|add\w*|put\w*|goes?|stir\w*|mix\w*) (?:in )?(?:el |la |las |los |the |my |your )?${COLOUR}
+      `,
     ),
     unless: within(
       String.raw`scents?|fragranc\w*|esencias?|perfum\w*|lye|sosa|soda|oils?|aceites?|mou?ld|molde|top|encima|water|agua|fade\w*|gel`,
@@ -23,7 +31,10 @@ export const OF_COLOURS: readonly Outright[] = [
   },
   {
     words: within(
-      'all (?:of it )?in (?:at once|together|one go) and (?:whizz|blend|blitz|mix|stir)|(?:echo|pongo|meto) todo (?:junto|de una(?: vez)?) y (?:bato|mezclo|batido)',
+      unbroken`
+        all (?:of it )?in (?:at once|together|one go) and (?:whizz|blend|blitz|mix|stir)|(?:echo|pongo|
+        meto) todo (?:junto|de una(?: vez)?) y (?:bato|mezclo|batido)
+      `,
     ),
     unless: within('lye|naoh|sosa|soda|lejia|water|agua'),
     technique: 'when-colour',
@@ -31,10 +42,17 @@ export const OF_COLOURS: readonly Outright[] = [
   },
   {
     words: within(
-      String.raw`(?:${CLAY})(?: to| per| for| in|:| a| por| para| en)? (?:the |my |los )?(?:oils?|aceites?)(?: ratio)?|ratio (?:of |for )?(?:the )?(?:${CLAY})|(?:how much|cuanta) (?:${CLAY})|proporcion (?:\p{L}+ )?(?:de )?(?:${CLAY})`,
+      unbroken`
+        (?:${CLAY})(?: to| per| for| in|:| a| por| para| en)? (?:the |my |los )?(?:oils?|
+        aceites?)(?: ratio)?|ratio (?:of |for )?(?:the )?(?:${CLAY})|(?:how much|cuanta) (?:${CLAY})|
+        proporcion (?:\p{L}+ )?(?:de )?(?:${CLAY})
+      `,
     ),
     unless: within(
-      String.raw`\d|rose|pink|green|red|purple|yellow|white|rosa|verde|roja|morada|amarilla|blanca|kaolin|bentonite|caolin|bentonita|or|o|thick\w*|espes\w*|water|agua|lye|sosa|soda`,
+      unbroken`
+        \d|rose|pink|green|red|purple|yellow|white|rosa|verde|roja|morada|amarilla|blanca|kaolin|bentonite|
+        caolin|bentonita|or|o|thick\w*|espes\w*|water|agua|lye|sosa|soda
+      `,
     ),
     technique: 'clays-colour',
     to: { technique: 'clays-colour' },
@@ -42,7 +60,10 @@ export const OF_COLOURS: readonly Outright[] = [
   {
     words: all(PURPLE, TURNED_GREY),
     unless: within(
-      String.raw`(?:alkanet|alcaneta|ultramar\w*|scum|lather|espuma|mix\w*|mezcl\w*|and|y) (?:\p{L}+ ){0,3}?(?:blue|azul|yellow|amarill\w*|green|verde)|ultramar\w*|alkanet|alcaneta|lather|espuma`,
+      unbroken`
+        (?:alkanet|alcaneta|ultramar\w*|scum|lather|espuma|mix\w*|mezcl\w*|and|y) (?:\p{L}+ ){0,3}?(?:blue|
+        azul|yellow|amarill\w*|green|verde)|ultramar\w*|alkanet|alcaneta|lather|espuma
+      `,
     ),
     technique: 'changed-in-pot',
     to: { named: 'purple-turned' },
@@ -55,14 +76,21 @@ export const OF_COLOURS: readonly Outright[] = [
   {
     words: all(
       PLANT_PARTS,
-      String.raw`(?:gone|went|turned|turns?|going|goes?|se (?:me )?(?:pus\w+|pon\w+|volv\w+|vuelv\w+|hic\w+)|quedaron|salieron) (?:\p{L}+ ){0,2}?(?:${BROWNED})`,
+      unbroken`
+        (?:gone|went|turned|turns?|going|goes?|se (?:me )?(?:pus\w+|pon\w+|volv\w+|vuelv\w+|hic\w+)|
+        quedaron|salieron) (?:\p{L}+ ){0,2}?(?:${BROWNED})
+      `,
     ),
     technique: 'botanicals',
     to: { named: 'plants-browned' },
   },
   {
     words: within(
-      String.raw`what (?:does|will|would|do) lye (?:\p{L}+ )?do (?:to|with) (?:the |my )?(?:natural|plant|herbal|botanical)\p{L}*(?: colou?r\p{L}*)?|que (?:le )?hace la (?:soda|sosa|lejia) (?:a|con) (?:los |las )?(?:colores (?:naturales|de planta)|plantas|colorantes naturales)`,
+      unbroken`
+        what (?:does|will|would|do) lye (?:\p{L}+ )?do (?:to|with) (?:the |my )?(?:natural|plant|herbal|
+        botanical)\p{L}*(?: colou?r\p{L}*)?|que (?:le )?hace la (?:soda|sosa|lejia) (?:a|con) (?:los |
+        las )?(?:colores (?:naturales|de planta)|plantas|colorantes naturales)
+      `,
     ),
     technique: 'natural-colours',
     to: { named: 'lye-and-plants' },
@@ -70,7 +98,10 @@ export const OF_COLOURS: readonly Outright[] = [
   },
   {
     words: within(
-      String.raw`(?:${TITANIUM})[^.]*(?<!\p{L})(?:no|wont|doesnt|isnt|not|not going to) (?:se (?:me )?)?(?:disuelv\p{L}*|disolv\p{L}*|dissolv\p{L}*|mix(?:es|ing)? in|mezcla)`,
+      unbroken`
+        (?:${TITANIUM})[^.]*(?<!\p{L})(?:no|wont|doesnt|isnt|not|
+        not going to) (?:se (?:me )?)?(?:disuelv\p{L}*|disolv\p{L}*|dissolv\p{L}*|mix(?:es|ing)? in|mezcla)
+      `,
     ),
     technique: 'no-lumps',
     to: { named: 'titanium-lumps' },
@@ -78,7 +109,11 @@ export const OF_COLOURS: readonly Outright[] = [
   {
     words: all(
       TITANIUM,
-      String.raw`(?:oil|aceite)(?: (?:one|kind|type|dispersible|soluble|version))* (?:\p{L}+ )?(?:not|instead of|rather than|no|en vez del?|en lugar del?) (?:the |el |al |de |del )*(?:water|agua)|oil(?: |-)?(?:dispersible|soluble)|(?:dispersable|soluble) en aceite|el de aceite`,
+      unbroken`
+        (?:oil|aceite)(?: (?:one|kind|type|dispersible|soluble|version))* (?:\p{L}+ )?(?:not|instead of|
+        rather than|no|en vez del?|en lugar del?) (?:the |el |al |de |del )*(?:water|agua)|oil(?: |
+        -)?(?:dispersible|soluble)|(?:dispersable|soluble) en aceite|el de aceite
+      `,
     ),
     unless: within(
       'water(?: |-)?(?:dispersible|soluble)|(?:dispersable|soluble) en agua|or|vs|o|difference|diferencia',
@@ -89,7 +124,11 @@ export const OF_COLOURS: readonly Outright[] = [
   {
     words: all(
       TITANIUM,
-      String.raw`(?:water|agua)(?: (?:one|kind|type|dispersible|soluble|version))* (?:\p{L}+ )?(?:not|instead of|rather than|no|en vez del?|en lugar del?) (?:the |el |al |de |del )*(?:oil|aceite)|water(?: |-)?(?:dispersible|soluble)|(?:dispersable|soluble) en agua|el de agua`,
+      unbroken`
+        (?:water|agua)(?: (?:one|kind|type|dispersible|soluble|version))* (?:\p{L}+ )?(?:not|instead of|
+        rather than|no|en vez del?|en lugar del?) (?:the |el |al |de |del )*(?:oil|aceite)|water(?: |
+        -)?(?:dispersible|soluble)|(?:dispersable|soluble) en agua|el de agua
+      `,
     ),
     unless: within(
       'oil(?: |-)?(?:dispersible|soluble)|(?:dispersable|soluble) en aceite|or|vs|o|difference|diferencia|lye|sosa|soda',
@@ -100,21 +139,33 @@ export const OF_COLOURS: readonly Outright[] = [
   {
     words: all(
       TITANIUM,
-      '(?:oil|aceite|water|agua)(?:(?: |-)?(?:dispersible|soluble|dispersable))? (?:or|o|vs|u) (?:en |in |con |with )?(?:oil|aceite|water|agua)|(?:wet|mix|mojo|mezclo|disuelvo) (?:it )?(?:in|en|con) (?:oil|aceite|water|agua) (?:or|o) ',
+      unbroken`
+        (?:oil|aceite|water|agua)(?:(?: |-)?(?:dispersible|soluble|dispersable))? (?:or|o|vs|u) (?:en |in |
+        con |with )?(?:oil|aceite|water|agua)|(?:wet|mix|mojo|mezclo|disuelvo) (?:it )?(?:in|en|con) (?:oil|
+        aceite|water|agua) (?:or|o) `,
     ),
     technique: 'no-lumps',
     to: { named: 'titanium-which' },
   },
   {
     words: within(
-      String.raw`(?:white|whitener|blanco|blanqueador)[^.?]*?(?<!\p{L})(?:isnt|is not|not|no|without|other than|besides|except|instead of|aint|que no (?:sea|lleve|tenga)|sin|aparte del?|en vez del?|menos|diferente al?|distinto al?) (?:the |any |using |usar |el |de )*(?:${TITANIUM})|(?:alternativ\p{L}+|substitut\p{L}+|sustituto|reemplazo) (?:to|for|al?|del?) (?:the |el )?(?:${TITANIUM})`,
+      unbroken`
+        (?:white|whitener|blanco|blanqueador)[^.?]*?(?<!\p{L})(?:isnt|is not|not|no|without|other than|
+        besides|except|instead of|aint|que no (?:sea|lleve|tenga)|sin|aparte del?|en vez del?|menos|
+        diferente al?|distinto al?) (?:the |any |using |usar |el |de )*(?:${TITANIUM})|(?:alternativ\p{L}+|
+        substitut\p{L}+|sustituto|reemplazo) (?:to|for|al?|del?) (?:the |el )?(?:${TITANIUM})
+      `,
     ),
     technique: 'whiter-soap',
     to: { named: 'white-without-titanium' },
   },
   {
     words: within(
-      '(?:colou?rs? |color |mejor )?(?:(?:en )?polvo (?:o|vs) (?:en )?liquid[oa]|(?:en )?liquid[oa]s? (?:o|vs) (?:en )?polvos?|powder(?:s|ed)? (?:or|vs) liquids?|liquids? (?:or|vs) powder(?:s|ed)?)(?: colou?rs?)?',
+      unbroken`
+        (?:colou?rs? |color |mejor )?(?:(?:en )?polvo (?:o|vs) (?:en )?liquid[oa]|(?:en )?liquid[oa]s? (?:o|
+        vs) (?:en )?polvos?|powder(?:s|ed)? (?:or|vs) liquids?|liquids? (?:or|vs) powder(?:s|
+        ed)?)(?: colou?rs?)?
+      `,
     ),
     unless: within('lye|naoh|sosa|soda|lejia|milk|leche|honey|miel|lactate|lactato|sugar|azucar'),
     technique: 'mica-or-oxide',
@@ -131,21 +182,32 @@ export const OF_COLOURS: readonly Outright[] = [
   },
   {
     words: within(
-      '(?:how (?:do|should|to)(?: (?:i|you|we))? use|como (?:se )?(?:usa|uso|usan|preparo|se prepara)) (?:the |el )?(?:ann?att?o|achiote|urucu|onoto|bija)|(?:ann?att?o|achiote|urucu|onoto|bija)(?: seeds?)? (?:como (?:se )?(?:usa|uso|prepara|preparo)|how (?:do|to)(?: (?:i|you))? use)',
+      unbroken`
+        (?:how (?:do|should|to)(?: (?:i|you|we))? use|como (?:se )?(?:usa|uso|usan|preparo|
+        se prepara)) (?:the |el )?(?:ann?att?o|achiote|urucu|onoto|bija)|(?:ann?att?o|achiote|urucu|onoto|
+        bija)(?: seeds?)? (?:como (?:se )?(?:usa|uso|prepara|preparo)|how (?:do|to)(?: (?:i|you))? use)
+      `,
     ),
     technique: 'steep-in-oil',
     to: { named: 'annatto-in-oil' },
   },
   {
     words: within(
-      String.raw`(?:(?:coffee|used) grounds|ground coffee|cafe molido|posos de cafe|borra de cafe) (?:\p{L}+ ){0,2}?(?:for|to get|to make|para|da|dan|give) (?:\p{L}+ )?(?:brown|marron|cafe|colou?r)`,
+      unbroken`
+        (?:(?:coffee|used) grounds|ground coffee|cafe molido|posos de cafe|
+        borra de cafe) (?:\p{L}+ ){0,2}?(?:for|to get|to make|para|da|dan|give) (?:\p{L}+ )?(?:brown|marron|
+        cafe|colou?r)
+      `,
     ),
     technique: 'colour-families',
     to: { named: 'coffee-grounds' },
   },
   {
     words: within(
-      '(?:ombres?|degradad[oa]s?|degrades?|gradient)(?: (?:soap|jabon|effect|efecto|layers?|capas?|colou?r|de color))?(?: (?:for|para) (?:beginners?|principiantes?|a beginner))?',
+      unbroken`
+        (?:ombres?|degradad[oa]s?|degrades?|gradient)(?: (?:soap|jabon|effect|efecto|layers?|capas?|colou?r|
+        de color))?(?: (?:for|para) (?:beginners?|principiantes?|a beginner))?
+      `,
     ),
     unless: within(String.raw`\d|order|orden|first|primero|challenge|reto|contest|concurso`),
     technique: 'layers-how',
@@ -153,7 +215,12 @@ export const OF_COLOURS: readonly Outright[] = [
   },
   {
     words: within(
-      String.raw`(?:how (?:much|many)|cuant[oa]s?) (?:g|grams?|gramos|kg|kilos?)? ?(?:of |de )?(?:oils?|aceites?|fats?|grasas?) (?:\p{L}+ ){0,4}?(?:mou?lds?|moldes?)|(?:how (?:much|many)|cuant[oa]s?) (?:g|grams?|gramos)? ?(?:of |de )?(?:oils?|aceites?) (?:for|para|in|en) (?:an? |un )?(?:\d+ ?(?:l|litres?|liters?|litros?|ml) )?(?:mou?ld|molde)(?: (?:de|of) \d+ ?(?:l|ml|litros?))?`,
+      unbroken`
+        (?:how (?:much|many)|cuant[oa]s?) (?:g|grams?|gramos|kg|kilos?)? ?(?:of |de )?(?:oils?|aceites?|
+        fats?|grasas?) (?:\p{L}+ ){0,4}?(?:mou?lds?|moldes?)|(?:how (?:much|many)|cuant[oa]s?) (?:g|grams?|
+        gramos)? ?(?:of |de )?(?:oils?|aceites?) (?:for|para|in|en) (?:an? |un )?(?:\d+ ?(?:l|litres?|
+        liters?|litros?|ml) )?(?:mou?ld|molde)(?: (?:de|of) \d+ ?(?:l|ml|litros?))?
+      `,
     ),
     unless: within(String.raw`\d+ ?(?:x|cm|mm|by|por|in|inch\p{L}*)`),
     technique: 'split-batter',

@@ -1,19 +1,49 @@
+import { unbroken } from '../../../over-lines.ts';
 import { plainText } from '../../../quantities/number.ts';
 import { knowsColour } from '../../colours/known-colours.ts';
 import { namesIn } from '../../names/listed-names.ts';
 import { bare } from '../shares/share-at.ts';
 import { placedLayers } from './placed-layers.ts';
 
-const LAYERS =
-  /^(?:(?:son|van|va en|hago|it['’]?s|there (?:are|is)|i want|quiero|(?:in|en|with|con)(?= (?:\d+ )?(?:layers?|capas)))\s+)?(?:(\d{1,2}|one|una?)\s+)?(?:equal\s+|even\s+|thin\s+|rainbow\s+|horizontal\s+)?(?:layers?|colores|colou?rs?|capas?|stripes?|bands?|franjas?|bandas?|partes iguales|equal parts?)(?:\s+(?:igual(?:es|it[oa]s)|parej[oa]s|finas|of|de))*(?!\p{L})\s*[:,-]?\s*(.+)$/iu;
+const LAYERS = new RegExp(
+  unbroken`
+    ^(?:(?:son|van|va en|hago|it['’]?s|there (?:are|is)|i want|quiero|(?:in|en|with|
+    con)(?= (?:\d+ )?(?:layers?|capas)))\s+)?(?:(\d{1,2}|one|una?)\s+)?(?:equal\s+|even\s+|thin\s+|
+    rainbow\s+|horizontal\s+)?(?:layers?|colores|colou?rs?|capas?|stripes?|bands?|franjas?|bandas?|
+    partes iguales|equal parts?)(?:\s+(?:igual(?:es|it[oa]s)|parej[oa]s|finas|of|
+    de))*(?!\p{L})\s*[:,-]?\s*(.+)$
+  `,
+  'iu',
+);
 const STACKED = /\s*(?:,|;|\band then\b|\bthen\b|\bluego\b|\bdespu[eé]s\b|\bsobre eso\b|\s-\s|-?>|→|\/)\s*/iu;
 /** Places and ordinals; what stands between two of them is one layer. */
-const PLACE =
-  /(?:\b(?:(?:on |at |in |for )?(?:the )?(?:very )?(?:bottom|top|middle|cent(?:er|re)|base)(?: layer| one)?(?: is)?|(?:the |la )?(?:first|second|third|fourth|fifth|last|next|primera?|segunda|tercera|cuarta|quinta|[uú]ltima)(?: (?:layer|capa|one))?(?: is| de)?|(?:layer|capa) \d{1,2}|layer|(?:la |el )?(?:de )?(?:(?:m[aá]s )?abajo|arriba|al fondo|en el fondo|en medio|encima|en el medio|en el centro)(?: del todo| de)?|capa de|capa|finally|start(?:ing)? with|empezando (?:con|por)|primero|al final|por ultimo|por último|ending with|arriba del todo)\b|(?<![\d.,])\d{1,2}[.)](?=\s))[:]?/giu;
-const UPWARDS =
-  /[\s,:]*\b(?:from (?:the )?bottom(?: to (?:the )?top| up)?|bottom (?:to top|up)|de abajo (?:hacia|a|para) arriba|desde abajo|start(?:ing|s)? (?:at|from) (?:the )?(?:bottom|floor|base)(?: of (?:the|my) \p{L}+)?|empezando (?:por|desde|en) (?:abajo|el fondo|la base)(?: del? (?:la )?\p{L}+)?)\b[\s,:]*/iu;
-const DOWNWARDS =
-  /[\s,:]*\b(?:from (?:the )?top(?: to (?:the )?bottom| down)?|top (?:to bottom|down)|de arriba (?:hacia|a|para) abajo|desde arriba|start(?:ing|s)? (?:at|from) (?:the )?top|empezando (?:por|desde) arriba)\b[\s,:]*/iu;
+const PLACE = new RegExp(
+  unbroken`
+    (?:\b(?:(?:on |at |in |for )?(?:the )?(?:very )?(?:bottom|top|middle|cent(?:er|re)|
+    base)(?: layer| one)?(?: is)?|(?:the |la )?(?:first|second|third|fourth|fifth|last|next|primera?|
+    segunda|tercera|cuarta|quinta|[uú]ltima)(?: (?:layer|capa|one))?(?: is| de)?|(?:layer|capa) \d{1,2}|
+    layer|(?:la |el )?(?:de )?(?:(?:m[aá]s )?abajo|arriba|al fondo|en el fondo|en medio|encima|en el medio|
+    en el centro)(?: del todo| de)?|capa de|capa|finally|start(?:ing)? with|empezando (?:con|por)|primero|
+    al final|por ultimo|por último|ending with|arriba del todo)\b|(?<![\d.,])\d{1,2}[.)](?=\s))[:]?
+  `,
+  'giu',
+);
+const UPWARDS = new RegExp(
+  unbroken`
+    [\s,:]*\b(?:from (?:the )?bottom(?: to (?:the )?top| up)?|bottom (?:to top|up)|de abajo (?:hacia|a|
+    para) arriba|desde abajo|start(?:ing|s)? (?:at|from) (?:the )?(?:bottom|floor|base)(?: of (?:the|
+    my) \p{L}+)?|empezando (?:por|desde|en) (?:abajo|el fondo|la base)(?: del? (?:la )?\p{L}+)?)\b[\s,:]*
+  `,
+  'iu',
+);
+const DOWNWARDS = new RegExp(
+  unbroken`
+    [\s,:]*\b(?:from (?:the )?top(?: to (?:the )?bottom| down)?|top (?:to bottom|down)|de arriba (?:hacia|a|
+    para) abajo|desde arriba|start(?:ing|s)? (?:at|from) (?:the )?top|empezando (?:por|
+    desde) arriba)\b[\s,:]*
+  `,
+  'iu',
+);
 /** "pink over white over blue" is told from the top. */
 const OVER = /\s+(?:over|on top of|sobre|(?:por )?encima del?|arriba del?(?! todo))\s+(?:the |la |el )?/iu;
 /** Said of a layer before what it lies on. */
@@ -22,8 +52,14 @@ const REFERS = /\s+(?:va|queda|est[aá]|goes|sits|is|lies)$/iu;
 const LIKENESS = /[\s,]+(?:like|como|tipo|igual que)\s+(?:the |a |an |la |el |una? |mi |my )[\p{L} ]+$/iu;
 
 /** What tells at the end that the list before it is one of layers, or how they are to look. */
-const IN_LAYERS =
-  /[\s,]*(?:(?:en|in) (?:\d{1,2} )?(?:capas|layers|franjas|stripes)|por capas|layered|stacked|apilad[oa]s?|(?:an? |un )?(?:degrad[eé]|gradient|ombr[eé]|fade)(?: (?:de|of|in|en) \d{1,2}(?: (?:capas|layers|tonos|shades))?)?)[\s.!]*$/iu;
+const IN_LAYERS = new RegExp(
+  unbroken`
+    [\s,]*(?:(?:en|in) (?:\d{1,2} )?(?:capas|layers|franjas|stripes)|por capas|layered|stacked|apilad[oa]s?|
+    (?:an? |un )?(?:degrad[eé]|gradient|ombr[eé]|fade)(?: (?:de|of|in|en) \d{1,2}(?: (?:capas|layers|tonos|
+    shades))?)?)[\s.!]*$
+  `,
+  'iu',
+);
 /** "Three: turquoise, coral, melon", "Four. Sand, coral, sand, coral". */
 const COUNTED = /^(?:(?:son|van|just|only|solo)\s+)?(\d{1,2})\s*[:.]\s*(?=\p{L})/iu;
 
@@ -36,8 +72,15 @@ function runTogether(text: string): readonly string[] | undefined {
 }
 
 /** "Grey and white alternating, 5 layers, grey first": two colours by turns. */
-const BY_TURNS =
-  /^(?:alternating |alternando |alternated )?(.+?) (?:and|y|n|con|with) (.+?)[\s,]+(?:alternat(?:ing|ed|e)|alternand[oa]|alternad[oa]s|by turns|por turnos)?[\s,]*(\d{1,2}) (?:layers|capas|franjas|stripes)(?:[\s,]+(?:empieza|empezando|start\p{L}*|begin\p{L}*)(?: (?:con|with|el|la|on|from|por))* (.+)|[\s,]+(.+?) (?:first|primero|abajo|at the bottom))?$/iu;
+const BY_TURNS = new RegExp(
+  unbroken`
+    ^(?:alternating |alternando |alternated )?(.+?) (?:and|y|n|con|with) (.+?)[\s,]+(?:alternat(?:ing|ed|e)|
+    alternand[oa]|alternad[oa]s|by turns|por turnos)?[\s,]*(\d{1,2}) (?:layers|capas|franjas|
+    stripes)(?:[\s,]+(?:empieza|empezando|start\p{L}*|begin\p{L}*)(?: (?:con|with|el|la|on|from|por))* (.+)|
+    [\s,]+(.+?) (?:first|primero|abajo|at the bottom))?$
+  `,
+  'iu',
+);
 const MOST_TURNS = 12;
 
 function byTurns(text: string): readonly string[] | undefined {

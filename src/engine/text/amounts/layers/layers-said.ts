@@ -1,3 +1,4 @@
+import { unbroken } from '../../../over-lines.ts';
 import { plainText } from '../../../quantities/number.ts';
 import { knowsColour } from '../../colours/known-colours.ts';
 import { bare } from '../shares/share-at.ts';
@@ -5,8 +6,14 @@ import { placedLayers } from './placed-layers.ts';
 
 const LONGEST = 200;
 /** "Pink sandwiched between two browns", "azul entre blanco y verde". */
-const BETWEEN =
-  /^(?:(?:a|an|the|el|la|un|una) )?(\p{L}+(?: \p{L}+)??),? (?:(?:sandwiched|stuck|caught|layer|line|capa|metid[oa]|apretad[oa]) )?(?:in )?(?:between|entre)(?: (?:two|2|dos)(?: (?:layers|capas) (?:of|de))?)? (\p{L}+(?: \p{L}+)?)(?: (?:and|y|n|&) (\p{L}+(?: \p{L}+)?))?[\s.!]*$/iu;
+const BETWEEN = new RegExp(
+  unbroken`
+    ^(?:(?:a|an|the|el|la|un|una) )?(\p{L}+(?: \p{L}+)??),? (?:(?:sandwiched|stuck|caught|layer|line|capa|
+    metid[oa]|apretad[oa]) )?(?:in )?(?:between|entre)(?: (?:two|2|dos)(?: (?:layers|capas) (?:of|
+    de))?)? (\p{L}+(?: \p{L}+)?)(?: (?:and|y|n|&) (\p{L}+(?: \p{L}+)?))?[\s.!]*$
+  `,
+  'iu',
+);
 
 /** One colour of a word for two of it: "browns". */
 const oneOf = (name: string): string =>
@@ -24,16 +31,39 @@ function between(text: string): readonly string[] | undefined {
 }
 
 /** "Pencil line don't count": what is no layer of its own. */
-const NOT_COUNTED =
-  /(?:^|[,;.])[^,;.\d]*(?<!\p{L})(?:line|pencil|stripe|dust(?:ing)?|l[ií]nea|raya|l[aá]piz|polvo)(?!\p{L})[^,;.\d]*(?:(?:do|does|did) ?n['’]?t|not|no) (?:count|cuentan?)(?:ed|s)?(?!\p{L})[^,;.\d]*(?=[,;.]|$)/iu;
+const NOT_COUNTED = new RegExp(
+  unbroken`
+    (?:^|[,;.])[^,;.\d]*(?<!\p{L})(?:line|pencil|stripe|dust(?:ing)?|l[ií]nea|raya|l[aá]piz|
+    polvo)(?!\p{L})[^,;.\d]*(?:(?:do|does|did) ?n['’]?t|not|no) (?:count|cuentan?)(?:ed|
+    s)?(?!\p{L})[^,;.\d]*(?=[,;.]|$)
+  `,
+  'iu',
+);
 /** "Thin pencil line, then grey. Line's charcoal": its colour is told last. */
-const LINE_IS =
-  /^(.*?)(?<!\p{L})(?:(?:thin|fine|pencil|a|una|fina) )*(?:line|l[ií]nea|raya)(?: (?:fina|de l[aá]piz))*(?!['’]s|\p{L})(.*?)[.;,]\s*(?:(?:the|la) )?(?:(?:pencil )?line|l[ií]nea|raya)(?:['’]s| is| es) (?:de )?(\p{L}+(?: \p{L}+)?)[\s.!]*$/iu;
+const LINE_IS = new RegExp(
+  unbroken`
+    ^(.*?)(?<!\p{L})(?:(?:thin|fine|pencil|a|una|fina) )*(?:line|l[ií]nea|raya)(?: (?:fina|
+    de l[aá]piz))*(?!['’]s|\p{L})(.*?)[.;,]\s*(?:(?:the|la) )?(?:(?:pencil )?line|l[ií]nea|
+    raya)(?:['’]s| is| es) (?:de )?(\p{L}+(?: \p{L}+)?)[\s.!]*$
+  `,
+  'iu',
+);
 
-const POUR =
-  /^(?:(?:and|then|y|luego|despu[eé]s|i|we|le|les) )*(?:pour(?:ing|ed)?|put(?:ting)?|add(?:ing|ed)?|spoon(?:ing|ed)?|echo|eche|echamos|vierto|verter|pongo|poner|va|le pongo) (?:in |on )?(?:(?:the|a|some|el|la|un|una) )?/iu;
-const LIES =
-  /[\s,]+(?:over (?:it|that|a spoon|the back of a spoon)|on (?:top|it|that)|on top of (?:it|that)|(?:por )?encima|por arriba|arriba|sobre (?:eso|ella|la cuchara)|last|al final)[\s.!]*$/iu;
+const POUR = new RegExp(
+  unbroken`
+    ^(?:(?:and|then|y|luego|despu[eé]s|i|we|le|les) )*(?:pour(?:ing|ed)?|put(?:ting)?|add(?:ing|ed)?|
+    spoon(?:ing|ed)?|echo|eche|echamos|vierto|verter|pongo|poner|va|le pongo) (?:in |on )?(?:(?:the|a|some|
+    el|la|un|una) )?
+  `,
+  'iu',
+);
+const LIES = new RegExp(
+  unbroken`
+    [\s,]+(?:over (?:it|that|a spoon|the back of a spoon)|on (?:top|it|that)|on top of (?:it|that)|
+    (?:por )?encima|por arriba|arriba|sobre (?:eso|ella|la cuchara)|last|al final)[\s.!]*$
+  `,
+  'iu',
+);
 
 /** "Pour the grey, leave it ten minutes, pour teal over a spoon": poured in that order; what is done between adds no layer. */
 function poured(text: string): readonly string[] | undefined {

@@ -1,17 +1,29 @@
+import { unbroken } from '../../../over-lines.ts';
 import { knowsColour } from '../../colours/known-colours.ts';
 import { bare } from '../shares/share-at.ts';
 
 const ARTICLE = "(?:the |t['’] ?|la |el |lo (?:de )?|de )*";
 const BOTTOM = new RegExp(
-  String.raw`(?<!\p{L})(?:(?:at|on|in|for|en|al|a) )?${ARTICLE}(?:very )?(?:bott?[oau]m(?:most)?|botton|base|foot|pie(?=[\s,;.]|$)|abajo(?: del todo)?|fondo|primero|first(?: in(?:to)?(?: the mou?ld)?)?)(?: layer| capa)?(?: (?:is|es|de|goes|va))*(?!\p{L})`,
+  unbroken`
+    (?<!\p{L})(?:(?:at|on|in|for|en|al|a) )?${ARTICLE}(?:very )?(?:bott?[oau]m(?:most)?|botton|base|foot|
+    pie(?=[\s,;.]|$)|abajo(?: del todo)?|fondo|primero|
+    first(?: in(?:to)?(?: the mou?ld)?)?)(?: layer| capa)?(?: (?:is|es|de|goes|va))*(?!\p{L})
+  `,
   'iu',
 );
 const MIDDLE = new RegExp(
-  String.raw`(?<!\p{L})(?:(?:at|on|in|for|en|al|a) )?${ARTICLE}(?:middle|cent(?:er|re)|(?:in )?between|entre medi[oa]s?|medio|centro)(?: layer| capa)?(?: (?:is|es|de|goes|va))*(?!\p{L})`,
+  unbroken`
+    (?<!\p{L})(?:(?:at|on|in|for|en|al|a) )?${ARTICLE}(?:middle|cent(?:er|re)|(?:in )?between|
+    entre medi[oa]s?|medio|centro)(?: layer| capa)?(?: (?:is|es|de|goes|va))*(?!\p{L})
+  `,
   'iu',
 );
 const TOP = new RegExp(
-  String.raw`(?<!\p{L})(?:(?:goes|go|va|van) (?:on )?)?(?:(?:at|on|in|for|en|al|a) )?${ARTICLE}(?:very )?(?:top(?:most)?|head(?: on it)?|crown|(?:lo )?alto(?: del todo)?|last|arriba|encima(?! de)|[uú]ltimo)(?: layer| capa)?(?: (?:is|es|de|goes|va))*(?!\p{L})`,
+  unbroken`
+    (?<!\p{L})(?:(?:goes|go|va|van) (?:on )?)?(?:(?:at|on|in|for|en|al|
+    a) )?${ARTICLE}(?:very )?(?:top(?:most)?|head(?: on it)?|crown|(?:lo )?alto(?: del todo)?|last|arriba|
+    encima(?! de)|[uú]ltimo)(?: layer| capa)?(?: (?:is|es|de|goes|va))*(?!\p{L})
+  `,
   'iu',
 );
 const UNDER =

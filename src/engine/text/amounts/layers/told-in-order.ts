@@ -1,21 +1,44 @@
+import { unbroken } from '../../../over-lines.ts';
 import { plainText } from '../../../quantities/number.ts';
 import { knowsColour } from '../../colours/known-colours.ts';
 import { bare } from '../shares/share-at.ts';
 
 const LONGEST = 200;
 /** Where the first of several layers lies. */
-const FIRST =
-  /^(?:(?:en el|al) fondo|abajo(?: del todo)?|primero|de base|(?:at )?the (?:very )?bottom|first|to start(?: with)?)(?:,|:)?\s+|,?\s+(?:de base|abajo|primero|at the (?:very )?bottom|for (?:the|a) base|first)$/iu;
+const FIRST = new RegExp(
+  unbroken`
+    ^(?:(?:en el|al) fondo|abajo(?: del todo)?|primero|de base|(?:at )?the (?:very )?bottom|first|
+    to start(?: with)?)(?:,|:)?\s+|,?\s+(?:de base|abajo|primero|at the (?:very )?bottom|for (?:the|a) base|
+    first)$
+  `,
+  'iu',
+);
 /** On what the next one lies, or behind what it comes. */
-const NEXT =
-  /^(?:sobre (?:[eé]st[ea]|es[ea]|eso|[eé]l|ella)|encima(?: de (?:eso|[eé]l|ella|[eé]st[ea]))?|luego|despu[eé]s|then|next|on top(?: of (?:that|it))?|(?:over|above) (?:that|it))(?:,|:)?\s+/iu;
+const NEXT = new RegExp(
+  unbroken`
+    ^(?:sobre (?:[eé]st[ea]|es[ea]|eso|[eé]l|ella)|encima(?: de (?:eso|[eé]l|ella|[eé]st[ea]))?|luego|
+    despu[eé]s|then|next|on top(?: of (?:that|it))?|(?:over|above) (?:that|it))(?:,|:)?\s+
+  `,
+  'iu',
+);
 /** What closes the pour. */
-const LAST =
-  /^(?:por [uú]ltimo|finalmente|al final|(?:cierro|termino|remato|acabo) con|finally|last(?:ly)?|(?:i )?(?:finish|end|close|top)(?:ing)? (?:it )?(?:off )?with)(?:,|:)?\s+/iu;
+const LAST = new RegExp(
+  unbroken`
+    ^(?:por [uú]ltimo|finalmente|al final|(?:cierro|termino|remato|acabo) con|finally|last(?:ly)?|
+    (?:i )?(?:finish|end|close|top)(?:ing)? (?:it )?(?:off )?with)(?:,|:)?\s+
+  `,
+  'iu',
+);
 /** What one of them is to look like: "a modo de espuma". */
 const LIKE = /,?\s+(?:a modo de|a manera de|como|like|as)\s+(?:an? |una? |the |el |la )?[\p{L} ]+$/iu;
-const JOINTS =
-  /\s*[;.]\s*|\s*,\s*(?=(?:sobre|encima|luego|despu|then|next|on top|over|above|por [uú]lt|final|al final|last)(?:\p{L}*)(?!\p{L}))|,?\s+(?:y|and)\s+(?=(?:cierro|termino|remato|acabo|por [uú]lt|final|last|(?:i )?(?:finish|end|close|top)))/iu;
+const JOINTS = new RegExp(
+  unbroken`
+    \s*[;.]\s*|\s*,\s*(?=(?:sobre|encima|luego|despu|then|next|on top|over|above|por [uú]lt|final|al final|
+    last)(?:\p{L}*)(?!\p{L}))|,?\s+(?:y|and)\s+(?=(?:cierro|termino|remato|acabo|por [uú]lt|final|last|
+    (?:i )?(?:finish|end|close|top)))
+  `,
+  'iu',
+);
 
 /**
  * Layers that are told in the order in which they are poured, each by a word for its place: "en el fondo, azul; sobre éste, turquesa; por

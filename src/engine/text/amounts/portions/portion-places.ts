@@ -1,3 +1,4 @@
+import { unbroken } from '../../../over-lines.ts';
 import { knowsColour } from '../../colours/known-colours.ts';
 import { isName } from '../../names/listed-names.ts';
 import { deaccented } from '../../unaccented.ts';
@@ -53,8 +54,13 @@ export function placedByClause(text: string): string | undefined {
 }
 
 /** "White sits on teal, teal on navy": from the top down. */
-const RESTS =
-  /^(?:the |el |la )?([^,;.]+?) (?:(?:sits|rests|goes|lies|is|va|queda) )?(?:on(?: top of)?|over|above|sobre|(?:por )?encima del?|arriba del?) (?:the |el |la )?([^,;.]+)$/iu;
+const RESTS = new RegExp(
+  unbroken`
+    ^(?:the |el |la )?([^,;.]+?) (?:(?:sits|rests|goes|lies|is|va|queda) )?(?:on(?: top of)?|over|above|
+    sobre|(?:por )?encima del?|arriba del?) (?:the |el |la )?([^,;.]+)$
+  `,
+  'iu',
+);
 export function resting(text: string): string | undefined {
   const steps = text.split(/\s*[,;.]\s*(?:and |y |then )?/u).filter(step => step !== '');
   const names: string[] = [];

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../over-lines.ts';
 import { knowsColour } from '../../colours/known-colours.ts';
 import { isName } from '../../names/listed-names.ts';
 import { distance } from '../../spelling/edit-distance.ts';
@@ -17,8 +18,16 @@ export type Token =
   | { readonly is: 'bottom' | 'middle' | 'top' | 'first' | 'bound' };
 
 /** What is made of a batter, and how its parts lie: none of them tells how much. */
-const PARTING =
-  /^(?:layers?|stripes?|bands?|colou?rs?|shades?|tones?|parts?|drizzle|swirl|base|background|line|batter|soap|loaf|then|second|third|fourth|fifth|next|after(?:wards?)?|again|up|down|upwards?|downwards?|mostly|mainly|ways|apiece|each|them|equal|even|same|split|capas?|franjas?|bandas?|rayas?|tonos?|color(?:es)?|partes?|remolino|fondo|linea|masa|jabon|luego|despues|segund[oa]|tercer[oa]?|cuart[oa]|quint[oa]|otr[oa]|vez|seguid[oa]|siguiente|sigue|sigo|sigu[eo]|cae|tope|encima de|iguales)$/u;
+const PARTING = new RegExp(
+  unbroken`
+    ^(?:layers?|stripes?|bands?|colou?rs?|shades?|tones?|parts?|drizzle|swirl|base|background|line|batter|
+    soap|loaf|then|second|third|fourth|fifth|next|after(?:wards?)?|again|up|down|upwards?|downwards?|mostly|
+    mainly|ways|apiece|each|them|equal|even|same|split|capas?|franjas?|bandas?|rayas?|tonos?|color(?:es)?|
+    partes?|remolino|fondo|linea|masa|jabon|luego|despues|segund[oa]|tercer[oa]?|cuart[oa]|quint[oa]|
+    otr[oa]|vez|seguid[oa]|siguiente|sigue|sigo|sigu[eo]|cae|tope|encima de|iguales)$
+  `,
+  'u',
+);
 /** "Al medio crema": half of nothing. */
 const MIDDLE = /^(?:al |en (?:el )?|por el )(?:medio|centro)(?!\p{L})/iu;
 const BOTTOM =
@@ -27,11 +36,21 @@ const BOTTOM =
 const ON_IT =
   /^(?:(?:on top of|on|over|above|upon|after|sobre|encima de|arriba de|despu[eé]s de) (?:that|it|this|them|eso|esa|ese|esto|ella|[eé]l))(?!\p{L})/iu;
 /** "The one that goes on last" is on top. */
-const LAST =
-  /^(?:last(?:ly)?|finally|finish(?:ing|es|ed)?|end(?:ing|s)?|ultim[oa]|final(?:mente)?|termin(?:ar|o|ando|a)|acab(?:ar|o|ando|a)|remat(?:ar|o|ando|a)|cierr[oa]|cerrar)$/u;
+const LAST = new RegExp(
+  unbroken`
+    ^(?:last(?:ly)?|finally|finish(?:ing|es|ed)?|end(?:ing|s)?|ultim[oa]|final(?:mente)?|termin(?:ar|o|ando|
+    a)|acab(?:ar|o|ando|a)|remat(?:ar|o|ando|a)|cierr[oa]|cerrar)$
+  `,
+  'u',
+);
 const IN_MIDDLE = /^(?:middle|cent(?:er|re)|between|medio|centro|entre)$/u;
-const FIRST =
-  /^(?:first|start(?:s|ing|ed)?|begin(?:s|ning)?|primer[oa]?|empez(?:ar|ando|amos)|empiez[oa]|comenz(?:ar|ando)|comienz[oa]|arranc(?:o|ar|ando|a)|part(?:o|iendo))$/u;
+const FIRST = new RegExp(
+  unbroken`
+    ^(?:first|start(?:s|ing|ed)?|begin(?:s|ning)?|primer[oa]?|empez(?:ar|ando|amos)|empiez[oa]|comenz(?:ar|
+    ando)|comienz[oa]|arranc(?:o|ar|ando|a)|part(?:o|iendo))$
+  `,
+  'u',
+);
 const TOP = /^(?:top(?:most|per|ped)?|over|above|head|crown|cap|arriba|encima|cima|copete|corona)$/u;
 const EVEN: ReadonlyMap<string, number> = new Map([
   ['halves', 2],
@@ -45,8 +64,14 @@ const EVEN: ReadonlyMap<string, number> = new Map([
 ]);
 /** Between two colours. */
 const BOUND = /^(?:with|wi|con|to|a|al|as|than|que)$/u;
-const LEFT =
-  /^(?:and |y )?(?:for )?(?:(?:the|el|la|lo) )?(?:what(?:ever)?(?:['’]?s| is) left(?: over)?|what remains|(?:the )?remaining (?:stuff|bit|batter|part|soap)|left ?overs?|que (?:quede|queda|sobre|sobra|falte|falta)|lo que (?:quede|queda|sobre|sobra|falte|falta))(?!\p{L})/iu;
+const LEFT = new RegExp(
+  unbroken`
+    ^(?:and |y )?(?:for )?(?:(?:the|el|la|lo) )?(?:what(?:ever)?(?:['’]?s| is) left(?: over)?|what remains|
+    (?:the )?remaining (?:stuff|bit|batter|part|soap)|left ?overs?|que (?:quede|queda|sobre|sobra|falte|
+    falta)|lo que (?:quede|queda|sobre|sobra|falte|falta))(?!\p{L})
+  `,
+  'iu',
+);
 
 const LONGEST_NAME = 4;
 /** A word without accents, in small letters. */

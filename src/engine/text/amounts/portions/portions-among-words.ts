@@ -1,3 +1,4 @@
+import { unbroken } from '../../../over-lines.ts';
 import { plainText } from '../../../quantities/number.ts';
 import { knowsColour } from '../../colours/known-colours.ts';
 import { respelt } from '../../spelling/respelt.ts';
@@ -12,8 +13,14 @@ const LONGEST_TEXT = 200;
 const WHOLE = 100.01;
 
 /** What parts a share again among the colours that it is told for. */
-const AGAIN =
-  /(?<!\p{L})(?:split|divid\p{L}+|shar(?:e|ed|ing)|between|among|same|even(?:ly)?|equal(?:ly)?|half and half|halves|entre|igual(?:es|it[oa]s?)?|parej[oa]s?|repart\p{L}+|a medias|mitad y mitad|lo mismo)(?!\p{L})/iu;
+const AGAIN = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:split|divid\p{L}+|shar(?:e|ed|ing)|between|among|same|even(?:ly)?|equal(?:ly)?|
+    half and half|halves|entre|igual(?:es|it[oa]s?)?|parej[oa]s?|repart\p{L}+|a medias|mitad y mitad|
+    lo mismo)(?!\p{L})
+  `,
+  'iu',
+);
 
 type Told = { readonly share: Extract<Token, { is: 'share' }>; readonly names: readonly string[] };
 
@@ -127,13 +134,30 @@ const COLOUR_IS =
 const LIKENESS_FIRST = /^(?:like|como) (?:(?:an?|una?|the|la|el|my|mi) )?[\p{L}\p{M}'’ ]+[:,]\s*/iu;
 const LIKENESS_LAST = /[\s,]+(?:like|como) (?:an?|una?|the|la|el|my|mi|our) [\p{L}\p{M}'’ ]+[.!\s]*$/iu;
 /** Asked behind a division, these ask nothing of it; said before it, they tell how surely it is meant. */
-const TAG =
-  /[\s,.;]+(?:no|verdad|cierto|vale|right|ok(?:ay)?|yeah|innit|eh|you know|sabes|(?:yo )?(?:creo|dir[ií]a)(?: yo)?|i (?:think|guess|reckon)|not sure|no s[eé])[\s?!.]*$/iu;
-const TALK =
-  /^(?:(?:pues|bueno|mira|a ver|yo|well|ok(?:ay)?|so|oh|hmm+|i|i['’]?d|we|le|les|lo|la)[\s,]+)*(?:(?:dir[ií]a|creo|calculo|pongamos|digamos|say|think|guess|reckon|go|going)(?: que| for| with| about)?[\s,]+)+/iu;
+const TAG = new RegExp(
+  unbroken`
+    [\s,.;]+(?:no|verdad|cierto|vale|right|ok(?:ay)?|yeah|innit|eh|you know|sabes|(?:yo )?(?:creo|
+    dir[ií]a)(?: yo)?|i (?:think|guess|reckon)|not sure|no s[eé])[\s?!.]*$
+  `,
+  'iu',
+);
+const TALK = new RegExp(
+  unbroken`
+    ^(?:(?:pues|bueno|mira|a ver|yo|well|ok(?:ay)?|so|oh|hmm+|i|i['’]?d|we|le|les|lo|
+    la)[\s,]+)*(?:(?:dir[ií]a|creo|calculo|pongamos|digamos|say|think|guess|reckon|go|
+    going)(?: que| for| with| about)?[\s,]+)+
+  `,
+  'iu',
+);
 /** "60/40 green and white, green being the big one". */
-const LARGER =
-  /[\s,;(–-]+(?:(?:the|el|la|con|with) )?([\p{L}\p{M} ]+?) (?:being|is|es|siendo|as|como)(?: (?:the|el|la|lo))? (?:big(?:ger)? (?:one|part|share|bit|half)|larg(?:er|est) (?:one|part|share)?|main (?:one|colou?r|part)?|most of it|m[aá]s grande|mayor(?: parte)?|principal|que m[aá]s (?:lleva|hay))[\s.!)]*$/iu;
+const LARGER = new RegExp(
+  unbroken`
+    [\s,;(–-]+(?:(?:the|el|la|con|with) )?([\p{L}\p{M} ]+?) (?:being|is|es|siendo|as|como)(?: (?:the|el|la|
+    lo))? (?:big(?:ger)? (?:one|part|share|bit|half)|larg(?:er|est) (?:one|part|share)?|main (?:one|colou?r|
+    part)?|most of it|m[aá]s grande|mayor(?: parte)?|principal|que m[aá]s (?:lleva|hay))[\s.!)]*$
+  `,
+  'iu',
+);
 
 /** A division without the clause that says whose part is the largest, and whose that is. */
 function withoutLarger(text: string): readonly [said: string, larger: string | undefined] {
@@ -158,8 +182,14 @@ const PART_IS = /\b(half|thirds?|quarters?|fifths?|rest|bottom|top|middle)['’]
 const ASIDE =
   /[,;.]\s*(?:if|since|because|cos|cuz|which is|like|as in|si|porque|como|pues)(?!\p{L})[^,;.\d]*[.!]*$/iu;
 /** A share of what an earlier share left. */
-const OF_WHAT_IS_LEFT =
-  /(?<!\p{L})(?:of|de)\s+(?:the (?:rest|remainder|other half)|what(?:['’]?s| is| was|ever(?:['’]s| is| was)?) left|what remain(?:s|ed)|la otra mitad|lo que (?:queda|quedaba|qued[oó]|sobra|sobraba)|el resto|del resto)(?!\p{L})/iu;
+const OF_WHAT_IS_LEFT = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:of|de)\s+(?:the (?:rest|remainder|other half)|what(?:['’]?s| is| was|
+    ever(?:['’]s| is| was)?) left|what remain(?:s|ed)|la otra mitad|lo que (?:queda|quedaba|qued[oó]|sobra|
+    sobraba)|el resto|del resto)(?!\p{L})
+  `,
+  'iu',
+);
 
 function divided(said: string): string | undefined {
   if (OF_WHAT_IS_LEFT.test(said)) return undefined;

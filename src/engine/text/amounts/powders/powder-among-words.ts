@@ -1,4 +1,5 @@
 import { colourantsMeant } from '../../../colourants/find.ts';
+import { unbroken } from '../../../over-lines.ts';
 import { plainText } from '../../../quantities/number.ts';
 import { isEverydayWord, isHarmlessWord } from '../everyday-words.ts';
 import { spokenAmounts } from '../spoken-amounts.ts';
@@ -8,8 +9,14 @@ const LONGEST_NAME = 4;
 const words = (text: string): readonly string[] => text.match(/[\p{L}\p{M}'’]+/gu) ?? [];
 
 /** "No more", "nomás" and the like between an amount and what it is of. */
-export const NO_MORE =
-  /[\s,]*(?<!\p{L})(?:(?:and |y )?(?:not (?:one|a (?:gram|bit|pinch|grain)) more|ni (?:un[oa]?|(?:un|una) (?:gramo|pizca|poco)) m[aá]s)|no more|nothing more|not more|no m[aá]s|nada m[aá]s|nom[aá]s)(?!\p{L})(?:\s*,)?/giu;
+export const NO_MORE = new RegExp(
+  unbroken`
+    [\s,]*(?<!\p{L})(?:(?:and |y )?(?:not (?:one|a (?:gram|bit|pinch|grain)) more|ni (?:un[oa]?|(?:un|
+    una) (?:gramo|pizca|poco)) m[aá]s)|no more|nothing more|not more|no m[aá]s|nada m[aá]s|
+    nom[aá]s)(?!\p{L})(?:\s*,)?
+  `,
+  'giu',
+);
 
 /**
  * A text from its first figure on, where only words that change no amount and name no colourant stand before it: "le puse 2

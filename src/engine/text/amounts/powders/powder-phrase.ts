@@ -1,4 +1,5 @@
 import { colourantsNamed } from '../../../colourants/find.ts';
+import { unbroken } from '../../../over-lines.ts';
 import { type Amount, parseAmount } from '../../../quantities/amount.ts';
 import { plainText } from '../../../quantities/number.ts';
 import { POUND_G } from '../../../quantities/units.ts';
@@ -27,16 +28,28 @@ export type WrittenPowder = {
 };
 
 const PPO = /\b(?:ppo|tpo)\b/iu;
-const MASS = String.raw`(?:each |every |cada |a |an |one |un |una |the )*((?:\d[\d.,/ ]*)?\s*(?:kgs?|kilos?|kilogram(?:me|o)?s?|lbs?|pounds?|libras?|g|grs?|grams?|gramos?|oz|ounces?|onzas?))\b`;
+const MASS = unbroken`
+  (?:each |every |cada |a |an |one |un |una |the )*((?:\d[\d.,/ ]*)?\s*(?:kgs?|kilos?|kilogram(?:me|o)?s?|
+  lbs?|pounds?|libras?|g|grs?|grams?|gramos?|oz|ounces?|onzas?))\b
+`;
 const OF_OILS = String.raw`(?:of|de)?\s*(?:the |los |tus |my |mis |total )?(?:oils?|fats?|aceites?|grasas?)\b(?: weight)?`;
 /** To so much of the oils: "per pound of oils", "por cada medio kilo de aceite", "to 500 g oils", "x libra". */
 const PER_MASS = new RegExp(
-  String.raw`(?:(?:\b(?:per|por|(?<!\d\s?)x|each|cada|for (?:each|every)|(?:to|a) (?:each|every|cada|an?|la|un|una))|(?<!\d\s?)\/)\s*${MASS}(?:\s+${OF_OILS})?|\b(?:to|a|for|para|in|en)\s*${MASS}\s+${OF_OILS})`,
+  unbroken`
+    (?:(?:\b(?:per|por|(?<!\d\s?)x|each|cada|for (?:each|every)|(?:to|a) (?:each|every|cada|an?|la|un|una))|
+    (?<!\d\s?)\/)\s*${MASS}(?:\s+${OF_OILS})?|\b(?:to|a|for|para|in|en)\s*${MASS}\s+${OF_OILS})
+  `,
   'iu',
 );
 /** "Kaolin, 2% of oil weight". */
-const SHARE_LAST =
-  /^(\p{L}(?:[^\d%]|(?<=\p{L})\d(?=\s))*?)[\s,:=-]+(?:at |al |el )?(\d+(?:[.,]\d+)?) ?(?:%|percent|por ?ciento)\s*(?:(?:of|from|de|del|sobre|on) )?(?:(?:the|los|el|my|mis) )?(?:(?:total|weight|peso)(?: of| de)? )?(?:(?:the|los) )?(?:oils?|fats?|aceites?|grasas?)(?: weight)?\.?$/iu;
+const SHARE_LAST = new RegExp(
+  unbroken`
+    ^(\p{L}(?:[^\d%]|(?<=\p{L})\d(?=\s))*?)[\s,:=-]+(?:at |al |el )?(\d+(?:[.,]\d+)?) ?(?:%|percent|
+    por ?ciento)\s*(?:(?:of|from|de|del|sobre|on) )?(?:(?:the|los|el|my|mis) )?(?:(?:total|weight|
+    peso)(?: of| de)? )?(?:(?:the|los) )?(?:oils?|fats?|aceites?|grasas?)(?: weight)?\.?$
+  `,
+  'iu',
+);
 /** Batter is oils with lye and water, how much of them hangs on the recipe. */
 const OF_BATTER =
   /^\s*(?:(?:of|de)\s+)?(?:(?:the|my|raw|soap|la|el|mi)\s+)*(?:batter|soap|masa|mezcla|jab[oó]n|batch|lote|pasta)\b/iu;
@@ -45,8 +58,13 @@ const HOLDER =
 /** "dos bolsitas de 25 g", "3 tubs of 10g": so many holders of so much each. */
 const HOLDERS = new RegExp(String.raw`(?<![\d.,/])(\d{1,2}) ${HOLDER.source} (?:of |de )?(?=\d)`, 'giu');
 /** "a teaspoon a pound", "1 tsp to the pound". */
-const A_POUND =
-  /\b(tsps?|tbsps?|teaspoons?|tablespoons?|g|grams?|oz|ounces?|cdtas?|cdas?|cucharad(?:it)?as?|gramos?) (?:an?|la|el|(?:to|a) (?:the|la|el)) (?=(?:pound|lb|kilo|kg|libra)\b)/giu;
+const A_POUND = new RegExp(
+  unbroken`
+    \b(tsps?|tbsps?|teaspoons?|tablespoons?|g|grams?|oz|ounces?|cdtas?|cdas?|cucharad(?:it)?as?|
+    gramos?) (?:an?|la|el|(?:to|a) (?:the|la|el)) (?=(?:pound|lb|kilo|kg|libra)\b)
+  `,
+  'giu',
+);
 /** A spoon that nobody counts is one. */
 const LONE_SPOON =
   /^(?:level |flat |rounded )?(?=(?:tsp|tbsp|teaspoon|tablespoon|cdta|cda|cucharadita|cucharada)\b(?! [\d½¼¾]))/iu;
@@ -55,8 +73,14 @@ const LONGEST_WORDS = 8;
 /** Who speaks of an amount may begin so; and what is said of it behind the name is no part of the name. */
 const USED =
   /^(?:(?:it['’]?s|it|is|that['’]?s|es|son|ser[ií]an?|i|we|use|used|put|add|uso|us[eé]|pongo|echo|le|just|only|solo|nom[aá]s|the|el|la|los|las)\s+)+(?=\d)/iu;
-const BEHIND =
-  /\s*[,;(]\s*(?:poquit[oa]|muy poc[oa]|un poco|level|flat|rasas?|rasos?|al ras|please|por favor|exact(?:ly|o)?|and not one more|maybe|nom[aá]s|no m[aá]s|as (?:always|usual)|como siempre|that['’]?s (?:all|it)|thats (?:all|it)|i think|creo(?: yo)?|y ya)\)?[\s.!]*$/iu;
+const BEHIND = new RegExp(
+  unbroken`
+    \s*[,;(]\s*(?:poquit[oa]|muy poc[oa]|un poco|level|flat|rasas?|rasos?|al ras|please|por favor|
+    exact(?:ly|o)?|and not one more|maybe|nom[aá]s|no m[aá]s|as (?:always|usual)|como siempre|
+    that['’]?s (?:all|it)|thats (?:all|it)|i think|creo(?: yo)?|y ya)\)?[\s.!]*$
+  `,
+  'iu',
+);
 
 /** A known name before a remark that holds no figure and changes nothing: "caolín, me los pesó mi nuera". */
 function withoutRemark(name: string): string {
@@ -97,6 +121,17 @@ function powderOrFromFigure(text: string): WrittenPowder {
   }
 }
 
+/** "At 2% of the oils kaolin", "half a percent of oil weight": the share stands first. */
+const PERCENT_FIRST = new RegExp(
+  unbroken`
+    ^(?:at |al |el |a |@ ?)?((?:(?:\d+|one|uno?) (?:and |y )?(?:an? )?)?(?:1\/2|half|medio)|
+    \d+(?:[.,]\d+)?) ?(?:%|percent|por ?ciento)\s*(?:(?:of|on|de|del|sobre|en)\s+)?(?:the |los |
+    el )?(?:(?:total|weight|peso)\s+(?:of\s+|de\s+)?(?:the |los |el )?)?(?:oils?|fats?|aceites?|
+    grasas?)?(?: weight| total)?\s*(.*)$
+  `,
+  'iu',
+);
+
 function powderOf(text: string): WrittenPowder {
   const plain = spokenAmounts(
     plainText(powderSaid(text.slice(0, 200)).replace(NO_MORE, ' '))
@@ -117,10 +152,7 @@ function powderOf(text: string): WrittenPowder {
     .trim();
   const perPound = per !== undefined || PPO.test(plain);
   const perGrams = per?.grams ?? POUND_G;
-  const percent =
-    /^(?:at |al |el |a |@ ?)?((?:(?:\d+|one|uno?) (?:and |y )?(?:an? )?)?(?:1\/2|half|medio)|\d+(?:[.,]\d+)?) ?(?:%|percent|por ?ciento)\s*(?:(?:of|on|de|del|sobre|en)\s+)?(?:the |los |el )?(?:(?:total|weight|peso)\s+(?:of\s+|de\s+)?(?:the |los |el )?)?(?:oils?|fats?|aceites?|grasas?)?(?: weight| total)?\s*(.*)$/iu.exec(
-      said,
-    );
+  const percent = PERCENT_FIRST.exec(said);
   if (percent)
     return {
       low: undefined,

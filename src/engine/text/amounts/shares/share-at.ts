@@ -1,3 +1,4 @@
+import { unbroken } from '../../../over-lines.ts';
 import { percentText } from '../../../quantities/for-readers.ts';
 
 const COUNTS =
@@ -13,7 +14,12 @@ const UNDER: readonly (readonly [RegExp, number])[] = [
 ];
 /** Named parts of a whole, in both languages: "a third", "four fifths", "tres cuartas partes", "a tenth of it". */
 const FRACTION = new RegExp(
-  String.raw`^(?:(${COUNTS}) )?(?:other |another |otra |otro )?(half|halves|thirds?|quarters?|fourths?|fifths?|sixths?|eighths?|tenths?|mitad(?:es)?|mit[aá]|medi[oa]|tercios?|cuartos?|quintos?|sextos?|octavos?|d[eé]cimos?|(?:tercera|cuarta|quinta|sexta|octava|d[eé]cima)s? partes?)(?!\p{L})(?: of (?:it|them|that|the (?:batter|batch|pot|lot|whole))(?:['’]s|(?: (?:is|goes|in))?)(?!\p{L}))?`,
+  unbroken`
+    ^(?:(${COUNTS}) )?(?:other |another |otra |otro )?(half|halves|thirds?|quarters?|fourths?|fifths?|
+    sixths?|eighths?|tenths?|mitad(?:es)?|mit[aá]|medi[oa]|tercios?|cuartos?|quintos?|sextos?|octavos?|
+    d[eé]cimos?|(?:tercera|cuarta|quinta|sexta|octava|d[eé]cima)s? partes?)(?!\p{L})(?: of (?:it|them|that|
+    the (?:batter|batch|pot|lot|whole))(?:['’]s|(?: (?:is|goes|in))?)(?!\p{L}))?
+  `,
   'iu',
 );
 const OVER: ReadonlyMap<string, number> = new Map(
@@ -36,12 +42,24 @@ function fractionAt(text: string): { readonly share: number; readonly length: nu
 
 const WRITTEN_FRACTION =
   /^(\d{1,2}) ?\/ ?(\d{1,2})(?!\d|\s*(?:cups?|tazas?|tsp|tbsp|cdas?|cdtas?|c\b|l\b|lb|oz|kg|pints?|quarts?|litr|teasp|tablesp|cuchar))/iu;
-const REST =
-  /^(?:and )?(?:the |el |la |lo )?(?:rest|remainder|remaining|everything else|what(?:ever)?['’]?s? (?:is )?(?:left(?: over)?|over|remaining)|leftover|balance|lo otro|all the others?|resto|demas|demás|lo que (?:quede|sobra|sobre|queda))\b/iu;
+const REST = new RegExp(
+  unbroken`
+    ^(?:and )?(?:the |el |la |lo )?(?:rest|remainder|remaining|everything else|
+    what(?:ever)?['’]?s? (?:is )?(?:left(?: over)?|over|remaining)|leftover|balance|lo otro|all the others?|
+    resto|demas|demás|lo que (?:quede|sobra|sobre|queda))\b
+  `,
+  'iu',
+);
 const PERCENT = /^(\d+(?:[.,]\d+)?) ?(?:%|percent|pct|por ?ciento)/iu;
 const PARTS = /^(\d+(?:[.,]\d+)?|an?|one|una?) (?:parts?|partes?)\b/iu;
-export const AMOUNT =
-  /^(?:\d[\d.,/ ]*|half (?:an? )?|an? |one |una? |media |dos |two )\s*(?:cups?|c|tazas?|ml|l|litros?|liters?|litres?|g|gr|grams?|gramos?|kg|oz|onzas?|ounces?|lbs?|pounds?|libras?|pints?|quarts?|tbsp|cdas?|tsp|cdtas?)\b/iu;
+export const AMOUNT = new RegExp(
+  unbroken`
+    ^(?:\d[\d.,/ ]*|half (?:an? )?|an? |one |una? |media |dos |two )\s*(?:cups?|c|tazas?|ml|l|litros?|
+    liters?|litres?|g|gr|grams?|gramos?|kg|oz|onzas?|ounces?|lbs?|pounds?|libras?|pints?|quarts?|tbsp|cdas?|
+    tsp|cdtas?)\b
+  `,
+  'iu',
+);
 const COUNTED: ReadonlyMap<string, string> = new Map([
   ['a', '1'],
   ['an', '1'],

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../over-lines.ts';
 import { knowsColour } from '../../colours/known-colours.ts';
 import { namesIn } from '../../names/listed-names.ts';
 import { bare } from './share-at.ts';
@@ -38,8 +39,14 @@ function ofHundred(text: string): string | undefined {
 }
 
 /** "Like a quarter each.. purple teal yellow white": as many colours as such parts make a whole. */
-const EACH =
-  /^(?:like |about |maybe |como )?(?:an? |1 |one |una? |un )?(half|third|quarter|fourth|fifth|sixth|mitad|tercio|cuarto|quinto|sexto)(?: of it)?(?: for| para| de)? (?:each|cada un[oa]|cada color)[\s.,:-]+(\p{L}.*)$/iu;
+const EACH = new RegExp(
+  unbroken`
+    ^(?:like |about |maybe |como )?(?:an? |1 |one |una? |un )?(half|third|quarter|fourth|fifth|sixth|mitad|
+    tercio|cuarto|quinto|sexto)(?: of it)?(?: for| para| de)? (?:each|cada un[oa]|
+    cada color)[\s.,:-]+(\p{L}.*)$
+  `,
+  'iu',
+);
 const PARTS: readonly (readonly [RegExp, number])[] = [
   [/half|mitad/iu, 2],
   [/third|tercio/iu, 3],
@@ -63,8 +70,14 @@ const POURED =
 
 /** "400 ml red 400 ml white 200 green": the first one's unit goes for who has none. */
 /** "500 g amarillo 300 blanco 200 verde, de un kilo": what they come to is told once more. */
-const IN_ALL =
-  /[\s,]+(?:de|of|out of|para|for|total(?: de| of)?|en total|in all|makes?|son)(?: (?:an?|un|una|1|el|the))? (?:\d[\d.,]* ?)?(?:kilos?|kg|g|gr|grams?|gramos|litros?|lit(?:er|re)s?|l|ml)(?: (?:in all|en total|total))?[\s.]*$/iu;
+const IN_ALL = new RegExp(
+  unbroken`
+    [\s,]+(?:de|of|out of|para|for|total(?: de| of)?|en total|in all|makes?|son)(?: (?:an?|un|una|1|el|
+    the))? (?:\d[\d.,]* ?)?(?:kilos?|kg|g|gr|grams?|gramos|litros?|lit(?:er|re)s?|l|ml)(?: (?:in all|
+    en total|total))?[\s.]*$
+  `,
+  'iu',
+);
 
 function unitOfFirst(typed: string): string | undefined {
   const text = typed.replace(IN_ALL, '');
@@ -99,8 +112,14 @@ function countsBehind(text: string): string | undefined {
 }
 
 /** "Rosa 40, verde 40 y lo que queda (20) blanco": what the rest comes to is told beside it, and has to be what is left. */
-const REST_TOLD =
-  /^(.+?)[\s,]+(?:and |y )?(?:the |el |lo )?(?:rest|remainder|resto|dem[aá]s|(?:whatever|what)(?:['’]?s| is) left|que (?:queda|sobra|quede))[\s,]*\(?\s*(?:the |el )?(?:other )?(\d{1,2}) ?%?\s*\)?[\s,]*(?:(?:is|goes|in|for|of|de|en|es|para|va) )*(\p{L}[\p{L} ]*)$/iu;
+const REST_TOLD = new RegExp(
+  unbroken`
+    ^(.+?)[\s,]+(?:and |y )?(?:the |el |lo )?(?:rest|remainder|resto|dem[aá]s|(?:whatever|
+    what)(?:['’]?s| is) left|que (?:queda|sobra|quede))[\s,]*\(?\s*(?:the |
+    el )?(?:other )?(\d{1,2}) ?%?\s*\)?[\s,]*(?:(?:is|goes|in|for|of|de|en|es|para|va) )*(\p{L}[\p{L} ]*)$
+  `,
+  'iu',
+);
 const NAME_AND_FIGURE = /^(?:(\p{L}[\p{L} ]*?) (\d{1,2}) ?%?|(\d{1,2}) ?%? (?:of |de )?(\p{L}[\p{L} ]*))$/iu;
 
 function restTold(text: string): string | undefined {

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../over-lines.ts';
 import { plainText } from '../../../quantities/number.ts';
 import { knowsColour } from '../../colours/known-colours.ts';
 import { namesIn, percentsMarked, ratioIn } from '../../names/listed-names.ts';
@@ -47,8 +48,14 @@ function piecesIn(text: string): readonly Piece[] {
 }
 
 /** What of a share's words tells that it is parted again: "split between blue and green", "azul y verde por igual". */
-const AGAIN =
-  /\b(?:split|divided?|shared|equally|evenly|between|among|entre|partes? iguales|equal parts|por igual|iguales|repartid[oa]s?|dividid[oa]s?|se (?:parte|reparte|divide)n?|half and half|mitad y mitad|each|cada un[oa]|in two|en dos|(?:the )?same|igualit[oa]s?|parej[oa]s?|lo mismo|a medias)\b/giu;
+const AGAIN = new RegExp(
+  unbroken`
+    \b(?:split|divided?|shared|equally|evenly|between|among|entre|partes? iguales|equal parts|por igual|
+    iguales|repartid[oa]s?|dividid[oa]s?|se (?:parte|reparte|divide)n?|half and half|mitad y mitad|each|
+    cada un[oa]|in two|en dos|(?:the )?same|igualit[oa]s?|parej[oa]s?|lo mismo|a medias)\b
+  `,
+  'giu',
+);
 
 /** A share whose colours divide it evenly among them, as a share for each; any other comes back alone. */
 function parted({ share, name }: Piece, told: number): readonly Piece[] {
@@ -68,8 +75,15 @@ const percentsOf = (pieces: readonly Piece[]) =>
   pieces.reduce((sum, { share }) => sum + Number(/^([\d.]+)%$/u.exec(share ?? '')?.[1] ?? 0), 0);
 
 /** "mostly white with 20% blue", "white base, 20% blue": what is no part is the rest. */
-const MOSTLY =
-  /^(?:(?:mostly|mainly|all|casi tod[oa]|mayormente|sobre todo|principalmente)\s+(.+?)|(?:base (?:de |of )?)(.+?)|(?:main(?:ly)? )?(.+?) (?:base|background|de fondo|de base)|main (.+?)(?=,)|(.+?)(?= (?:with|con|except|excepto|salvo|menos|but) ))(?:\s*,\s*|\s+)(?:with |con |and |y |except |excepto |salvo |menos |but )?(?=an? |1\/|un |\d)(.+)$/iu;
+const MOSTLY = new RegExp(
+  unbroken`
+    ^(?:(?:mostly|mainly|all|casi tod[oa]|mayormente|sobre todo|principalmente)\s+(.+?)|(?:base (?:de |
+    of )?)(.+?)|(?:main(?:ly)? )?(.+?) (?:base|background|de fondo|de base)|main (.+?)(?=,)|
+    (.+?)(?= (?:with|con|except|excepto|salvo|menos|but) ))(?:\s*,\s*|\s+)(?:with |con |and |y |except |
+    excepto |salvo |menos |but )?(?=an? |1\/|un |\d)(.+)$
+  `,
+  'iu',
+);
 
 /** "two parts white to one part blue", "2 partes de blanco por una de azul": the later parts go without the word. */
 const PARTS_TO =
@@ -85,8 +99,14 @@ const NUMBERED =
   /^\s*(?:(?:layer|capa|stripe|franja) \d{1,2}|\d{1,2}(?:st|nd|rd|th|[.ªº)]))\s*[:=-]?\s*(\p{L}[^\d]*)$/iu;
 
 /** "Pink 20 percent and the other 80 is white", "rosa el 20 % y el otro 80 blanco". */
-const THE_OTHER =
-  /^\s*(\p{L}+(?: \p{L}+)?) (?:is |es |al? |el )?(\d{1,2}) ?(?:%|percent|per cent|por ?ciento),? (?:and |y |with |con )?(?:the other|the remaining|el otro|los otros|las otras) (\d{1,2})(?: ?(?:%|percent|per cent|por ?ciento))? (?:(?:is|are|goes|in|es|son|van?|de|en|of) )*(\p{L}+(?: \p{L}+)?)[\s.!]*$/iu;
+const THE_OTHER = new RegExp(
+  unbroken`
+    ^\s*(\p{L}+(?: \p{L}+)?) (?:is |es |al? |el )?(\d{1,2}) ?(?:%|percent|per cent|por ?ciento),? (?:and |
+    y |with |con )?(?:the other|the remaining|el otro|los otros|las otras) (\d{1,2})(?: ?(?:%|percent|
+    per cent|por ?ciento))? (?:(?:is|are|goes|in|es|son|van?|de|en|of) )*(\p{L}+(?: \p{L}+)?)[\s.!]*$
+  `,
+  'iu',
+);
 const EACH_ALIKE =
   /^(.+?),? (?:(?:a|one|un) )?(half|third|quarter|fifth|mitad|tercio|cuarto|quinto) (?:each|apiece|cada (?:un[oa]|color))[\s.!]*$/iu;
 const ALIKE: ReadonlyMap<string, number> = new Map(

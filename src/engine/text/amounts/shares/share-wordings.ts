@@ -1,10 +1,19 @@
+import { unbroken } from '../../../over-lines.ts';
 import { knowsColour } from '../../colours/known-colours.ts';
 import { namesIn } from '../../names/listed-names.ts';
 import { bare } from './share-at.ts';
 
 /** What is said of the order of a list, or what it looks like, is no part of it. */
-const BEHIND =
-  /[\s,]*(?:\(?(?:en|in) (?:ese|este|tal|that|this) (?:mismo )?ord(?:en|er)\)?|respectively|respectivamente|(?:like|como|igual que|as (?:in|on)|in the (?:manner|style|colou?rs) of) (?:(?:the|our|my|your|a|la|mi|nuestra|una) )?(?:\p{L}+ )?(?:flag|bandera)(?: (?:de|of) [\p{L} ]+)?|\(?(?:all|todas?) (?:the same|equal|del mismo|iguales?)(?: (?:height|depth|size|alto|grueso|tama[ñn]o))?\)?|pero todas? (?:del mismo (?:alto|grueso)|iguales))[\s.!]*$/iu;
+const BEHIND = new RegExp(
+  unbroken`
+    [\s,]*(?:\(?(?:en|in) (?:ese|este|tal|that|this) (?:mismo )?ord(?:en|er)\)?|respectively|
+    respectivamente|(?:like|como|igual que|as (?:in|on)|in the (?:manner|style|colou?rs) of) (?:(?:the|our|
+    my|your|a|la|mi|nuestra|una) )?(?:\p{L}+ )?(?:flag|bandera)(?: (?:de|of) [\p{L} ]+)?|\(?(?:all|
+    todas?) (?:the same|equal|del mismo|iguales?)(?: (?:height|depth|size|alto|grueso|tama[ñn]o))?\)?|
+    pero todas? (?:del mismo (?:alto|grueso)|iguales))[\s.!]*$
+  `,
+  'iu',
+);
 const UNCOLOURED = /\bun[ -]colou?red\b/giu;
 const PER_CENT = /(?<=\d) ?(?:p\.\s?c\.?|pc)(?=[\s,;.)]|$)/giu;
 
@@ -12,8 +21,14 @@ const PER_CENT = /(?<=\d) ?(?:p\.\s?c\.?|pc)(?=[\s,;.)]|$)/giu;
 export const tidiedShares = (text: string): string =>
   text.replace(UNCOLOURED, 'uncoloured').replace(PER_CENT, '%').replace(BEHIND, '').trim();
 
-const WHOLE =
-  /^(?:(?:all|the whole (?:lot|thing|batch|pot)|every (?:bit|drop)|everything)(?: of (?:it|them|the (?:batter|batch|lot|pot)))?(?: is| in)?|(?:todo|toda|entero|entera)(?: (?:el|la) (?:masa|mezcla|jab[oó]n|lote))?(?: (?:de|en|va))*) (.+)$/iu;
+const WHOLE = new RegExp(
+  unbroken`
+    ^(?:(?:all|the whole (?:lot|thing|batch|pot)|every (?:bit|drop)|everything)(?: of (?:it|them|
+    the (?:batter|batch|lot|pot)))?(?: is| in)?|(?:todo|toda|entero|entera)(?: (?:el|la) (?:masa|mezcla|
+    jab[oó]n|lote))?(?: (?:de|en|va))*) (.+)$
+  `,
+  'iu',
+);
 const WHOLE_LAST = /^(.+?)[\s,]+(?:all of it|the whole (?:lot|thing|batch)|tod[oa]|complet[oa]|enter[oa])$/iu;
 const TIMES: readonly (readonly [RegExp, number])[] = [
   [/doble|double|twice|two times|2 times|dos veces/iu, 2],
@@ -32,8 +47,15 @@ const MANIFOLD: readonly RegExp[] = [
   ),
 ];
 /** "split 4 ways even, pink peach mint n lemon", "en 3 partes: rojo, blanco, azul". */
-const WAYS =
-  /^(?:(?:split|divided?|parted|cut|repartid[oa]|dividid[oa]|partid[oa])\s+)?(?:(?:in|into|en)\s+)?(\d{1,2})(?=:| \p{L}) ?(?:equal |even )?(?:ways?|parts?|portions?|partes|porciones|pots|jugs|cups)?(?: (?:even(?:ly)?|equal(?:ly)?|iguales|alike|each))*(?:\s*[:,-]\s*| (?:of|de|with|con|for|para) )(\D.*)$/iu;
+const WAYS = new RegExp(
+  unbroken`
+    ^(?:(?:split|divided?|parted|cut|repartid[oa]|dividid[oa]|partid[oa])\s+)?(?:(?:in|into|
+    en)\s+)?(\d{1,2})(?=:| \p{L}) ?(?:equal |even )?(?:ways?|parts?|portions?|partes|porciones|pots|jugs|
+    cups)?(?: (?:even(?:ly)?|equal(?:ly)?|iguales|alike|each))*(?:\s*[:,-]\s*| (?:of|de|with|con|for|
+    para) )(\D.*)$
+  `,
+  'iu',
+);
 
 /**
  * A division that is told in words alone, in the portions' own grammar: "all of it green", "celeste el doble que el amarillo", "split 4

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../over-lines.ts';
 import { knowsColour } from '../../colours/known-colours.ts';
 import { spokenAmounts } from '../spoken-amounts.ts';
 import { bare, percent, shareAt } from './share-at.ts';
@@ -12,8 +13,14 @@ const ONE_MORE =
 const MORE_OF_FRACTION =
   /(?<!\p{L})(otr[oa]|una) (tercera|cuarta|quinta|sexta|octava|d[eé]cima) (?!partes?(?!\p{L}))(?=\p{L})/giu;
 /** "Tres cuartas partes café y una de beige": one more of those. */
-const ONE_OF_THEM =
-  /((?:tres|dos|cuatro|two|three|four|[234]) (cuartas?|tercios|terceras|quint[oa]s|quarters|thirds|fifths)(?: partes)?(?!\p{L})[^\d,;]*?(?:,|\s(?:y|and|n)) )(?:una?|one)(?: (?:de|of))? (?!(?:cuart|quarter|terc|third|quint|fifth|parte))(?=\p{L})/iu;
+const ONE_OF_THEM = new RegExp(
+  unbroken`
+    ((?:tres|dos|cuatro|two|three|four|[234]) (cuartas?|tercios|terceras|quint[oa]s|quarters|thirds|
+    fifths)(?: partes)?(?!\p{L})[^\d,;]*?(?:,|\s(?:y|and|n)) )(?:una?|one)(?: (?:de|of))? (?!(?:cuart|
+    quarter|terc|third|quint|fifth|parte))(?=\p{L})
+  `,
+  'iu',
+);
 const SINGLE: readonly (readonly [RegExp, string])[] = [
   [/^cuart/iu, '1/4'],
   [/^quarter/iu, '1/4'],
@@ -21,14 +28,34 @@ const SINGLE: readonly (readonly [RegExp, string])[] = [
   [/^(?:quint|fifth)/iu, '1/5'],
 ];
 /** "Pink to have most, like half": how much that is follows. */
-const MOST_LIKE =
-  /^(?:i (?:want|d like|would like) |quiero (?:que )?)?(?:(?:the|el|la) )?(\p{L}+(?: \p{L}+)?) (?:(?:to )?(?:ha(?:ve|s)|gets?|be|is)|(?:tenga|tiene|lleva|lleve|sea|es)) (?:the |lo |la )?(?:most|mayor[ií]a|m[aá]s),? (?:like|about|say|maybe|como|digamos)? ?/iu;
+const MOST_LIKE = new RegExp(
+  unbroken`
+    ^(?:i (?:want|d like|would like) |quiero (?:que )?)?(?:(?:the|el|
+    la) )?(\p{L}+(?: \p{L}+)?) (?:(?:to )?(?:ha(?:ve|s)|gets?|be|is)|(?:tenga|tiene|lleva|lleve|sea|
+    es)) (?:the |lo |la )?(?:most|mayor[ií]a|m[aá]s),? (?:like|about|say|maybe|como|digamos)? ?
+  `,
+  'iu',
+);
 /** A share of what the shares before it left. */
-const OF_WHAT_IS_LEFT =
-  /(?:,|\s)(?:and |y |then |luego )*(?<share>(?:a |an |one |the |la |un |una )?(?:half|third|quarter|mitad|tercio|cuarto|tercera parte|cuarta parte)) (?:of|de) (?:the (?:rest|remainder|other half)|what(?:['’]?s| is| was|ever(?:['’]s| is| was)?) left(?: over)?|what remain(?:s|ed)|la otra mitad|lo que (?:queda|quedaba|qued[oó]|sobra|sobraba)|(?:el |lo )?(?:resto|dem[aá]s)|del resto)(?!\p{L})/iu;
+const OF_WHAT_IS_LEFT = new RegExp(
+  unbroken`
+    (?:,|\s)(?:and |y |then |luego )*(?<share>(?:a |an |one |the |la |un |una )?(?:half|third|quarter|mitad|
+    tercio|cuarto|tercera parte|cuarta parte)) (?:of|de) (?:the (?:rest|remainder|other half)|
+    what(?:['’]?s| is| was|ever(?:['’]s| is| was)?) left(?: over)?|what remain(?:s|ed)|la otra mitad|
+    lo que (?:queda|quedaba|qued[oó]|sobra|sobraba)|(?:el |lo )?(?:resto|dem[aá]s)|del resto)(?!\p{L})
+  `,
+  'iu',
+);
 /** "Then split the other half same between yellow and orange": all that is left, parted again. */
-const SPLIT_REST =
-  /[\s,.;]+(?:and |y |then |luego |despu[eé]s )*(?:split|divid(?:e|o|ir)|shar(?:e|ing)|halve|repart(?:e|o|ir)|parte|parto) (?:(?:the|el|lo|la) (?:rest|remainder|other half|resto|dem[aá]s|otra mitad)|what(?:['’]?s| is) left|lo que (?:queda|sobra))(?: (?:the same|same|equal(?:ly)?|even(?:ly)?|por igual|igual))*[,:]? (?=between |among |in |into |entre |en )/iu;
+const SPLIT_REST = new RegExp(
+  unbroken`
+    [\s,.;]+(?:and |y |then |luego |despu[eé]s )*(?:split|divid(?:e|o|ir)|shar(?:e|ing)|halve|repart(?:e|o|
+    ir)|parte|parto) (?:(?:the|el|lo|la) (?:rest|remainder|other half|resto|dem[aá]s|otra mitad)|
+    what(?:['’]?s| is) left|lo que (?:queda|sobra))(?: (?:the same|same|equal(?:ly)?|even(?:ly)?|por igual|
+    igual))*[,:]? (?=between |among |in |into |entre |en )
+  `,
+  'iu',
+);
 /** "Tenth is red, other 90 grey". */
 const OTHER_FIGURE = /(?<!\p{L})(?:the )?other (\d{1,2})(?![\d.,:/]| ?%)(?= \p{L})/giu;
 /** "Tenth is red". */
@@ -36,8 +63,15 @@ const BARE_FRACTION = /^(?=(?:third|quarter|fifth|sixth|eighth|tenth) (?:is|of|i
 /** "Purple 3 : lilac 2". */
 const RATIO_BEHIND = /^(\p{L}[\p{L} ]*?) (\d{1,2})((?: ?[:/,-] ?\p{L}[\p{L} ]*? \d{1,2})+)[.\s]*$/u;
 /** "Blue n purple the same, and pink double of either". */
-const MANIFOLD_OF =
-  /^(\p{L}.*?),? (?:(?:both |all )?(?:the same|alike|equal|iguales?|lo mismo|parejos?)),? (?:and |y |but |pero )?(?:the |el |la )?(\p{L}+(?: \p{L}+)?) (?:is |gets |has )?(?:the |el )?(double|twice|doble|triple)(?: (?:of|o|as much as|que|de))?(?: (?:either|each|them|the others?|those|cada un[oa]|los otros|las otras|any|one)(?: (?:of|o|ae|de) (?:them|those|the others|ellos|ellas|los otros))?)?[.\s]*$/iu;
+const MANIFOLD_OF = new RegExp(
+  unbroken`
+    ^(\p{L}.*?),? (?:(?:both |all )?(?:the same|alike|equal|iguales?|lo mismo|parejos?)),? (?:and |y |but |
+    pero )?(?:the |el |la )?(\p{L}+(?: \p{L}+)?) (?:is |gets |has )?(?:the |el )?(double|twice|doble|
+    triple)(?: (?:of|o|as much as|que|de))?(?: (?:either|each|them|the others?|those|cada un[oa]|los otros|
+    las otras|any|one)(?: (?:of|o|ae|de) (?:them|those|the others|ellos|ellas|los otros))?)?[.\s]*$
+  `,
+  'iu',
+);
 
 const JOINED = /\s*,\s*(?:and |y )?|\s+(?:and|y|n|&)\s+/iu;
 

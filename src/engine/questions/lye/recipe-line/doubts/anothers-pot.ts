@@ -1,11 +1,19 @@
+import { unbroken } from '../../../../over-lines.ts';
 import { MASS } from '../../amounts/words.ts';
 import { PERSON } from './beside-oils.ts';
 
-const POT =
-  '(?:pots?|batch(?:es)?|recipes?|soaps?|pans?|mix|bowls?|buckets?|lots?|loaf|one|ollas?|tandas?|recetas?|jabon(?:es)?|lotes?|masas?|mezclas?|formulas?|cazuelas?|baldes?|cubos?|calderos?)';
+const POT = unbroken`
+  (?:pots?|batch(?:es)?|recipes?|soaps?|pans?|mix|bowls?|buckets?|lots?|loaf|one|ollas?|tandas?|recetas?|
+  jabon(?:es)?|lotes?|masas?|mezclas?|formulas?|cazuelas?|baldes?|cubos?|calderos?)
+`;
 /** "Mine", "la mía": told of nothing but beside another's. */
-const MINE =
-  /(?<!\p{L})(?:mine|(?:the )?ones? (?:that )?(?:i|we)(?:'m)? mak(?:e|ing)|(?:la|el|lo|las|los) (?:mi[oa]s?|nuestr[oa]s?)|(?:la|el|lo) que (?:hago|hacemos|preparo|cocino)(?: yo)?)(?!\p{L})/gu;
+const MINE = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:mine|(?:the )?ones? (?:that )?(?:i|we)(?:'m)? mak(?:e|ing)|(?:la|el|lo|las|
+    los) (?:mi[oa]s?|nuestr[oa]s?)|(?:la|el|lo) que (?:hago|hacemos|preparo|cocino)(?: yo)?)(?!\p{L})
+  `,
+  'gu',
+);
 /** "My pot": told by itself as often, so that it has another's beside it only where somebody else is named. */
 const MY_POT = new RegExp(
   `(?<!\\p{L})(?:my|our|mi|nuestr[oa]) (?:own )?${POT}(?! (?:de|of)(?!\\p{L}))(?!\\p{L})`,
@@ -14,7 +22,13 @@ const MY_POT = new RegExp(
 const CONTRACTED = '(?:it|that|there|here|what|let|he|she|who|how|where|today|tonight|everything|all)';
 /** Whose pot it is: a name of any kind in the genitive, a pronoun, somebody near, "la olla de …". */
 const OWNER = new RegExp(
-  `(?<!\\p{L})(?:(?!${CONTRACTED}['’]s)\\p{L}+['’]s (?:\\p{L}+ ){0,2}${POT}|(?:her|his|their)(?: \\p{L}+)? ${POT}|hers|his|theirs|suy[oa]s?|sus? ${POT}|${PERSON}|(?:la|el|una?|the|an?|that|esa|ese) ${POT}|${POT} de (?:(?:mi|la|el|tu|su|nuestr[oa]|don|dona) )?\\p{L}+|(?:la|el|lo|las|los) de (?:(?:mi|la|el|tu|nuestr[oa]|don|dona) )?(?!\\p{L}+ (?:otr[oa]|dia)|coco|oliva|palma|siempre)\\p{L}+|del (?:vecino|otro|profe|jefe))(?!\\p{L})`,
+  unbroken`
+    (?<!\p{L})(?:(?!${CONTRACTED}['’]s)\p{L}+['’]s (?:\p{L}+ ){0,2}${POT}|(?:her|his|
+    their)(?: \p{L}+)? ${POT}|hers|his|theirs|suy[oa]s?|sus? ${POT}|${PERSON}|(?:la|el|una?|the|an?|that|
+    esa|ese) ${POT}|${POT} de (?:(?:mi|la|el|tu|su|nuestr[oa]|don|dona) )?\p{L}+|(?:la|el|lo|las|
+    los) de (?:(?:mi|la|el|tu|nuestr[oa]|don|dona) )?(?!\p{L}+ (?:otr[oa]|dia)|coco|oliva|palma|
+    siempre)\p{L}+|del (?:vecino|otro|profe|jefe))(?!\p{L})
+  `,
   'u',
 );
 const WEIGHT = new RegExp(`(?<![\\p{L}\\d])${MASS}`, 'u');

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../../over-lines.ts';
 import { DIALECT } from '../../../dialect.ts';
 import { HARMLESS_BY_KIND, isRequest } from '../items/harmless-words.ts';
 
@@ -10,21 +11,49 @@ const DENIES =
  * the sets of other hands. Whatever else stands there is asked for, since what keeps an oil out of a pot has no end of words.
  */
 const HARMLESS: ReadonlySet<string> = new Set(
-  `i im i'm ive i've we we've you ye ya u me us my our your he she he's she's they who it it's its itself that that's this these those there there's here which what whats what's how
+  `i im i'm ive i've we we've you ye ya u me us my our your he she he's she's they who it it's its itself
+  that that's this these those there there's here which what whats what's how
   am is are was were be been have has having hv ha ave got get had do does did doing can could will would want wanted need needs needed required like love
-  make makes making made mix mixing mixes mixed blended melt melted melting weigh weighs weighed weighing measured pour pouring poured put pop popping tip tipped chuck chucking dumped use using run running add adding added
-  give gives gave tell check please kindly pls plz plss help calculate calculated saponify saponifying soaping work figure figures sums sum right correct ok okay safe fine good enough reckon find know see show say says said wrote told try trying start started
-  so and then now today tonight also just only plain straight all both each whole total together in into on to at of from for with by as per because since ere about around roughly too very really quite much many a an the some
-  but pero castile castilla always ever test obv obvs teh following typed someone somebody anyone alguien che oye checa siempre necesario puso saponifico enrancia rancid rancio i'd we'd cow cow's house card frito putting co-op jar po justo ponle wt amt
+  make makes making made mix mixing mixes mixed blended melt melted melting weigh weighs weighed weighing
+  measured pour pouring poured put pop popping tip tipped chuck chucking dumped use using run running add
+  adding added
+  give gives gave tell check please kindly pls plz plss help calculate calculated saponify saponifying
+  soaping work figure figures sums sum right correct ok okay safe fine good enough reckon find know see show
+  say says said wrote told try trying start started
+  so and then now today tonight also just only plain straight all both each whole total together in into on
+  to at of from for with by as per because since ere about around roughly too very really quite much many a
+  an the some
+  but pero castile castilla always ever test obv obvs teh following typed someone somebody anyone alguien
+  che oye checa siempre necesario puso saponifico enrancia rancid rancio i'd we'd cow cow's house card frito
+  putting co-op jar po justo ponle wt amt
   first second-hand week's time morning afternoon evening day bank holiday sunday monday saturday sabado domingo lunes
-  recipe recipes soap soaps soaping bar bars batch loaf mold mould molds block blocks slab pot pan pots slow-cooker bowl beaker beakers jug bucket tub scale scales bench oils mix blend composition fraction mass weight weights amount amounts percent quantity gram grams number numbers lye sodium caustic soda water superfat calculator spreadsheet pamphlet cookbook paper lst same usual style kind type
+  recipe recipes soap soaps soaping bar bars batch loaf mold mould molds block blocks slab pot pan pots
+  slow-cooker bowl beaker beakers jug bucket tub scale scales bench oils mix blend composition fraction mass
+  weight weights amount amounts percent quantity gram grams number numbers lye sodium caustic soda water
+  superfat calculator spreadsheet pamphlet cookbook paper lst same usual style kind type
   butcher's butcher market farm farmers mkt store shop feed town village kitchen fair church sale school class cellar beach room
-  virgin extra refined unrefined raw pure pomace light cheap fancy supermarket local cold pressed organic hard soft solid liquid clean white yellow golden nice lovely easy gentle quick little small big bigger plain basic simple straight normal regular standard fresh home rendered rendering strained filtered melted brisket kidney leaf clear frozen cubes dried lump lumps bit dozen eggs
-  mi mis nuestro nuestra nuestros nuestras su sus tu yo nosotros ella ellos usted me te se le les lo la los las nos un una unos unas el al del de en con para pa por y que q como cual este esta esto estos eso ese esa aqui
-  es son era eran sea seria estoy esta estan hay tengo tiene tenemos traigo trae llevo lleva llevan llevamos mezcle mezclamos hago hace hacer haciendo hacemos quiero quiere queremos quisiera necesito necesita ocupo voy vamos va van pongo pone ponemos puse pusimos puesto echo echa echado echamos echar poner uso usa usamos usar usando peso pesa pese pesado pesar pesamos mezclo mezcla mezclada mezclando derrito mido agrego anado meto metido vertido vierto hice
-  sale salga saben sabe saber sabes dice dijo dicen digan dime dame den da dan diga calcula calculado calcular ayuda ayudan ayudar revisen revisenlo mire miren mira ver pase pasa pues porfa favor gracias cuanto cuanta cuantos cuantas cuentas
-  receta recetas jabon jabones jaboncito jaboncitos barra barras pastilla pastillas tanda lote hornada molde olla cazo bol cubeta balde bascula balanza casa cocina taller
-  gramos cantidad masa peso pesos total todo toda todos todas junto juntos cada puro pura solo solamente nomas mas tambien siempre hoy ahora ya aca asi ahorita mismo misma igual bien bueno buena buen virgen extra refinado refinada crudo cruda puros pura casero casera barato colado blanco blanca limpio limpia americana vieja viejo nueva nuevo normal comun cerquita molino finca feria mercado carnicero carniceria pueblo tienda navidad familia bebe boda colegio ropa rapido
+  virgin extra refined unrefined raw pure pomace light cheap fancy supermarket local cold pressed organic
+  hard soft solid liquid clean white yellow golden nice lovely easy gentle quick little small big bigger
+  plain basic simple straight normal regular standard fresh home rendered rendering strained filtered melted
+  brisket kidney leaf clear frozen cubes dried lump lumps bit dozen eggs
+  mi mis nuestro nuestra nuestros nuestras su sus tu yo nosotros ella ellos usted me te se le les lo la los
+  las nos un una unos unas el al del de en con para pa por y que q como cual este esta esto estos eso ese
+  esa aqui
+  es son era eran sea seria estoy esta estan hay tengo tiene tenemos traigo trae llevo lleva llevan llevamos
+  mezcle mezclamos hago hace hacer haciendo hacemos quiero quiere queremos quisiera necesito necesita ocupo
+  voy vamos va van pongo pone ponemos puse pusimos puesto echo echa echado echamos echar poner uso usa
+  usamos usar usando peso pesa pese pesado pesar pesamos mezclo mezcla mezclada mezclando derrito mido
+  agrego anado meto metido vertido vierto hice
+  sale salga saben sabe saber sabes dice dijo dicen digan dime dame den da dan diga calcula calculado
+  calcular ayuda ayudan ayudar revisen revisenlo mire miren mira ver pase pasa pues porfa favor gracias
+  cuanto cuanta cuantos cuantas cuentas
+  receta recetas jabon jabones jaboncito jaboncitos barra barras pastilla pastillas tanda lote hornada molde
+  olla cazo bol cubeta balde bascula balanza casa cocina taller
+  gramos cantidad masa peso pesos total todo toda todos todas junto juntos cada puro pura solo solamente
+  nomas mas tambien siempre hoy ahora ya aca asi ahorita mismo misma igual bien bueno buena buen virgen
+  extra refinado refinada crudo cruda puros pura casero casera barato colado blanco blanca limpio limpia
+  americana vieja viejo nueva nuevo normal comun cerquita molino finca feria mercado carnicero carniceria
+  pueblo tienda navidad familia bebe boda colegio ropa rapido
   sera seran seria serian will'll pido pedimos pedia pide piden copio copiando copying copied anoto tonight's today's this'll
   x s n r oh well hey hi hello dear love gente mismos mismas stuff ruego indiquen indique indicar corresponde corresponden corresponderia`.split(
     /\s+/u,
@@ -33,8 +62,20 @@ const HARMLESS: ReadonlySet<string> = new Set(
 
 /** Who may be spoken to, and may have an oil where they are not: "thanks buddy" is no "my buddy has it". */
 const ADDRESSED =
-  "buddy|mates?|pals?|lads?|lass(?:es|ies)?|folks?|guys|girls|ladies|gents|gang|crew|chums?|chaps?|peeps|team|y'all|yall|all|everyone|everybody|dears?|hun|hon|honey|love|luv|loves|lovely|lovelies|darling|sweetie|sweetheart|petal|duck|pet|flower|hen|boss|chief|bro|bruv|bruh|sis|sir|madam|ma'?am|miss|doc|teacher|friends?|cousins?|neighbou?rs?|soapers|makers|" +
-  'tios?|tias?|chic[oa]s|compas?|compadres?|comadres?|cuates?|wey|guey|man[oa]s?|manit[oa]s?|panas?|parcer[oa]s?|parce|mae|maje|cham[oa]s?|causa|pata|che|boludos?|nenas?|reinas?|corazon|lind[oa]s?|guap[oa]s?|maj[oa]s?|bella|cielo|vida|carino|amor|mij[oa]|mijit[oa]|hij[oa]|herman[oa]s?|jef[ea]|patron|patrona|don|dona|senor(?:as?|es|itas?)?|maestr[oa]s?|doctora?|profes?|profa|seno|companer[oa]s?|familia|banda|raza|tropa|gente|foro|grupo|vecin[oa]s?|jaboner[oa]s|colegas?|paisan[oa]s?|illo|quillo|killo|picha|miarma|nin[oa]s?|tod[oa]s|amig[oa]s?';
+  unbroken`
+  buddy|mates?|pals?|lads?|lass(?:es|ies)?|folks?|guys|girls|ladies|gents|gang|crew|chums?|chaps?|peeps|
+  team|y'all|yall|all|everyone|everybody|dears?|hun|hon|honey|love|luv|loves|lovely|lovelies|darling|
+  sweetie|sweetheart|petal|duck|pet|flower|hen|boss|chief|bro|bruv|bruh|sis|sir|madam|ma'?am|miss|doc|
+  teacher|friends?|cousins?|neighbou?rs?|soapers|makers|
+` +
+  unbroken`
+    tios?|tias?|chic[oa]s|compas?|compadres?|comadres?|cuates?|wey|guey|man[oa]s?|manit[oa]s?|panas?|
+    parcer[oa]s?|parce|mae|maje|cham[oa]s?|causa|pata|che|boludos?|nenas?|reinas?|corazon|lind[oa]s?|
+    guap[oa]s?|maj[oa]s?|bella|cielo|vida|carino|amor|mij[oa]|mijit[oa]|hij[oa]|herman[oa]s?|jef[ea]|patron|
+    patrona|don|dona|senor(?:as?|es|itas?)?|maestr[oa]s?|doctora?|profes?|profa|seno|companer[oa]s?|familia|
+    banda|raza|tropa|gente|foro|grupo|vecin[oa]s?|jaboner[oa]s|colegas?|paisan[oa]s?|illo|quillo|killo|
+    picha|miarma|nin[oa]s?|tod[oa]s|amig[oa]s?
+  `;
 const IS_ADDRESSED = new RegExp(`^(?:${ADDRESSED})$`, 'u');
 
 /** Whether a word that stands with an oil leaves it in the pot. Lower case without accents. */
@@ -46,17 +87,51 @@ export const isHarmlessBesideOil = (word: string): boolean =>
   (DIALECT.has(word) && !DENIES.test(word) && !IS_ADDRESSED.test(word));
 
 /** What is not in the pot, or not yet, whichever clause of a sentence says so. */
-const OUT =
-  'no (?:me |nos )?(?:llego|llegaron|vino|vinieron|alcanzo|aparecio|trajo|trajeron)|never (?:came|arrived|turned up|showed)|(?:did ?n.?t|did not|has ?n.?t|had ?n.?t) (?:come|came|arrived?|show(?:n|ed)? up|turn(?:ed)? up)|none|unused|untouched|unopened|borrow\\p{L}*|lent|lend\\p{L}*|return\\p{L}*|gave (?:it|them|some|that) \\p{L}+|(?:gave|given?|giving) (?:\\p{L}+ ){0,2}away|sold(?! (?:me|us))|donat\\p{L}+|vend(?:i|imos|io|ido)|(?:regale|regalamos|done|donamos|comimos)|back|plann\\p{L}*|thinking|undecided|wondering|might|maybe|perhaps|probably|if|unless|until|till|later|afterwards?|after|before|when|once|instead|tomorrow|yesterday|cupboard|pantry|larder|fridge|freezer|shelf|drawer|pendiente|pens\\p{L}+|tal vez|quizas?|a lo mejor|acaso|prest\\p{L}+|devolv\\p{L}+|devuel\\p{L}+|guard\\p{L}+|apart\\p{L}+|reserv\\p{L}+|despues|luego|cuando|antes|todavia|aun|ningun\\p{L}*|sin usar|sin abrir|ayer|anteayer|alacena|despensa|nevera|refri\\p{L}*|estante|cajon|armario|separad\\p{L}+|aside|separate\\p{L}*|kept|keep\\p{L}*|sav(?:e|ed|ing)|spare|stash\\p{L}*|still|yet';
+const OUT = unbroken`
+  no (?:me |nos )?(?:llego|llegaron|vino|vinieron|alcanzo|aparecio|trajo|trajeron)|never (?:came|arrived|
+  turned up|showed)|(?:did ?n.?t|did not|has ?n.?t|had ?n.?t) (?:come|came|arrived?|show(?:n|ed)? up|
+  turn(?:ed)? up)|none|unused|untouched|unopened|borrow\p{L}*|lent|lend\p{L}*|return\p{L}*|gave (?:it|them|
+  some|that) \p{L}+|(?:gave|given?|giving) (?:\p{L}+ ){0,2}away|sold(?! (?:me|us))|donat\p{L}+|vend(?:i|
+  imos|io|ido)|(?:regale|regalamos|done|donamos|comimos)|back|plann\p{L}*|thinking|undecided|wondering|
+  might|maybe|perhaps|probably|if|unless|until|till|later|afterwards?|after|before|when|once|instead|
+  tomorrow|yesterday|cupboard|pantry|larder|fridge|freezer|shelf|drawer|pendiente|pens\p{L}+|tal vez|
+  quizas?|a lo mejor|acaso|prest\p{L}+|devolv\p{L}+|devuel\p{L}+|guard\p{L}+|apart\p{L}+|reserv\p{L}+|
+  despues|luego|cuando|antes|todavia|aun|ningun\p{L}*|sin usar|sin abrir|ayer|anteayer|alacena|despensa|
+  nevera|refri\p{L}*|estante|cajon|armario|separad\p{L}+|aside|separate\p{L}*|kept|keep\p{L}*|sav(?:e|ed|
+  ing)|spare|stash\p{L}*|still|yet
+`;
 const NOT_IN_YET = new RegExp(`(?<!\\p{L})(?:${OUT})(?!\\p{L})`, 'u');
 /** These hold such a word and tell nothing of an oil. */
-export const NO_ABSENCE =
-  /(?<!\p{L})(?:(?:keep|use|leave) (?:the|it at the) same (?:@|amount of @|#)|(?:(?<=y )|(?<=^ *))si (?=(?:# ){1,3}(?:(?:le|les|lo) )?(?:pongo|uso|echo|meto))|to use (?:it |them )?up(?: before (?:it|they) (?:turns?|goes? off|expires?|spoils?))?|(?:it'?s|it|is|bar|soap)(?: (?:is|bar|soap))? (?:still )?(?:zapp\p{L}+|zaps?|stings?|tingl\p{L}+|harsh)(?: still)?(?: after)?|(?:that'?s |es )?(?:all (?:that'?s|there is|i have|i've got|we have)|(?:todo )?lo (?:unico )?que (?:hay|tengo|tenemos|queda)) (?:in|en) (?:the|my|la|el|mi) \p{L}+|(?:tell me|know|see|check|sure|saber|dime|digan?|ver) (?:if|si)|(?:it'?s|is|bar is|soap is) still (?:soft|wet|sticky|tacky|oily|greasy|squishy|mushy)(?: after)?|(?:sigue|esta|todavia|aun)(?: (?:todavia|aun|esta|sigue|muy))* (?:bland[oa]|pegajos[oa]|aceitos[oa]|grasos[oa]|moj[oa]d[oa])(?: despues)?(?: de)?|before i (?:mix|pour|start|begin|do|go|melt)(?: (?:it|this|anything))?|before i (?:tip|chuck|bung|add|put|stir|throw|use) (?:it|this|@)(?: in)?|antes de (?:echarl[ao]|tirarl[ao]|usarl[ao]|ponerl[ao])|antes de (?:mezclar|empezar|echar(?:la)?|(?:la )?@)|before (?:the )?@|after (?:rendering|straining|melting)|(?:he|she|they) gave (?:it|them) to (?:me|us)|if (?:it's|its|it is|(?:my )?(?:recipe|oils?|#) (?:is|are|r)|my #(?= #))|(?:me|nos) (?:prestaron|presto) (?:una|esta|la) receta|(?:same|igual|como) (?:as |que )?(?:the |my |el |la |lo )?(?:de )?(?:last|usual|always|before|siempre|anterior|ever|mayo|ayer)(?: (?:time|week|month|one|batch|vez))?(?:'s)?|but (?:last|this) time)(?!\p{L})/gu;
+export const NO_ABSENCE = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:keep|use|leave) (?:the|it at the) same (?:@|amount of @|#)|(?:(?<=y )|
+    (?<=^ *))si (?=(?:# ){1,3}(?:(?:le|les|lo) )?(?:pongo|uso|echo|meto))|to use (?:it |
+    them )?up(?: before (?:it|they) (?:turns?|goes? off|expires?|spoils?))?|(?:it'?s|it|is|bar|
+    soap)(?: (?:is|bar|soap))? (?:still )?(?:zapp\p{L}+|zaps?|stings?|tingl\p{L}+|
+    harsh)(?: still)?(?: after)?|(?:that'?s |es )?(?:all (?:that'?s|there is|i have|i've got|we have)|
+    (?:todo )?lo (?:unico )?que (?:hay|tengo|tenemos|queda)) (?:in|en) (?:the|my|la|el|mi) \p{L}+|
+    (?:tell me|know|see|check|sure|saber|dime|digan?|ver) (?:if|si)|(?:it'?s|is|bar is|
+    soap is) still (?:soft|wet|sticky|tacky|oily|greasy|squishy|mushy)(?: after)?|(?:sigue|esta|todavia|
+    aun)(?: (?:todavia|aun|esta|sigue|muy))* (?:bland[oa]|pegajos[oa]|aceitos[oa]|grasos[oa]|
+    moj[oa]d[oa])(?: despues)?(?: de)?|before i (?:mix|pour|start|begin|do|go|melt)(?: (?:it|this|
+    anything))?|before i (?:tip|chuck|bung|add|put|stir|throw|use) (?:it|this|@)(?: in)?|
+    antes de (?:echarl[ao]|tirarl[ao]|usarl[ao]|ponerl[ao])|antes de (?:mezclar|empezar|echar(?:la)?|
+    (?:la )?@)|before (?:the )?@|after (?:rendering|straining|melting)|(?:he|she|they) gave (?:it|
+    them) to (?:me|us)|if (?:it's|its|it is|(?:my )?(?:recipe|oils?|#) (?:is|are|r)|my #(?= #))|(?:me|
+    nos) (?:prestaron|presto) (?:una|esta|la) receta|(?:same|igual|como) (?:as |que )?(?:the |my |el |la |
+    lo )?(?:de )?(?:last|usual|always|before|siempre|anterior|ever|mayo|ayer)(?: (?:time|week|month|one|
+    batch|vez))?(?:'s)?|but (?:last|this) time)(?!\p{L})
+  `,
+  'gu',
+);
 
 /** Harmless words that together tell of an oil which is yet to come, is another's, or is to be sold; `#` stands for what was read. */
 const NOT_HERE = new RegExp(
   [
-    "(?:to|will|'ll|ll|must|should|could|can|gonna|wanna|gotta) (?:get|have|find|buy|order|want|need)(?! (?:a|an|the|it|this|that|my|some|to|for|#|@)(?!\\p{L}))",
+    unbroken`
+      (?:to|will|'ll|ll|must|should|could|can|gonna|wanna|gotta) (?:get|have|find|buy|order|want|
+      need)(?! (?:a|an|the|it|this|that|my|some|to|for|#|@)(?!\p{L}))
+    `,
     "(?:to|will|'ll|must|gonna|gotta) get (?:at|from|in|on|some|it|that|the rest)",
     "# (?:that |which )?(?:i|we)(?:'d| would| do| still| really)? (?:want|need|like|love)(?: (?:to get|still|too|also|more))?(?= *$)",
     '(?:for|on) sale',
@@ -75,46 +150,116 @@ export const absenceIn = (sentence: string): string | undefined => {
 };
 
 /** Who may have an oil of their own, or a recipe; a pattern. */
-export const PERSON =
-  '(?:sister|brother|mother|mum|mom|mam|mama|dad|nan|nana|gran|granny|grandma|grandmother|grandson|nephew|aunt|auntie|cousin|friend|mate|neighbou?r|teacher|husband|wife|hubby|daughter|son|baby|partner|butcher|farmer|someone|somebody|abuel[oa]|herman[oa]|madre|padre|tia|tio|prim[oa]|amig[oa]|vecin[oa]|maestra|profe|suegr[oa]|comadre|compadre|marido|mujer|cunad[oa]|hij[oa]|senora|carnicero|alguien|nietos?|bebe|buddy|pal|classmate|workmate|colleague|coworker|flatmate|housemate|roommate|girlfriend|boyfriend|niece|stepmum|godmother|novi[oa]|pareja|sobrin[oa]|yerno|nuera|padrin[oa]|madrina|companer[oa]|colega|veterinari[oa]|vet|baker|panader[oa]|shepherd|beekeeper|apicultora?|cuate|compa|comai|comay)s?';
+export const PERSON = unbroken`
+  (?:sister|brother|mother|mum|mom|mam|mama|dad|nan|nana|gran|granny|grandma|grandmother|grandson|nephew|
+  aunt|auntie|cousin|friend|mate|neighbou?r|teacher|husband|wife|hubby|daughter|son|baby|partner|butcher|
+  farmer|someone|somebody|abuel[oa]|herman[oa]|madre|padre|tia|tio|prim[oa]|amig[oa]|vecin[oa]|maestra|
+  profe|suegr[oa]|comadre|compadre|marido|mujer|cunad[oa]|hij[oa]|senora|carnicero|alguien|nietos?|bebe|
+  buddy|pal|classmate|workmate|colleague|coworker|flatmate|housemate|roommate|girlfriend|boyfriend|niece|
+  stepmum|godmother|novi[oa]|pareja|sobrin[oa]|yerno|nuera|padrin[oa]|madrina|companer[oa]|colega|
+  veterinari[oa]|vet|baker|panader[oa]|shepherd|beekeeper|apicultora?|cuate|compa|comai|comay)s?
+`;
 const ARTICLE = '(?:(?:the|my|our|an?|her|his|some|las?|los|el|mis?|una?|nuestr[oa]s?|tu|su)(?: own)?)';
 /** Of these no phrase is harmless. */
-const NOT_IT =
-  '(?:last|another|other|next|previous|earlier|yesterday|tomorrow|old|hair|lips?|balm|candles?|cooking|frying|pastry|lotion|cream|dinner|later|ayer|manana|otr[oa]s?|proxim[oa]s?|siguiente|pasad[oa]|mes|pelo|labios|crema|velas?|freir|cocinar|comer|comida|cena|despues)';
+const NOT_IT = unbroken`
+  (?:last|another|other|next|previous|earlier|yesterday|tomorrow|old|hair|lips?|balm|candles?|cooking|
+  frying|pastry|lotion|cream|dinner|later|ayer|manana|otr[oa]s?|proxim[oa]s?|siguiente|pasad[oa]|mes|pelo|
+  labios|crema|velas?|freir|cocinar|comer|comida|cena|despues)
+`;
 const NOUN = `(?!(?:${NOT_IT}|${OUT})(?!\\p{L}))[\\p{L}'’]+`;
 
 /** Whole phrases that change nothing: where an oil comes from, who gave it, who or what the soap is for. */
 export const HARMLESS_PHRASES: readonly RegExp[] = [
   // Where whoever gave or sold it is.
-  '(?:next door|down the (?:road|lane|street)|up the (?:road|lane|hill)|across the (?:road|street|way)|round the corner|over the road|de al lado|de enfrente|de la esquina|de la vuelta|de abajo|de arriba)',
+  unbroken`
+    (?:next door|down the (?:road|lane|street)|up the (?:road|lane|hill)|across the (?:road|street|way)|
+    round the corner|over the road|de al lado|de enfrente|de la esquina|de la vuelta|de abajo|de arriba)
+  `,
   // How it will feel, and why a weight was put right.
-  '(?:o |or |y |and )?(?:(?:no )?(?:me |nos |le |te )(?:va|ira) a (?:raspar|resecar|secar|irritar)|(?:will|would) (?:it|this|that) (?:scratch|dry out|irritate)(?: (?:me|us|my skin|my hands))?)(?: (?:la|las|el) (?:piel|manos|cara))?',
-  '(?:que |porque |because |as )?(?:lei mal|i misread|misread|i read)(?: (?:la|el|the|it))?(?: (?:bascula|balanza|receta|papel|numero|scales?|note|card))?(?: wrong)?',
+  unbroken`
+    (?:o |or |y |and )?(?:(?:no )?(?:me |nos |le |te )(?:va|ira) a (?:raspar|resecar|secar|irritar)|(?:will|
+    would) (?:it|this|that) (?:scratch|dry out|irritate)(?: (?:me|us|my skin|my hands))?)(?: (?:la|las|
+    el) (?:piel|manos|cara))?
+  `,
+  unbroken`
+    (?:que |porque |because |as )?(?:lei mal|i misread|misread|i read)(?: (?:la|el|the|it))?(?: (?:bascula|
+    balanza|receta|papel|numero|scales?|note|card))?(?: wrong)?
+  `,
   // What it cost, what it stands for, and who looks once more.
-  '(?:gives?|gave|sells?|lets?) (?:it |them )?(?:to )?(?:me|us|it me) (?:(?:have|has) (?:it|them) )?(?:for )?(?:free|nothing|cheap)|going free|for free|(?:haz|hace|hagan?|digamos) (?:de )?cuenta(?: que)?|(?:is|are|es|son) (?:the |el |la )?(?:single|original|simple)(?= *$)|(?:goes?|going|va|van) in(?= *(?:#|$))|tal (?:como|cual) figura|repartid[oa]s (?:asi|en)|(?:the )?(?:full|whole)(?: (?:one|recipe|batch))? (?:is|was)|(?:porque|que|because it|that) (?:me )?(?:sobro|sobraba|was spare|is spare)|going spare|let me (?:go |just )*(?:look|check|see)|dejame ver|(?:can|could) (?:i|we) (?:use|put|take|swap|have)|(?:puedo|podria|podemos|se puede) (?:poner|usar|echar|meter|cambiar)(?:le|lo)?|(?:por vencer(?:se)?|to use (?:it |them )?up)(?: before (?:it|they) (?:turns?|goes? off|expires?|spoils?))?|(?:hacer|hago|preparar|preparo) otr[oa](?= ?:)',
+  unbroken`
+    (?:gives?|gave|sells?|lets?) (?:it |them )?(?:to )?(?:me|us|it me) (?:(?:have|has) (?:it|
+    them) )?(?:for )?(?:free|nothing|cheap)|going free|for free|(?:haz|hace|hagan?|
+    digamos) (?:de )?cuenta(?: que)?|(?:is|are|es|son) (?:the |el |la )?(?:single|original|simple)(?= *$)|
+    (?:goes?|going|va|van) in(?= *(?:#|$))|tal (?:como|cual) figura|repartid[oa]s (?:asi|en)|
+    (?:the )?(?:full|whole)(?: (?:one|recipe|batch))? (?:is|was)|(?:porque|que|because it|
+    that) (?:me )?(?:sobro|sobraba|was spare|is spare)|going spare|let me (?:go |just )*(?:look|check|see)|
+    dejame ver|(?:can|could) (?:i|we) (?:use|put|take|swap|have)|(?:puedo|podria|podemos|se puede) (?:poner|
+    usar|echar|meter|cambiar)(?:le|lo)?|(?:por vencer(?:se)?|to use (?:it |them )?up)(?: before (?:it|
+    they) (?:turns?|goes? off|expires?|spoils?))?|(?:hacer|hago|preparar|preparo) otr[oa](?= ?:)
+  `,
   // What soap it is.
   '(?:an?|my|the|this|that|nice|posh|lovely|soft|hard|gentle|plain|simple|basic|new|big|little|fancy) one(?! (?:day|time|of)(?!\\p{L}))',
   // What is asked or meant to be done.
-  "(?:tell me|know|see|check|sure|ask|asking|wondering|wonder|saber|dime|digan?|ver|sabe[ns]?|sabeis|dices?|pregunto) (?:if|si)|(?:going|want|wanted|hoping|trying|thinking|planning|fixing|looking|about|like|love|need) to (?:make|do|use|try|mix|soap|start|pour|go with)|thinking (?:of|about) (?:making|doing|something|a)|(?:voy|vamos|quiero|queremos|pienso|quisiera|intento|me gustaria|a punto de) (?:a )?(?:hacer|usar|probar|preparar|intentar|jabonear|empezar)|i'?m (?:going|doing|making|putting)",
+  unbroken`
+    (?:tell me|know|see|check|sure|ask|asking|wondering|wonder|saber|dime|digan?|ver|sabe[ns]?|sabeis|
+    dices?|pregunto) (?:if|si)|(?:going|want|wanted|hoping|trying|thinking|planning|fixing|looking|about|
+    like|love|need) to (?:make|do|use|try|mix|soap|start|pour|go with)|thinking (?:of|about) (?:making|
+    doing|something|a)|(?:voy|vamos|quiero|queremos|pienso|quisiera|intento|me gustaria|
+    a punto de) (?:a )?(?:hacer|usar|probar|preparar|intentar|jabonear|empezar)|i'?m (?:going|doing|making|
+    putting)
+  `,
   // Batter that is under way.
-  "(?:it'?s |its |ya )?(?:already )?(?:setting up|thickening|seizing|tracing|getting thick|melting|melted|cooling|espesando|derritiendose|derretid[oa]s?|cuajando)(?: (?:already|up|now|fast|ya))?|i'?m (?:panicking|nervous|worried|scared|stuck|lost|new|confused)|(?:came|comes|taken|copied|found) (?:out of|from|in|off) (?:an?|the|my|this) (?:\\p{L}+ )?(?:book|cookbook|magazine|paper|card|website|page|forum|group|class|course)|(?:sacad[oa]|copiad[oa]|viene) de (?:un|una|la|el|mi) (?:libro|revista|pagina|curso|grupo|cuaderno)",
-  `(?:left (?:over )?)?(?:from|off|by) (?:${ARTICLE} )?(?:\\p{L}+'s (?=(?!(?:${NOT_IT}|${OUT})(?!\\p{L}))))?${NOUN}(?: (?:in|at|of|on|down) (?:the |my )?${NOUN})?`,
+  unbroken`
+    (?:it'?s |its |ya )?(?:already )?(?:setting up|thickening|seizing|tracing|getting thick|melting|melted|
+    cooling|espesando|derritiendose|derretid[oa]s?|cuajando)(?: (?:already|up|now|fast|ya))?|
+    i'?m (?:panicking|nervous|worried|scared|stuck|lost|new|confused)|(?:came|comes|taken|copied|
+    found) (?:out of|from|in|off) (?:an?|the|my|this) (?:\p{L}+ )?(?:book|cookbook|magazine|paper|card|
+    website|page|forum|group|class|course)|(?:sacad[oa]|copiad[oa]|viene) de (?:un|una|la|el|mi) (?:libro|
+    revista|pagina|curso|grupo|cuaderno)
+  `,
+  unbroken`
+    (?:left (?:over )?)?(?:from|off|by) (?:${ARTICLE} )?(?:\p{L}+'s (?=(?!(?:${NOT_IT}|
+    ${OUT})(?!\p{L}))))?${NOUN}(?: (?:in|at|of|on|down) (?:the |my )?${NOUN})?
+  `,
   `(?:del|de (?:la|las|los|mis?|nuestr[oa]))(?: ${NOUN})?`,
-  `(?:${ARTICLE} )?${PERSON}(?:,? (?:ha|has))? (?:gave|sent|brought|rendered|rend\\p{L}+|made|dado|dio|dieron|regalo|regalaron|regala|regalan|trajo|traen|mando|manda|saca|sacan)(?: (?:me|us|to me))?`,
+  unbroken`
+    (?:${ARTICLE} )?${PERSON}(?:,? (?:ha|has))? (?:gave|sent|brought|rendered|rend\p{L}+|made|dado|dio|
+    dieron|regalo|regalaron|regala|regalan|trajo|traen|mando|manda|saca|sacan)(?: (?:me|us|to me))?
+  `,
   // Who is spoken to, at either end of a clause.
   `^(?:${ADDRESSED})(?= )|(?<!(?<!\\p{L})(?:of|for|from|by|with|to|de|del|con|para|pa|que|por|y|and|${ARTICLE}) )(?:${ADDRESSED})(?= *$)`,
   `(?:como|asi) (?:lo |le )?(?:hacia|hace) (?:mi|la|el) ${PERSON}`,
   `(?:dice|dicen) (?:mi|la|el|mis) ${PERSON}(?: que| q)?`,
   `^(?:hermano|compa|vecin[oa]|amig[oa]s?|comadre|profe|buenas (?:tardes|noches)|buenos dias)(?= )`,
-  `(?:${ARTICLE} )?${PERSON}(?: (?:de|from|at|of|in) (?:la |el |the |mi |my )?${NOUN})?(?:,? (?:que|q))? (?:me|nos) (?:ha |han )?(?:dado|dio|dieron|regalo|trajo|mando)`,
-  `(?:${ARTICLE} )?${PERSON} (?:wrote|writes|says|said|reckons|swears|insists|claims|dice|dijo|dicen|escribio|sostiene|insiste|asegura|afirma)(?: (?:me|that|que|q))?`,
+  unbroken`
+    (?:${ARTICLE} )?${PERSON}(?: (?:de|from|at|of|in) (?:la |el |the |mi |my )?${NOUN})?(?:,? (?:que|
+    q))? (?:me|nos) (?:ha |han )?(?:dado|dio|dieron|regalo|trajo|mando)
+  `,
+  unbroken`
+    (?:${ARTICLE} )?${PERSON} (?:wrote|writes|says|said|reckons|swears|insists|claims|dice|dijo|dicen|
+    escribio|sostiene|insiste|asegura|afirma)(?: (?:me|that|que|q))?
+  `,
   `(?:que )?(?:me|nos) (?:dio|dieron|ha dado|han dado|regalo|regalaron|regala|regalan|trajo|trajeron|mando)(?: (?:mi|la|el|una?) ${PERSON})?`,
   `(?:that |which )?(?:my|the|a) ${PERSON} (?:sold|sells) (?:me|us)`,
   '(?:was|were) (?:given|gifted)',
   "(?:(?:all )?on |of )?(?:my|our|its|it's|his|her|their) own|(?:all )?by itself|propi[oa]s?",
-  `(?:for|para|pa) (?:${ARTICLE} )?(?:[\\p{L}'’]+ )?(?:soaps?|bars?|batch|loaf|mou?ld|skin|hands?|feet|face|laundry|clothes|dishes|dish|kitchen|wash\\p{L}*|clean\\p{L}*|shav\\p{L}*|market|sale|fair|school|wedding|favou?rs|party|christmas|gifts?|presents?|church|beginners?|kids?|children|jabon(?:es)?|jaboncitos?|barras?|molde|piel|manos|pies|cara|ropa|platos|lavar|limpiar|cocina|feria|mercado|boda|colegio|navidad|regalos?|regalar|tanda|lote|receta|azahar)(?: (?:sale|fair|favou?rs|stall))?`,
+  unbroken`
+    (?:for|para|pa) (?:${ARTICLE} )?(?:[\p{L}'’]+ )?(?:soaps?|bars?|batch|loaf|mou?ld|skin|hands?|feet|face|
+    laundry|clothes|dishes|dish|kitchen|wash\p{L}*|clean\p{L}*|shav\p{L}*|market|sale|fair|school|wedding|
+    favou?rs|party|christmas|gifts?|presents?|church|beginners?|kids?|children|jabon(?:es)?|jaboncitos?|
+    barras?|molde|piel|manos|pies|cara|ropa|platos|lavar|limpiar|cocina|feria|mercado|boda|colegio|navidad|
+    regalos?|regalar|tanda|lote|receta|azahar)(?: (?:sale|fair|favou?rs|stall))?
+  `,
   `(?:for|para|pa) (?:${ARTICLE} )?(?:${PERSON}|dog|perro)(?: in law)?`,
   `(?:my |our |mi |the )?${PERSON}(?:'s)? (?:bit of paper|recipe|card|book|list|soap)`,
-  '(?:rendered|rendering|wrote|written|melted) down|nada mas|nothing (?:else|more)|in the house|por (?:error|accidente)|sin querer|this (?:week|time|month)|(?:the )?other (?:bits|things|stuff|bits and bobs)?(?: (?:is|are))?(?= ?#|oils?|fats?|aceites?)|(?:subo|subi|bajo|baje|subimos|bajamos|paso|pase) (?:el |la )?# a (?=#)|(?:up|down|raising|lowering|raised|lowered|put|bumped|bumping) (?:the )?# (?:up |down )?to (?=#)|(?:queda|sigue|quedan|siguen|stays|stay) (?:en|at|igual|in)(?= ?(?:#|$))|(?:against|over) (?=#)|(?:stays|nada|queda)(?= *$)|(?:sabe|saben|digan|dime|mira|checa) si|used # (?:of )?@',
+  unbroken`
+    (?:rendered|rendering|wrote|written|melted) down|nada mas|nothing (?:else|more)|in the house|
+    por (?:error|accidente)|sin querer|this (?:week|time|month)|(?:the )?other (?:bits|things|stuff|
+    bits and bobs)?(?: (?:is|are))?(?= ?#|oils?|fats?|aceites?)|(?:subo|subi|bajo|baje|subimos|bajamos|paso|
+    pase) (?:el |la )?# a (?=#)|(?:up|down|raising|lowering|raised|lowered|put|bumped|
+    bumping) (?:the )?# (?:up |down )?to (?=#)|(?:queda|sigue|quedan|siguen|stays|stay) (?:en|at|igual|
+    in)(?= ?(?:#|$))|(?:against|over) (?=#)|(?:stays|nada|queda)(?= *$)|(?:sabe|saben|digan|dime|mira|
+    checa) si|used # (?:of )?@
+  `,
   `(?:a|my|our|the|una?|mi|la) ${PERSON}(?:'s)?(?: in law)?(?= (?:recipe|soap|wedding|says|dice|me|receta))`,
 ].map(pattern => new RegExp(`(?<![\\p{L}'’])(?:${pattern})(?![\\p{L}'’])`, 'gu'));

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../../over-lines.ts';
 import { knownOil } from '../../../../batch/oils/find-oil.ts';
 import type { Oil } from '../../../../batch/oils/oil.ts';
 
@@ -83,8 +84,15 @@ export const KINDS: readonly Kind[] = [
   // Which of them are of these nobody here knows.
   kind(
     [
-      '(?:tropical|exotic|imported|local|cheap(?:er)?|expensive|dear|pricey|posh|fancy|saturated|old|rancid|new|fresh|refined|unrefined|organic|heavy|light)(?: |-)(?:ones|oils|fats)',
-      '(?:aceites?|grasas?|l[oa]s) (?:mas |muy )?(?:tropicales|exotic[oa]s|importad[oa]s|car[oa]s|barat[oa]s|saturad[oa]s|viej[oa]s|ranci[oa]s|nuev[oa]s|refinad[oa]s|organic[oa]s|pesad[oa]s|liger[oa]s)',
+      unbroken`
+        (?:tropical|exotic|imported|local|cheap(?:er)?|expensive|dear|pricey|posh|fancy|saturated|old|
+        rancid|new|fresh|refined|unrefined|organic|heavy|light)(?: |-)(?:ones|oils|fats)
+      `,
+      unbroken`
+        (?:aceites?|grasas?|l[oa]s) (?:mas |muy )?(?:tropicales|exotic[oa]s|importad[oa]s|car[oa]s|
+        barat[oa]s|saturad[oa]s|viej[oa]s|ranci[oa]s|nuev[oa]s|refinad[oa]s|organic[oa]s|pesad[oa]s|
+        liger[oa]s)
+      `,
       'aceites? tropical',
     ],
     () => 'maybe',

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../../over-lines.ts';
 import { knownOil } from '../../../../batch/oils/find-oil.ts';
 import { MASS } from '../../amounts/words.ts';
 import { BESIDE_FATS } from '../talk/things-of-else.ts';
@@ -22,34 +23,72 @@ export type GroupTold = {
   readonly outOf: (names: readonly string[]) => readonly number[] | undefined;
 };
 
-const STRICT =
-  "(?:no|not|without|minus|except(?:ing| for)?|excluding|bar(?:ring)?(?= (?:the|any|all|those)(?!\\p{L})| *$)|but(?: not| for)?|save(?: for)?|skip(?:ping)?|omit(?:ting)?|leav(?:e|ing)(?: out)?|drop(?:ping)?|hold|forget|none|neither|apart from|other than|(?:don'?t|do not|didn'?t|won'?t|can'?t)(?: \\p{L}+)?|sin|ni|nada|ningun[oa]?|menos|salvo|excepto|exceptuando|quitando|quit(?:a|ale|ar|e|o)|sac(?:a|ale|ar|o|ando)|fuera|omit(?:e|o|iendo)|salt(?:a|o|ando)|dej(?:a|o|amos|ando)(?: fuera)?|aparte|evit\\p{L}+)";
+const STRICT = unbroken`
+  (?:no|not|without|minus|except(?:ing| for)?|excluding|bar(?:ring)?(?= (?:the|any|all|those)(?!\p{L})| *$)|
+  but(?: not| for)?|save(?: for)?|skip(?:ping)?|omit(?:ting)?|leav(?:e|ing)(?: out)?|drop(?:ping)?|hold|
+  forget|none|neither|apart from|other than|(?:don'?t|do not|didn'?t|won'?t|can'?t)(?: \p{L}+)?|sin|ni|nada|
+  ningun[oa]?|menos|salvo|excepto|exceptuando|quitando|quit(?:a|ale|ar|e|o)|sac(?:a|ale|ar|o|ando)|fuera|
+  omit(?:e|o|iendo)|salt(?:a|o|ando)|dej(?:a|o|amos|ando)(?: fuera)?|aparte|evit\p{L}+)
+`;
 const STRICTLY = new RegExp(
   `(?<!\\p{L})${STRICT}(?: (?:the|any|all|of|for|my|those|that|about|in|l[oa]s|el|la|lo|de|del|mis?|contar|con|usar|use|using|counting|a))*$`,
   'u',
 );
 const ONLY_BUT =
   /(?<!\p{L})(?:nothing but|none but|nada mas que|no mas que|sino)(?: (?:the|el|la|l[oa]s|lo))*$/u;
-const ONLY =
-  /(?<!\p{L})(?:only|just|solely|purely|exclusively|nothing but|entirely|solo|solamente|unicamente|nomas|nada mas|exclusivamente|make (?:it|this)|keep (?:it|this)|version|vegan[oa]?s?|vegetarian[oa]?s?|plant-based)(?!\p{L})/u;
-const OUT =
-  /(?<!\p{L})(?:no|not|nor|never|none|nothing|cannot|\p{L}+n['’]t|dont|didnt|doesnt|wont|cant|isnt|arent|wasnt|without|minus|except\p{L}*|exclud\p{L}*|bar|barring|but|skip\p{L}*|omit\p{L}*|leav\p{L}+|left|drop\p{L}*|forg[eo]t\p{L}*|hold|ban\p{L}*|out|off|away|free|\p{L}+-free|gone|ran|run|missing|rancid|stay\p{L}*|wait\p{L}*|home|apart|sin|ni|nada|ningun\p{L}*|nunca|menos|salvo|quit\p{L}*|sac\p{L}*|dej\p{L}*|salt\p{L}*|fuera|olvid\p{L}*|falt\p{L}*|acab\p{L}*|agot\p{L}*|otr[oa]|another|aparte|allergic|alergic\p{L}*)(?!\p{L})/u;
+const ONLY = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:only|just|solely|purely|exclusively|nothing but|entirely|solo|solamente|unicamente|nomas|
+    nada mas|exclusivamente|make (?:it|this)|keep (?:it|this)|version|vegan[oa]?s?|vegetarian[oa]?s?|
+    plant-based)(?!\p{L})
+  `,
+  'u',
+);
+const OUT = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:no|not|nor|never|none|nothing|cannot|\p{L}+n['’]t|dont|didnt|doesnt|wont|cant|isnt|arent|
+    wasnt|without|minus|except\p{L}*|exclud\p{L}*|bar|barring|but|skip\p{L}*|omit\p{L}*|leav\p{L}+|left|
+    drop\p{L}*|forg[eo]t\p{L}*|hold|ban\p{L}*|out|off|away|free|\p{L}+-free|gone|ran|run|missing|rancid|
+    stay\p{L}*|wait\p{L}*|home|apart|sin|ni|nada|ningun\p{L}*|nunca|menos|salvo|quit\p{L}*|sac\p{L}*|
+    dej\p{L}*|salt\p{L}*|fuera|olvid\p{L}*|falt\p{L}*|acab\p{L}*|agot\p{L}*|otr[oa]|another|aparte|allergic|
+    alergic\p{L}*)(?!\p{L})
+  `,
+  'u',
+);
 /** What one may do with some of the oils and leave them in. */
-const DONE =
-  /^(?:melt\p{L}*|warm\p{L}*|soften\p{L}*|heat\p{L}*|derret\p{L}*|derrit\p{L}*|fund\p{L}*|abland\p{L}*|calent\p{L}*|entib\p{L}*|first|primero|already|ya|estan?|both|microwave|microondas|slowly|gently|bain|marie|bano|maria)$/u;
+const DONE = new RegExp(
+  unbroken`
+    ^(?:melt\p{L}*|warm\p{L}*|soften\p{L}*|heat\p{L}*|derret\p{L}*|derrit\p{L}*|fund\p{L}*|abland\p{L}*|
+    calent\p{L}*|entib\p{L}*|first|primero|already|ya|estan?|both|microwave|microondas|slowly|gently|bain|
+    marie|bano|maria)$
+  `,
+  'u',
+);
 /** Of these a part is told with a weight of its own, or it is no fat. */
 const WEIGHED_BEFORE = new RegExp(`${MASS}(?: of| de)?(?: the| my| l[oa]s)? ?$`, 'u');
 const NO_FAT = /(?<!\p{L})(?:water|agua|milk|leche|mou?lds?|moldes?)(?!\p{L})/u;
 /** "Everything but the expensive one", "todo menos lo de mi suegra": of a thing that nobody here knows. */
-const ALL_BUT =
-  /(?<!\p{L})(?:everything|all|all of (?:it|them|these|those)|the (?:whole )?lot|every one|todos?|todas?)(?: \p{L}+){0,2}? (?:but|except(?:ing)?|excluding|bar(?:ring)?|minus|save|apart from|other than|menos|salvo|excepto|quitando|sin)(?: for)?(?: (?:the|my|any|that|those|el|la|lo|l[oa]s|mi|es[aeo]s?))* (?<what>\p{L}+(?: (?:de )?\p{L}+)?)/u;
+const ALL_BUT = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:everything|all|all of (?:it|them|these|those)|the (?:whole )?lot|every one|todos?|
+    todas?)(?: \p{L}+){0,2}? (?:but|except(?:ing)?|excluding|bar(?:ring)?|minus|save|apart from|other than|
+    menos|salvo|excepto|quitando|sin)(?: for)?(?: (?:the|my|any|that|those|el|la|lo|l[oa]s|mi|
+    es[aeo]s?))* (?<what>\p{L}+(?: (?:de )?\p{L}+)?)
+  `,
+  'u',
+);
 const THING_BUT = new RegExp(`^(?:${BESIDE_FATS}|lye|sosa|soda|water|agua|naoh|koh)(?!\\p{L})`, 'u');
 
 /** Where the list begins: "the first one" before it is another soap. */
 const FIRST_WEIGHT = new RegExp(`${MASS}|\\d{2,}`, 'u');
 /** Who tells of a soap that was made before. */
-const MADE =
-  /(?<!\p{L})(?:i|we|ive|i've|we've) (?:(?:ever|just|have|had) )?(?:did|made|make|tried|poured|do)(?!\p{L})|(?<!\p{L})que (?:hice|hago|hicimos|haces)(?!\p{L})/u;
+const MADE = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:i|we|ive|i've|we've) (?:(?:ever|just|have|had) )?(?:did|made|make|tried|poured|
+    do)(?!\p{L})|(?<!\p{L})que (?:hice|hago|hicimos|haces)(?!\p{L})
+  `,
+  'u',
+);
 
 type Clause = { readonly text: string; readonly from: number; readonly behind: string };
 const LONGEST = 60;

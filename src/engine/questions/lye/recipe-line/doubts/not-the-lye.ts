@@ -1,12 +1,24 @@
+import { unbroken } from '../../../../over-lines.ts';
 import { LYE } from '../../amounts/words.ts';
 
 /** A carbonate, by the names it is sold under (general knowledge; from memory): it makes no soap of a fat. */
-const CARBONATE =
-  /(?<!\p{L})(?:washing soda|(?:washing|soda) crystals|sodium carbonate|natron|carbonato (?:de )?sodi(?:o|co)|carbonato sodico|(?:sosa|soda) (?:de|para|del?) (?:lavar|lavado)|soda solvay)(?!\p{L})/u;
+const CARBONATE = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:washing soda|(?:washing|soda) crystals|sodium carbonate|natron|carbonato (?:de )?sodi(?:o|
+    co)|carbonato sodico|(?:sosa|soda) (?:de|para|del?) (?:lavar|lavado)|soda solvay)(?!\p{L})
+  `,
+  'u',
+);
 const PROPER = new RegExp(`(?<!\\p{L})${LYE}(?!\\p{L})`, 'u');
 /** Named as what the soap is made with, whatever else is called lye beside it. */
-const AS_THE_LYE =
-  /(?<!\p{L})(?:mak(?:e|ing)|made|doing|hago|hacemos|hacer) (?:it|mine|my soap|this|soap|them|el jabon|mi jabon|jabon|lo)?(?: \p{L}+)? ?(?:with|out of|using|con) (?:the |my |la |mi )?$|(?:my|the|our|mi|la) (?:lye|alkali|sosa|alcali) (?:is|es) (?:a |the |la )?$/u;
+const AS_THE_LYE = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:mak(?:e|ing)|made|doing|hago|hacemos|hacer) (?:it|mine|my soap|this|soap|them|el jabon|
+    mi jabon|jabon|lo)?(?: \p{L}+)? ?(?:with|out of|using|con) (?:the |my |la |mi )?$|(?:my|the|our|mi|
+    la) (?:lye|alkali|sosa|alcali) (?:is|es) (?:a |the |la )?$
+  `,
+  'u',
+);
 const AS_LYE = /^(?: (?:as|for|como|de|por))(?: (?:the|my|la|mi|a))* (?:lye|alkali|sosa|alcali)(?!\p{L})/u;
 
 /**
@@ -24,15 +36,34 @@ const HYDROXIDE =
   /(?<!\p{L})(?:hydroxides?|hidroxidos?|lye|caustic\p{L}*|alkali|alcali|sosa|potasa|potash|naoh|koh)(?!\p{L})/u;
 const SODIUM = '(?:sodium|sodic[oa]|sodio|naoh|caustic soda|sosa|soda)';
 const POTASSIUM = '(?:potassium|potasic[oa]|potasio|koh|potash|potasa)';
-const EITHER = `(?:${SODIUM}(?: hydroxide)? (?:or|o|u) (?:de )?${POTASSIUM}|${POTASSIUM}(?: hydroxide)? (?:or|o|u) (?:de )?${SODIUM}|which (?:hydroxide|one|of the two|lye|kind|it is)|cual(?: de los dos| es)?|de que (?:tipo|clase))`;
-const NOT_TOLD =
-  "(?:(?:but |just )?not (?=(?:if|whether|which)(?!\\p{L}))|no (?:me |se |te )?(?:dice|pone|aclara|especifica|indica|trae|se|sabe|sabemos|recuerdo)|ni (?:dice|pone|idea)|sin (?:saber|decir)|(?:does ?n['’]?t|doesnt|does not|did ?n['’]?t|not|never|no longer|without) (?:\\p{L}+ )?(?:say(?:ing)?|tell|state|read|specify|know|sure|label(?:led|ed)?)|(?:don'?t|dont|do not|can'?t|cant|cannot) (?:know|tell|remember|read))";
+const EITHER = unbroken`
+  (?:${SODIUM}(?: hydroxide)? (?:or|o|u) (?:de )?${POTASSIUM}|${POTASSIUM}(?: hydroxide)? (?:or|o|
+  u) (?:de )?${SODIUM}|which (?:hydroxide|one|of the two|lye|kind|it is)|cual(?: de los dos| es)?|
+  de que (?:tipo|clase))
+`;
+const NOT_TOLD = unbroken`
+  (?:(?:but |just )?not (?=(?:if|whether|which)(?!\p{L}))|no (?:me |se |te )?(?:dice|pone|aclara|especifica|
+  indica|trae|se|sabe|sabemos|recuerdo)|ni (?:dice|pone|idea)|sin (?:saber|decir)|(?:does ?n['’]?t|doesnt|
+  does not|did ?n['’]?t|not|never|no longer|without) (?:\p{L}+ )?(?:say(?:ing)?|tell|state|read|specify|
+  know|sure|label(?:led|ed)?)|(?:don'?t|dont|do not|can'?t|cant|cannot) (?:know|tell|remember|read))
+`;
 const UNKNOWN: readonly RegExp[] = [
-  new RegExp(`(?<!\\p{L})${NOT_TOLD}(?: (?:if|whether|which|si|it'?s|it is|es|sea|is|de|the))*[^;\\d]{0,20}?${EITHER}(?!\\p{L})`, 'u'),
+  new RegExp(
+    `(?<!\\p{L})${NOT_TOLD}(?: (?:if|whether|which|si|it'?s|it is|es|sea|is|de|the))*[^;\\d]{0,20}?${EITHER}(?!\\p{L})`,
+    'u',
+  ),
   // "An unlabelled tub of hydroxide", "un bote de sosa sin etiqueta".
   /(?<!\p{L})(?:un-?labell?ed|unmarked|label-?less|nameless) (?:\p{L}+ ){0,3}?(?:hydroxide|lye|caustic\p{L}*|flakes|pearls|alkali)(?!\p{L})/u,
   /(?<!\p{L})(?:hidroxido|sosa|soda|potasa|escamas|perlas|caustica)(?: \p{L}+){0,4}? sin (?:etiqueta|etiquetar|nombre|marcar)(?!\p{L})/u,
-  /(?<!\p{L})(?:hydroxide|lye|caustic\p{L}*|flakes|pearls|alkali)(?: \p{L}+){0,5}? (?:has |with |have )?(?:no|lost its|without (?:a|its|any)) label(?!\p{L})|(?<!\p{L})label(?: on (?:it|the \p{L}+))? (?:has |is |had )?(?:come off|fallen off|fell off|gone|washed off|peeled off|missing)(?!\p{L})|(?<!\p{L})se (?:le )?(?:borro|despego|cayo|perdio) la etiqueta(?!\p{L})/u,
+  new RegExp(
+    unbroken`
+      (?<!\p{L})(?:hydroxide|lye|caustic\p{L}*|flakes|pearls|alkali)(?: \p{L}+){0,5}? (?:has |with |
+      have )?(?:no|lost its|without (?:a|its|any)) label(?!\p{L})|(?<!\p{L})label(?: on (?:it|
+      the \p{L}+))? (?:has |is |had )?(?:come off|fallen off|fell off|gone|washed off|peeled off|
+      missing)(?!\p{L})|(?<!\p{L})se (?:le )?(?:borro|despego|cayo|perdio) la etiqueta(?!\p{L})
+    `,
+    'u',
+  ),
 ];
 const LONGEST = 60;
 

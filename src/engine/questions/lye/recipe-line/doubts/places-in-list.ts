@@ -1,3 +1,5 @@
+import { unbroken } from '../../../../over-lines.ts';
+
 /** Places that a figure tells in the list of a recipe, from its head (0, 1, …) or its end (-1, -2, …); undefined where one is not plain. */
 export type Places = { readonly text: string; readonly at: readonly number[] | undefined };
 
@@ -10,14 +12,24 @@ const ORDINALS: readonly (readonly [RegExp, number])[] = [
   [/^(?:sixth|6th|sext[oa]s?)$/u, 5],
   [/^(?:last|final|bottom|ultim[oa]s?|de abajo|del final)$/u, -1],
 ];
-const ORDINAL =
-  '(?:first|1st|top|second|2nd|third|3rd|fourth|4th|fifth|5th|sixth|6th|last|final|bottom|primer[oa]?s?|segund[oa]s?|tercer[oa]?s?|cuart[oa]s?|quint[oa]s?|sext[oa]s?|ultim[oa]s?)';
+const ORDINAL = unbroken`
+  (?:first|1st|top|second|2nd|third|3rd|fourth|4th|fifth|5th|sixth|6th|last|final|bottom|primer[oa]?s?|
+  segund[oa]s?|tercer[oa]?s?|cuart[oa]s?|quint[oa]s?|sext[oa]s?|ultim[oa]s?)
+`;
 const NEXT = '(?: ?-? ?)';
-const OF_LIST =
-  '(?:ones?|two|three|2|3|dos|tres|oils?|fats?|butters?|ingredients?|items?|entry|entries|lines?|aceites?|grasas?|ingredientes?|renglon(?:es)?|lineas?|(?:of|on|in|de|en) (?:those|these|them|es[oa]s|est[oa]s)|(?:of|on|in|de|en) (?:the|this|that|my|la|esta|mi|l[oa]s|es[oa]s) (?:list|lot|oils|lista|aceites|two|three|four|five|[2-6]|dos|tres|cuatro))';
+const OF_LIST = unbroken`
+  (?:ones?|two|three|2|3|dos|tres|oils?|fats?|butters?|ingredients?|items?|entry|entries|lines?|aceites?|
+  grasas?|ingredientes?|renglon(?:es)?|lineas?|(?:of|on|in|de|en) (?:those|these|them|es[oa]s|est[oa]s)|
+  (?:of|on|in|de|en) (?:the|this|that|my|la|esta|mi|l[oa]s|es[oa]s) (?:list|lot|oils|lista|aceites|two|
+  three|four|five|[2-6]|dos|tres|cuatro))
+`;
 /** A stop, or what goes on about it: no noun that the ordinal would be of. */
-const ENDS =
-  "(?= ?(?:[;,:]|$|(?:is|was|are|were|isn'?t|wasn'?t|stays?|goes|went|can|has|had|hasn'?t|didn'?t|doesn'?t|won'?t|ran|run|though|please|today|tonight|this time|no|not|out|off|que|es|era|son|va|van|se|me|lo|la|los|las|ya|queda|quedan|falta|faltan|para|pa|hoy|ahora|esta|estan|sobra|al|with|at|con|for|i|we|y|and)(?![\\p{L}]))(?! ?- ?\\p{L}))";
+const ENDS = unbroken`
+  (?= ?(?:[;,:]|$|(?:is|was|are|were|isn'?t|wasn'?t|stays?|goes|went|can|has|had|hasn'?t|didn'?t|doesn'?t|
+  won'?t|ran|run|though|please|today|tonight|this time|no|not|out|off|que|es|era|son|va|van|se|me|lo|la|los|
+  las|ya|queda|quedan|falta|faltan|para|pa|hoy|ahora|esta|estan|sobra|al|with|at|con|for|i|we|y|
+  and)(?![\p{L}]))(?! ?- ?\p{L}))
+`;
 const THE = '(?:(?:the|that|el|la|los|las|lo|al|del) )';
 
 const PLACES: readonly (readonly [RegExp, (match: RegExpExecArray) => readonly number[] | undefined])[] = [
@@ -27,7 +39,15 @@ const PLACES: readonly (readonly [RegExp, (match: RegExpExecArray) => readonly n
     () => [-3],
   ],
   [
-    /(?<![\p{L}\d])(?:(?:last|bottom) but (?:one|1)|(?:next|second|one)[- ](?:to|from)[- ](?:the[- ])?(?:last|end|bottom)|second last|(?:one|1|the oil|that) (?:before|above) (?:the )?last|penult\p{L}+|(?:anterior|que va antes|de antes) (?:al?|del?) (?:ultim[oa]|final)|segund[oa] (?:por|desde) (?:el )?(?:final|cola|abajo))(?: (?:one|oil|fat|aceite))?(?!\p{L})/u,
+    new RegExp(
+      unbroken`
+        (?<![\p{L}\d])(?:(?:last|bottom) but (?:one|1)|(?:next|second|one)[- ](?:to|
+        from)[- ](?:the[- ])?(?:last|end|bottom)|second last|(?:one|1|the oil|that) (?:before|
+        above) (?:the )?last|penult\p{L}+|(?:anterior|que va antes|de antes) (?:al?|del?) (?:ultim[oa]|
+        final)|segund[oa] (?:por|desde) (?:el )?(?:final|cola|abajo))(?: (?:one|oil|fat|aceite))?(?!\p{L})
+      `,
+      'u',
+    ),
     () => [-2],
   ],
   // "The middle one", "el de en medio".
@@ -53,19 +73,35 @@ const PLACES: readonly (readonly [RegExp, (match: RegExpExecArray) => readonly n
   ],
   // "Number 3", "#2", "item 2", "the one in third place", "el que va tercero".
   [
-    /(?<![\p{L}\d])(?:(?:number|no|nr|item|ingredient|numero|num|ingrediente)(?: #)? ?|# ?)(?<figure>[1-6])(?![\d.,]*\d|\p{L}| ?(?:%|g|gr|kg|oz|lbs?|percent|por)(?!\p{L}))/u,
+    new RegExp(
+      unbroken`
+        (?<![\p{L}\d])(?:(?:number|no|nr|item|ingredient|numero|num|ingrediente)(?: #)? ?|
+        # ?)(?<figure>[1-6])(?![\d.,]*\d|\p{L}| ?(?:%|g|gr|kg|oz|lbs?|percent|por)(?!\p{L}))
+      `,
+      'u',
+    ),
     ({ groups }) => [Number(groups!.figure) - 1],
   ],
   [
     new RegExp(
-      `(?<![\\p{L}\\d])(?:(?:in|en) (?:the )?(?<of>${ORDINAL}) (?:place|position|lugar|posicion)|(?:en )?(?:el |la )?que (?:va|viene|esta)(?: de| en)? (?<es>${ORDINAL}))(?!\\p{L})`,
+      unbroken`
+        (?<![\p{L}\d])(?:(?:in|en) (?:the )?(?<of>${ORDINAL}) (?:place|position|lugar|posicion)|
+        (?:en )?(?:el |la )?que (?:va|viene|esta)(?: de| en)? (?<es>${ORDINAL}))(?!\p{L})
+      `,
       'u',
     ),
     ({ groups }) => place(groups!.of ?? groups!.es!),
   ],
   // "Quita el 3": no percent and no weight.
   [
-    /(?<=(?<!\p{L})(?:quit\p{L}*|sin|salvo|menos|excepto|omit\p{L}*|salt\p{L}*|saca\p{L}*|tach\p{L}*|skip|drop|omit|without|except)(?: (?:the|el|la))? )(?<figure>[1-6])(?![\d.,:]*\d| ?(?:%|g|gr|kg|oz|lbs?|ml|percent|por|de|of|aceites?|oils?|cosas?)(?!\p{L}))/u,
+    new RegExp(
+      unbroken`
+        (?<=(?<!\p{L})(?:quit\p{L}*|sin|salvo|menos|excepto|omit\p{L}*|salt\p{L}*|saca\p{L}*|tach\p{L}*|
+        skip|drop|omit|without|except)(?: (?:the|el|la))? )(?<figure>[1-6])(?![\d.,:]*\d| ?(?:%|g|gr|kg|oz|
+        lbs?|ml|percent|por|de|of|aceites?|oils?|cosas?)(?!\p{L}))
+      `,
+      'u',
+    ),
     ({ groups }) => [Number(groups!.figure) - 1],
   ],
   // "The second one", "the last of the list", "the third stays in", "el último no", "la segunda la dejo".

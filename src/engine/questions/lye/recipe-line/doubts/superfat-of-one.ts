@@ -1,3 +1,5 @@
+import { unbroken } from '../../../../over-lines.ts';
+
 const SUPERFAT =
   '(?:superfat\\p{L}*|sf|(?:sobre|super) ?(?:grasa|engrasado)|lye discount|descuento)(?: (?:de|of|at|al))?(?: ?\\d[\\d.,]* ?(?:%|percent|por ciento)?)?,?';
 const ONLY = '(?:only|just|solo|solamente|nomas|unicamente)';
@@ -12,7 +14,11 @@ const OF_ALL =
  */
 export const SUPERFAT_OF_ONE: readonly RegExp[] = [
   new RegExp(
-    `(?<!\\p{L})${SUPERFAT} (?:on|in|from|over|en|sobre|del?|al)${THE} (?!${OF_ALL}(?!\\p{L}))\\p{L}+(?: (?!${OF_ALL})\\p{L}+)? (?:only|alone|solo|sola|solamente|nomas|unicamente|nada mas|and not|but not|y no|pero no)(?!\\p{L})`,
+    unbroken`
+      (?<!\p{L})${SUPERFAT} (?:on|in|from|over|en|sobre|del?|
+      al)${THE} (?!${OF_ALL}(?!\p{L}))\p{L}+(?: (?!${OF_ALL})\p{L}+)? (?:only|alone|solo|sola|solamente|
+      nomas|unicamente|nada mas|and not|but not|y no|pero no)(?!\p{L})
+    `,
     'u',
   ),
   new RegExp(

@@ -1,13 +1,26 @@
+import { unbroken } from '../../../../over-lines.ts';
 import type { Item } from '../items/item.ts';
 import { isMeasure, isOil } from '../settling/parts.ts';
 import { isHarmlessBesideOil } from './beside-oils.ts';
 
 /** Words that take back what was told before them: "no, …", "sorry, …", "nope". */
-const TAKES_BACK =
-  /^(?:no|nope|nah|naw|noo+|wrong|mistake|typo|oops|whoops|ups|uy|sorry|perdon|digo|mal|error|errata|wait|hold on|hang on|espera|esperen|correction|actually)(?!\p{L})/u;
+const TAKES_BACK = new RegExp(
+  unbroken`
+    ^(?:no|nope|nah|naw|noo+|wrong|mistake|typo|oops|whoops|ups|uy|sorry|perdon|digo|mal|error|errata|wait|
+    hold on|hang on|espera|esperen|correction|actually)(?!\p{L})
+  `,
+  'u',
+);
 /** "Sorry for asking", "perdón por la molestia", "no thanks": of whoever reads, and of no weight. */
-const COURTEOUS =
-  /^(?:for|about|to (?:ask|bother)|if (?:this|that|it|i)|in advance|i'?m (?:new|so new|a beginner)|my english|por|si|(?:la|el|las|los) (?!(?:otr|primer|segund|ultim)[oa])\p{L}+(?= ?(?:[;,.]|$))|que soy|es que soy|soy|mi espanol|thanks|thank you|gracias|worries|rush|hurry|hay prisa|pasa nada|se (?:nada|mucho)|entiendo|idea)(?!\p{L})/u;
+const COURTEOUS = new RegExp(
+  unbroken`
+    ^(?:for|about|to (?:ask|bother)|if (?:this|that|it|i)|in advance|i'?m (?:new|so new|a beginner)|
+    my english|por|si|(?:la|el|las|los) (?!(?:otr|primer|segund|ultim)[oa])\p{L}+(?= ?(?:[;,.]|$))|que soy|
+    es que soy|soy|mi espanol|thanks|thank you|gracias|worries|rush|hurry|hay prisa|pasa nada|se (?:nada|
+    mucho)|entiendo|idea)(?!\p{L})
+  `,
+  'u',
+);
 
 const said = (items: readonly Item[]): string => items.map(({ text }) => text).join(' ');
 

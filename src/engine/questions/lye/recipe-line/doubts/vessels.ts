@@ -1,19 +1,34 @@
+import { unbroken } from '../../../../over-lines.ts';
 import type { Item, Name } from '../items/item.ts';
 import { isName, isOil, type Part } from '../settling/parts.ts';
 
 /** What oils are weighed, melted and mixed in; moulds and trays take the batter of one pot, and are none. */
-const VESSEL =
-  '(?:bowls?|pots?|pans?|saucepans?|jugs?|buckets?|pails?|tubs?|beakers?|basins?|cauldrons?|crocks?|kettles?|cups?|mugs?|cookers?|dish|dishes|bol|boles|bowl|cuencos?|ollas?|ollita|cazos?|cazuelas?|perolas?|jarras?|cubos?|cubetas?|baldes?|tinas?|calderos?|tazones|tazon|vasijas?)';
+const VESSEL = unbroken`
+  (?:bowls?|pots?|pans?|saucepans?|jugs?|buckets?|pails?|tubs?|beakers?|basins?|cauldrons?|crocks?|kettles?|
+  cups?|mugs?|cookers?|dish|dishes|bol|boles|bowl|cuencos?|ollas?|ollita|cazos?|cazuelas?|perolas?|jarras?|
+  cubos?|cubetas?|baldes?|tinas?|calderos?|tazones|tazon|vasijas?)
+`;
 /** What parts one vessel from the next: size, stuff, colour, place in a row. */
-const WHICH =
-  '(?:big|bigger|biggest|large|larger|small|smaller|smallest|little|tiny|wide|deep|tall|steel|stainless|metal|enamel|glass|plastic|wooden|copper|clay|iron|blue|red|green|white|black|yellow|pink|grey|gray|brown|old|new|first|second|third|left|right|left-hand|right-hand|back|front|top|bottom|grande|chic[oa]|chiquit[oa]|pequen[oa]|mediano|median[oa]|azul|roj[oa]|verde|blanc[oa]|negr[oa]|amarill[oa]|vieja|viejo|nuev[oa]|primer[oa]?|segund[oa]|tercer[oa]?|izquierd[oa]|derech[oa]|metalic[oa])';
+const WHICH = unbroken`
+  (?:big|bigger|biggest|large|larger|small|smaller|smallest|little|tiny|wide|deep|tall|steel|stainless|
+  metal|enamel|glass|plastic|wooden|copper|clay|iron|blue|red|green|white|black|yellow|pink|grey|gray|brown|
+  old|new|first|second|third|left|right|left-hand|right-hand|back|front|top|bottom|grande|chic[oa]|
+  chiquit[oa]|pequen[oa]|mediano|median[oa]|azul|roj[oa]|verde|blanc[oa]|negr[oa]|amarill[oa]|vieja|viejo|
+  nuev[oa]|primer[oa]?|segund[oa]|tercer[oa]?|izquierd[oa]|derech[oa]|metalic[oa])
+`;
 /** Rooms and houses: what stands in one is in no pot that stands in another. */
-const ROOM =
-  '(?:(?<=(?:at|in|en) (?:(?:the|my|our|la|el|mi|casa de) )?)(?:home|house|kitchen|cellar|garage|shed|school|church|shop|store|barn|car|van|office|work|room|cottage|farm|casa|cocina|taller|escuela|colegio|tienda|bodega|garaje|trabajo|iglesia|oficina|finca|rancho|cuarto))';
+const ROOM = unbroken`
+  (?:(?<=(?:at|in|en) (?:(?:the|my|our|la|el|mi|casa de) )?)(?:home|house|kitchen|cellar|garage|shed|school|
+  church|shop|store|barn|car|van|office|work|room|cottage|farm|casa|cocina|taller|escuela|colegio|tienda|
+  bodega|garaje|trabajo|iglesia|oficina|finca|rancho|cuarto))
+`;
 /** "Pot A", "tub one". */
 const LABEL = `(?: (?:${WHICH}|[abc]|one|two|three|uno|dos|tres|[1-3])(?![\\p{L}\\d])(?! (?:#|\\p{L})))?`;
 const MENTION = new RegExp(
-  `(?<![\\p{L}'-])(?<before>(?:${WHICH} )*)(?:(?:mixing|soap|stock|slow|melting|de (?:acero|vidrio|barro|plastico|metal)) )*(?<vessel>${VESSEL}|${ROOM})(?![\\p{L}'-])(?<behind>(?: ${WHICH}(?!\\p{L}))?${LABEL})`,
+  unbroken`
+    (?<![\p{L}'-])(?<before>(?:${WHICH} )*)(?:(?:mixing|soap|stock|slow|melting|de (?:acero|vidrio|barro|
+    plastico|metal)) )*(?<vessel>${VESSEL}|${ROOM})(?![\p{L}'-])(?<behind>(?: ${WHICH}(?!\p{L}))?${LABEL})
+  `,
   'gu',
 );
 type Vessel = { readonly noun: string; readonly which: string; readonly text: string };
@@ -42,13 +57,19 @@ const said = (items: readonly Item[]): string =>
     .join(' ');
 
 /** What holds an oil, too, but is two for one recipe as often: told as another one it is another pot. */
-const HOLDER = `(?:${VESSEL}|tins?|cans?|jars?|vats?|bins?|bottles?|containers?|jarros?|jarritas?|recipientes?|trastes?|fuentes?|latas?|frascos?|botes?|perol(?:es)?|barrenos?|palanganas?|bateas?|marmitas?|pocillos?)`;
+const HOLDER = unbroken`
+  (?:${VESSEL}|tins?|cans?|jars?|vats?|bins?|bottles?|containers?|jarros?|jarritas?|recipientes?|trastes?|
+  fuentes?|latas?|frascos?|botes?|perol(?:es)?|barrenos?|palanganas?|bateas?|marmitas?|pocillos?)
+`;
 const ONE_MORE =
   '(?:other|another|second|2nd|different|separate|otr[oa]s?|segund[oa]|distint[oa]|diferente|apart[oa])';
 /** "In another pot", "al otro balde"; "in the other", where nothing is named or what goes in follows. */
 const ANOTHER = new RegExp(
   `(?<![\\p{L}'-])${ONE_MORE} (?:${WHICH} )*(?:(?:mixing|soap|stock|slow|melting) )*${HOLDER}(?![\\p{L}'-])` +
-    '|(?<!\\p{L})(?:(?:in|into|to|for) (?:the (?:other|second)|another|a (?:second|separate))(?: one)?|(?:en|a|para) (?:(?:la|el|una?) )?(?:otr[oa]|segund[oa])|al (?:otro|segundo))(?= *(?:$|\\d|:))',
+    unbroken`
+      |(?<!\p{L})(?:(?:in|into|to|for) (?:the (?:other|second)|another|a (?:second|separate))(?: one)?|
+      (?:en|a|para) (?:(?:la|el|una?) )?(?:otr[oa]|segund[oa])|al (?:otro|segundo))(?= *(?:$|\d|:))
+    `,
   'u',
 );
 /** What is said of a part, its weights as they stand. */

@@ -30,7 +30,6 @@ const MOST_POUNDS = 20;
 const MOST_KILOS = 9;
 const MOST_OUNCES = 200;
 
-
 /** The unit that a bare figure has beside those that are told; undefined where it may be either of two. */
 function unitBeside(figure: number, units: ReadonlySet<Unit>): Unit | undefined {
   const [one, another, third] = [...units];

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../../over-lines.ts';
 import type { Item, Turn } from './item.ts';
 
 type Span = { readonly from: number; readonly to: number; readonly text: string };
@@ -8,14 +9,19 @@ const word = (is: Turn, ...patterns: readonly string[]): Word => ({
   of: span => ({ ...span, is }) as Item,
 });
 /** "Half an hour", "media hora", "my third ever batch": of no recipe. */
-const OF_TIME =
-  '(?:an? |de |the |of an? )?(?:hours?|hora|horas|dia|day|dozen|docena|past|asleep|way|term|manana|tarde|noche|mes|ano|siglo|mundo|bath|shower|century)|(?:to|past) (?:\\d|noon|midnight)';
+const OF_TIME = unbroken`
+  (?:an? |de |the |of an? )?(?:hours?|hora|horas|dia|day|dozen|docena|past|asleep|way|term|manana|tarde|
+  noche|mes|ano|siglo|mundo|bath|shower|century)|(?:to|past) (?:\d|noon|midnight)
+`;
 /** "My third ever batch", "the fourth of July": the one in a row. */
 const IN_A_ROW =
   '(?:ever |soap |real )?(?:batch|time|soap|attempt|try|loaf|week|month|year|class|lesson|bar|lote|tanda|vez|jabon|clase|intento|semana)|of july';
 const fraction = (share: number, pattern: string): Word => ({
   pattern: new RegExp(
-    String.raw`\s*(?<![\p{L}\d/])(?:${pattern})(?![\p{L}\d/])(?! ?(?:an? )?(?:kilos?|kg|pounds?|lbs?|ounces?|oz|libras?|cups?|tazas?|g|gr|grams?|gramos?)(?!\p{L}))(?! ?(?:${OF_TIME})(?!\p{L}))`,
+    unbroken`
+      \s*(?<![\p{L}\d/])(?:${pattern})(?![\p{L}\d/])(?! ?(?:an? )?(?:kilos?|kg|pounds?|lbs?|ounces?|oz|
+      libras?|cups?|tazas?|g|gr|grams?|gramos?)(?!\p{L}))(?! ?(?:${OF_TIME})(?!\p{L}))
+    `,
     'uy',
   ),
   of: span => ({ ...span, is: 'fraction', share }),
@@ -29,30 +35,59 @@ const PERSON = '(?:skin|hands?|hair|piel|manos|pelo|cara)';
 /** Behind these words a clause ends or goes on to what else is asked: "half of the coconut" or "half an hour" does neither. */
 const ENDS =
   '(?= ?(?:[;,.:]|$|(?:and|y|so|please|pls|por favor|porfa|nomas|nada mas|solamente|at|al)(?!\\p{L})|(?:with|con) (?:\\d|superfat|sobre|lye|sosa|soda)))';
-const OF_RECIPE =
-  '(?: (?:of )?(?:it|this|that|(?:the |this |that |my )?(?:recipe|batch|lot|amounts?|quantit(?:y|ies)|size)|everything|as much|all of (?:it|this|that))| (?:de )?(?:todo|esto|eso|ella|(?:la |esta |esa |mi )?(?:receta|tanda|cantidad)|cada cosa|lo que dice|las cantidades))?';
-const MULTIPLE =
-  '(?:(?:an? |one |just |only )*(?:half|third|quarter|double|triple|twice)|(?:two|2) thirds|(?:three|3) quarters|(?:la |una? |el )*(?:mitad|tercio|tercera parte|cuarto|cuarta parte|doble|triple)|(?:dos|2) tercios|(?:tres|3) cuartos|media(?= receta| tanda))';
+const OF_RECIPE = unbroken`
+  (?: (?:of )?(?:it|this|that|(?:the |this |that |my )?(?:recipe|batch|lot|amounts?|quantit(?:y|ies)|size)|
+  everything|as much|all of (?:it|this|that))| (?:de )?(?:todo|esto|eso|ella|(?:la |esta |esa |
+  mi )?(?:receta|tanda|cantidad)|cada cosa|lo que dice|las cantidades))?
+`;
+const MULTIPLE = unbroken`
+  (?:(?:an? |one |just |only )*(?:half|third|quarter|double|triple|twice)|(?:two|2) thirds|(?:three|
+  3) quarters|(?:la |una? |el )*(?:mitad|tercio|tercera parte|cuarto|cuarta parte|doble|triple)|(?:dos|
+  2) tercios|(?:tres|3) cuartos|media(?= receta| tanda))
+`;
 /** "I make half", "yo hago la mitad": so much of the recipe that was told. */
 const SO_MUCH_OF_IT = [
-  `(?:i|we)(?:'?(?:ll|m|re|d)| am| are| will| would| only| just)* (?:make|making|do|doing|want|need|like|use|using|take|taking|go for|going for|after)(?: (?:to )?(?:make|do))?(?: (?:only|just|about))? ${MULTIPLE}${OF_RECIPE}${ENDS}`,
-  `(?:yo |nosotr[oa]s )?(?:solo |nomas |solamente )?(?:hago|hacemos|hare|haremos|quiero|queremos|voy a|vamos a|preparo|preparamos|necesito|necesitamos)(?: (?:hacer|preparar))?(?: (?:solo|nomas|solamente))? ${MULTIPLE}${OF_RECIPE}${ENDS}`,
+  unbroken`
+    (?:i|we)(?:'?(?:ll|m|re|d)| am| are| will| would| only| just)* (?:make|making|do|doing|want|need|like|
+    use|using|take|taking|go for|going for|after)(?: (?:to )?(?:make|do))?(?: (?:only|just|
+    about))? ${MULTIPLE}${OF_RECIPE}${ENDS}
+  `,
+  unbroken`
+    (?:yo |nosotr[oa]s )?(?:solo |nomas |solamente )?(?:hago|hacemos|hare|haremos|quiero|queremos|voy a|
+    vamos a|preparo|preparamos|necesito|necesitamos)(?: (?:hacer|preparar))?(?: (?:solo|nomas|
+    solamente))? ${MULTIPLE}${OF_RECIPE}${ENDS}
+  `,
 ];
 
 const OF_ALL = '(?: of (?:it|the (?:batch|lot|total|whole|recipe|oils?|fats?|mix|blend|amount|weight)))?';
 const SOURCE =
   '(?:recipe|book|card|note|notes|formula|original|plan|usual|receta|libro|ficha|nota|formula|cuaderno)';
-const KIN =
-  '(?:sister|brother|mother|mum|mom|mam|nan|nana|gran|granny|grandma|grandmother|aunt|auntie|cousin|friend|mate|neighbou?r|teacher|husband|wife|daughter|partner|hermana|hermano|madre|mama|abuela|tia|prima|amiga|amigo|vecina|vecino|maestra|profesora|profe|suegra|comadre|compadre|marido|mujer|cunada|hija|senora)';
+const KIN = unbroken`
+  (?:sister|brother|mother|mum|mom|mam|nan|nana|gran|granny|grandma|grandmother|aunt|auntie|cousin|friend|
+  mate|neighbou?r|teacher|husband|wife|daughter|partner|hermana|hermano|madre|mama|abuela|tia|prima|amiga|
+  amigo|vecina|vecino|maestra|profesora|profe|suegra|comadre|compadre|marido|mujer|cunada|hija|senora)
+`;
 
 /** The words that tell how the parts of a recipe stand to one another, the longer before the shorter. */
 export const GRAMMAR: readonly Word[] = [
   word(
     'alike',
-    '(?:(?:half|twice|three times) )?as (?:much|many)(?: (?:again|weight|oil))?(?: of)?|(?:half|twice|double) (?:that|this)(?: much| amount| weight)?(?: again)? (?:of|in)',
+    unbroken`
+      (?:(?:half|twice|three times) )?as (?:much|many)(?: (?:again|weight|oil))?(?: of)?|(?:half|twice|
+      double) (?:that|this)(?: much| amount| weight)?(?: again)? (?:of|in)
+    `,
     '(?:the )?(?:same|equal)(?: (?:again|amount|weight|quantity|figure))?(?: again)? (?:of|in)(?! (?:each|all|both)(?!\\p{L}))',
-    '(?<!(?<!\\p{L})(?:por lo|por|lo|mientras|entre) )(?:otr[oa]s? )?tant[oa]s?(?: igual)?(?: de)?(?! (?:tiempo|que|ver|rato|gusto)(?!\\p{L}))|lo mismo (?:de|en)|(?:la misma|igual) cantidad (?:de|en)|(?:el mismo|igual) peso (?:de|en)|igual de(?= (?:aceite|manteca|\\p{L}+ (?:que|como)))',
-    '(?:la mitad|el doble|el triple) de(?! (?:est[oa]s?|es[oa]s?|lo|tod[oa]s?|mi|la|una?)(?!\\p{L}))(?= (?:aceite de |manteca de |grasa de )?\\p{L}+ (?:que|como)(?!\\p{L}))|(?:la mitad|el doble|el triple) de (?:eso|esto|ese peso|esa cantidad) (?:de|en)',
+    unbroken`
+      (?<!(?<!\p{L})(?:por lo|por|lo|mientras|
+      entre) )(?:otr[oa]s? )?tant[oa]s?(?: igual)?(?: de)?(?! (?:tiempo|que|ver|rato|gusto)(?!\p{L}))|
+      lo mismo (?:de|en)|(?:la misma|igual) cantidad (?:de|en)|(?:el mismo|igual) peso (?:de|en)|
+      igual de(?= (?:aceite|manteca|\p{L}+ (?:que|como)))
+    `,
+    unbroken`
+      (?:la mitad|el doble|el triple) de(?! (?:est[oa]s?|es[oa]s?|lo|tod[oa]s?|mi|la|
+      una?)(?!\p{L}))(?= (?:aceite de |manteca de |grasa de )?\p{L}+ (?:que|como)(?!\p{L}))|(?:la mitad|
+      el doble|el triple) de (?:eso|esto|ese peso|esa cantidad) (?:de|en)
+    `,
   ),
   word(
     'aside',
@@ -71,7 +106,10 @@ export const GRAMMAR: readonly Word[] = [
   ),
   word(
     'rest',
-    '(?:and |y )?(?:the |el |lo )?(?:rest|remainder|balance|resto|restante|demas)(?: (?:is|es|in|of it|sera|goes to|de))?(?: (?:hasta|up to|para) (?:el |los )?100(?: ?%)?)?',
+    unbroken`
+      (?:and |y )?(?:the |el |lo )?(?:rest|remainder|balance|resto|restante|demas)(?: (?:is|es|in|of it|
+      sera|goes to|de))?(?: (?:hasta|up to|para) (?:el |los )?100(?: ?%)?)?
+    `,
     '(?:y )?lo que (?:falta|queda|resta)(?: (?:de|es))?(?: (?:hasta|up to|para) (?:el |los )?100(?: ?%)?)?|whatever is left(?: is)?',
   ),
   word(
@@ -80,15 +118,25 @@ export const GRAMMAR: readonly Word[] = [
     'in its (?:place|stead)|en su lugar|en vez(?! de)',
     'en (?:lugar|vez) de(?:l| la| el)?',
     'instead(?! of)',
-    '(?:where|donde) (?:it|the recipe|the book|the card|la receta|el libro)? ?(?:says|said|called for|dice|decia|pone|pide|ponia)(?: (?:the|el|la))?(?= \\p{L})',
+    unbroken`
+      (?:where|donde) (?:it|the recipe|the book|the card|la receta|el libro)? ?(?:says|said|called for|dice|
+      decia|pone|pide|ponia)(?: (?:the|el|la))?(?= \p{L})
+    `,
     // "Lard where the coconut was".
     'where(?= (?:the |my )?(?:\\p{L}+ ){1,2}(?:was|were|went|used to be)(?!\\p{L}))',
     'donde (?:iba|llevaba|estaba)(?: (?:el|la))?',
   ),
   word(
     'corrects',
-    "(?:no,? |naw,? |oh |ay,? )?(?:wait,?(?: no)?|hold on,?|hang on,?|sorry,?|oops,?|scratch (?:the|that)|correction|actually,?|i (?:meant|mean)(?! to (?:add|put|use))|(?<!(?:i|we|you) )make (?:it|that)|rather,?)(?: (?:no|its|it s|it's|make it))?",
-    '(?:no,? |ay,? )?(?:espera,?|esperen,?|para ?,|perdon,?|digo,?|me equivoque,?|quise decir|quiero decir|mejor dicho,?|corrijo,?|miento,?)(?: (?:no(?! (?:eran?|son|es|fueron)\\b)|son|es|eran|era))?',
+    unbroken`
+      (?:no,? |naw,? |oh |ay,? )?(?:wait,?(?: no)?|hold on,?|hang on,?|sorry,?|oops,?|scratch (?:the|that)|
+      correction|actually,?|i (?:meant|mean)(?! to (?:add|put|use))|(?<!(?:i|we|you) )make (?:it|that)|
+      rather,?)(?: (?:no|its|it s|it's|make it))?
+    `,
+    unbroken`
+      (?:no,? |ay,? )?(?:espera,?|esperen,?|para ?,|perdon,?|digo,?|me equivoque,?|quise decir|quiero decir|
+      mejor dicho,?|corrijo,?|miento,?)(?: (?:no(?! (?:eran?|son|es|fueron)\b)|son|es|eran|era))?
+    `,
     // "Typed 400, meant 140".
     '(?:but |and )?meant(?= \\d)',
   ),
@@ -97,18 +145,34 @@ export const GRAMMAR: readonly Word[] = [
     'without',
     '(?:but )?(?:without|minus|leaving out|leave out|not using|skipping|less)(?: (?:the|any|my))?',
     '(?:pero )?(?:sin|quitando|menos)(?: (?:el|la|los|las|nada de))?',
-    '(?:pero )?(?:no (?:hay|habia|hubo|tengo|tenemos|uso|me queda|queda|encontre|encontramos|halle|consegui)|paso de(?:l)?|se (?:me |nos )?acabo)(?: (?:el|la|mas))?',
+    unbroken`
+      (?:pero )?(?:no (?:hay|habia|hubo|tengo|tenemos|uso|me queda|queda|encontre|encontramos|halle|
+      consegui)|paso de(?:l)?|se (?:me |nos )?acabo)(?: (?:el|la|mas))?
+    `,
     // What was told and is not at hand, and what is struck out again.
     "(?:but )?(?:i |we )?(?:can'?t|cannot|couldn'?t|could not) (?:find|get) (?:it|any)(?! out| \\p{L}+ (?:oil|butter))",
-    "(?:tacha|tachen|borra|borren|strike|cross out|(?<!(?:n'?t|not|to) )(?:forget|scrap)(?: about)?|quit(?:a|e|en|ale|emos)|saca(?:le|mos)?)(?: (?:out|the|el|la|los|lo de|lo del))*(?= (?:aceite |manteca )?\\p{L})",
-    "(?:i |we )?(?:won'?t have|will not have|can'?t (?:get|find)|cannot (?:get|find)|couldn'?t (?:get|find)|no consigo|no encuentro|me falta)(?: (?:any|the|el|la))?",
+    unbroken`
+      (?:tacha|tachen|borra|borren|strike|cross out|(?<!(?:n'?t|not|to) )(?:forget|scrap)(?: about)?|
+      quit(?:a|e|en|ale|emos)|saca(?:le|mos)?)(?: (?:out|the|el|la|los|lo de|lo del))*(?= (?:aceite |
+      manteca )?\p{L})
+    `,
+    unbroken`
+      (?:i |we )?(?:won'?t have|will not have|can'?t (?:get|find)|cannot (?:get|find)|couldn'?t (?:get|
+      find)|no consigo|no encuentro|me falta)(?: (?:any|the|el|la))?
+    `,
     "(?:but )?(?:i am |i'm |im |we are )?(?:no(?:t|w)?|nae) using(?: (?:the|any))?",
-    "(?:i |we )?(?:have|ve|got)? ?(?:no|nae|out of|run out of|ran out of|don'?t have(?: any)?|haven'?t(?: got)?(?: any)?|do not have(?: any)?)(?: (?:more|the|any))?",
+    unbroken`
+      (?:i |we )?(?:have|ve|got)? ?(?:no|nae|out of|run out of|ran out of|don'?t have(?: any)?|
+      haven'?t(?: got)?(?: any)?|do not have(?: any)?)(?: (?:more|the|any))?
+    `,
   ),
   word(
     'swaps',
     '(?:i |we )?(?:have |ve )?(?:swap(?:ping|ped)?|chang(?:e|ing|ed)|replac(?:e|ing|ed)|switch(?:ing|ed)?|sub(?:bing|bed)?)(?: (?:out|the|my))*',
-    '(?:he |hemos )?(?:la |lo |los |las |le |les )?(?:cambio|cambie|cambiar|cambiado|cambiamos|reemplazo|reemplace|reemplazar|reemplazado|sustituyo|sustitui|sustituir|sustituido)(?: (?:el|la|los|las|mi))*',
+    unbroken`
+      (?:he |hemos )?(?:la |lo |los |las |le |les )?(?:cambio|cambie|cambiar|cambiado|cambiamos|reemplazo|
+      reemplace|reemplazar|reemplazado|sustituyo|sustitui|sustituir|sustituido)(?: (?:el|la|los|las|mi))*
+    `,
   ),
   word(
     'times',
@@ -118,11 +182,21 @@ export const GRAMMAR: readonly Word[] = [
   ),
   word(
     'times',
-    '(?:doubl(?:e|ed|ing)(?: up)?|al doble|el doble|tripl(?:e|ed|ing)|el triple|al triple|halv(?:e|ed|ing)|half of (?:this|that|it)|la mitad de (?:esto|esta|todo|cada (?:cosa|uno))|half (?:of )?everything|quadruple|times (?:2|3|4)|x ?[234]|[234] ?x|make it [234] ?x|dupli(?:c|qu)\\p{L}+|tripli(?:c|qu)\\p{L}+)(?: (?:all (?:of )?)?(?:of|de|this|that|it|esto|esta|for me))*',
+    unbroken`
+      (?:doubl(?:e|ed|ing)(?: up)?|al doble|el doble|tripl(?:e|ed|ing)|el triple|al triple|halv(?:e|ed|ing)|
+      half of (?:this|that|it)|la mitad de (?:esto|esta|todo|cada (?:cosa|uno))|half (?:of )?everything|
+      quadruple|times (?:2|3|4)|x ?[234]|[234] ?x|make it [234] ?x|dupli(?:c|qu)\p{L}+|tripli(?:c|
+      qu)\p{L}+)(?: (?:all (?:of )?)?(?:of|de|this|that|it|esto|esta|for me))*
+    `,
   ),
   word(
     'rescales',
-    '(?:need to |want to |to )?(?:scal(?:e|ed|ing)|resiz(?:e|ing)|(?:get|bring|take|cut) (?:it|this|that) (?:down|up)|fit (?:it|this|that)(?= (?:to|into))|pasa(?:me|r)?(?:lo)?(?: esto)?|ajust\\p{L}+|reduc\\p{L}+|escal\\p{L}+|llev(?:a|e|ar)(?:me|lo|melo|nos)|agrand\\p{L}+|achic\\p{L}+)(?: (?:this|that|it|them|esto|everything|all|down|up))*(?: to| a| for| para)?(?: (?:fit|fill))?',
+    unbroken`
+      (?:need to |want to |to )?(?:scal(?:e|ed|ing)|resiz(?:e|ing)|(?:get|bring|take|cut) (?:it|this|
+      that) (?:down|up)|fit (?:it|this|that)(?= (?:to|into))|pasa(?:me|r)?(?:lo)?(?: esto)?|ajust\p{L}+|
+      reduc\p{L}+|escal\p{L}+|llev(?:a|e|ar)(?:me|lo|melo|nos)|agrand\p{L}+|achic\p{L}+)(?: (?:this|that|it|
+      them|esto|everything|all|down|up))*(?: to| a| for| para)?(?: (?:fit|fill))?
+    `,
     '(?:quiero|want to|i(?: would|d)? like to) (?:hacer|make|do)(?: (?:nomas|solo|just|only))?',
   ),
   word(
@@ -133,33 +207,73 @@ export const GRAMMAR: readonly Word[] = [
     '(?:all in|in all|together|juntos|juntas|entre (?:las|los|todos|todas)(?: (?:tres|dos|cuatro|[2-6]))?|de todo|por todo|of the lot|between them|all up)',
     '(?:lote|tanda|batch)(?: (?:de|of))?',
     '(?:up|down) to(?= \\d[\\d.,]* ?(?:g|kg|kilos?|lbs?|pounds?|oz|ounces?) of (?:oils?|fats?))',
-    '(?:sobre|on|out of)(?: (?:un total de|un lote de|a total of|a batch of))?(?= (?:about |unos )?\\d[\\d.,]* ?(?:g|gr|gramos|grams?|kg|kilos?|oz|lbs?)(?= *(?:[;,]|$|de (?:aceite|grasa)|of (?:oil|fat))))',
+    unbroken`
+      (?:sobre|on|out of)(?: (?:un total de|un lote de|a total of|a batch of))?(?= (?:about |
+      unos )?\d[\d.,]* ?(?:g|gr|gramos|grams?|kg|kilos?|oz|lbs?)(?= *(?:[;,]|$|de (?:aceite|grasa)|
+      of (?:oil|fat))))
+    `,
     'hasta (?:completar|llegar a|sumar|hacer)(?: los| el)?|to make up(?: to)?',
   ),
   word(
     'mine',
     "(?:mine|ours) (?:will be|would be|is|are|has|goes|:)|lye for mine|(?:i'?d|i would|we'?d) (?:do|use|have)|mine not (?:hers|his|theirs)",
-    "(?<=(?<!\\p{L})(?:ayer|yesterday'?s?|last (?:week|month|time|one|batch)|la (?:ultima|otra) vez|la (?:vez|semana) pasada|el mes pasado)(?!\\p{L}).*)(?:hoy|today|now|ahora),? (?:voy con|vamos con|quiero|hago|uso|i am (?:doing|using)|i'?m (?:doing|using)|its?|it is|it's)",
+    unbroken`
+      (?<=(?<!\p{L})(?:ayer|yesterday'?s?|last (?:week|month|time|one|batch)|la (?:ultima|otra) vez|
+      la (?:vez|semana) pasada|el mes pasado)(?!\p{L}).*)(?:hoy|today|now|ahora),? (?:voy con|vamos con|
+      quiero|hago|uso|i am (?:doing|using)|i'?m (?:doing|using)|its?|it is|it's)
+    `,
     "(?<=(?<!\\p{L})(?:first|last|other|previous|earlier) one(?!\\p{L}).*)this one(?: (?:is|has)|'s)?",
-    "(?<=(?<!\\p{L})(?:last (?:week|month|time)(?:'?s)?|yesterday(?:'?s)?)(?!\\p{L}).*)this (?:week|month|one)(?:'s)?(?: (?:i want|i need|i'?m (?:doing|making|having)|is|it'?s))?|this time(?: (?:it'?s|its|it s|is))?|for (?:this|the) (?:new|next) one|only check \\p{L}+|esta vez|para el proximo(?: (?:quiero|va))?|la que (?:quiero|necesito) (?:calcular|revisar)(?: es(?: la (?:dos|2|b))?)?",
+    unbroken`
+      (?<=(?<!\p{L})(?:last (?:week|month|time)(?:'?s)?|yesterday(?:'?s)?)(?!\p{L}).*)this (?:week|month|
+      one)(?:'s)?(?: (?:i want|i need|i'?m (?:doing|making|having)|is|it'?s))?|this time(?: (?:it'?s|its|
+      it s|is))?|for (?:this|the) (?:new|next) one|only check \p{L}+|esta vez|para el proximo(?: (?:quiero|
+      va))?|la que (?:quiero|necesito) (?:calcular|revisar)(?: es(?: la (?:dos|2|b))?)?
+    `,
     '(?:nosotr[oa]s|yo|la nuestra|la mia|el mio|el nuestro)(?: (?:hacemos|hago|lleva|es|le pongo|uso|usamos|quiero))?|me quedo con|nos quedamos con',
   ),
   word(
     'planned',
-    `(?:the |my |our |this |that |la |el |mi )?${SOURCE}(?: ?:| (?:is|was|says|said|calls? for|called for|asks? for|wants?|wanted|needs?|needed|had|has|dice|decia|pide|pedia|lleva|llevaba|manda|mandaba|era|es))`,
-    '(?:it |there )?(?:should|ought to|must|was supposed to|were supposed to|was meant to|were meant to) (?:have been|be)(?! (?:ok|okay|fine|safe|right|good|enough))|(?:i |we )?(?:had )?(?:planned|intended|meant to (?:add|put|use)|wanted to (?:add|put|use)|(?:was|were) going to (?:add|put|use|include))(?! batch)|(?:i|we) needed',
-    '(?:debi\\p{L}+|tenia\\p{L}*|tendria\\p{L}*|habia\\p{L}*) (?:que )?(?:ser|haber sido|haber)|(?:iba|ibamos|pensaba|pensabamos|queria|queriamos) (?:a )?(?:poner|echar|usar|agregar|anadir|meter)(?:le|les)?|necesitaba|hacian? falta|tocaban',
-    `(?:my|her|his|their|mi|tu|su|la) ${KIN} (?:uses|does|puts|takes|used|did|put|made|makes|has|got|tiene|usa|hace|pone|le pone|echa|le echa|lleva|usaba|hacia)|(?:she|he|they|ella|el) (?:uses?|does?|puts?|usa|hace|pone|echa)`,
+    unbroken`
+      (?:the |my |our |this |that |la |el |mi )?${SOURCE}(?: ?:| (?:is|was|says|said|calls? for|called for|
+      asks? for|wants?|wanted|needs?|needed|had|has|dice|decia|pide|pedia|lleva|llevaba|manda|mandaba|era|
+      es))
+    `,
+    unbroken`
+      (?:it |there )?(?:should|ought to|must|was supposed to|were supposed to|was meant to|
+      were meant to) (?:have been|be)(?! (?:ok|okay|fine|safe|right|good|enough))|(?:i |
+      we )?(?:had )?(?:planned|intended|meant to (?:add|put|use)|wanted to (?:add|put|use)|(?:was|
+      were) going to (?:add|put|use|include))(?! batch)|(?:i|we) needed
+    `,
+    unbroken`
+      (?:debi\p{L}+|tenia\p{L}*|tendria\p{L}*|habia\p{L}*) (?:que )?(?:ser|haber sido|haber)|(?:iba|ibamos|
+      pensaba|pensabamos|queria|queriamos) (?:a )?(?:poner|echar|usar|agregar|anadir|meter)(?:le|les)?|
+      necesitaba|hacian? falta|tocaban
+    `,
+    unbroken`
+      (?:my|her|his|their|mi|tu|su|la) ${KIN} (?:uses|does|puts|takes|used|did|put|made|makes|has|got|tiene|
+      usa|hace|pone|le pone|echa|le echa|lleva|usaba|hacia)|(?:she|he|they|ella|el) (?:uses?|does?|puts?|
+      usa|hace|pone|echa)
+    `,
   ),
   // Another day's.
   word(
     'planned',
-    "(?:tomorrow|manana)(?:'s)?(?: \\p{L}+)?|(?:the |my |an? |el |la |mi |en |in )*(?:other|another|second|next|otr[oa]|segund[oa]|proxim[oa]) (?:batch|tanda|lote)",
+    unbroken`
+      (?:tomorrow|manana)(?:'s)?(?: \p{L}+)?|(?:the |my |an? |el |la |mi |en |in )*(?:other|another|second|
+      next|otr[oa]|segund[oa]|proxim[oa]) (?:batch|tanda|lote)
+    `,
   ),
   word(
     'actual',
-    "(?:and |but |so )?(?:i|we)(?:'?ve| have| had|'d)? (?:only |just |actually |really |then )?(?:put|poured|used|added|weighed|measured|dumped|threw|had|have|got|use)(?: in)?(?: (?:only|just))?|(?:there (?:was|is) )(?:only |just )|(?<=[,;] )(?:used|poured|put)",
-    '(?:y |pero |yo )*(?:solo |solamente |al final |nomas )?(?:le |les )?(?:puse|pusimos|eche|echamos|use|usamos|pese|tengo|tenia|teniamos|habia|meti)(?: (?:solo|solamente|nomas))?',
+    unbroken`
+      (?:and |but |so )?(?:i|we)(?:'?ve| have| had|'d)? (?:only |just |actually |really |then )?(?:put|
+      poured|used|added|weighed|measured|dumped|threw|had|have|got|use)(?: in)?(?: (?:only|just))?|
+      (?:there (?:was|is) )(?:only |just )|(?<=[,;] )(?:used|poured|put)
+    `,
+    unbroken`
+      (?:y |pero |yo )*(?:solo |solamente |al final |nomas )?(?:le |les )?(?:puse|pusimos|eche|echamos|use|
+      usamos|pese|tengo|tenia|teniamos|habia|meti)(?: (?:solo|solamente|nomas))?
+    `,
   ),
   fraction(2 / 3, `(?:two|2|dos)[ -](?:thirds|tercios)${OF_ALL}|2/3`),
   fraction(3 / 4, `(?:three|3|tres)[ -](?:quarters|fourths|cuartos)${OF_ALL}|3/4`),

@@ -1,3 +1,5 @@
+import { unbroken } from '../../../../over-lines.ts';
+
 /** The words of a list, parted by spaces. */
 const listed = (...lists: readonly string[]): readonly string[] =>
   lists.flatMap(list => list.split(/\s+/u).filter(word => word !== ''));
@@ -20,15 +22,22 @@ const COURTESY = listed(
 
 /** Who asks, and how it goes with them: of whoever writes, and of no oil. */
 const ASKER = listed(
-  `fancy fancying fancied quiet beginner beginners newbie noob newcomer novice learner learning learnt first-timer nervous scared worried excited curious confused  
+  `fancy fancying fancied quiet beginner beginners newbie noob newcomer novice learner learning learnt
+  first-timer nervous scared worried excited curious confused
   dumb daft silly stupid question questions quick asking double-checking checking verifying `,
-  `empiezo empezamos empezar novata novato principiante principiantes primeriza primerizo aprendiz aprendiendo aprendi nerviosa nervioso preocupada preocupado asustada asustado
+  `empiezo empezamos empezar novata novato principiante principiantes primeriza primerizo aprendiz
+  aprendiendo aprendi nerviosa nervioso preocupada preocupado asustada asustado
   curiosa curioso confundida confundido tonta tonto pregunta preguntas pregunto preguntar preguntando consulta consulto duda dudas curso cursillo`,
 );
 
 /** Who is asked to tell, reckon or look, in one word with whom it is for: of no oil. */
-const REQUESTS =
-  /^(?:hag|haz|hace|de|di|dig|calcul|confirm|verific|revis|chec|chek|avis|expli|ayud|cuent|pas|mand|mir|sac|saqu|indi|orient|ensen|muestr|corrig|comprueb|regal)\p{L}{0,4}?(?:me|nos|melo|mela|noslo|nosla)$/u;
+const REQUESTS = new RegExp(
+  unbroken`
+    ^(?:hag|haz|hace|de|di|dig|calcul|confirm|verific|revis|chec|chek|avis|expli|ayud|cuent|pas|mand|mir|
+    sac|saqu|indi|orient|ensen|muestr|corrig|comprueb|regal)\p{L}{0,4}?(?:me|nos|melo|mela|noslo|nosla)$
+  `,
+  'u',
+);
 
 /** How who asks feels, and what is about: no deed to an oil. */
 const FEELINGS = listed(
@@ -66,32 +75,42 @@ const FIGURES = listed(
 
 /** How it looks, feels and smells: an oil of any colour takes its lye. */
 const LOOKS = listed(
-  `red reddish yellowish greenish greeny goldish golden amber pale paler dark darker cloudy hazy murky milky opaque see-through transparent translucent shiny glossy
-  thick thicker thin thinner runny gloopy grainy lumpy smooth silky greasy sticky gorgeous beautiful pretty posh fab fabulous brilliant great amazing wonderful decent
+  `red reddish yellowish greenish greeny goldish golden amber pale paler dark darker cloudy hazy murky milky
+  opaque see-through transparent translucent shiny glossy
+  thick thicker thin thinner runny gloopy grainy lumpy smooth silky greasy sticky gorgeous beautiful pretty
+  posh fab fabulous brilliant great amazing wonderful decent
   good-quality soft hard solid liquid smelly stinky fragrant scentless odourless odorless unscented coloured colored bright`,
-  `rojo roja rojiza rojizo amarillo amarilla amarillento dorado dorada ambar verde verdoso verdosa verdecito palido palida oscuro oscura clarito clarita claro clara
-  turbio turbia transparente brillante espeso espesa espesito liquido liquida liquidito solido solida blandito blandita durito durita grumoso suave suavecito fino fina
+  `rojo roja rojiza rojizo amarillo amarilla amarillento dorado dorada ambar verde verdoso verdosa verdecito
+  palido palida oscuro oscura clarito clarita claro clara
+  turbio turbia transparente brillante espeso espesa espesito liquido liquida liquidito solido solida
+  blandito blandita durito durita grumoso suave suavecito fino fina
   bonito bonita precioso preciosa lindo linda hermoso hermosa rico rica buenisimo buenisima oloroso olorosa inodoro`,
 );
 
 /** Grades, presses and what a label says of them; one whose lye differs has a name of its own and is read as that. */
 const GRADES = listed(
   `evoo aove e.v.o.o unfiltered expeller expeller-pressed cold-pressed coldpressed presses pressing unbleached bleached rbd deodorised deodorized
-  food-grade food grade edible cosmetic grade-a premium quality branded own-brand generic budget value bulk wholesale   
+  food-grade food grade edible cosmetic grade-a premium quality branded own-brand generic budget value bulk wholesale
   kosher halal fairtrade fair-trade sustainable natural eco bio non-gmo gmo-free unsalted`,
   `prensado prensada prensados presion filtrado filtrada colada coladito coladita coladitos limpito limpita refinados refinadas crudos virgenes
   alimentario alimentaria alimenticio comestible comestibles cosmetico cosmetica grado calidad marca generico generica granel natural naturales
-  organico organica organicos ecologico ecologica ecologicos economico economica baratito baratita corriente corrientes solito solita solitos solos solas puritito`,
+  organico organica organicos ecologico ecologica ecologicos economico economica baratito baratita corriente
+  corrientes solito solita solitos solos solas puritito`,
 );
 
 /** Where it grew or who pressed it so: adjectives alone, since a name of a place may tell where it stands. */
 const ORIGIN = listed(
-  `spanish greek italian cretan tuscan sicilian andalusian portuguese french moroccan tunisian lebanese israeli palestinian syrian turkish cypriot croatian californian
-  australian african ghanaian kenyan ugandan nigerian indian filipino philippine thai indonesian malaysian vietnamese mexican jamaican dominican brazilian colombian
+  `spanish greek italian cretan tuscan sicilian andalusian portuguese french moroccan tunisian lebanese
+  israeli palestinian syrian turkish cypriot croatian californian
+  australian african ghanaian kenyan ugandan nigerian indian filipino philippine thai indonesian malaysian
+  vietnamese mexican jamaican dominican brazilian colombian
   peruvian ecuadorian irish scottish welsh english british european imported homegrown home-grown local locally tropical mediterranean`,
-  `espanol espanola italiano italiana griego griega frances francesa portugues portuguesa ingles inglesa andaluz andaluza jienense cordobes cordobesa gallego gallega
-  extremeno extremena catalan catalana mallorquin manchego manchega marroqui tunecino turco turca africano africana indio india hindu filipino filipina mexicano mexicana
-  colombiano colombiana peruano peruana ecuatoriano brasileno brasilena cubano cubana dominicano dominicana venezolano venezolana hondureno hondurena guatemalteco
+  `espanol espanola italiano italiana griego griega frances francesa portugues portuguesa ingles inglesa
+  andaluz andaluza jienense cordobes cordobesa gallego gallega
+  extremeno extremena catalan catalana mallorquin manchego manchega marroqui tunecino turco turca africano
+  africana indio india hindu filipino filipina mexicano mexicana
+  colombiano colombiana peruano peruana ecuatoriano brasileno brasilena cubano cubana dominicano dominicana
+  venezolano venezolana hondureno hondurena guatemalteco
   europeo europea importado importada nacional local tropical mediterraneo criollo criolla ibericos campero campera`,
 );
 
@@ -103,27 +122,32 @@ const REASONS = listed(
 
 /** How chats and keyboards write the little words of the other lists. */
 const SPELLINGS = listed(
-  `wat wot wots whats wats wut hw hwo howmuch mch mutch muhc muh nd an teh hte wiht wit wth tht dat dis dese dem ur yr yer yur cud wud shud shld wld cld gonna gunna
-  wanna lemme gimme gotta kinda sorta dunno jus jst juss tho altho thru abt bout cuz coz cos bc bcos pleas plese pleez plox plis halp hlp calc calcs calculater calculte wieght weigth
+  `wat wot wots whats wats wut hw hwo howmuch mch mutch muhc muh nd an teh hte wiht wit wth tht dat dis dese
+  dem ur yr yer yur cud wud shud shld wld cld gonna gunna
+  wanna lemme gimme gotta kinda sorta dunno jus jst juss tho altho thru abt bout cuz coz cos bc bcos pleas
+  plese pleez plox plis halp hlp calc calcs calculater calculte wieght weigth
   amnt amout amoun qty soda's lyes needd nead im ive id ill itll thatll thats yous youse yiz yis its theres heres wheres`,
-  `kiero kiere keria k ke xq pq porq xk tb tmb tmbn tambn toy tas ta tan pa pos cto cta kuanto kuanta cuantaa aser aserlo ase ago hacerle echale echarle echandole
-  ponele echale agregale sumale metele ponle ponerle pongale pongo grasias ola ayudaa msj sta stan vos tenes queres podes sabes decime haceme pasame necesitaria nesesito nececito necesitamos ocupamos
+  `kiero kiere keria k ke xq pq porq xk tb tmb tmbn tambn toy tas ta tan pa pos cto cta kuanto kuanta
+  cuantaa aser aserlo ase ago hacerle echale echarle echandole
+  ponele echale agregale sumale metele ponle ponerle pongale pongo grasias ola ayudaa msj sta stan vos tenes
+  queres podes sabes decime haceme pasame necesitaria nesesito nececito necesitamos ocupamos
   asi'q osea nomaz namas nomasito ahorititita ahorita puritita sosita jabonsito jaboncillo jabonera pastillita pastillitas barrita barritas`,
 );
 
 /** What somebody knows of the superfat, or does not. */
 const KNOWING = listed(
-  `superfatted superfatting sf idea clue unsure know knows knew          
+  `superfatted superfatting sf idea clue unsure know knows knew
        alright allright grand strong weak harsh mild heavy excessive plenty too little`,
-  `sobreengrasado sobreengrasada sobregrasa superengrasado se digo dije sabia idea ideas pone poner pongan     
+  `sobreengrasado sobreengrasada sobregrasa superengrasado se digo dije sabia idea ideas pone poner pongan
       fuerte floja flojo suave pasada pasado excesivo excesiva bastante suficiente alcanza`,
 );
 
 /** What soap is for, what it is, what it is made in: of the soap. */
 const OF_SOAP = listed(
-  `castile bastille marseille aleppo savon salt-bar salt-bars handmade homemade artisan artisanal loaves mould's cp hp  
-     mini giant double-boiler foam foamy lather lathery bubbles bubbly suds sudsy whisk whisking stick blender blending hand-stirred stirring stir stirred wood wooden slow cooker `,
-  `castilla espuma espumita espumoso espumosa burbujas marsella alepo artesanal artesanales artesano casera caseras casero caseros        
+  `castile bastille marseille aleppo savon salt-bar salt-bars handmade homemade artisan artisanal loaves mould's cp hp
+     mini giant double-boiler foam foamy lather lathery bubbles bubbly suds sudsy whisk whisking stick
+     blender blending hand-stirred stirring stir stirred wood wooden slow cooker `,
+  `castilla espuma espumita espumoso espumosa burbujas marsella alepo artesanal artesanales artesano casera caseras casero caseros
       batir batiendo batidora bato remover removiendo remuevo varilla madera palo aguita aguitas balanza`,
 );
 

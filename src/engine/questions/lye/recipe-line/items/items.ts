@@ -1,4 +1,5 @@
 import { knownOil, namesOf } from '../../../../batch/oils/find-oil.ts';
+import { unbroken } from '../../../../over-lines.ts';
 import { readOnce } from '../../../../remembered.ts';
 import { unaccented } from '../../../../text/unaccented.ts';
 import { oilWordsMeant } from '../../amounts/chat-words.ts';
@@ -23,19 +24,38 @@ const MASSES = UNIT.replace(String.raw`\b`, '');
 const SHARE_UNITS = '%|percents?|per cents?|por ?cientos?|pct|parts?|partes?';
 const VOLUMES = 'ml|cc|cl|l|lit(?:er|re)s?|litros?';
 /** Units of what is no weight of anything in the recipe. */
-const OTHERS =
-  'cups?|tazas?|spoons?|spoonfuls?|drops?|gotas?|pinch(?:es)?|pizcas?|handfuls?|punados?|tbsps?|tsps?|tablespoons?|teaspoons?|cdt?as?|cucharad(?:it)?as?|fl oz|pints?|quarts?|gallons?|in(?= ?(?:x|by|mou?ld|wide|long|deep|high|loaf|[;,]|$))|inch(?:es)?|cm|mm|centimetros?|pulgadas?|bars?|pastillas?|barras?|jabones|moldes?|people|personas|years?|anos|days?|dias|weeks?|semanas|months?|meses|minutes?|mins?|minutos|hours?|hrs?|horas|degrees?|grados|celsius|fahrenheit|am|pm|o ?clock|euros?|pesos|dollars?|quid';
+const OTHERS = unbroken`
+  cups?|tazas?|spoons?|spoonfuls?|drops?|gotas?|pinch(?:es)?|pizcas?|handfuls?|punados?|tbsps?|tsps?|
+  tablespoons?|teaspoons?|cdt?as?|cucharad(?:it)?as?|fl oz|pints?|quarts?|gallons?|in(?= ?(?:x|by|mou?ld|
+  wide|long|deep|high|loaf|[;,]|$))|inch(?:es)?|cm|mm|centimetros?|pulgadas?|bars?|pastillas?|barras?|
+  jabones|moldes?|people|personas|years?|anos|days?|dias|weeks?|semanas|months?|meses|minutes?|mins?|
+  minutos|hours?|hrs?|horas|degrees?|grados|celsius|fahrenheit|am|pm|o ?clock|euros?|pesos|dollars?|quid
+`;
 const ASKS = [
-  String.raw`(?:how (?:much|many)|what|cuant[oa]s?|calcul\w*|que cantidad(?: de)?|amount of|need(?: the)?|necesito(?: la)?)(?: (?:ounces|oz|grams?|gramos|is|es|the|la|el|of|de|debe ser)){0,3} ${LYE}(?: (?:and|n|y|e|or|&) (?:how much |what |cuanta )?(?:the |el |su )?(?:water|agua))?`,
+  unbroken`
+    (?:how (?:much|many)|what|cuant[oa]s?|calcul\w*|que cantidad(?: de)?|amount of|need(?: the)?|
+    necesito(?: la)?)(?: (?:ounces|oz|grams?|gramos|is|es|the|la|el|of|de|debe ser)){0,3} ${LYE}(?: (?:and|
+    n|y|e|or|&) (?:how much |what |cuanta )?(?:the |el |su )?(?:water|agua))?
+  `,
   String.raw`(?:the |la )?${LYE}(?: (?:and|y|&) (?:water|agua))? ?(?:for|para|pa|needed for)(?= ?:|\b)`,
 ];
 const TOKENS = new RegExp(
-  String.raw`(?<asks>(?<![\p{L}\d])(?:${ASKS.join('|')})(?![\p{L}\d]))|(?<![\p{L}\d.,])(?<figure>${COUNT}) ?(?<unit>(?:${MASSES}|${SHARE_UNITS}|${VOLUMES}|${OTHERS})(?![\p{L}\d]))?(?![\p{L}\d/]|[.,]\d)|(?<word>[\p{L}\d][\p{L}\p{M}\d'’-]*)|(?<mark>[^\s])`,
+  unbroken`
+    (?<asks>(?<![\p{L}\d])(?:${ASKS.join('|')})(?![\p{L}\d]))|
+    (?<![\p{L}\d.,])(?<figure>${COUNT}) ?(?<unit>(?:${MASSES}|${SHARE_UNITS}|${VOLUMES}|
+    ${OTHERS})(?![\p{L}\d]))?(?![\p{L}\d/]|[.,]\d)|(?<word>[\p{L}\d][\p{L}\p{M}\d'’-]*)|(?<mark>[^\s])
+  `,
   'gu',
 );
 const JOINT = /^(?:and|y|e|n|an|plus|mas|con|with|wid|wi|w|[+&])$/u;
-const LINK =
-  /^(?:of|de|del|d|a|the|el|la|los|las|my|mi|mis|our|own|is|are|was|were|es|son|era|eran|at|about|like|some|roughly|exactly|just|only|puro|pura|puros|puras|pure|solid|good|worth|lahat|ng|po|to|it|as|in|con|[:=~>→-])$/u;
+const LINK = new RegExp(
+  unbroken`
+    ^(?:of|de|del|d|a|the|el|la|los|las|my|mi|mis|our|own|is|are|was|were|es|son|era|eran|at|about|like|
+    some|roughly|exactly|just|only|puro|pura|puros|puras|pure|solid|good|worth|lahat|ng|po|to|it|as|in|con|
+    [:=~>→-])$
+  `,
+  'u',
+);
 const OF = /^(?:of|de|del|d|a|al|the|el|la|los|las|to|in|for|at|is|as)$/u;
 const LONGEST_NAME = 5;
 
@@ -126,8 +146,13 @@ function withNames(tokens: readonly Item[], plain: string): readonly Item[] {
 
 /** Bare milk is the drink; a courtesy is also how some write an oil. */
 const OTHER = /^(?:milk|leche)$/u;
-const I_AM =
-  /^(?:nuev[oa]s?|profes?|profesora?|maestr[oa]|quimic[oa]|estudiante|mama|mexican[oa]|colombian[oa]|de|una?|el|la|muy|yo|principiantes?|novat[oa]s?|primeriz[oa]s?|alergic[oa]|mal[oa]|[^\p{L}]*|)$/u;
+const I_AM = new RegExp(
+  unbroken`
+    ^(?:nuev[oa]s?|profes?|profesora?|maestr[oa]|quimic[oa]|estudiante|mama|mexican[oa]|colombian[oa]|de|
+    una?|el|la|muy|yo|principiantes?|novat[oa]s?|primeriz[oa]s?|alergic[oa]|mal[oa]|[^\p{L}]*|)$
+  `,
+  'u',
+);
 const COURTESY = /^(?:po|co|oo|sb|cb)$/u;
 const OF_FRUIT = /(?:^| )(?:pure|pulpa|jugo|zumo|polvo|harina|semillas?|trozos?|rodajas?|cascara) del?$/u;
 /** "Aceite de oliva 500, de almendras 100". */

@@ -8,5 +8,4 @@ import { absenceIn } from '../doubts/beside-oils.ts';
 export const mayBeOil = (
   word: string,
   { isGone, said }: { readonly isGone: boolean; readonly said: string },
-): boolean =>
-  isGone || absenceIn(said) !== undefined ? isNearOil(word) : oilWordsMeant(word).length > 0;
+): boolean => (isGone || absenceIn(said) !== undefined ? isNearOil(word) : oilWordsMeant(word).length > 0);

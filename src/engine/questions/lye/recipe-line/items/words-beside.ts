@@ -1,3 +1,4 @@
+import { spaced, unbroken } from '../../../../over-lines.ts';
 import { isEveryday, isNearOil, isPlain, PRODUCTS, TURNS } from '../../amounts/chat-words.ts';
 import { SOMETHING } from '../../amounts/oils-among-words.ts';
 import { isHarmlessBesideOil } from '../doubts/beside-oils.ts';
@@ -8,14 +9,24 @@ import { mayBeOil } from './may-be-oil.ts';
 
 /** Beside a part of the recipe, and in the same sentence, these turn nothing. */
 const HARMLESS = new Set(
-  'but or o pero por same sorry maybe perhaps mejor igual misma mismo quiza tal left out not no mas entre between other another second otro otra segundo segunda used usado usada both either any extra blend mixture'.split(
-    ' ',
-  ),
+  spaced`
+    but or o pero por same sorry maybe perhaps mejor igual misma mismo quiza tal left out not no mas entre
+    between other another second otro otra segundo segunda used usado usada both either any extra blend
+    mixture
+  `.split(' '),
 );
 
 /** Beside an oil's name: it may not be in the pot, or not all of it, whatever was told of its amount. */
-const LOST =
-  /^(?:did ?n?t|didnt|doesnt|dont|wont|cant|couldnt|havent|hasnt|hadnt|isnt|wasnt|never|nunca|jamas|tampoco|leave|leaves|leaving|out|forg\p{L}+|missed|skip\p{L}*|omit\p{L}*|spill\p{L}*|spilt|drop\p{L}*|fell|floor|threw|thrown|tip\p{L}*|took|lost|broke|evaporat\p{L}+|stuck|olvid\p{L}+|derram\p{L}+|cay\p{L}+|cae|suelo|piso|tir[eo]|bote|botamos|perd\p{L}+|quite|quito|saque|saco|falt\p{L}+|evapor\p{L}+|rompi\p{L}+)$/u;
+const LOST = new RegExp(
+  unbroken`
+    ^(?:did ?n?t|didnt|doesnt|dont|wont|cant|couldnt|havent|hasnt|hadnt|isnt|wasnt|never|nunca|jamas|
+    tampoco|leave|leaves|leaving|out|forg\p{L}+|missed|skip\p{L}*|omit\p{L}*|spill\p{L}*|spilt|drop\p{L}*|
+    fell|floor|threw|thrown|tip\p{L}*|took|lost|broke|evaporat\p{L}+|stuck|olvid\p{L}+|derram\p{L}+|
+    cay\p{L}+|cae|suelo|piso|tir[eo]|bote|botamos|perd\p{L}+|quite|quito|saque|saco|falt\p{L}+|evapor\p{L}+|
+    rompi\p{L}+)$
+  `,
+  'u',
+);
 
 /** Whether a word beside an oil's name may keep it, or some of it, out of the pot. Lower case without accents. */
 export const isLostWord = (word: string): boolean => LOST.test(word);
@@ -38,7 +49,10 @@ export function wordsBeside(
       const amiss = part.items.find(
         ({ is, text }) =>
           is === 'word' &&
-          ((mayBeOil(plain(text), { isGone: part.items.some(one => LOST.test(one.text)), said: textOf(part.items) }) &&
+          ((mayBeOil(plain(text), {
+            isGone: part.items.some(one => LOST.test(one.text)),
+            said: textOf(part.items),
+          }) &&
             !isHarmlessBesideOil(plain(text)) &&
             !isOwner(part.items, text)) ||
             MULTIPLIES.test(text)),
@@ -79,8 +93,15 @@ const isOwner = (items: readonly Item[], text: string): boolean =>
   /['’]s$/u.test(text) && items[items.findIndex(one => one.text === text) + 1]?.is === 'word';
 
 /** What makes more or less of a recipe, in whatever sentence it stands. */
-const MULTIPLIES =
-  /^(?:twice|thrice|doubl(?:e|es|ed|ing)|tripl(?:e|es|ed|ing)|quadrupl\p{L}+|halv(?:e|es|ed|ing)|half-batch|multipl\p{L}+|upscal\p{L}+|downscal\p{L}+|scal(?:e|es|ed|ing)|x[2-9]|[2-9]x|doble|dobles|dupli(?:c|qu)\p{L}+|triple|tripli(?:c|qu)\p{L}+|cuadruple|mitades|multiplic\p{L}+|divid\p{L}+|divis\p{L}+|halves|thirds|quarters|tercios|cuartos|tenth|tenths|decim[oa]s?)$/u;
+const MULTIPLIES = new RegExp(
+  unbroken`
+    ^(?:twice|thrice|doubl(?:e|es|ed|ing)|tripl(?:e|es|ed|ing)|quadrupl\p{L}+|halv(?:e|es|ed|ing)|
+    half-batch|multipl\p{L}+|upscal\p{L}+|downscal\p{L}+|scal(?:e|es|ed|ing)|x[2-9]|[2-9]x|doble|dobles|
+    dupli(?:c|qu)\p{L}+|triple|tripli(?:c|qu)\p{L}+|cuadruple|mitades|multiplic\p{L}+|divid\p{L}+|
+    divis\p{L}+|halves|thirds|quarters|tercios|cuartos|tenth|tenths|decim[oa]s?)$
+  `,
+  'u',
+);
 
 /** "That's", "t'butcher": the word without what is run together with it. */
 function plain(word: string): string {
@@ -108,16 +129,26 @@ type Run = {
 /** "Manteca del higo" would be a fat of its own. */
 const KIND = /^(?:manteca|mantequilla|aceite|cera|grasa)$/u;
 /** "And my exam is tomorrow": of no oil. */
-const WHEN =
-  /^(?:is|are|was|es|son) (?:the )?(?:tomorrow|today|tonight|soon|over|next|on|monday|tuesday|wednesday|thursday|friday|saturday|sunday|manana|hoy|pronto)(?!\p{L})/u;
+const WHEN = new RegExp(
+  unbroken`
+    ^(?:is|are|was|es|son) (?:the )?(?:tomorrow|today|tonight|soon|over|next|on|monday|tuesday|wednesday|
+    thursday|friday|saturday|sunday|manana|hoy|pronto)(?!\p{L})
+  `,
+  'u',
+);
 const SPEECH = /(?:^| )(?:it|is|are|was|were|es|son|era|eran)(?: |$)/u;
 const PLACE = /(?:^| )(?:in|at|on|as|to|en)(?: |$)/u;
 const IN = /^(?:in|at|on|into|en)(?: (?:the|a|my|our|la|el|mi))?$/u;
 const ORIGIN = /^(?:del|de (?:la|mi|mis|los|las|nuestr[oa])|from (?:the|my|our)|off the)$/u;
 const textOf = (items: readonly Item[]): string => items.map(({ text }) => text).join(' ');
 /** How a soap came out. */
-const LOOKS =
-  /^(?:white|black|brown|grey|gray|yellow|green|orange|pink|pale|dark|hard|soft|crumbly|brittle|chalky|sticky|oily|greasy|warm|cold|blanco|blanca|duro|dura|blando|blanda|oscuro|amarillo|pegajoso|aceitoso)$/u;
+const LOOKS = new RegExp(
+  unbroken`
+    ^(?:white|black|brown|grey|gray|yellow|green|orange|pink|pale|dark|hard|soft|crumbly|brittle|chalky|
+    sticky|oily|greasy|warm|cold|blanco|blanca|duro|dura|blando|blanda|oscuro|amarillo|pegajoso|aceitoso)$
+  `,
+  'u',
+);
 /** The links that stand directly before, as text. */
 function linksBefore(items: readonly Item[]): string {
   const from = items.findLastIndex(({ is }) => is !== 'link') + 1;
@@ -136,11 +167,23 @@ function linksBehind(items: readonly Item[]): string {
 }
 
 /** "Dissolved and cooling": how lye stands in its jug is of no fat. */
-const OF_LYE =
-  /^(?:dissolved|cooling|cooled|cool|cold|hot|warm|ready|waiting|clear|mixed|stirred|made|weighed|poured|disuelt[oa]|enfriando|enfriandose|fri[oa]|caliente|list[oa]|clar[oa]|mezclad[oa]|esperando|hech[oa]|pesad[oa])$/u;
+const OF_LYE = new RegExp(
+  unbroken`
+    ^(?:dissolved|cooling|cooled|cool|cold|hot|warm|ready|waiting|clear|mixed|stirred|made|weighed|poured|
+    disuelt[oa]|enfriando|enfriandose|fri[oa]|caliente|list[oa]|clar[oa]|mezclad[oa]|esperando|hech[oa]|
+    pesad[oa])$
+  `,
+  'u',
+);
 /** "I mixed 250 g rice bran": done to all that follows. */
-const WHO_MIXED =
-  /^(?:(?:so|then|and|today|y|hoy) )?(?:i|we|i've|we've|ive|weve|yo)?(?: (?:have|just|already))*(?: ?(?:mixed|blended|used|mix|blend|mezcla|mezcle|mezclo|mezclamos))(?: (?:of|de))?(?: (?:up|together|in))?$/u;
+const WHO_MIXED = new RegExp(
+  unbroken`
+    ^(?:(?:so|then|and|today|y|hoy) )?(?:i|we|i've|we've|ive|weve|yo)?(?: (?:have|just|
+    already))*(?: ?(?:mixed|blended|used|mix|blend|mezcla|mezcle|mezclo|mezclamos))(?: (?:of|de))?(?: (?:up|
+    together|in))?$
+  `,
+  'u',
+);
 
 /** Runs of words, and what stands on either side. */
 function runsOf(items: readonly Item[]): readonly Run[] {
@@ -170,8 +213,13 @@ function followsJoint(items: readonly Item[], { items: [first] }: Part): boolean
 }
 
 /** Beside a weight and the word for any oil these tell of all of it; any other word names one that nobody here knows. */
-const OF_ALL_OIL =
-  /^(?:total|all|whole|combined|mixed|weight|worth|other|more|total(?:es)?|todo|toda|mezclad[oa]|mas|otro|junto|hay|i|we|so|please|pls|but|pero|how|what|cuanta|cuanto|calculate|calcula)$/u;
+const OF_ALL_OIL = new RegExp(
+  unbroken`
+    ^(?:total|all|whole|combined|mixed|weight|worth|other|more|total(?:es)?|todo|toda|mezclad[oa]|mas|otro|
+    junto|hay|i|we|so|please|pls|but|pero|how|what|cuanta|cuanto|calculate|calcula)$
+  `,
+  'u',
+);
 /** "500 g of pal oil", "500 g de aceite pal": a weight of one oil whose name is not known, which would be dropped as that of all. */
 function namesOneOil(
   words: readonly Item[],

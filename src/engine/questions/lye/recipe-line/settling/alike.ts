@@ -1,3 +1,4 @@
+import { unbroken } from '../../../../over-lines.ts';
 import type { Amount, Item, Name } from '../items/item.ts';
 import { type State, same } from '../state.ts';
 import { isMeasure, isOil, type Pair } from './parts.ts';
@@ -14,8 +15,13 @@ function before({ pairs, each, unpaired }: State): readonly Weighed[] {
 }
 
 /** "Those two together", "los dos juntos": so many of them, where a number is told. */
-const TOGETHER =
-  /(?<![\p{L}\d])(?:together|combined|juntos|juntas|(?:all|both|those|these|the|los|las|esos|esas) (?:of )?(?:two|three|2|3|both|dos|tres|others?|otr[oa]s)|both|amb[oa]s)(?![\p{L}\d])/u;
+const TOGETHER = new RegExp(
+  unbroken`
+    (?<![\p{L}\d])(?:together|combined|juntos|juntas|(?:all|both|those|these|the|los|las|esos|
+    esas) (?:of )?(?:two|three|2|3|both|dos|tres|others?|otr[oa]s)|both|amb[oa]s)(?![\p{L}\d])
+  `,
+  'u',
+);
 const COUNTS: readonly (readonly [RegExp, number])[] = [
   [/(?<![\p{L}\d])(?:two|2|dos|both|amb[oa]s)(?![\p{L}\d])/u, 2],
   [/(?<![\p{L}\d])(?:three|3|tres)(?![\p{L}\d])/u, 3],

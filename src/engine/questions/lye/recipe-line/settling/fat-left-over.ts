@@ -1,6 +1,8 @@
 /*
  * A superfat in other words than its name: so much of the fat that is to be left over, or so much of the lye that would take all of it.
  */
+import { unbroken } from '../../../../over-lines.ts';
+
 const PERCENT = String.raw`(?<percent>\d{1,2}(?:[.,]\d)?) ?(?:%|percent|per cent|por ?ciento|por cien|parts? (?:in|of) (?:the|a) hundred)`;
 const SHARES: readonly (readonly [RegExp, number])[] = [
   [/tenth|decim/u, 10],
@@ -8,32 +10,60 @@ const SHARES: readonly (readonly [RegExp, number])[] = [
   [/twenty-fifth|veinticincoav/u, 4],
   [/fiftieth|cincuentav/u, 2],
 ];
-const SHARE =
-  '(?<share>(?:an?|one|1|un|una|la) (?:tenth|twentieth|twenty-fifth|fiftieth|decima parte|decimo|veinteav[oa](?: parte)?|vigesima parte|veinticincoav[oa](?: parte)?|cincuentav[oa](?: parte)?))';
+const SHARE = unbroken`
+  (?<share>(?:an?|one|1|un|una|la) (?:tenth|twentieth|twenty-fifth|fiftieth|decima parte|decimo|
+  veinteav[oa](?: parte)?|vigesima parte|veinticincoav[oa](?: parte)?|cincuentav[oa](?: parte)?))
+`;
 const FAT = '(?:fats?|oils?|grasas?|aceites?)';
 const THE = '(?:(?:of|de|del|the|my|el|la|los|las|mis) )*';
-const LEFT =
-  '(?:left ?over|left|over|to spare|spare|free|unsaponified|unconverted|unreacted|untouched|un-?soaped|sin (?:convertir|saponificar|reaccionar|transformar|jabonar)|libres?|sobrantes?|de sobra|que sobren?)';
-const OPENS =
-  '(?:(?:i|we|she|he|they|yo|always|usually|siempre|want|wants?|like|likes?|leaves?|leaving|left|keeps?|kept|have|to|quiero|que|quede|queden|deja|dejo|dejar|dejamos|dejando|con|with|at|al|un|una|about|around|unos|aproximadamente|roughly) )*';
+const LEFT = unbroken`
+  (?:left ?over|left|over|to spare|spare|free|unsaponified|unconverted|unreacted|untouched|un-?soaped|
+  sin (?:convertir|saponificar|reaccionar|transformar|jabonar)|libres?|sobrantes?|de sobra|que sobren?)
+`;
+const OPENS = unbroken`
+  (?:(?:i|we|she|he|they|yo|always|usually|siempre|want|wants?|like|likes?|leaves?|leaving|left|keeps?|kept|
+  have|to|quiero|que|quede|queden|deja|dejo|dejar|dejamos|dejando|con|with|at|al|un|una|about|around|unos|
+  aproximadamente|roughly) )*
+`;
 const SAID: readonly RegExp[] = [
   // "A twentieth of the fats left over", "6 percent of the fat unsaponified", "un 8 por ciento de aceite sin convertir".
   new RegExp(
-    `(?<![\\p{L}\\d.,])${OPENS}(?:${PERCENT}|${SHARE}) ${THE}${FAT} ${LEFT}(?: (?:after|afterwards|at the end|in it|in the bar|al final|despues|en el jabon))*(?!\\p{L})`,
+    unbroken`
+      (?<![\p{L}\d.,])${OPENS}(?:${PERCENT}|${SHARE}) ${THE}${FAT} ${LEFT}(?: (?:after|afterwards|
+      at the end|in it|in the bar|al final|despues|en el jabon))*(?!\p{L})
+    `,
     'gu',
   ),
   // "8% left over fat", "un 8 por ciento sin convertir".
   new RegExp(
-    `(?<![\\p{L}\\d.,])${OPENS}${PERCENT} ${THE}(?:(?:left ?over|spare|unsaponified|unconverted|unreacted) ${FAT}|sin (?:convertir|saponificar|reaccionar)|unsaponified|unconverted)(?!\\p{L})`,
+    unbroken`
+      (?<![\p{L}\d.,])${OPENS}${PERCENT} ${THE}(?:(?:left ?over|spare|unsaponified|unconverted|
+      unreacted) ${FAT}|sin (?:convertir|saponificar|reaccionar)|unsaponified|unconverted)(?!\p{L})
+    `,
     'gu',
   ),
 ];
 /** "92% of the lye it'd need in full": the rest of a hundred is left out. */
-const OF_FULL_LYE =
-  /(?<![\p{L}\d.,])(?:(?:i|we|yo|use|using|uso|usamos|pongo|only|solo|just|with|con|at|el|al|un) )*(?<percent>[7-9]\d(?:[.,]\d)?) ?(?:%|percent|por ?ciento) (?:of|de) (?:the |la |el )?(?:full (?:lye|naoh|amount|dose)|(?:lye|naoh|koh|caustic(?: soda)?|sosa(?: caustica)?|soda(?: caustica)?|potasa)(?:,? (?:that |que )?(?:it|they|these|those|would|needs?|needed|takes?|total|full|completa|necesaria|entera|toda|pediria|pide|llevaria|llevarian|haria falta|hace falta|les toca|['’]?d)(?:['’]d)?)+(?: (?:in full|need|take|in all|en total|entera))*)(?!\p{L})/u;
+const OF_FULL_LYE = new RegExp(
+  unbroken`
+    (?<![\p{L}\d.,])(?:(?:i|we|yo|use|using|uso|usamos|pongo|only|solo|just|with|con|at|el|al|
+    un) )*(?<percent>[7-9]\d(?:[.,]\d)?) ?(?:%|percent|por ?ciento) (?:of|de) (?:the |la |
+    el )?(?:full (?:lye|naoh|amount|dose)|(?:lye|naoh|koh|caustic(?: soda)?|sosa(?: caustica)?|
+    soda(?: caustica)?|potasa)(?:,? (?:that |que )?(?:it|they|these|those|would|needs?|needed|takes?|total|
+    full|completa|necesaria|entera|toda|pediria|pide|llevaria|llevarian|haria falta|hace falta|les toca|
+    ['’]?d)(?:['’]d)?)+(?: (?:in full|need|take|in all|en total|entera))*)(?!\p{L})
+  `,
+  'u',
+);
 /** "No extra fat at all", "sin nada de grasa libre": none is left over. */
-const NONE_LEFT =
-  /(?<!\p{L})(?:with )?(?:no|zero|without(?: any)?|sin(?: nada de)?|nada de|cero) (?:extra|spare|free|surplus|excess|left ?over) (?:fats?|oils?)(?: at all)?(?!\p{L})|(?<!\p{L})(?:con )?(?:sin(?: nada de)?|nada de|cero) (?:grasa|aceite) (?:de mas|libre|extra|sobrante|de sobra)(?!\p{L})/gu;
+const NONE_LEFT = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:with )?(?:no|zero|without(?: any)?|sin(?: nada de)?|nada de|cero) (?:extra|spare|free|
+    surplus|excess|left ?over) (?:fats?|oils?)(?: at all)?(?!\p{L})|(?<!\p{L})(?:con )?(?:sin(?: nada de)?|
+    nada de|cero) (?:grasa|aceite) (?:de mas|libre|extra|sobrante|de sobra)(?!\p{L})
+  `,
+  'gu',
+);
 const WHOLE = 100;
 
 /** A line in which a superfat that is told as fat left over, or as a share of the lye, is told by its name. Takes what `plainWords` gives. Pure. */

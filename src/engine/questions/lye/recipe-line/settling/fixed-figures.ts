@@ -1,4 +1,5 @@
 import { knownOil } from '../../../../batch/oils/find-oil.ts';
+import { unbroken } from '../../../../over-lines.ts';
 import { FAT, LYE, PERCENT } from '../../amounts/words.ts';
 
 /** Superfat by its short hands too: "sf5", "se 5 %", "4% de se" (trade usage). */
@@ -6,30 +7,55 @@ const SHORT_FAT = `(?:${FAT}|s\\.?e\\.?|s\\.?g\\.?|super ?grasa|sobre ?grasa|sob
 const FIGURE = String.raw`-? ?\d{1,2}(?:[.,]\d+)?(?![\d.,]*\d| ?(?:g|gr|kg|oz|lb))`;
 const SUPERFAT: readonly RegExp[] = [
   new RegExp(
-    `(?<![\\p{L}\\d])(?:(?:at|with|con|al|a|for|para|un|el|the|of|de) )*(?<figure>${FIGURE}) ?(?:%|percent|pct|pc|por ?ciento|(?! ?(?:de |of )?(?:${FAT}) ?\\d{1,2}(?![\\d.,]*\\d| ?g))) ?(?:de |of )?(?:${FAT}|se|sg|sobre ?grasa)(?![\\p{L}])`,
+    unbroken`
+      (?<![\p{L}\d])(?:(?:at|with|con|al|a|for|para|un|el|the|of|de) )*(?<figure>${FIGURE}) ?(?:%|percent|
+      pct|pc|por ?ciento|(?! ?(?:de |of )?(?:${FAT}) ?\d{1,2}(?![\d.,]*\d| ?g))) ?(?:de |of )?(?:${FAT}|se|
+      sg|sobre ?grasa)(?![\p{L}])
+    `,
     'u',
   ),
   new RegExp(
-    `(?<![\\p{L}\\d])(?:(?:at|with|con|al|a|for|para|un|el|the) )*${SHORT_FAT} ?(?:(?:of|at|de|del|al|a|is|es|en|about|around|has to be|should be|needs to be|must be|to be|debe (?:de )?ser|tiene que ser|ha de ser|sea|=|:|,) ?)*(?<figure>${FIGURE}) ?(?:%|percent|pct|por ?ciento)?(?![\\p{L}\\d])`,
+    unbroken`
+      (?<![\p{L}\d])(?:(?:at|with|con|al|a|for|para|un|el|the) )*${SHORT_FAT} ?(?:(?:of|at|de|del|al|a|is|
+      es|en|about|around|has to be|should be|needs to be|must be|to be|debe (?:de )?ser|tiene que ser|
+      ha de ser|sea|=|:|,) ?)*(?<figure>${FIGURE}) ?(?:%|percent|pct|por ?ciento)?(?![\p{L}\d])
+    `,
     'u',
   ),
   // "5 pct extra fat", "leave 7% of fat over", "5% libre de grasa".
   new RegExp(
-    `(?<![\\p{L}\\d])(?:(?:at|with|con|al|a|leave|leaving|dejando|deja|un|el) )*(?<figure>${FIGURE}) ?(?:%|percent|pct|por ?ciento) ?(?:(?:of |de )?(?:extra|free|spare|excess|unsaponified) (?:fats?|oils?)|(?:de )?exceso de (?:grasa|aceite)s?|(?:of |de )?(?:fats?|oils?|grasas?|aceites?) (?:over|left over|extra|free|libres?|de mas|sobrante|sin saponificar)|libres? de grasa)(?![\\p{L}])`,
+    unbroken`
+      (?<![\p{L}\d])(?:(?:at|with|con|al|a|leave|leaving|dejando|deja|un|el) )*(?<figure>${FIGURE}) ?(?:%|
+      percent|pct|por ?ciento) ?(?:(?:of |de )?(?:extra|free|spare|excess|unsaponified) (?:fats?|oils?)|
+      (?:de )?exceso de (?:grasa|aceite)s?|(?:of |de )?(?:fats?|oils?|grasas?|aceites?) (?:over|left over|
+      extra|free|libres?|de mas|sobrante|sin saponificar)|libres? de grasa)(?![\p{L}])
+    `,
     'u',
   ),
   new RegExp(
-    `(?<![\\p{L}\\d])(?:(?:no|zero|sin|cero|nada|without(?: any)?|nil) (?:nada de |any |ningun )?(?:de )?(?:${FAT}|(?:sobre|super) ?engras(?:ar|e))|${FAT} (?:ninguno|none|nada))(?![\\p{L}])`,
+    unbroken`
+      (?<![\p{L}\d])(?:(?:no|zero|sin|cero|nada|without(?: any)?|nil) (?:nada de |any |
+      ningun )?(?:de )?(?:${FAT}|(?:sobre|super) ?engras(?:ar|e))|${FAT} (?:ninguno|none|nada))(?![\p{L}])
+    `,
     'u',
   ),
   new RegExp(`(?<![\\p{L}\\d])${FAT} (?:cero|zero|nil|nought)(?![\\p{L}])`, 'u'),
 ];
 /** "I keep it at 6", "lo dejo al 5": how whoever asks has their soap. */
-const KEEPS =
-  '(?:(?:i|we) (?:(?:always|usually|normally|mostly) )?(?:keep|like|run|have|do|make|set|want) (?:it|mine|ours|them|everything|my (?:soaps?|bars?))|(?:siempre )?(?:lo|la|los|las) (?:dejo|dejamos|hago|hacemos|llevo|quiero|uso)(?: siempre)?)';
+const KEEPS = unbroken`
+  (?:(?:i|we) (?:(?:always|usually|normally|mostly) )?(?:keep|like|run|have|do|make|set|want) (?:it|mine|
+  ours|them|everything|my (?:soaps?|bars?))|(?:siempre )?(?:lo|la|los|las) (?:dejo|dejamos|hago|hacemos|
+  llevo|quiero|uso)(?: siempre)?)
+`;
 /** "sosa al 5", "lye at 5%", "al 7%", "for 5": lye water is never so weak, so that it is the superfat (common practice, no source). */
 const AT = new RegExp(
-  `(?<![\\p{L}\\d])(?:${LYE} |${KEEPS} )?(?:at|al|a|for|para|to) (?:un |a )?(?<figure>\\d{1,2}(?:[.,]\\d)?)(?<percent> ?(?:%|percent|pct|por ?ciento))?(?= *(?:[;,.](?!\\d)|$|and |y |x fa|please|pls|plz|porfa|thanks|ta(?!\\p{L})|cuant[oa]s?(?!\\p{L})|eh(?!\\p{L})|(?:after|with|con|tras) (?:the |el |la )?(?:swap|change|switch|cambio)(?!\\p{L})|how much|${LYE}|(?<=^(?:al|at) \\d{1,2} ?%) *\\d))`,
+  unbroken`
+    (?<![\p{L}\d])(?:${LYE} |${KEEPS} )?(?:at|al|a|for|para|to) (?:un |
+    a )?(?<figure>\d{1,2}(?:[.,]\d)?)(?<percent> ?(?:%|percent|pct|por ?ciento))?(?= *(?:[;,.](?!\d)|$|and |
+    y |x fa|please|pls|plz|porfa|thanks|ta(?!\p{L})|cuant[oa]s?(?!\p{L})|eh(?!\p{L})|(?:after|with|con|
+    tras) (?:the |el |la )?(?:swap|change|switch|cambio)(?!\p{L})|how much|${LYE}|(?<=^(?:al|
+    at) \d{1,2} ?%) *\d))
+  `,
   'u',
 );
 const BEHIND_WEIGHT = new RegExp(
@@ -42,23 +68,46 @@ export const MOST_SUPERFAT = 30;
 
 /** What puts a superfat right, directly behind it. */
 const PUT_RIGHT = new RegExp(
-  `^[ ;,]*(?:(?:no(?! ?\\d)|oops|wait|sorry|actually|bueno|rectifico|corrijo|correccion|correction|ponle|pongamos|ponedle|ponganle|better|rather|call it|scratch that|perdon|digo|espera|mejor|ay|mejor dicho|i mean|i meant|make (?:it|that)|quise decir|que sean?|it's|its|is|es|son|at|al|del|well|:) ?,? ?)+(?<figure>\\d{1,2}(?:[.,]\\d)?)(?: ?(?:%|percent|pct|por ?ciento))?(?: (?:${FAT}))?(?= *(?:[;,.](?!\\d)|$))`,
+  unbroken`
+    ^[ ;,]*(?:(?:no(?! ?\d)|oops|wait|sorry|actually|bueno|rectifico|corrijo|correccion|correction|ponle|
+    pongamos|ponedle|ponganle|better|rather|call it|scratch that|perdon|digo|espera|mejor|ay|mejor dicho|
+    i mean|i meant|make (?:it|that)|quise decir|que sean?|it's|its|is|es|son|at|al|del|well|
+    :) ?,? ?)+(?<figure>\d{1,2}(?:[.,]\d)?)(?: ?(?:%|percent|pct|
+    por ?ciento))?(?: (?:${FAT}))?(?= *(?:[;,.](?!\d)|$))
+  `,
   'u',
 );
 
 /** "Superfat 5. No wait, I've dry hands, make it 8": why it is put right stands between; no oil and no figure does. */
-const PUT_RIGHT_WHY =
-  /^[ ;,%]*(?:no(?: wait)?|wait|oops|sorry|actually|perdon|espera|ay no|mejor),? (?<why>[^;\d]{3,60}),? (?:so )?(?:make (?:it|that)|mejor(?: al| a| el)?|que sean?|ponle|pongamos|call it) (?<figure>\d{1,2}(?:[.,]\d)?)(?: ?(?:%|percent|pct|por ?ciento))?(?= *(?:[;,.](?!\d)|$))/u;
+const PUT_RIGHT_WHY = new RegExp(
+  unbroken`
+    ^[ ;,%]*(?:no(?: wait)?|wait|oops|sorry|actually|perdon|espera|ay no|
+    mejor),? (?<why>[^;\d]{3,60}),? (?:so )?(?:make (?:it|that)|mejor(?: al| a| el)?|que sean?|ponle|
+    pongamos|call it) (?<figure>\d{1,2}(?:[.,]\d)?)(?: ?(?:%|percent|pct|por ?ciento))?(?= *(?:[;,.](?!\d)|
+    $))
+  `,
+  'u',
+);
 /** What is done to a recipe, or of it, is no reason for another superfat. */
-const OF_RECIPE =
-  /(?<!\p{L})(?:oils?|fats?|butters?|aceites?|mantecas?|grasas?|ceras?|wax|water|agua|milk|leche|each|every|all|todo|batch|recipe|receta|tanda|half|double|mitad|doble)(?!\p{L})/u;
+const OF_RECIPE = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:oils?|fats?|butters?|aceites?|mantecas?|grasas?|ceras?|wax|water|agua|milk|leche|each|
+    every|all|todo|batch|recipe|receta|tanda|half|double|mitad|doble)(?!\p{L})
+  `,
+  'u',
+);
 const isReason = (why: string): boolean =>
   !OF_RECIPE.test(why) &&
   why.split(/[^\p{L}]+/u).every(word => word.length < 3 || knownOil(word) === undefined);
 
 /** The same figure, said to be meant. */
-const YES_SO =
-  /^[ ;,]*(?:yes|yeah|si|so|really|correct|right|de verdad|i do mean|asi es),? (?<figure>\d{1,2}(?:[.,]\d)?)(?: ?(?:%|percent|por ciento))?(?: now)?(?= *(?:[;,.](?!\d)|$))/u;
+const YES_SO = new RegExp(
+  unbroken`
+    ^[ ;,]*(?:yes|yeah|si|so|really|correct|right|de verdad|i do mean|
+    asi es),? (?<figure>\d{1,2}(?:[.,]\d)?)(?: ?(?:%|percent|por ciento))?(?: now)?(?= *(?:[;,.](?!\d)|$))
+  `,
+  'u',
+);
 
 const STRENGTH = new RegExp(
   `(?<![\\p{L}\\d])(?:lejia de )?${LYE} (?:at|al|de|a) (3[1-9]|40) ?%(?! ?(?:de |of )?(?:${FAT}|solu|disol|conc))`,
@@ -69,7 +118,11 @@ const POTASH =
   '(?:koh|potassium hydroxide|caustic potash|potasa(?: caustica)?|hidroxido (?:de )?potas(?:ico|io))';
 /** "Pure KOH", "potasa pura (KOH)": taken at its word, since lye that is purer than it was counted burns. */
 const PURE_POTASH = new RegExp(
-  `(?<![\\p{L}\\d])(?:pure|pura|puro) ${POTASH}(?: ${POTASH})?(?![\\p{L}\\d])(?! ?\\d)|(?<![\\p{L}\\d])${POTASH}(?: ${POTASH})?(?: is| es|,)? (?:pure|pura|puro)(?: ${POTASH})?(?![\\p{L}\\d])(?! (?!(?:para|pa|for|with|con|en|in|y|and) )(?:[\\p{L}]+)(?= \\d| oil))`,
+  unbroken`
+    (?<![\p{L}\d])(?:pure|pura|puro) ${POTASH}(?: ${POTASH})?(?![\p{L}\d])(?! ?\d)|
+    (?<![\p{L}\d])${POTASH}(?: ${POTASH})?(?: is| es|,)? (?:pure|pura|
+    puro)(?: ${POTASH})?(?![\p{L}\d])(?! (?!(?:para|pa|for|with|con|en|in|y|and) )(?:[\p{L}]+)(?= \d| oil))
+  `,
   'u',
 );
 
@@ -80,8 +133,15 @@ const KEPT: readonly RegExp[] = [
   // Two alkalis by their shares.
   `${PERCENT} ?(?:of |de )?${LYE}(?: ?[,/+]| and| y| con)? ?${PERCENT} ?(?:of |de )?${LYE}`,
   `${PERCENT} ?(?:de |of )?(?:${LYE} )?(?:concentration|concentracion|conc|strength|solution|solucion|purity|pureza|pure)`,
-  `(?:(?:water|agua) )?(?:${LYE} )?(?:at |a |al )?(?:concentration|concentracion|conc|strength|solution|solucion|purity|pureza)(?: (?:of|de)(?: (?:the|la|el))? ${LYE})? ?(?:of |at |de |del |al |is |: ?)*${PERCENT}`,
-  String.raw`(?:water|agua|ratio|proporcion)(?: (?:to|a) ${LYE})?(?: (?:at|of|de|al|ratio|proporcion))* \d+(?:[.,]\d+)? ?: ?\d+(?:[.,]\d+)?(?! ?:)(?: (?:to|a) ${LYE})?`,
+  unbroken`
+    (?:(?:water|agua) )?(?:${LYE} )?(?:at |a |al )?(?:concentration|concentracion|conc|strength|solution|
+    solucion|purity|pureza)(?: (?:of|de)(?: (?:the|la|el))? ${LYE})? ?(?:of |at |de |del |al |is |
+    : ?)*${PERCENT}
+  `,
+  unbroken`
+    (?:water|agua|ratio|proporcion)(?: (?:to|a) ${LYE})?(?: (?:at|of|de|al|ratio|
+    proporcion))* \d+(?:[.,]\d+)? ?: ?\d+(?:[.,]\d+)?(?! ?:)(?: (?:to|a) ${LYE})?
+  `,
   String.raw`\d+(?:[.,]\d+)? ?: ?\d+(?:[.,]\d+)? (?:water|agua|ratio)(?: (?:to|a) ${LYE})?(?: ratio)?`,
   `${LYE} (?:at |al |del |of |is |says |es |dice |de )?(?:(?:8|9)\\d(?:[.,]\\d+)?|100) ?%`,
   `(?:${LYE} )?(?:al|at|del) (?:8|9)\\d(?:[.,]\\d+)? ?%`,
@@ -102,17 +162,27 @@ const TWICE_THE_LYE = new RegExp(
 );
 /** "If I go from 5 to 8 percent superfat": the one that it goes to. */
 const FROM_ONE_FAT = new RegExp(
-  `(?:(?:if )?(?:i|we) go |si (?:paso|subo|bajo) )?(?<!\\p{L})(?:from|del?) \\d{1,2}(?: ?%)? (?:to|al?) (?=\\d{1,2} ?(?:%|percent|por ?ciento)? ?(?:de )?${FAT})`,
+  unbroken`
+    (?:(?:if )?(?:i|we) go |si (?:paso|subo|bajo) )?(?<!\p{L})(?:from|del?) \d{1,2}(?: ?%)? (?:to|
+    al?) (?=\d{1,2} ?(?:%|percent|por ?ciento)? ?(?:de )?${FAT})
+  `,
   'u',
 );
 /** "Subo el sobreengrasado de 5 a 8". */
 const FAT_FROM_TO = new RegExp(
-  `((?:sub|baj|cambi|pas|rais|lower|chang|mov|bump|put|go|went|up)\\p{L}*(?: (?:it|up|down|the|my|el|mi|la))* ${FAT}) (?:from|del?) (?:the )?\\d{1,2}(?:[.,]\\d)?(?: ?(?:%|percent|por ciento))? (?:to|al?) (?=\\d)`,
+  unbroken`
+    ((?:sub|baj|cambi|pas|rais|lower|chang|mov|bump|put|go|went|up)\p{L}*(?: (?:it|up|down|the|my|el|mi|
+    la))* ${FAT}) (?:from|del?) (?:the )?\d{1,2}(?:[.,]\d)?(?: ?(?:%|percent|por ciento))? (?:to|al?) (?=\d)
+  `,
   'u',
 );
 /** "Sobreengrasado? 8", "superfat, the 8". */
 const ASKED_AND_TOLD = new RegExp(
-  `((?<!(?:what|which|que|cual|how much|cuanto) (?:is the |the |el |es el )?)(?<![\\p{L}\\d])${FAT}) ?[;,] ?(?:(?:un|el|al|the|at) )?(?=\\d{1,2}(?:[.,]\\d)? ?(?:%|percent|por ciento)? ?(?:[;,]|$))`,
+  unbroken`
+    ((?<!(?:what|which|que|cual|how much|cuanto) (?:is the |the |el |
+    es el )?)(?<![\p{L}\d])${FAT}) ?[;,] ?(?:(?:un|el|al|the|at) )?(?=\d{1,2}(?:[.,]\d)? ?(?:%|percent|
+    por ciento)? ?(?:[;,]|$))
+  `,
   'u',
 );
 /** "50/30/20". */
@@ -199,8 +269,13 @@ export function fixedIn(line: string): Fixed {
 }
 
 /** What puts one discount on top of another. */
-const ON_TOP =
-  /(?<!\p{L})(?:also|too|as well|on top|plus|added?|additional|another|extra|again|further|and then|besides|mas|ademas|tambien|encima|aparte|otro|otra|adicional|extra|sumado|y luego)(?!\p{L})/u;
+const ON_TOP = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:also|too|as well|on top|plus|added?|additional|another|extra|again|further|and then|
+    besides|mas|ademas|tambien|encima|aparte|otro|otra|adicional|extra|sumado|y luego)(?!\p{L})
+  `,
+  'u',
+);
 /** The same in other words: "5% superfat (that is a 5% lye discount)". */
 const SUPERFAT_TOLD = new RegExp(`(?<![\\p{L}\\d])${FAT}(?![\\p{L}])`, 'u');
 const BESIDE_FAT = new RegExp(
@@ -225,7 +300,10 @@ export function secondFat(rest: string, superfat: string | undefined): string | 
 
 /** A superfat's percent is none of the potash. */
 const ANY_FAT = new RegExp(
-  `\\d+(?:[.,]\\d+)? ?(?:%|percent|por ?ciento)? ?(?:de |of )?(?:${FAT})|(?:${FAT}) ?(?:of |de |at |al |is |=|: ?)*\\d+(?:[.,]\\d+)? ?(?:%|percent|por ?ciento)?`,
+  unbroken`
+    \d+(?:[.,]\d+)? ?(?:%|percent|por ?ciento)? ?(?:de |of )?(?:${FAT})|(?:${FAT}) ?(?:of |de |at |al |is |
+    =|: ?)*\d+(?:[.,]\d+)? ?(?:%|percent|por ?ciento)?
+  `,
   'gu',
 );
 const WEIGHED = /\d ?(?:g|gr|grams?|gramos?|oz|ounces?|onzas?|kg|lbs?)(?: of| de)? $/u;

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../../over-lines.ts';
 import type { Doubt } from '../doubts/in-the-pot.ts';
 import { oilOfNoFat, spoonOfLye } from '../doubts/strange-amounts.ts';
 import type { Amount, Item, Name, Way } from '../items/item.ts';
@@ -159,8 +160,13 @@ function partRead(state: State, { items, sentence }: Part): string | undefined {
   return undefined;
 }
 
-const OF_FIGURES =
-  /^(?:all|everything|todo|todos|todas|weights?|pesos?|units?|unidades|figures?|numbers?|van|va|are|everythings?|measured|por|by|cada|each|them|estan|esta|cifras?|numeros?|en)$/u;
+const OF_FIGURES = new RegExp(
+  unbroken`
+    ^(?:all|everything|todo|todos|todas|weights?|pesos?|units?|unidades|figures?|numbers?|van|va|are|
+    everythings?|measured|por|by|cada|each|them|estan|esta|cifras?|numeros?|en)$
+  `,
+  'u',
+);
 /** The unit of all bare figures, told once; that of the lye which is asked for is none of theirs. */
 function units(state: State, content: readonly Item[]): string | undefined {
   if (content.some(item => item.is === 'asks' || (isName(item) && item.known === 'lye'))) return undefined;

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../../over-lines.ts';
 import { NO_ABSENCE, PERSON } from '../doubts/beside-oils.ts';
 import type { Amount, Item, Name } from '../items/item.ts';
 import { type State, same } from '../state.ts';
@@ -120,10 +121,20 @@ export function turned(
 }
 
 const textOf = (items: readonly Item[]): string => items.map(({ text }) => text).join(' ');
-const ANOTHER_TIME =
-  /(?<!\p{L})(?:(?:last|other|first|next|another|some)(?:times| time| week| month| batch| one)|once|before|earlier|usually|normally|sometimes|often|yesterday|always|(?:la )?(?:ultima|otra|primera|proxima) (?:vez|tanda)|otras veces|a veces|antes|normalmente|ayer|siempre|una vez)(?!\p{L})/u;
+const ANOTHER_TIME = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:last|other|first|next|another|some)(?:times| time| week| month| batch| one)|once|before|
+    earlier|usually|normally|sometimes|often|yesterday|always|(?:la )?(?:ultima|otra|primera|
+    proxima) (?:vez|tanda)|otras veces|a veces|antes|normalmente|ayer|siempre|una vez)(?!\p{L})
+  `,
+  'u',
+);
 const ANOTHERS = new RegExp(
-  `(?<!\\p{L})(?:${PERSON}|people|others|some|someone|everyone|they|she|he|hers|theirs|(?:can|could|should|shall|may|might) (?:i|we|one)|ella|ellas|ellos|gente|much[oa]s|algun[oa]s|alguien|hay quien|(?:puedo|podria|podemos|deberia|se puede))(?!\\p{L})`,
+  unbroken`
+    (?<!\p{L})(?:${PERSON}|people|others|some|someone|everyone|they|she|he|hers|theirs|(?:can|could|should|
+    shall|may|might) (?:i|we|one)|ella|ellas|ellos|gente|much[oa]s|algun[oa]s|alguien|hay quien|(?:puedo|
+    podria|podemos|deberia|se puede))(?!\p{L})
+  `,
   'u',
 );
 /** "Last time I did it without the coconut", "my sister makes hers without": of another pot, or asked of this one. */
@@ -131,8 +142,14 @@ function isOfAnother(items: readonly Item[]): boolean {
   const said = textOf(items).replace(NO_ABSENCE, '');
   return ANOTHER_TIME.test(said) || ANOTHERS.test(said) || items.some(({ is }) => is === 'planned');
 }
-const NOT_HAD =
-  /(?<!\p{L})(?:(?:no (?:hay|habia|hubo|tengo|tenemos|uso|queda|encontre|encontramos|halle|consegui|consigo|encuentro|me queda))|me falta|(?:don'?t|do not|haven'?t|can'?t|cannot|couldn'?t|won'?t)(?: \p{L}+)*)$/u;
+const NOT_HAD = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:no (?:hay|habia|hubo|tengo|tenemos|uso|queda|encontre|encontramos|halle|consegui|
+    consigo|encuentro|me queda))|me falta|(?:don'?t|do not|haven'?t|can'?t|cannot|couldn'?t|
+    won'?t)(?: \p{L}+)*)$
+  `,
+  'u',
+);
 const STRUCK = /^(?:tach|borr|strike|cross|forget|scrap|quit[ae](?!nd)|saca)/u;
 /** Whose recipe follows is of no denial before it: "mi mamá usa manteca, yo no: yo uso 600 g de oliva". */
 const OTHERS_TURN: ReadonlySet<Item['is']> = new Set(['mine', 'planned', 'corrects']);

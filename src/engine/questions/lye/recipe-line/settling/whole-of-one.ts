@@ -1,10 +1,14 @@
 import { knownOil } from '../../../../batch/oils/find-oil.ts';
+import { unbroken } from '../../../../over-lines.ts';
 import { UNIT } from '../../amounts/words.ts';
 
 /* A weight of all oils, with the oils told behind it in few words. */
 
 const ALL_OF = new RegExp(
-  String.raw`((?<![\d.,])\d+(?:[.,]\d+)? ?(?:${UNIT}) (?:of )?(?:oils?|fats?))[ ,;]+(?:it s |its |it is )?all(?: of it)?(?: the)? (\p{L}+)(?: oil)?(?= *(?:[;,]|$))`,
+  unbroken`
+    ((?<![\d.,])\d+(?:[.,]\d+)? ?(?:${UNIT}) (?:of )?(?:oils?|fats?))[ ,;]+(?:it s |its |
+    it is )?all(?: of it)?(?: the)? (\p{L}+)(?: oil)?(?= *(?:[;,]|$))
+  `,
   'u',
 );
 /** "900 g of oils, all olive" as the hundred percent that it is. Pure. */
@@ -13,8 +17,14 @@ const allOfOne = (plain: string): string =>
     knownOil(oil) === undefined ? said : `${whole}, 100% ${oil}`,
   );
 
-const SHARES =
-  /(?<=(?:^|[ ;])(?:for|para) )(\d+(?:[.,]\d+)? ?(?:kg|kgs|kilos?|g|grams?|gramos?|lbs?|oz))((?:,? (?:(?:and|y|of|de) )?\d{1,2} ?%? (?:de )?(?!(?:sf|superfat|sobre|lye|water|agua)(?!\p{L}))\p{L}+){2,6})(?=[ ;,]|$)/u;
+const SHARES = new RegExp(
+  unbroken`
+    (?<=(?:^|[ ;])(?:for|para) )(\d+(?:[.,]\d+)? ?(?:kg|kgs|kilos?|g|grams?|gramos?|lbs?|
+    oz))((?:,? (?:(?:and|y|of|de) )?\d{1,2} ?%? (?:de )?(?!(?:sf|superfat|sobre|lye|water|
+    agua)(?!\p{L}))\p{L}+){2,6})(?=[ ;,]|$)
+  `,
+  'u',
+);
 /** "For 1 kg 70 olive 30 coconut": bare figures that make a hundred are shares of the weight before them. Pure. */
 const sharesOfWhole = (plain: string): string =>
   plain.replace(SHARES, (said, whole: string, list: string) => {

@@ -1,4 +1,5 @@
 import { knownOil } from '../../../../batch/oils/find-oil.ts';
+import { unbroken } from '../../../../over-lines.ts';
 import { LYE } from '../../amounts/words.ts';
 
 /*
@@ -9,11 +10,21 @@ const NAME =
   '(?:(?:the|my|la|el|mi) )?(?<oil>(?:(?:aceite|manteca|cera) de )?\\p{L}+(?: (?:oil|butter|fat))?)';
 const ASKED: readonly RegExp[] = [
   // "Does the wax count for lye", "does hemp go rancid fast".
-  `(?:btw |and |also |but )?(?:does|do|will|would) ${NAME} (?:count|need(?: (?:its own|any|some))? ${LYE}|take(?: up)?(?: any)? ${LYE}|(?:go|turn) (?:rancid|off))(?: (?:for|in|towards?) (?:the )?${LYE})?(?: (?:too|as well|fast|quickly|quick|easily))?`,
-  `(?:\\p{L}+ (?:told (?:me|us)|says|said|dice|me dijo)(?: (?:that|que))? )${NAME} (?:needs?|takes?|lleva|necesita) (?:${LYE}|soda)(?: (?:too|as well|tambien))?`,
+  unbroken`
+    (?:btw |and |also |but )?(?:does|do|will|would) ${NAME} (?:count|need(?: (?:its own|any|some))? ${LYE}|
+    take(?: up)?(?: any)? ${LYE}|(?:go|turn) (?:rancid|off))(?: (?:for|in|
+    towards?) (?:the )?${LYE})?(?: (?:too|as well|fast|quickly|quick|easily))?
+  `,
+  unbroken`
+    (?:\p{L}+ (?:told (?:me|us)|says|said|dice|me dijo)(?: (?:that|que))? )${NAME} (?:needs?|takes?|lleva|
+    necesita) (?:${LYE}|soda)(?: (?:too|as well|tambien))?
+  `,
   `(?:does|do) (?:i|we) count ${NAME}(?: (?:too|as well|for (?:the )?${LYE}))?`,
   // "La cera la cuento para la soda".
-  `(?:y |pero )?${NAME} (?:(?:la|lo|tambien|se) )*(?:cuento|cuenta|cuentan|lleva ${LYE}|necesita ${LYE}|se (?:enrancia|pone rancio))(?: (?:tambien|rapido))?(?: (?:para|en) (?:la |el )?(?:${LYE}|soda|cuenta))?`,
+  unbroken`
+    (?:y |pero )?${NAME} (?:(?:la|lo|tambien|se) )*(?:cuento|cuenta|cuentan|lleva ${LYE}|necesita ${LYE}|
+    se (?:enrancia|pone rancio))(?: (?:tambien|rapido))?(?: (?:para|en) (?:la |el )?(?:${LYE}|soda|cuenta))?
+  `,
 ].map(pattern => new RegExp(`(?<![\\p{L}\\d])${pattern}(?= ?(?:[;,]|$))`, 'gu'));
 
 const isWeighed = (line: string, oil: string): boolean =>

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../../over-lines.ts';
 import { FAT, LYE } from '../../amounts/words.ts';
 import { PERSON } from '../doubts/beside-oils.ts';
 import { withoutLeftOut } from './left-out.ts';
@@ -10,7 +11,13 @@ const SAID: readonly (readonly [RegExp, string])[] = [
   // "How much more lye to get 5%", beside lye that is dissolved already: what is there is checked against what the oils take.
   [
     new RegExp(
-      `(?<=(?<!\\p{L})(?:already|got|have|i've|ive|tengo|ya|hay)(?!\\p{L}).*${MASS} ?(?:of |de )?${LYE}.*)(?:and |y )?(?:how much more|how many more(?: grams| g)?|cuant[oa] (?:mas )?|que mas)(?:(?:of|de|the|la) )*(?: ?${LYE})?(?: (?:mas|more|me falta|falta|le falta|do i need|do i add|(?:should|must) i add|is (?:needed|missing)|needed))*(?: (?:to (?:get|reach|make|hit|have)|for|para|hasta|until))?(?= |$)`,
+      unbroken`
+        (?<=(?<!\p{L})(?:already|got|have|i've|ive|tengo|ya|hay)(?!\p{L}).*${MASS} ?(?:of |
+        de )?${LYE}.*)(?:and |y )?(?:how much more|how many more(?: grams| g)?|cuant[oa] (?:mas )?|
+        que mas)(?:(?:of|de|the|la) )*(?: ?${LYE})?(?: (?:mas|more|me falta|falta|le falta|do i need|
+        do i add|(?:should|must) i add|is (?:needed|missing)|needed))*(?: (?:to (?:get|reach|make|hit|have)|
+        for|para|hasta|until))?(?= |$)
+      `,
       'gu',
     ),
     ' ; is it right ; at ',
@@ -35,7 +42,12 @@ const SAID: readonly (readonly [RegExp, string])[] = [
   // "My lye tub says 97%": how pure it is.
   [
     new RegExp(
-      `(?<!\\p{L})(?:(?:my|the|mi|la|el) )?(?:${LYE} (?:tub|bag|label|tin|packet|bottle|jar|container|pot)|(?:bolsa|etiqueta|bote|envase|frasco|paquete) de (?:la |mi )?${LYE})(?: (?:it|que))? (?:says|reads|said|is|dice|pone|es|marca)(?: (?:al|de|it's|its))? ((?:8|9)\\d(?:[.,]\\d+)?|100) ?(?:%|percent|por ciento)(?: (?:pure|purity|pura|de pureza))?`,
+      unbroken`
+        (?<!\p{L})(?:(?:my|the|mi|la|el) )?(?:${LYE} (?:tub|bag|label|tin|packet|bottle|jar|container|pot)|
+        (?:bolsa|etiqueta|bote|envase|frasco|paquete) de (?:la |mi )?${LYE})(?: (?:it|que))? (?:says|reads|
+        said|is|dice|pone|es|marca)(?: (?:al|de|it's|its))? ((?:8|9)\d(?:[.,]\d+)?|100) ?(?:%|percent|
+        por ciento)(?: (?:pure|purity|pura|de pureza))?
+      `,
       'gu',
     ),
     'lye purity $1%',
@@ -43,7 +55,12 @@ const SAID: readonly (readonly [RegExp, string])[] = [
   // "La soda que conseguí es al 96 %".
   [
     new RegExp(
-      `(?<!\\p{L})(?:(?:my|the|mi|la|el) )?(?:${LYE}|soda) (?:que|that|which|i|we)(?: (?:i|we|me|yo))?(?: (?:got|found|bought|have|can get|consegui|conseguimos|compre|encontre|tengo|venden|vendieron|dieron)) (?:es|is|viene|comes|dice|says)(?: (?:al|de|at|del))? ((?:8|9)\\d(?:[.,]\\d+)?) ?(?:%|percent|por ciento)(?: (?:pure|pura|de pureza))?`,
+      unbroken`
+        (?<!\p{L})(?:(?:my|the|mi|la|el) )?(?:${LYE}|soda) (?:que|that|which|i|we)(?: (?:i|we|me|
+        yo))?(?: (?:got|found|bought|have|can get|consegui|conseguimos|compre|encontre|tengo|venden|
+        vendieron|dieron)) (?:es|is|viene|comes|dice|says)(?: (?:al|de|at|del))? ((?:8|
+        9)\d(?:[.,]\d+)?) ?(?:%|percent|por ciento)(?: (?:pure|pura|de pureza))?
+      `,
       'gu',
     ),
     'lye purity $1%',
@@ -51,7 +68,11 @@ const SAID: readonly (readonly [RegExp, string])[] = [
   // "Mi hija quiere jabón de cacao: 400 g …": which soap, before its recipe.
   [
     new RegExp(
-      `^(?:(?:hey|hi|hiya|hola|ok|so|well|che) )*(?:(?:my|our|the|mi|la|el) )?${PERSON} (?:wants|asked for|fancies|quiere|pidio|me pidio) (?:(?:an?|some|un|unos) )?(?:jabon(?:es)? de \\p{L}+|\\p{L}+ (?:soaps?|bars?))(?: (?:for|para) (?:(?:the|la|el) )?\\p{L}+)? ?[:;] ?(?=\\d)`,
+      unbroken`
+        ^(?:(?:hey|hi|hiya|hola|ok|so|well|che) )*(?:(?:my|our|the|mi|la|el) )?${PERSON} (?:wants|asked for|
+        fancies|quiere|pidio|me pidio) (?:(?:an?|some|un|unos) )?(?:jabon(?:es)? de \p{L}+|\p{L}+ (?:soaps?|
+        bars?))(?: (?:for|para) (?:(?:the|la|el) )?\p{L}+)? ?[:;] ?(?=\d)
+      `,
       'u',
     ),
     '',
@@ -59,14 +80,27 @@ const SAID: readonly (readonly [RegExp, string])[] = [
   // "Yo saqué 150 de soda", "I make it 150 g lye", "me ha salido que necesito 71 g de sosa": what was reckoned is to be checked.
   [
     new RegExp(
-      `(?<!\\p{L})(?:yo |i |we )?(?:saque|me (?:da|dio|dan|sale|salio|salen|ha (?:dado|salido)|han (?:dado|salido))|make it|got|get|came to|worked out)(?: (?:que|that))?(?: (?:necesito|ocupo|lleva|hacen? falta|i need|it needs|needs))?(?= ${MASS} ?(?:of |de )?(?:${LYE}|soda(?! (?:ash|water)))(?!\\p{L}))`,
+      unbroken`
+        (?<!\p{L})(?:yo |i |we )?(?:saque|me (?:da|dio|dan|sale|salio|salen|ha (?:dado|salido)|han (?:dado|
+        salido))|make it|got|get|came to|worked out)(?: (?:que|that))?(?: (?:necesito|ocupo|lleva|
+        hacen? falta|i need|it needs|needs))?(?= ${MASS} ?(?:of |de )?(?:${LYE}|soda(?! (?:ash|
+        water)))(?!\p{L}))
+      `,
       'gu',
     ),
     ' ; ',
   ],
   // "Can someone run 450 g olive …", "take 500 rapeseed", "si hago 750 g de oliva": what is asked of all that follows.
   [
-    /^(?:[^\d;]{0,30}; ?)?(?:(?:can|could|would|will) (?:someone|somebody|anyone|you|ye|yous?)(?: (?:please|pls|plz))? (?:run|do|reckon|figure|check|crunch|calculate)|take|si (?:hago|hacemos|uso|usamos|pongo)|(?:if|what if) (?:i|we) (?:do|make|use|used|go with))(?: (?:con|with|solo|just|only))?(?= (?:\d|pur[oa] (?:aceite|manteca|sebo)))/u,
+    new RegExp(
+      unbroken`
+        ^(?:[^\d;]{0,30}; ?)?(?:(?:can|could|would|will) (?:someone|somebody|anyone|you|ye|
+        yous?)(?: (?:please|pls|plz))? (?:run|do|reckon|figure|check|crunch|calculate)|take|si (?:hago|
+        hacemos|uso|usamos|pongo)|(?:if|what if) (?:i|we) (?:do|make|use|used|go with))(?: (?:con|with|solo|
+        just|only))?(?= (?:\d|pur[oa] (?:aceite|manteca|sebo)))
+      `,
+      'u',
+    ),
     '',
   ],
   // "Puro aceite de oliva 750 g": nothing else is in it.
@@ -81,13 +115,23 @@ const SAID: readonly (readonly [RegExp, string])[] = [
   ],
   // "Si quiero 5%": the superfat.
   [
-    /(?<!\p{L})(?:si|if) (?:lo |la )?(?:quiero|queremos|i want|we want)(?: (?:it|un|una|a))?(?: (?:al|at))? (?=\d{1,2} ?(?:%|percent|por ?ciento)(?: ?(?:[;,]|$)))/gu,
+    new RegExp(
+      unbroken`
+        (?<!\p{L})(?:si|if) (?:lo |la )?(?:quiero|queremos|i want|we want)(?: (?:it|un|una|a))?(?: (?:al|
+        at))? (?=\d{1,2} ?(?:%|percent|por ?ciento)(?: ?(?:[;,]|$)))
+      `,
+      'gu',
+    ),
     'al ',
   ],
   // "5% superfat is what I was after": the one that is wanted.
   [
     new RegExp(
-      `(?<=(?<!\\p{L})${FAT}) (?:is|was|es|era) (?:what|the one|lo que) (?:(?:i|we|yo) )?(?:(?:was|were|am|are|'m) )?(?:after|aiming for|looking for|going for|want(?:ed)?|quiero|queria|busco|buscaba)(?= ?[,;])`,
+      unbroken`
+        (?<=(?<!\p{L})${FAT}) (?:is|was|es|era) (?:what|the one|lo que) (?:(?:i|we|yo) )?(?:(?:was|were|am|
+        are|'m) )?(?:after|aiming for|looking for|going for|want(?:ed)?|quiero|queria|busco|
+        buscaba)(?= ?[,;])
+      `,
       'gu',
     ),
     ' ; ',
@@ -95,7 +139,11 @@ const SAID: readonly (readonly [RegExp, string])[] = [
   // "Karité, que también cuenta para la soda": it is in.
   [
     new RegExp(
-      `,? (?:que|which|that) (?:also |tambien )?(?:counts?|cuentan?|entran?)(?: (?:too|as well|tambien))? (?:for|in|towards|para|en) (?:the |la )?(?:${LYE}|soda)(?: (?:too|as well|tambien))?(?= ?[,;])`,
+      unbroken`
+        ,? (?:que|which|that) (?:also |tambien )?(?:counts?|cuentan?|entran?)(?: (?:too|as well|
+        tambien))? (?:for|in|towards|para|en) (?:the |la )?(?:${LYE}|soda)(?: (?:too|as well|
+        tambien))?(?= ?[,;])
+      `,
       'gu',
     ),
     '',
@@ -103,20 +151,32 @@ const SAID: readonly (readonly [RegExp, string])[] = [
   // "900 g olive, 300 g of it infused with calendula": a part of what was told, all of which is in.
   [
     new RegExp(
-      `, ${MASS} (?:of (?:it|that|which|those)|de (?:el|ella|ese|esos|eso)) (?:is |are |was |esta |estan |va )?(?:infused|steeped|infusionad[oa]s?|macerad[oa]s?)(?: (?:with|in|con|de|en) \\p{L}+)?(?= ?[,;])`,
+      unbroken`
+        , ${MASS} (?:of (?:it|that|which|those)|de (?:el|ella|ese|esos|eso)) (?:is |are |was |esta |estan |
+        va )?(?:infused|steeped|infusionad[oa]s?|macerad[oa]s?)(?: (?:with|in|con|de|en) \p{L}+)?(?= ?[,;])
+      `,
       'gu',
     ),
     '',
   ],
   // "Uno de coco por cada tres de oliva": so many parts of each.
   [
-    /(?<!\p{L})(?:1|un|una|uno|one)(?: partes?)? (?:de|of) (\p{L}+(?: \p{L}+)?) (?:por|for|to)(?: (?:cada|every|each))? (\d)(?: (?:partes?|parts?))? (?:de|of) (\p{L}+)(?= ?[,;])/gu,
+    new RegExp(
+      unbroken`
+        (?<!\p{L})(?:1|un|una|uno|one)(?: partes?)? (?:de|of) (\p{L}+(?: \p{L}+)?) (?:por|for|
+        to)(?: (?:cada|every|each))? (\d)(?: (?:partes?|parts?))? (?:de|of) (\p{L}+)(?= ?[,;])
+      `,
+      'gu',
+    ),
     '1 part $1, $2 parts $3',
   ],
   // "The whole lot of oils is 1000 g", "1 kilo entre oliva 700 y coco 300".
   [
     new RegExp(
-      `(?<!\\p{L})(?:the )?(?:whole|entire) (?:lot|batch|amount|weight) of (?:the |my )?(oils?|fats?)(?: (?:is|are|comes to|weighs|being))? (${MASS})(?!\\p{L})`,
+      unbroken`
+        (?<!\p{L})(?:the )?(?:whole|entire) (?:lot|batch|amount|weight) of (?:the |my )?(oils?|
+        fats?)(?: (?:is|are|comes to|weighs|being))? (${MASS})(?!\p{L})
+      `,
       'gu',
     ),
     ' ; $2 $1 ; ',
@@ -127,17 +187,39 @@ const SAID: readonly (readonly [RegExp, string])[] = [
   ],
   // "Un litro no, 1000 gramos": it was weighed.
   [
-    /(?<!\p{L})(?:(?:\d|un|una|a|one) (?:litros?|lit(?:er|re)s?|tazas?|cups?) no|(?:no|not) (?:\d|un|una|a|one) (?:litros?|lit(?:er|re)s?|tazas?|cups?)),? (?:sino |but )?(?=\d[\d.,]* ?(?:g|gr|gramos|grams?|kg|kilos?|oz)(?!\p{L}))/gu,
+    new RegExp(
+      unbroken`
+        (?<!\p{L})(?:(?:\d|un|una|a|one) (?:litros?|lit(?:er|re)s?|tazas?|cups?) no|(?:no|not) (?:\d|un|una|
+        a|one) (?:litros?|lit(?:er|re)s?|tazas?|cups?)),? (?:sino |but )?(?=\d[\d.,]* ?(?:g|gr|gramos|
+        grams?|kg|kilos?|oz)(?!\p{L}))
+      `,
+      'gu',
+    ),
     '',
   ],
   // "Like we had aboard": of soap that was made elsewhere.
   [
-    /(?<!\p{L})(?:like|como|as) (?:(?:i|we|they) )?(?:had|used to (?:have|make|get)|always (?:had|made)|teniamos|haciamos|usabamos) (?:aboard|ashore|at sea|on (?:the )?(?:boat|ship)|a bordo|en (?:el )?(?:barco|mar))(?= ?(?:[;,]|$))/gu,
+    new RegExp(
+      unbroken`
+        (?<!\p{L})(?:like|como|as) (?:(?:i|we|they) )?(?:had|used to (?:have|make|get)|always (?:had|made)|
+        teniamos|haciamos|usabamos) (?:aboard|ashore|at sea|on (?:the )?(?:boat|ship)|a bordo|
+        en (?:el )?(?:barco|mar))(?= ?(?:[;,]|$))
+      `,
+      'gu',
+    ),
     '',
   ],
   // "Because coconut dries my hands": why, and of how much nothing.
   [
-    /,? (?:because|cos|cuz|porque|ya que) (?:(?:the|el|la) )?\p{L}+ (?:(?:me|nos|le) )?(?:dries|irritates|reseca|seca|irrita)(?: out)?(?: (?:(?:my|our|mi|mis|la|las|los|el) )?(?:skin|hands?|face|piel|manos?|cara|me))?(?: (?:something awful|terribly|badly|so much|a lot|mucho|muchisimo))?(?= ?(?:[;,]|$))/gu,
+    new RegExp(
+      unbroken`
+        ,? (?:because|cos|cuz|porque|ya que) (?:(?:the|el|la) )?\p{L}+ (?:(?:me|nos|le) )?(?:dries|
+        irritates|reseca|seca|irrita)(?: out)?(?: (?:(?:my|our|mi|mis|la|las|los|el) )?(?:skin|hands?|face|
+        piel|manos?|cara|me))?(?: (?:something awful|terribly|badly|so much|a lot|mucho|
+        muchisimo))?(?= ?(?:[;,]|$))
+      `,
+      'gu',
+    ),
     ' ; ',
   ],
   // "Thinking 65% tallow …", at the head of all of it.
@@ -146,13 +228,22 @@ const SAID: readonly (readonly [RegExp, string])[] = [
   [/^([^\d]*(?:^|[;,.] ?))(?:and |y )?(?:another|next|new|otra|nueva)(?: one)? ?: ?(?=\d)/u, '$1; '],
   // "Two on the go: the first is done. The second is …": of the first nothing is weighed.
   [
-    /^[^\d;]{0,40}2 (?:recetas|recipes|batches|tandas|lotes|on the go)(?!\p{L})[^\d]{0,120}?(?:the other|the second|second|la otra|la segunda)(?: one)? (?:is|es|va|lleva) (?=[^;]*\d)/u,
+    new RegExp(
+      unbroken`
+        ^[^\d;]{0,40}2 (?:recetas|recipes|batches|tandas|lotes|on the go)(?!\p{L})[^\d]{0,120}?(?:the other|
+        the second|second|la otra|la segunda)(?: one)? (?:is|es|va|lleva) (?=[^;]*\d)
+      `,
+      'u',
+    ),
     ' ; ',
   ],
   // "My recipe was for 130" is told elsewhere; "me sobra sosa, 87 g justos": lye by its weight.
   [
     new RegExp(
-      `(?<!\\p{L})(?:me (?:sobra|queda|quedan)|tengo|hay|i have|i've|i've got|there's)(?: \\p{L}+)? (${LYE}),? (${MASS})(?: (?:justos?|exact(?:ly|os)|left|nomas))?(?= ?(?:[;,]|$))`,
+      unbroken`
+        (?<!\p{L})(?:me (?:sobra|queda|quedan)|tengo|hay|i have|i've|i've got|
+        there's)(?: \p{L}+)? (${LYE}),? (${MASS})(?: (?:justos?|exact(?:ly|os)|left|nomas))?(?= ?(?:[;,]|$))
+      `,
       'gu',
     ),
     '$2 $1',
@@ -181,7 +272,13 @@ const SAID: readonly (readonly [RegExp, string])[] = [
   ],
   // "The power went out": of no oil.
   [
-    /(?:also |and |y )?(?:the |la )?(?:power|electricity|internet|signal|luz) (?:went|has gone|se (?:fue|corto)|(?:is )?cut)(?: (?:out|off|down))?(?= ?(?:[;,]|$|(?:in|en|so|at) ))/gu,
+    new RegExp(
+      unbroken`
+        (?:also |and |y )?(?:the |la )?(?:power|electricity|internet|signal|luz) (?:went|has gone|se (?:fue|
+        corto)|(?:is )?cut)(?: (?:out|off|down))?(?= ?(?:[;,]|$|(?:in|en|so|at) ))
+      `,
+      'gu',
+    ),
     ' ; ',
   ],
   // "The pork man": who sells it.
@@ -192,7 +289,10 @@ const SAID: readonly (readonly [RegExp, string])[] = [
   // "I forgot to weigh the cocoa butter. It's 60 g on top of 340 g olive": it is in, and that is its weight.
   [
     new RegExp(
-      `(?:(?:i|we) )?forgot to (?:weigh|count|write down) (?:the |my )?(\\p{L}+(?: (?:oil|butter))?)(?: (?:til|until|till) (?:after|later|the end))? ?[;,] (?:it'?s|it was|there'?s|that'?s) (${MASS}) (?:on top of|besides|plus|as well as) `,
+      unbroken`
+        (?:(?:i|we) )?forgot to (?:weigh|count|write down) (?:the |my )?(\p{L}+(?: (?:oil|
+        butter))?)(?: (?:til|until|till) (?:after|later|the end))? ?[;,] (?:it'?s|it was|there'?s|
+        that'?s) (${MASS}) (?:on top of|besides|plus|as well as) `,
       'gu',
     ),
     '$2 $1, ',
@@ -200,18 +300,35 @@ const SAID: readonly (readonly [RegExp, string])[] = [
   // "What superfat did I end up with if it was 130 g lye into …": told beside a check of lye that is weighed.
   [
     new RegExp(
-      `(?:^|(?<=[;,] ?))(?:so )?what(?:'s| is| was)? (?:the |my )?${FAT} (?:did|do|have|will|would|am|was) (?:i|we) (?:(?:end(?:ed)? up|get|have|got|left) ?)+(?:with|at)? ?(?:if|when|from|with) (?:(?:it (?:was|is)|i (?:used?|put|did|do)|there (?:was|is)) )?(?=\\d)`,
+      unbroken`
+        (?:^|(?<=[;,] ?))(?:so )?what(?:'s| is| was)? (?:the |my )?${FAT} (?:did|do|have|will|would|am|
+        was) (?:i|we) (?:(?:end(?:ed)? up|get|have|got|left) ?)+(?:with|at)? ?(?:if|when|from|
+        with) (?:(?:it (?:was|is)|i (?:used?|put|did|do)|there (?:was|is)) )?(?=\d)
+      `,
       'gu',
     ),
     '',
   ],
   // "Me pasé con el oliva, eché 640 en vez de 600", "weighed coconut wrong, got 280 in the pan instead of 200": so much is in it.
   [
-    /(?:se me (?:fue|paso) la mano|me pase|me equivoque) (?:con|en|de) (?:el |la )?(\p{L}+),? (?:y |que )?(?:(?:le )?(?:eche|puse|son|van|cayeron) )?(\d+) ?(?:g|gr|gramos)? (?:en (?:vez|lugar) de|y no) \d+(?: ?(?:g|gr|gramos))?(?= ?(?:[;,]|$))/gu,
+    new RegExp(
+      unbroken`
+        (?:se me (?:fue|paso) la mano|me pase|me equivoque) (?:con|en|de) (?:el |la )?(\p{L}+),? (?:y |
+        que )?(?:(?:le )?(?:eche|puse|son|van|cayeron) )?(\d+) ?(?:g|gr|gramos)? (?:en (?:vez|lugar) de|
+        y no) \d+(?: ?(?:g|gr|gramos))?(?= ?(?:[;,]|$))
+      `,
+      'gu',
+    ),
     ' ; $2 g $1',
   ],
   [
-    /(?:weighed|measured) (?:the )?(\p{L}+) wrong,? (?:got|have|put|there'?s) (\d+) ?(?:g|grams)?(?: in the (?:pan|pot|bowl))? instead of \d+(?: ?(?:g|grams))?(?= ?(?:[;,]|and |$))/gu,
+    new RegExp(
+      unbroken`
+        (?:weighed|measured) (?:the )?(\p{L}+) wrong,? (?:got|have|put|there'?s) (\d+) ?(?:g|
+        grams)?(?: in the (?:pan|pot|bowl))? instead of \d+(?: ?(?:g|grams))?(?= ?(?:[;,]|and |$))
+      `,
+      'gu',
+    ),
     ' ; $2 g $1 ; ',
   ],
   // "A la olla: oliva 700".
@@ -221,7 +338,14 @@ const SAID: readonly (readonly [RegExp, string])[] = [
   ],
   // "Jabón de coco puro para lavar ropa: 1 kg …": which soap, at the head of its recipe.
   [
-    /^(?![^:]*(?<!\p{L})(?:not?|without|sin|old|last|ayer|anterior|half|double|mitad|doble|otr[oa]s?|other|soft|liquid|liquido|shav\p{L}*|shave|cream|blando|afeitar|pasta|potash)(?!\p{L}))(?:(?:an?|the|my|un|el|mi) )?(?:jabon(?:es)?|barra) (?:de )?[^;:,\d]{2,40} ?: ?(?=\d)/u,
+    new RegExp(
+      unbroken`
+        ^(?![^:]*(?<!\p{L})(?:not?|without|sin|old|last|ayer|anterior|half|double|mitad|doble|otr[oa]s?|
+        other|soft|liquid|liquido|shav\p{L}*|shave|cream|blando|afeitar|pasta|potash)(?!\p{L}))(?:(?:an?|
+        the|my|un|el|mi) )?(?:jabon(?:es)?|barra) (?:de )?[^;:,\d]{2,40} ?: ?(?=\d)
+      `,
+      'u',
+    ),
     '',
   ],
   // "Me lo pasas a gramos con la sosa": of what is answered.

@@ -1,6 +1,14 @@
+import { unbroken } from '../../../../over-lines.ts';
+
 /** Another soap than the one that is asked about, which was made before. */
-const FORMER =
-  /(?<!\p{L})(?:(?:the |my )?(?:first|last|previous|other) (?:one|batch|time|soap|loaf|bar|go)|yesterday|last (?:week|month|year|night|time)|(?:la|el|mi) (?:primer[oa]?|ultim[oa]|otr[oa]|anterior)(?: (?:vez|tanda|jabon|lote))?(?: que)?|ayer|(?:la semana|el mes) pasad[oa])(?!\p{L})/u;
+const FORMER = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:the |my )?(?:first|last|previous|other) (?:one|batch|time|soap|loaf|bar|go)|yesterday|
+    last (?:week|month|year|night|time)|(?:la|el|mi) (?:primer[oa]?|ultim[oa]|otr[oa]|anterior)(?: (?:vez|
+    tanda|jabon|lote))?(?: que)?|ayer|(?:la semana|el mes) pasad[oa])(?!\p{L})
+  `,
+  'u',
+);
 /** Opens what is made now. */
 const NOW =
   /^[\s,]*(?:(?:so|but|and|y|pero|bueno) )?(?:this (?:one|time)|now|today|ahora|hoy|est[ae] (?:vez|es|lleva|tanda|jabon)|para est[ae])(?!\p{L})/u;

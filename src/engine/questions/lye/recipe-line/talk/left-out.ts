@@ -1,10 +1,17 @@
 import { knownOil } from '../../../../batch/oils/find-oil.ts';
+import { unbroken } from '../../../../over-lines.ts';
 
 const LEFT_OUT = [
   '(?:and |but )?(?:leave|leaving|left|take|taking|took|keep|keeping) (?:the |my |that )?(NAME) (?:out|off)(?: of it)?',
-  '(?:forget|ignore|never mind|scrap|skip|drop)(?: about)? (?:the |my |that )?(NAME)(?: (?:i|we) (?:said|told you(?: about)?|mentioned|had)(?: (?:before|earlier|yesterday))?)?',
+  unbroken`
+    (?:forget|ignore|never mind|scrap|skip|drop)(?: about)? (?:the |my |that )?(NAME)(?: (?:i|we) (?:said|
+    told you(?: about)?|mentioned|had)(?: (?:before|earlier|yesterday))?)?
+  `,
   '(?<!\\d ?(?:g|gr|gramos|kg|kilos?|oz|onzas?|%)? ?(?:de |of )?)(NAME) no (?:tengo|tenemos|hay|hubo|consegui|encontre|me queda|le pongo|uso)',
-  '(?:olvid[ae](?:te|lo)?|olvidemos|olvidense|dejemos)(?: de| afuera)?(?: (?:el|la|lo de(?:l| la)?))? (NAME)(?: (?:que (?:te |les )?(?:dije|puse|mencione)|afuera|fuera))?',
+  unbroken`
+    (?:olvid[ae](?:te|lo)?|olvidemos|olvidense|dejemos)(?: de| afuera)?(?: (?:el|la|
+    lo de(?:l| la)?))? (NAME)(?: (?:que (?:te |les )?(?:dije|puse|mencione)|afuera|fuera))?
+  `,
 ].map(
   one =>
     new RegExp(

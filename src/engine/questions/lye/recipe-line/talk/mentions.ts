@@ -1,3 +1,4 @@
+import { unbroken } from '../../../../over-lines.ts';
 import { PERSON } from '../doubts/beside-oils.ts';
 import type { Item, Name } from '../items/item.ts';
 import { isMeasure, isName, isOil, type Pair, type Part } from '../settling/parts.ts';
@@ -15,11 +16,23 @@ export function withoutOthers(items: readonly Item[]): readonly Item[] {
 }
 
 /** What is said of an oil without touching how much of it there is. */
-const OPINION =
-  /(?<!\p{L})(?:too much|a lot|mucho|demasiad[oa]|all|only|just|plain|puro|todo|nothing else|stays|por vencer\p{L}*|about to (?:turn|go off|expire)|needs? using(?: up)?|rancid|enranci\p{L}+|go(?:es)? off|smells?|huele|hard|soft|chang(?:e|es) the lye|cambia la sosa|lo sac\p{L}+|lye (?:for|of|with)|sosa (?:con|de|del|para)|whats?|que (?:es|tal))(?!\p{L})/u;
+const OPINION = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:too much|a lot|mucho|demasiad[oa]|all|only|just|plain|puro|todo|nothing else|stays|
+    por vencer\p{L}*|about to (?:turn|go off|expire)|needs? using(?: up)?|rancid|enranci\p{L}+|
+    go(?:es)? off|smells?|huele|hard|soft|chang(?:e|es) the lye|cambia la sosa|lo sac\p{L}+|lye (?:for|of|
+    with)|sosa (?:con|de|del|para)|whats?|que (?:es|tal))(?!\p{L})
+  `,
+  'u',
+);
 /** Whence an oil came, how it looks, and how its weighing went: of whatever is weighed there. */
 const TOLD_OF_IT = new RegExp(
-  `(?<!\\p{L})(?:(?:was|is) an? (?:\\p{L}+ )?(?:present|gift|bargain)|(?:came|comes?|is|are) (?:from|out of)|(?:es|son|viene|vienen) de (?:mis?|l[ao]s?|nuestr[oa]s?)(?! ${PERSON}(?!\\p{L}))|estaba en oferta|(?:es|son) (?:bien |muy )?(?:espes[oa]|oloros[oa]|pur[oa]|car[oa])s?|se derritio|estaban? (?:fundid|derretid)[oa]s?|(?:weighed|pes[eao]\\p{L}*) (?:again|otra vez|de nuevo))(?!\\p{L})`,
+  unbroken`
+    (?<!\p{L})(?:(?:was|is) an? (?:\p{L}+ )?(?:present|gift|bargain)|(?:came|comes?|is|are) (?:from|out of)|
+    (?:es|son|viene|vienen) de (?:mis?|l[ao]s?|nuestr[oa]s?)(?! ${PERSON}(?!\p{L}))|estaba en oferta|(?:es|
+    son) (?:bien |muy )?(?:espes[oa]|oloros[oa]|pur[oa]|car[oa])s?|se derritio|estaban? (?:fundid|
+    derretid)[oa]s?|(?:weighed|pes[eao]\p{L}*) (?:again|otra vez|de nuevo))(?!\p{L})
+  `,
   'u',
 );
 /** "Ignore the castor", "I'm keeping the lard for pastry": an oil whose amount was told is spoken of once more. */

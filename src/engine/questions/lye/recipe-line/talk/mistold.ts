@@ -1,4 +1,5 @@
 import { knownOil } from '../../../../batch/oils/find-oil.ts';
+import { unbroken } from '../../../../over-lines.ts';
 import { decimal } from '../../amounts/words.ts';
 
 /*
@@ -7,17 +8,34 @@ import { decimal } from '../../amounts/words.ts';
  */
 const UNIT = '(?:g|gr|gramos|grams?|oz|onzas?|ounces?|kg|kilos?|%)';
 const OIL = '(?<oil>(?:aceite de |manteca de )?\\p{L}+(?: (?:oil|butter|kernel))?)';
-const WROTE =
-  '(?:(?:i|yo) )?(?:said|typed|wrote|had (?:said|typed|written|put down)|put down|told you|dije|escribi|teclee|anote|donde (?:dije|puse|decia|dice)|where (?:i|it) (?:said|wrote|typed|says))';
+const WROTE = unbroken`
+  (?:(?:i|yo) )?(?:said|typed|wrote|had (?:said|typed|written|put down)|put down|told you|dije|escribi|
+  teclee|anote|donde (?:dije|puse|decia|dice)|where (?:i|it) (?:said|wrote|typed|says))
+`;
 const SLIP = new RegExp(
-  `(?<=^|[;,] ?(?:(?:sorry|perdon|ay|oops|and|y|but|pero|rectifico|correction|correccion)[^;,\\d]{0,30}[;,:] ?)?)(?:and |y |but |pero |sorry |perdon )?${WROTE} (?<figure>\\d[\\d.,]*) ?${UNIT}?(?: (?:of|de))?(?: (?:the|my|el|la))? ${OIL}(?: (?:earlier|before|above|antes|arriba|ayer|yesterday)(?: on)?| in my (?:last|first) (?:text|message|post))*(?<more>(?: ?[;,] ?(?:(?:that|which|it|eso) (?:was|is|fue|era|es)(?: (?:a|un|my|mi|an))? (?:slip|typo|mistake|error|wrong|dedazo|lapsus|errata)|(?:scrap|scratch|forget|ignore|olvid\\p{L}+) (?:that|it|eso|lo)|my (?:mistake|bad)|(?:that|it)['’]s wrong|wrong|mal))*)(?: ?[;,]? ?(?:lease|read|it['’]?s|it is|should (?:be|read|say)|es|son|era|eran|no|not that|is|make it) (?<again>\\d[\\d.,]*(?: ?${UNIT})?)(?: ${OIL.replace('oil>', 'same>')})?)?(?: ?[;,] ?(?<right>\\d[\\d.,]*) ?${UNIT}? (?:is|es) (?:right|correct|el bueno|lo correcto|it))?`,
+  unbroken`
+    (?<=^|[;,] ?(?:(?:sorry|perdon|ay|oops|and|y|but|pero|rectifico|correction|
+    correccion)[^;,\d]{0,30}[;,:] ?)?)(?:and |y |but |pero |sorry |
+    perdon )?${WROTE} (?<figure>\d[\d.,]*) ?${UNIT}?(?: (?:of|de))?(?: (?:the|my|el|
+    la))? ${OIL}(?: (?:earlier|before|above|antes|arriba|ayer|yesterday)(?: on)?| in my (?:last|
+    first) (?:text|message|post))*(?<more>(?: ?[;,] ?(?:(?:that|which|it|eso) (?:was|is|fue|era|es)(?: (?:a|
+    un|my|mi|an))? (?:slip|typo|mistake|error|wrong|dedazo|lapsus|errata)|(?:scrap|scratch|forget|ignore|
+    olvid\p{L}+) (?:that|it|eso|lo)|my (?:mistake|bad)|(?:that|it)['’]s wrong|wrong|
+    mal))*)(?: ?[;,]? ?(?:lease|read|it['’]?s|it is|should (?:be|read|say)|es|son|era|eran|no|not that|is|
+    make it) (?<again>\d[\d.,]*(?: ?${UNIT})?)
+    (?: ${OIL.replace('oil>', 'same>')})?)?(?: ?[;,] ?(?<right>\d[\d.,]*) ?${UNIT}? (?:is|es) (?:right|
+    correct|el bueno|lo correcto|it))?
+  `,
   'gu',
 );
 
 const weightsOf = (line: string, oil: string): readonly number[] => {
   const name = oil.replace(/^(?:aceite|manteca) de | (?:oil|butter)$/gu, '');
   const pattern = new RegExp(
-    `(?<![\\d.,])(\\d[\\d.,]*) ?(?:${UNIT})?(?: (?:of|de))?(?: (?:the|aceite de|manteca de))? ${name}(?!\\p{L})|(?<!\\p{L})${name}(?: (?:oil|butter))? ?[:=]? ?(\\d[\\d.,]*)`,
+    unbroken`
+      (?<![\d.,])(\d[\d.,]*) ?(?:${UNIT})?(?: (?:of|de))?(?: (?:the|aceite de|
+      manteca de))? ${name}(?!\p{L})|(?<!\p{L})${name}(?: (?:oil|butter))? ?[:=]? ?(\d[\d.,]*)
+    `,
     'gu',
   );
   return [...line.matchAll(pattern)].map(([, one, other]) => decimal((one ?? other)!.replace(/[.,]$/u, '')));

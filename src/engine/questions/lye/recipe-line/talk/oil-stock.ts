@@ -1,17 +1,28 @@
+import { unbroken } from '../../../../over-lines.ts';
 import { knownOil } from '../../../../batch/oils/find-oil.ts';
 import { figureText } from '../../../../quantities/for-readers.ts';
 import { COUNT, decimal, gramsOf, MASS } from '../../amounts/words.ts';
 
 /** Oils that are mixed in stock, as makers name them. */
-const STOCK =
-  /(?<!\p{L})(?:(?:oil|oils) (?:master ?batch|blend|mix|stock)|(?:master ?batch|blend|mix|stock) of (?:my |the )?oils?|mezcla madre(?: de(?: los)? aceites?)?|(?:mezcla|mix) de(?: los)? aceites?)(?!\p{L})/u;
+const STOCK = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:oil|oils) (?:master ?batch|blend|mix|stock)|(?:master ?batch|blend|mix|stock) of (?:my |
+    the )?oils?|mezcla madre(?: de(?: los)? aceites?)?|(?:mezcla|mix) de(?: los)? aceites?)(?!\p{L})
+  `,
+  'u',
+);
 const SHARE = new RegExp(
   `(${COUNT}) ?(?:%|percent|por ciento) (?:of |de )?(?:aceite de )?(\\p{L}+(?: (?:kernel|butter|bran))?)(?: oil)?`,
   'gu',
 );
 /** How much of it is taken; what goes in beside it has a weight of its own. */
 const TAKEN = new RegExp(
-  `,? ?(?:(?:and|y|so) )?(?:(?:i|we|i'm|i'll|yo) )?(?:am )?(?:take|taking|took|scoop(?:ed|ing)?|use|using|weigh(?:ed|ing)? ?(?:out)?|saco|saque|tomo|tome|uso|peso|pese) (${MASS})(?: (?:of|de) (?:it|that|this|(?:my|the|la|mi|esa) )?(?:(?:oil )?(?:master ?batch|blend|mix|stock)(?: of oils)?|mezcla(?: madre)?|eso|ella)?)?`,
+  unbroken`
+    ,? ?(?:(?:and|y|so) )?(?:(?:i|we|i'm|i'll|yo) )?(?:am )?(?:take|taking|took|scoop(?:ed|ing)?|use|using|
+    weigh(?:ed|ing)? ?(?:out)?|saco|saque|tomo|tome|uso|peso|pese) (${MASS})(?: (?:of|de) (?:it|that|this|
+    (?:my|the|la|mi|esa) )?(?:(?:oil )?(?:master ?batch|blend|mix|stock)(?: of oils)?|mezcla(?: madre)?|eso|
+    ella)?)?
+  `,
   'u',
 );
 const WHOLE = 100;

@@ -1,11 +1,22 @@
+import { unbroken } from '../../../../over-lines.ts';
 import { amountText } from '../../../../quantities/for-readers.ts';
 import { withOneMore } from '../../amounts/as-typed.ts';
 
 /** The pound of 500 g and others that markets go by, told with what it has; the avoirdupois one, 453.6 g, needs no telling. */
-const TOLD =
-  /,? ?(?:(?:pero|and|y|are|son|the|las|mis|my|en|in|de) )*(?:libras?|pounds?) (?:(?:son|es|are|is) )?(?:de|of|at) (?<grams>[3-5]\d\d) ?(?:g|gr|gramos|grams?)(?: cada una| each)?(?!\p{L})/gu;
-const POUNDS =
-  /(?<![\d.,/])(?<count>\d+(?:[.,]\d+)?|\d+\/\d+|\d+ \d\/\d) ?(?<unit>libras?|pounds?|lbs?)(?!\p{L})(?: (?:de|of) (?<own>[3-5]\d\d) ?(?:g|gr|gramos|grams?)(?!\p{L}))?/gu;
+const TOLD = new RegExp(
+  unbroken`
+    ,? ?(?:(?:pero|and|y|are|son|the|las|mis|my|en|in|de) )*(?:libras?|pounds?) (?:(?:son|es|are|
+    is) )?(?:de|of|at) (?<grams>[3-5]\d\d) ?(?:g|gr|gramos|grams?)(?: cada una| each)?(?!\p{L})
+  `,
+  'gu',
+);
+const POUNDS = new RegExp(
+  unbroken`
+    (?<![\d.,/])(?<count>\d+(?:[.,]\d+)?|\d+\/\d+|\d+ \d\/\d) ?(?<unit>libras?|pounds?|
+    lbs?)(?!\p{L})(?: (?:de|of) (?<own>[3-5]\d\d) ?(?:g|gr|gramos|grams?)(?!\p{L}))?
+  `,
+  'gu',
+);
 /** Whoever says more of it than what it has leaves it open which pound was weighed. */
 const IN_DOUBT =
   /(?<!\p{L})(?:not sure|no se|ni se|creo|think|maybe|perhaps|quiza|or|o|gringa?s?|american[oa]?s?|inglesa?s?|english|otra|other|pero mi|but my)(?!\p{L})/u;

@@ -1,8 +1,11 @@
 import { knownOil } from '../../../../batch/oils/find-oil.ts';
+import { unbroken } from '../../../../over-lines.ts';
 import { OUNCE_G } from '../../../../quantities/units.ts';
 
-const AMOUNT =
-  '(?<figure>\\d+(?:[.,]\\d+)?) ?(?<unit>g|gr|grams?|gramos?|ml|oz|ounces?|onzas?|%|percent|por ciento|drops?|gotas?|tsps?|teaspoons?|cdtas?|cucharaditas?)(?: (?:of|de))?';
+const AMOUNT = unbroken`
+  (?<figure>\d+(?:[.,]\d+)?) ?(?<unit>g|gr|grams?|gramos?|ml|oz|ounces?|onzas?|%|percent|por ciento|drops?|
+  gotas?|tsps?|teaspoons?|cdtas?|cucharaditas?)(?: (?:of|de))?
+`;
 /** Most of a scent, grams: more under such a name may be an oil, and is asked for (usual rates are 3 % of the oils; common practice, no source). */
 const MOST = 100;
 const WHEN = '(?: (?:at|at the|in|en|en la|al|for|para) (?:trace|end|traza|final|scent|olor))?';

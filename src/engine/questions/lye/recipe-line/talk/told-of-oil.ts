@@ -1,4 +1,5 @@
 import { knownOil } from '../../../../batch/oils/find-oil.ts';
+import { unbroken } from '../../../../over-lines.ts';
 import { FAT, LYE } from '../../amounts/words.ts';
 import { isHarmlessBesideOil, PERSON } from '../doubts/beside-oils.ts';
 import { isOfElse } from './clauses-of-else.ts';
@@ -10,43 +11,108 @@ import { isOfElse } from './clauses-of-else.ts';
  */
 
 const DET = '(?:(?:the|my|our|that|this|el|la|los|las|mi|lo|ese|esa|este|esta)(?: own)? )';
-const ADVERB =
-  '(?:really|very|so|just|also|already|all|quite|still|now|even|too|rather|pretty|ever|bit|muy|bien|tan|ya|todo|toda|todavia|tambien|super|re|bastante|medio|algo|casi|asi|gracias a dios)';
-const BE = `(?:is|was|['’]s|are|were|be|looks?|looked|smells?|smelled|smelt|feels?|tastes?|tasted|turned out|came out|comes out|seems?|es|era|son|esta|estaba|quedo|salio|sale|resulto(?: ser)?|parece|se ve|huele|olia|sabe|(?:tiene|tenia|has|had)(?: an?| un| una| buen| muy| mucho| the| el)*(?= (?:olor|color|smell|colour|aroma|sabor|taste|look)(?!\\p{L}))|cost|costo)`;
+const ADVERB = unbroken`
+  (?:really|very|so|just|also|already|all|quite|still|now|even|too|rather|pretty|ever|bit|muy|bien|tan|ya|
+  todo|toda|todavia|tambien|super|re|bastante|medio|algo|casi|asi|gracias a dios)
+`;
+const BE = unbroken`
+  (?:is|was|['’]s|are|were|be|looks?|looked|smells?|smelled|smelt|feels?|tastes?|tasted|turned out|came out|
+  comes out|seems?|es|era|son|esta|estaba|quedo|salio|sale|resulto(?: ser)?|parece|se ve|huele|olia|sabe|
+  (?:tiene|tenia|has|had)(?: an?| un| una| buen| muy| mucho| the| el)*(?= (?:olor|color|smell|colour|aroma|
+  sabor|taste|look)(?!\p{L}))|cost|costo)
+`;
 /** Nothing of these may stand in what is told: places, shares, what is yet to be, what else is in it, denials. */
 const OPEN = new RegExp(
-  `(?<!\\p{L})(?:no(?!t bad)|not(?! bad)|n't|never|nunca|ni|nor|low|high|little|poc[oa]|scant\\p{L}*|olvid\\p{L}*|forg[eo]t\\p{L}*|crema|cream\\p{L}*|nata|whey|suero|paste|pasta|to be|ser (?!buen|muy|car|lind|bonit|ric|pur)|(?:present|gift|given|sent|brought|regalo|regalad[oa]) (?:to|for|a|para)(?! (?:me|us|mi|nosotr[oa]s) *$)|none|nothing|(?<! a )nada|sin|without|\\p{L}+n['’]t|only|instead|except|menos|less|more|mas|extra|half|mitad|medi[oa] (?=\\p{L}+ad)|third|quarter|part|parte|partly|some|bit of|rest|resto|most|other|otr[oa]s?|another|next|new recipe|swap\\p{L}*|chang\\p{L}*|cambi\\p{L}*|replac\\p{L}*|left|leave|dej\\p{L}*|out(?! of (?:this world|the freezer|the fridge))|off(?! the)|gone|missing|falt\\p{L}*|short|over|away|back|spill\\p{L}*|spilt|derram\\p{L}*|drop\\p{L}*|fell|cay\\p{L}*|lost|lose|perd\\p{L}*|sold|vend\\p{L}*|lent|prest\\p{L}*|borrow\\p{L}*|owe\\p{L}*|deb\\p{L}*|return\\p{L}*|devol\\p{L}*|keep\\p{L}*|kept|guard\\p{L}*|sav(?:e|ing|ed)|spare|apart\\p{L}*|reserv\\p{L}*|would|should|could|might|may|maybe|perhaps|quiza\\p{L}*|creo|think|thought|guess\\p{L}*|suppos\\p{L}*|if|si|unless|until|hasta|later|despues|luego|after|tomorrow|manana|when|cuando|will|going to|gonna|wait\\p{L}*|coming|on (?:its|the|order)|order\\p{L}*|en camino|pending|pendiente|want\\p{L}*|need\\p{L}*|quier\\p{L}*|optional|approx\\p{L}*|about|roughly|unos|eye|ojo|water\\p{L}*|wet|agua\\p{L}*|mojad\\p{L}*|milk\\p{L}*|leche|salt\\p{L}*|sal|sugar|azucar|flour|harina|honey|miel(?<!como (?:la )?miel)|jelly|meat|carne|bone|bones|hueso|huesos|rind|solids?|crumbs|herbs?|flowers?|petals|flores|hierbas|leaves|hojas|mix\\p{L}*|blend\\p{L}*|mezcl\\p{L}*|cut|cortad[oa]|dilut\\p{L}*|dilui\\p{L}*|added|thinned|emulsif\\p{L}*|saponif\\p{L}*|soap already|fraction\\p{L}*|fraccionad\\p{L}*|hydrogen\\p{L}*|hidrogenad\\p{L}*|spread|margarin\\p{L}*|substitut\\p{L}*|fake|falso|(?:es|era|son) del? (?:(?:mi|la|su|tu|un|una|el) )?${PERSON}|label\\p{L}*|etiqueta|says?|said|dice|pone|double|twice(?! (?:strained|filtered|rendered))|doble|weigh\\p{L}*|pes(?:a|e|o|ado|ada|aba|amos|ar)|scale|balanza|bascula|jar|lid|tara|tare\\p{L}*|${PERSON}['’]s|hers|his|theirs|suy[oa]|mine|car|coche|carro|garage|garaje|shed|cupboard|pantry|alacena|despensa|fridge|freezer|nevera|shelf|shop|store|tienda|drawer|attic|cellar|bodega|sotano|boot|counter|encimera|floor|suelo|piso|bin|basura|bowl|tub|bucket|otra olla)(?!\\p{L})`,
+  unbroken`
+    (?<!\p{L})(?:no(?!t bad)|not(?! bad)|n't|never|nunca|ni|nor|low|high|little|poc[oa]|scant\p{L}*|
+    olvid\p{L}*|forg[eo]t\p{L}*|crema|cream\p{L}*|nata|whey|suero|paste|pasta|to be|ser (?!buen|muy|car|
+    lind|bonit|ric|pur)|(?:present|gift|given|sent|brought|regalo|regalad[oa]) (?:to|for|a|para)(?! (?:me|
+    us|mi|nosotr[oa]s) *$)|none|nothing|(?<! a )nada|sin|without|\p{L}+n['’]t|only|instead|except|menos|
+    less|more|mas|extra|half|mitad|medi[oa] (?=\p{L}+ad)|third|quarter|part|parte|partly|some|bit of|rest|
+    resto|most|other|otr[oa]s?|another|next|new recipe|swap\p{L}*|chang\p{L}*|cambi\p{L}*|replac\p{L}*|left|
+    leave|dej\p{L}*|out(?! of (?:this world|the freezer|the fridge))|off(?! the)|gone|missing|falt\p{L}*|
+    short|over|away|back|spill\p{L}*|spilt|derram\p{L}*|drop\p{L}*|fell|cay\p{L}*|lost|lose|perd\p{L}*|sold|
+    vend\p{L}*|lent|prest\p{L}*|borrow\p{L}*|owe\p{L}*|deb\p{L}*|return\p{L}*|devol\p{L}*|keep\p{L}*|kept|
+    guard\p{L}*|sav(?:e|ing|ed)|spare|apart\p{L}*|reserv\p{L}*|would|should|could|might|may|maybe|perhaps|
+    quiza\p{L}*|creo|think|thought|guess\p{L}*|suppos\p{L}*|if|si|unless|until|hasta|later|despues|luego|
+    after|tomorrow|manana|when|cuando|will|going to|gonna|wait\p{L}*|coming|on (?:its|the|order)|
+    order\p{L}*|en camino|pending|pendiente|want\p{L}*|need\p{L}*|quier\p{L}*|optional|approx\p{L}*|about|
+    roughly|unos|eye|ojo|water\p{L}*|wet|agua\p{L}*|mojad\p{L}*|milk\p{L}*|leche|salt\p{L}*|sal|sugar|
+    azucar|flour|harina|honey|miel(?<!como (?:la )?miel)|jelly|meat|carne|bone|bones|hueso|huesos|rind|
+    solids?|crumbs|herbs?|flowers?|petals|flores|hierbas|leaves|hojas|mix\p{L}*|blend\p{L}*|mezcl\p{L}*|cut|
+    cortad[oa]|dilut\p{L}*|dilui\p{L}*|added|thinned|emulsif\p{L}*|saponif\p{L}*|soap already|
+    fraction\p{L}*|fraccionad\p{L}*|hydrogen\p{L}*|hidrogenad\p{L}*|spread|margarin\p{L}*|substitut\p{L}*|
+    fake|falso|(?:es|era|son) del? (?:(?:mi|la|su|tu|un|una|el) )?${PERSON}|label\p{L}*|etiqueta|says?|said|
+    dice|pone|double|twice(?! (?:strained|filtered|rendered))|doble|weigh\p{L}*|pes(?:a|e|o|ado|ada|aba|
+    amos|ar)|scale|balanza|bascula|jar|lid|tara|tare\p{L}*|${PERSON}['’]s|hers|his|theirs|suy[oa]|mine|car|
+    coche|carro|garage|garaje|shed|cupboard|pantry|alacena|despensa|fridge|freezer|nevera|shelf|shop|store|
+    tienda|drawer|attic|cellar|bodega|sotano|boot|counter|encimera|floor|suelo|piso|bin|basura|bowl|tub|
+    bucket|otra olla)(?!\p{L})
+  `,
   'u',
 );
 /** What an oil is beside its look: where it stands, whose it is, what it is for, what else is in it. */
 const ELSEWHERE = new RegExp(
-  `(?<!\\p{L})(?:in|at|on|inside|under|behind|beside|with|for|by|en|con|para|pa|junto|donde|where|it|them|${PERSON}|(?:puro |pura |solo )?(?:aroma|esencia|essence|fragrance|perfume|scent\\p{L}*|perfumad\\p{L}+)(?<!smells? of \\p{L}+))(?!\\p{L})|['’]s$|^(?:es|era|son|is|was) (?:de (?:la |el |mi |mis |su |un |una )?\\p{L}*(?:masaje|pelo|cocina)|ours|yours|hers)`,
+  unbroken`
+    (?<!\p{L})(?:in|at|on|inside|under|behind|beside|with|for|by|en|con|para|pa|junto|donde|where|it|them|
+    ${PERSON}|(?:puro |pura |solo )?(?:aroma|esencia|essence|fragrance|perfume|scent\p{L}*|
+    perfumad\p{L}+)(?<!smells? of \p{L}+))(?!\p{L})|['’]s$|^(?:es|era|son|is|was) (?:de (?:la |el |mi |mis |
+    su |un |una )?\p{L}*(?:masaje|pelo|cocina)|ours|yours|hers)
+  `,
   'u',
 );
 const FREE = "[\\p{L}'’ -]";
-const BEFORE =
-  '(?:strained|filtered|sieved|rendered|melted|clarified|washed|cleaned|skimmed|softened|warmed|thawed|settled|colad[oa]|filtrad[oa]|derretid[oa]|clarificad[oa]|lavad[oa]|limpi[oa]|tamizad[oa]|fundid[oa])';
+const BEFORE = unbroken`
+  (?:strained|filtered|sieved|rendered|melted|clarified|washed|cleaned|skimmed|softened|warmed|thawed|
+  settled|colad[oa]|filtrad[oa]|derretid[oa]|clarificad[oa]|lavad[oa]|limpi[oa]|tamizad[oa]|fundid[oa])
+`;
 const BEFORE_I =
   '(?:cole|colamos|filtre|filtramos|derreti|derretimos|clarifique|lave|limpie|fundi|tamice|strained|filtered|rendered|melted|clarified|washed|sieved|skimmed)';
-const TIMES =
-  '(?: (?:myself|slowly|gently|well|twice|(?:two|three|\\d|dos|tres|2|3) (?:times|veces)|por (?:un |una )?(?:trapo|manta|tela|colador|gasa)|through (?:a |the )?(?:cloth|sieve|muslin|coffee filter|filter)|yo mism[oa]|anoche|ayer|esta manana|hoy|last night|yesterday|this morning|today|(?:on )?(?:mon|tues|wednes|thurs|fri|satur|sun)day|el (?:lunes|martes|miercoles|jueves|viernes|sabado|domingo)|ya))*';
+const TIMES = unbroken`
+  (?: (?:myself|slowly|gently|well|twice|(?:two|three|\d|dos|tres|2|3) (?:times|veces)|por (?:un |
+  una )?(?:trapo|manta|tela|colador|gasa)|through (?:a |the )?(?:cloth|sieve|muslin|coffee filter|filter)|
+  yo mism[oa]|anoche|ayer|esta manana|hoy|last night|yesterday|this morning|today|(?:on )?(?:mon|tues|
+  wednes|thurs|fri|satur|sun)day|el (?:lunes|martes|miercoles|jueves|viernes|sabado|domingo)|ya))*
+`;
 const FROM = `(?:(?:straight |all |fresh )?(?:from|off|out of)|del?) ${FREE}{2,50}`;
 const TOLD: readonly string[] = [
   // Whence it came, when that is done.
   `(?:${ADVERB} )*(?:came|comes|come|is|was|['’]s|are|were|es|viene|vino|son|era|esta|fue)? ?(?:${ADVERB} )*${FROM}`,
-  `(?:${ADVERB} )*(?:was|is|['’]s|were|fue|es|era)? ?(?:an? |un |una )?(?:${ADVERB} )*(?:present|gift|bargain|swap|prize|treat|leftover|inherited|given to (?:me|us)|sent|brought|regalo|herencia|premio|trueque|oferta|ganga|regalad[oa])(?: ${FREE}{2,40})?`,
-  `(?:que )?(?:me|nos) ?(?:l[oa]s?|l[oa])? ?(?:la |lo |las |los )?(?:regal(?:o|aron)|dio|dieron|trajo|trajeron|mando|mandaron|llego|llegaron|vendio|vendieron|consigui\\p{L}+|junte)(?: ${FREE}{2,50})?`,
+  unbroken`
+    (?:${ADVERB} )*(?:was|is|['’]s|were|fue|es|era)? ?(?:an? |un |una )?(?:${ADVERB} )*(?:present|gift|
+    bargain|swap|prize|treat|leftover|inherited|given to (?:me|us)|sent|brought|regalo|herencia|premio|
+    trueque|oferta|ganga|regalad[oa])(?: ${FREE}{2,40})?
+  `,
+  unbroken`
+    (?:que )?(?:me|nos) ?(?:l[oa]s?|l[oa])? ?(?:la |lo |las |los )?(?:regal(?:o|aron)|dio|dieron|trajo|
+    trajeron|mando|mandaron|llego|llegaron|vendio|vendieron|consigui\p{L}+|junte)(?: ${FREE}{2,50})?
+  `,
   `(?:ya )?(?:se |te )l[oa]s? (?:compre|compramos)(?: ${FREE}{2,50})?`,
-  `(?:ya )?(?:l[oa]s? )(?:compre|compramos|consegui|conseguimos|traje|trajimos|junte|juntamos|encontre|saque|hice|hicimos|prensa|prense|herede)(?: ${FREE}{2,50})?`,
-  `(?:que )?(?:i|we|he|she|they|\\p{L}+|(?:a|my|the|our) \\p{L}+) (?:bought|got|found|made|rendered|pressed|brought|sent|gave me|gave us|presses|renders) (?:it|them|her|him|mine|ours)(?: ${FREE}{2,40})?`,
+  unbroken`
+    (?:ya )?(?:l[oa]s? )(?:compre|compramos|consegui|conseguimos|traje|trajimos|junte|juntamos|encontre|
+    saque|hice|hicimos|prensa|prense|herede)(?: ${FREE}{2,50})?
+  `,
+  unbroken`
+    (?:que )?(?:i|we|he|she|they|\p{L}+|(?:a|my|the|our) \p{L}+) (?:bought|got|found|made|rendered|pressed|
+    brought|sent|gave me|gave us|presses|renders) (?:it|them|her|him|mine|ours)(?: ${FREE}{2,40})?
+  `,
   `(?:took|tardo|tarda) ${FREE}{2,40}`,
   `(?:${ADVERB} )*(?:espes[oa]|thick|cloudy|turbi[oa]|green|verde|rancid|ranci[oa]|rico|rica)(?: (?:as|like|como) ${FREE}{2,25})?`,
   // What was done to it before it was weighed.
   `(?:(?:is|was|are|were|['’]s|has|have|had|been|got|gets|esta|estaba|fue|ha sido|se|me) )*(?:${ADVERB} )*${BEFORE}${TIMES}`,
   `(?:ya )?(?:l[oa]s? |i |we |se )(?:ya )?(?:${BEFORE_I}|derritio)(?: (?:it|them|her))?(?: sol[oa])?${TIMES}`,
   // That it is in, and why.
-  "(?:(?:is|['’]s|are|was|it|ya|esta|va|son) )*(?:went|gone|goes|going|entro|entraron|va|esta|fue)? ?(?:in|in last|in first|in too|in as well|in already|in the pot|in the pan|dentro|adentro|en la olla)(?: (?:already|ya|now|too|last|first|fine|with the rest|al ultimo|primero|tambien|todo|toda))*",
-  `(?:is |es |va |['’]s |goes in )?(?:in )?(?:for|para|por) (?:the |la |el |mas |more |extra )?(?:hardness|lather|bubbles|foam|conditioning|moisture|slip|cream|shine|skin|hands|dureza|espuma|burbujas|suavidad|brillo|piel|manos|humectar|hidratar)(?: ${FREE}{2,30})?`,
+  unbroken`
+    (?:(?:is|['’]s|are|was|it|ya|esta|va|son) )*(?:went|gone|goes|going|entro|entraron|va|esta|fue)? ?(?:in|
+    in last|in first|in too|in as well|in already|in the pot|in the pan|dentro|adentro|
+    en la olla)(?: (?:already|ya|now|too|last|first|fine|with the rest|al ultimo|primero|tambien|todo|
+    toda))*
+  `,
+  unbroken`
+    (?:is |es |va |['’]s |goes in )?(?:in )?(?:for|para|por) (?:the |la |el |mas |more |extra )?(?:hardness|
+    lather|bubbles|foam|conditioning|moisture|slip|cream|shine|skin|hands|dureza|espuma|burbujas|suavidad|
+    brillo|piel|manos|humectar|hidratar)(?: ${FREE}{2,30})?
+  `,
 ];
 const CONJ =
   '(?:and|but|so|because|cos|since|though|oh|also|btw|y|e|pero|que|porque|aunque|asi que|pues|ah|por cierto)';

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../../over-lines.ts';
 import { LYE, THINGS } from './things.ts';
 
 const SUPERFAT = THINGS.superfat;
@@ -11,9 +12,16 @@ const OF_LYE = `(?:${THE}${FIGURE} (?:of |de )?${THE}${LYE}|${THE}${LYE}(?: ${FI
 export const ASPECTS = {
   /** Does it change the lye, is it counted for it? */
   changesLye: [
-    `(?:chang\\w+|alter\\w*|affect\\w*|influence\\w*|throw\\w*(?: \\w+){0,2} (?:out|off)|mess\\w* (?:with|up)|adjust\\w*|redo|rework|recalculat\\w*|cambia\\w*|altera\\w*|afecta\\w*|modifica\\w*|varia\\w*|recalcul\\w*|ajust\\w*)(?: (?:the|my|your|how much|la|el|mi|lo|en|algo|anything|a|al|que|cuanta|in))* ${OF_LYE}`,
+    unbroken`
+      (?:chang\w+|alter\w*|affect\w*|influence\w*|throw\w*(?: \w+){0,2} (?:out|off)|mess\w* (?:with|up)|
+      adjust\w*|redo|rework|recalculat\w*|cambia\w*|altera\w*|afecta\w*|modifica\w*|varia\w*|recalcul\w*|
+      ajust\w*)(?: (?:the|my|your|how much|la|el|mi|lo|en|algo|anything|a|al|que|cuanta|in))* ${OF_LYE}
+    `,
     `(?:how much|cuanta)(?: more| mas)? ${LYE} i need`,
-    `${OF_LYE}(?: \\w+){0,6} (?:chang\\w*|the same|stays?|differ\\w*|be off|(?:need|have) to be (?:adjusted|changed)|cambia\\w*|igual|la misma|lo mismo|distint\\w+|como estaba|as it was)`,
+    unbroken`
+      ${OF_LYE}(?: \w+){0,6} (?:chang\w*|the same|stays?|differ\w*|be off|(?:need|have) to be (?:adjusted|
+      changed)|cambia\w*|igual|la misma|lo mismo|distint\w+|como estaba|as it was)
+    `,
     `(?:same|misma|mismo)(?: (?:amount|weight|quantity|cantidad|peso))?(?: of| de)? (?:the |la )?${LYE}`,
     `(?:keep|mantener|sin mover|sin cambiar)(?: the| la| de)* ${LYE}`,
     `(?:count|figure|include|factor|reckon)\\w*\\b.{0,40}\\b(?:lye|oils?|fats?|superfat|caustic)`,
@@ -117,8 +125,14 @@ export const ASPECTS = {
     'what happens|que pasa|que pasaria|que sucede|is it (?:bad|a problem)|pasa algo|wrong|equivoc\\w+',
   ],
   order: [
-    `${LYE}\\b.{0,24}\\b(?:in ?to|in|to|onto|al|a la|a|en el|en|con|sobre el|encima del?|arriba del?)\\b.{0,8}\\b(?:water|agua)\\b.{0,12}\\b(?:or|o|not|y no al reves|nunca)\\b`,
-    `(?:water|agua)\\b.{0,24}\\b(?:in ?to|in|to|onto|on|a la|sobre|en la|en|encima de|arriba de)\\b.{0,8}${LYE}\\b.{0,12}\\b(?:or|o|not|y no al reves|nunca)\\b`,
+    unbroken`
+      ${LYE}\b.{0,24}\b(?:in ?to|in|to|onto|al|a la|a|en el|en|con|sobre el|encima del?|
+      arriba del?)\b.{0,8}\b(?:water|agua)\b.{0,12}\b(?:or|o|not|y no al reves|nunca)\b
+    `,
+    unbroken`
+      (?:water|agua)\b.{0,24}\b(?:in ?to|in|to|onto|on|a la|sobre|en la|en|encima de|
+      arriba de)\b.{0,8}${LYE}\b.{0,12}\b(?:or|o|not|y no al reves|nunca)\b
+    `,
   ],
   waterEffect: [
     '(?:more|less|little|too much) water (?:make|give|mean|go|do|it|harden|set)\\w*',
@@ -161,7 +175,11 @@ export const ASPECTS = {
     '(?:add|put in|stir in|echar|agregar|anadir|poner|pongo|echo)\\b.{0,20}\\b(?:rest|other half|remaind\\w+|resto|otra mitad|lo que falta|que falta)',
   ],
   offByGrams: [
-    '(?:reads?|shows?|weighs?|is|was|marca\\w*|pesa\\w*|da)(?: \\w+){0,2} \\d+ ?(?:g|grams?|gramos?|oz)(?: \\w+){0,2} (?:high|low|heavy|light|more|less|over|under|off|too much|too little|de mas|de menos|mas|menos)',
+    unbroken`
+      (?:reads?|shows?|weighs?|is|was|marca\w*|pesa\w*|da)(?: \w+){0,2} \d+ ?(?:g|grams?|gramos?|
+      oz)(?: \w+){0,2} (?:high|low|heavy|light|more|less|over|under|off|too much|too little|de mas|de menos|
+      mas|menos)
+    `,
     '\\d+ ?(?:g|grams?|gramos?|oz) (?:off|out)\\b',
   ],
   replacesWater: [

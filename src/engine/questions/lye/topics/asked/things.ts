@@ -1,18 +1,34 @@
+import { unbroken } from '../../../../over-lines.ts';
+
 /** What a general question near lye is about; patterns over plain text: lower case, no accents, no marks. */
-export const LYE =
-  '(?:lye|naoh|koh|caustic(?: sodas?)?|(?:sodium |potassium )?hydroxide|sosa|(?<!washing |baking |carbonato de |ceniza de )soda(?! ash| crystals| water| pop)(?: caustica)?|lejia|potasa|potash|hidroxido)';
+export const LYE = unbroken`
+  (?:lye|naoh|koh|caustic(?: sodas?)?|(?:sodium |potassium )?hydroxide|sosa|(?<!washing |baking |
+  carbonato de |ceniza de )soda(?! ash| crystals| water| pop)(?: caustica)?|lejia|potasa|potash|hidroxido)
+`;
 
 const CLUMPED =
   '(?:humedec\\w+|apelmaz\\w+|(?:una |como |echa |hecha )?piedra|en bloque|hecho (?:un )?bloque|grumos?|clump\\w*|lumpy|lumps|damp|rock|caked)';
 
 export const THINGS = {
   lye: LYE,
-  lyeWater:
-    '(?:lye ?water|lye solution|caustic solution|master ?batch\\w*|naoh solution|agua (?:de|con) (?:la )?(?:sosa|soda|lejia)|(?:disolucion|solucion) de (?:la )?(?:sosa|soda|lejia)|(?:lye|sosa|soda|lejia)(?: \\w+){0,3} (?:mixed|made up|made|ready|preparada|ya hecha|disuelta|mezclada|de ayer|from yesterday)|(?:mixed|made(?: up)?|cold) (?:my |the )?(?:lye|caustic)(?: from yesterday)?|\\d+ (?:percent )?lye solution)',
-  liquid:
-    '(?:milk|whey|cream|beer|ale|stout|lager|wine|cider|coffee|tea|sap|kombucha|juice|kefir|yogh?urt|leche|suero|nata|crema de leche|cerveza|vino|sidra|chicha|cafe|te|infusion|mate|savia|zumo|jugo|pulque|kefir|yogur)',
-  uncounted:
-    '(?:clays?|kaolin|micas?|pigments?|oxides?|colou?rants?|colou?rs?|charcoal|honey|sugar|salt|oat ?meal|oats?|spices?|turmeric|cocoa powder|coffee grounds|exfoliants?|scents?|fragrances?|essential oils?|fragrance oils?|arcillas?|caolin|pigmentos?|oxidos?|colorantes?|carbon|miel|azucar|panela|piloncillo|papelon|sal|avena|especias|curcuma|esencias?|aromas?|fragancias?|aceites? esencial(?:es)?)',
+  lyeWater: unbroken`
+    (?:lye ?water|lye solution|caustic solution|master ?batch\w*|naoh solution|agua (?:de|
+    con) (?:la )?(?:sosa|soda|lejia)|(?:disolucion|solucion) de (?:la )?(?:sosa|soda|lejia)|(?:lye|sosa|
+    soda|lejia)(?: \w+){0,3} (?:mixed|made up|made|ready|preparada|ya hecha|disuelta|mezclada|de ayer|
+    from yesterday)|(?:mixed|made(?: up)?|cold) (?:my |the )?(?:lye|caustic)(?: from yesterday)?|
+    \d+ (?:percent )?lye solution)
+  `,
+  liquid: unbroken`
+    (?:milk|whey|cream|beer|ale|stout|lager|wine|cider|coffee|tea|sap|kombucha|juice|kefir|yogh?urt|leche|
+    suero|nata|crema de leche|cerveza|vino|sidra|chicha|cafe|te|infusion|mate|savia|zumo|jugo|pulque|kefir|
+    yogur)
+  `,
+  uncounted: unbroken`
+    (?:clays?|kaolin|micas?|pigments?|oxides?|colou?rants?|colou?rs?|charcoal|honey|sugar|salt|oat ?meal|
+    oats?|spices?|turmeric|cocoa powder|coffee grounds|exfoliants?|scents?|fragrances?|essential oils?|
+    fragrance oils?|arcillas?|caolin|pigmentos?|oxidos?|colorantes?|carbon|miel|azucar|panela|piloncillo|
+    papelon|sal|avena|especias|curcuma|esencias?|aromas?|fragancias?|aceites? esencial(?:es)?)
+  `,
   wax: '(?:bees ?wax|wax(?:es)?|ceras?(?: de abejas?)?)',
   acid: '(?:vinegar|citric|citrico|lemon|limon|vinagre|acids?|acido)',
   superfat:
@@ -23,18 +39,27 @@ export const THINGS = {
   shape:
     '(?:flakes?|pearls?|beads?|prills?|granules?|microbeads?|escamas?|perlas?|lentejas?|granulad[oa]s?|hojuelas?)',
   bleachSoda: '(?:soda crystals|washing soda|soda ash|carbonat\\w+|bicarb\\w*)',
-  tap: '(?:tap water|hard water|well water|rain ?water|distilled|bottled water|agua (?:del? |de la )?(?:grifo|llave|canilla|pozo|lluvia|fuente|manantial|rio)|spring water|agua dura|del grifo|de la llave|destilada|mucha cal|deionised|desionizada)',
+  tap: unbroken`
+    (?:tap water|hard water|well water|rain ?water|distilled|bottled water|agua (?:del? |de la )?(?:grifo|
+    llave|canilla|pozo|lluvia|fuente|manantial|rio)|spring water|agua dura|del grifo|de la llave|destilada|
+    mucha cal|deionised|desionizada)
+  `,
   water: '(?:water|agua)',
   oil: '(?:oils?|fats?|lard|tallow|butter|shortening|aceites?|grasas?|manteca|sebo|coco|oliva|coconut|olive|palm|palma|babassu)',
   usedOil: '(?:used|fry\\w*|rancid|waste|usad[oa]|frei[rd]\\w*|ranci[oa])',
   fullNames: '(?:caustic soda|sodium hydroxide|hidroxido de sodio|soda caustica|sosa caustica|naoh)',
   child: '(?:kids?|child(?:ren)?|ninos?|ninas?|hij[oa]s?|nietos?|alumn[oa]s)',
   cured: '(?:cured?|after (?:the )?cure|finished bars?|curad[oa]s?|ya curaron)',
-  lyeHeavy:
-    '(?:lye ?heavy|too much lye|(?:pasad[oa]|excedid[oa]) de (?:sosa|soda|lejia)|con exceso de (?:sosa|soda|lejia)|con (?:sosa|soda) de mas|caustic (?:soap|bars?))',
+  lyeHeavy: unbroken`
+    (?:lye ?heavy|too much lye|(?:pasad[oa]|excedid[oa]) de (?:sosa|soda|lejia)|con exceso de (?:sosa|soda|
+    lejia)|con (?:sosa|soda) de mas|caustic (?:soap|bars?))
+  `,
   laundry: '(?:laundry|washing clothes|clothes|lavar (?:la )?ropa|para (?:la )?ropa)',
-  table:
-    '(?:sap (?:values?|table|chart|number)|saponification (?:values?|number|index|table)|mg koh|indice de saponificacion|tabla de saponificacion|valor(?:es)? de saponificacion|numero de saponificacion|(?:el )?indice|tabla de indices)',
+  table: unbroken`
+    (?:sap (?:values?|table|chart|number)|saponification (?:values?|number|index|table)|mg koh|
+    indice de saponificacion|tabla de saponificacion|valor(?:es)? de saponificacion|
+    numero de saponificacion|(?:el )?indice|tabla de indices)
+  `,
   drain:
     '(?:drain (?:cleaner|opener|unblocker|caustic|lye|stuff)|destapa ?(?:canos|canerias)|destapar canerias|desatascador)',
   ash: '(?:wood ash\\w*|ash(?:es)?|ceniza)',
@@ -50,8 +75,11 @@ export const THINGS = {
   raw: '(?:raw|fresh|uncured|loaf|crud[oa]s?|fresc[oa]s?|towel|blanket|toalla|manta)',
   spoon: '(?:table ?spoon\\w*|tea ?spoon\\w*|tbsp|tsp|cucharad\\w+|cucharit\\w+)',
   mass: '(?:\\d+ ?(?:k?g|kgs?|kilos?|grams?|gramos?|oz|ounces?|onzas?|lbs?|pounds?|libras?|ml|lit(?:er|re)s?|litros?))',
-  animalFat:
-    '(?:(?:bear|goose|deer|venison|sheep|mutton|lamb|goat|horse|elk|moose|duck) ?(?:fat|grease|tallow|suet|lard)|(?:grasa|sebo|manteca|unto) de (?:oso|ganso|ciervo|venado|oveja|borrego|carnero|cordero|cabra|chivo|caballo|pato))',
+  animalFat: unbroken`
+    (?:(?:bear|goose|deer|venison|sheep|mutton|lamb|goat|horse|elk|moose|duck) ?(?:fat|grease|tallow|suet|
+    lard)|(?:grasa|sebo|manteca|unto) de (?:oso|ganso|ciervo|venado|oveja|borrego|carnero|cordero|cabra|
+    chivo|caballo|pato))
+  `,
   noCoconut:
     '(?:no|without|sin|neither)(?: palm(?: oil)?(?: and| or| nor)?(?: no)?| palma(?: ni| y| o)?)? (?:coconut|coco)',
   ratio: '(?:\\d to 1|\\d a 1|\\d 1 (?:water|agua|ratio)|[1-4] 1\\b|ratio|proporcion|x ?2)',

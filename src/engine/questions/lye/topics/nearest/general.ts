@@ -1,3 +1,4 @@
+import { unbroken } from '../../../../over-lines.ts';
 import { knownAdditive } from '../../../../batch/additives/additives.ts';
 import { unaccented } from '../../../../text/unaccented.ts';
 import type { QuestionRead } from '../../../read.ts';
@@ -12,8 +13,15 @@ import type { NearMatter } from './read.ts';
 /** Lye, its reckoning, and what it is for. */
 const NEAR_LYE =
   /\b(?:lye|naoh|koh|caustic\w*|hydroxide|potash|saponif\w*|super ?fat\w*|sosa|soda|lejia|potasa|(?:sobre|super) ?engras\w*|sobre ?grasa|hidroxido|alcali)\b/u;
-const OF_SOAP =
-  /\b(?:soaps?|soaping|bars?|batch|batter|trace|cur(?:e|ed|ing)|castile|lard|tallow|oils?|fats?|grease|bubbles|lather|water|scales?|ph|jabon(?:es)?|pastillas?|barras?|lote|masa|traza|cura\w*|castilla|manteca|sebo|aceites?|grasas?|espuma|agua|bascula|balanza|leche|milk|stout|beer|cerveza|goggles|gloves|gafas|guantes|antiparras)\b/u;
+const OF_SOAP = new RegExp(
+  unbroken`
+    \b(?:soaps?|soaping|bars?|batch|batter|trace|cur(?:e|ed|ing)|castile|lard|tallow|oils?|fats?|grease|
+    bubbles|lather|water|scales?|ph|jabon(?:es)?|pastillas?|barras?|lote|masa|traza|cura\w*|castilla|
+    manteca|sebo|aceites?|grasas?|espuma|agua|bascula|balanza|leche|milk|stout|beer|cerveza|goggles|gloves|
+    gafas|guantes|antiparras)\b
+  `,
+  'u',
+);
 const OF_COLOUR =
   /\b(?:mica|pigment\w*|oxide|dye|lake|colou?r\w*|swirl\w*|tono|tinte|colorante\w*|color(?:es|ear)?|oxidos?(?= de)|ultramar\w*|clay|arcilla)\b/u;
 

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../../over-lines.ts';
 import { OIL } from '../things.ts';
 import { LYE, near, SOAP, type TopicPatterns } from './topic.ts';
 
@@ -26,7 +27,11 @@ export const AMISS_PATTERNS: TopicPatterns = [
         12,
       ),
       new RegExp(
-        `(?=.*\\b${LYE}\\b)(?=.*\\b(?:water|agua)\\b)(?=.*\\b(?:al reves|the wrong way round|back to front)\\b)(?=.*\\b(?:en la olla|en el molde|con el aceite|in the pot|in the mou?ld|in the batter)\\b)`,
+        unbroken`
+          (?=.*\b${LYE}\b)(?=.*\b(?:water|agua)\b)(?=.*\b(?:al reves|the wrong way round|
+          back to front)\b)(?=.*\b(?:en la olla|en el molde|con el aceite|in the pot|in the mou?ld|
+          in the batter)\b)
+        `,
         'u',
       ),
     ],
@@ -69,7 +74,11 @@ export const AMISS_PATTERNS: TopicPatterns = [
       ),
       near(
         FORGOT,
-        `(?:to (?:put|add|weigh)|put(?:ting)?|poner(?:le)?|echar(?:le)?|anadir(?:le)?|pesar|the|el|la|los)(?: in)?(?: the| my| el| la| los| las)?(?: ${GRAMS})?(?: (?:oil|aceite)(?: of| de)?)? ?${OIL}\\b(?!.{0,24}\\b(?:fragrance|scent|essential|esencial|aroma))`,
+        unbroken`
+          (?:to (?:put|add|weigh)|put(?:ting)?|poner(?:le)?|echar(?:le)?|anadir(?:le)?|pesar|the|el|la|
+          los)(?: in)?(?: the| my| el| la| los| las)?(?: ${GRAMS})?(?: (?:oil|
+          aceite)(?: of| de)?)? ?${OIL}\b(?!.{0,24}\b(?:fragrance|scent|essential|esencial|aroma))
+        `,
         6,
       ),
       near('olvide|olvido|olvidado', `${GRAMS} (?:aceite de )?${OIL}`, 12),
@@ -79,7 +88,11 @@ export const AMISS_PATTERNS: TopicPatterns = [
     'ph-high',
     [
       new RegExp(
-        `^(?!.*\\b(?:${LYE}) (?:water|solution)\\b)(?!.*\\b(?:agua de|disolucion de) ${LYE}\\b)(?!.*\\b(?:how much|ci \\d{5}|stable|surviv\\w*|hold up|resist\\w*|aguant\\w*|laca|lake|mica)\\b).*\\b(?:ph|strips?|tiras?(?: de ph)?|indicator paper)\\b(?: \\w+){0,5}? ${HIGH}\\b`,
+        unbroken`
+          ^(?!.*\b(?:${LYE}) (?:water|solution)\b)(?!.*\b(?:agua de|
+          disolucion de) ${LYE}\b)(?!.*\b(?:how much|ci \d{5}|stable|surviv\w*|hold up|resist\w*|aguant\w*|
+          laca|lake|mica)\b).*\b(?:ph|strips?|tiras?(?: de ph)?|indicator paper)\b(?: \w+){0,5}? ${HIGH}\b
+        `,
         'u',
       ),
       new RegExp(`^ph ${HIGH}\\b`, 'u'),
@@ -96,7 +109,10 @@ export const AMISS_PATTERNS: TopicPatterns = [
       near('ash|ceniza', `(?:or|o)(?: is it| es)* ${LYE}`, 8),
       near(
         ON_TOP,
-        `(?:on|encima|sobre|top|over|surface|superficie|del)\\b.{0,24}\\b(?:${SOAP})?\\b.{0,30}\\b(?:touch|tocar\\w*|toco|dangerous|safe|is it ${LYE}|es ${LYE}|peligros\\w+|quema\\w*|burns?|stings?|pica)`,
+        unbroken`
+          (?:on|encima|sobre|top|over|surface|superficie|del)\b.{0,24}\b(?:${SOAP})?\b.{0,30}\b(?:touch|
+          tocar\w*|toco|dangerous|safe|is it ${LYE}|es ${LYE}|peligros\w+|quema\w*|burns?|stings?|pica)
+        `,
         16,
       ),
     ],

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../../over-lines.ts';
 import { CHILD } from '../things.ts';
 import { LYE, near, SOAP, type TopicPatterns } from './topic.ts';
 
@@ -6,8 +7,10 @@ const BIRD =
   '(?:parrots?|budgies?|canar(?:y|ies)|birds?|parakeets?|loros?|periquitos?|canarios?|pajaros?|cotorras?)';
 const NO_AIR =
   '(?:(?:no|without(?: any)?|with no) windows?|windowless|sin (?:ventanas?|ventilacion)|(?:no|without) ventilation|no tiene ventanas?)';
-const MAKING =
-  '(?:(?:make|making|mak|do|doing) soap|soap ?making|soaping|(?:mix\\w*|dissolv\\w*)(?: the| my)? lye|(?:haga|hago|hacer|haciendo)(?: el| mi)? jabon(?:es)?|mezcl\\w+ (?:la )?sosa)';
+const MAKING = unbroken`
+  (?:(?:make|making|mak|do|doing) soap|soap ?making|soaping|(?:mix\w*|dissolv\w*)(?: the| my)? lye|(?:haga|
+  hago|hacer|haciendo)(?: el| mi)? jabon(?:es)?|mezcl\w+ (?:la )?sosa)
+`;
 const WEAK_MASK =
   '(?:(?:paper|cloth|fabric|surgical|dust) masks?|(?<!sin )mascarilla(?: de tela| de papel| quirurgica)?)';
 const MIST = '(?:fumes?|vapou?rs?|vapores|steam|mist|hood|campana)';
@@ -18,12 +21,18 @@ const NOT_TOLD =
   '(?!.*\\b(?:i put|le puse|puse|usamos|used|stayed|floated|quedo|quedaron|went|wrong|salio|mancha|stains|shaved)\\b)';
 const CRAFT =
   '(?:resin(?: craft| art| casting)?|epoxy|artists?|art (?:shop|store)|nail art|nails|polymer clay|resina|epoxi|bellas artes|manualidades|unas)';
-const SCRAP =
-  '(?:rust (?:powder|off|from|of)|rusty nails?|brick (?:dust|powder)|(?:ground|crushed) bricks?|polvo de ladrillos?|ladrillos? (?:molid|machacad|picad)[oa]s?|(?:bronze|brass) powder|iron filings|oxido de clavos?|herrumbre|polvo de (?:bronce|laton)|(?:bbq|barbecue|grill) (?:charcoal|coal|ash)|charcoal (?:from|of) (?:the )?(?:barbecue|bbq|grill)|carbon de (?:la )?barbacoa)';
+const SCRAP = unbroken`
+  (?:rust (?:powder|off|from|of)|rusty nails?|brick (?:dust|powder)|(?:ground|crushed) bricks?|
+  polvo de ladrillos?|ladrillos? (?:molid|machacad|picad)[oa]s?|(?:bronze|brass) powder|iron filings|
+  oxido de clavos?|herrumbre|polvo de (?:bronce|laton)|(?:bbq|barbecue|grill) (?:charcoal|coal|ash)|
+  charcoal (?:from|of) (?:the )?(?:barbecue|bbq|grill)|carbon de (?:la )?barbacoa)
+`;
 const GROUND =
   '(?:soaps?|jabon(?:es)?|colou?r|color|masa|batter|molid[oa]|machacad[oa]|crushed|ground|gold|brown|red|black|puedo|can i)';
-const COLOUR_STUFF =
-  '(?:micas?|pigments?|powders?|colou?rs?|dyes?|oxides?|chrom\\w+(?: \\w+)? green|green|blue|red|yellow|ultramarine|pigmentos?|polvos?|colorantes?|tintes?|oxidos?|cromo)';
+const COLOUR_STUFF = unbroken`
+  (?:micas?|pigments?|powders?|colou?rs?|dyes?|oxides?|chrom\w+(?: \w+)? green|green|blue|red|yellow|
+  ultramarine|pigmentos?|polvos?|colorantes?|tintes?|oxidos?|cromo)
+`;
 const IN_SOAP = `(?:${SOAP}|cp|batter|masa|colou?r|violet|purple|swirl|color)`;
 
 /** Of who stands near and what is worn, and of what else is at hand to colour or fill soap; plain text. */
@@ -44,11 +53,18 @@ export const AT_HAND_PATTERNS: TopicPatterns = [
     [
       near(
         LYE,
-        `(?:on the phone|phone in|hablo por telefono|telefono en|movil en|kid on my|(?:${BABY}|${CHILD}) (?:on|in) my (?:arms?|hip|back|lap)|(?:${BABY}|${CHILD}) en (?:brazos|el brazo|la espalda)|cigarette|cigarrillo|fumando|drunk|after (?:a )?wine)`,
+        unbroken`
+          (?:on the phone|phone in|hablo por telefono|telefono en|movil en|kid on my|(?:${BABY}|
+          ${CHILD}) (?:on|in) my (?:arms?|hip|back|lap)|(?:${BABY}|${CHILD}) en (?:brazos|el brazo|
+          la espalda)|cigarette|cigarrillo|fumando|drunk|after (?:a )?wine)
+        `,
         40,
       ),
       near(
-        `on the phone|hablo por telefono|${BABY} (?:on|in) my (?:arms?|hip|back|lap)|${BABY} en (?:brazos|el brazo|la espalda)|cigarette|cigarrillos?|fumar|fumando|smoke a`,
+        unbroken`
+          on the phone|hablo por telefono|${BABY} (?:on|in) my (?:arms?|hip|back|lap)|${BABY} en (?:brazos|
+          el brazo|la espalda)|cigarette|cigarrillos?|fumar|fumando|smoke a
+        `,
         LYE,
         40,
       ),
@@ -63,7 +79,10 @@ export const AT_HAND_PATTERNS: TopicPatterns = [
         40,
       ),
       near(
-        '^(?!.*\\b(?:how long|how soon|when|cuando|cuanto tiempo|until|hasta)\\b).*\\b(?:wash\\w*|clean\\w*|cut|unmou?ld\\w*|touch|lav\\w+|fregar|friego|cort\\w+|desmold\\w+|tocar)',
+        unbroken`
+          ^(?!.*\b(?:how long|how soon|when|cuando|cuanto tiempo|until|hasta)\b).*\b(?:wash\w*|clean\w*|cut|
+          unmou?ld\w*|touch|lav\w+|fregar|friego|cort\w+|desmold\w+|tocar)
+        `,
         'bare ?hand(?:s|ed)?|manos desnudas|mano descubierta|sin guantes',
         50,
       ),

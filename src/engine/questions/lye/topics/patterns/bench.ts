@@ -1,14 +1,22 @@
+import { unbroken } from '../../../../over-lines.ts';
 import { HURT, said } from '../care-words.ts';
 import { OIL } from '../things.ts';
 import { LYE, MAY, near, SOAP, type TopicPatterns } from './topic.ts';
 
 const CAUSTIC = `(?:${LYE}|lye water|soap batter|batter|raw soap|jabon crudo|masa)`;
-const TOOL =
-  '(?:spoons?|spatulas?|whisk|sticks?|pots?|pans?|bowls?|jugs?|cans?|mou?lds?|trays?|flask|blender|cuchar(?:a|on)s?|espatulas?|varilla|palo|ollas?|cazos?|bol(?:es)?|jarras?|latas?|moldes?|termo|batidora)';
-const STUFF =
-  '(?:wood(?:en)?|bamboo|silicone|copper|brass|tin|cast iron|iron|non ?stick|enamel(?:led)?|ceramic|plastic|madera|bambu|silicona|cobre|laton|lata|hierro|antiadherente|esmaltad[oa]|ceramica|plastico)';
-const OTHER_ALKALI =
-  '(?:wood ash(?:es)?|ash lye|ashes|sodium carbonate|washing soda|calcium hydroxide|slaked lime|quicklime|oven cleaner|ceniza(?! (?:de sosa|(?:por |en |de |x )?(?:arriba|encima)|blanca|en (?:la|el|los|las|mi|mis) ))|lejia de ceniza|carbonato de sodio|hidroxido de calcio|cal (?:viva|apagada)|limpiahornos)';
+const TOOL = unbroken`
+  (?:spoons?|spatulas?|whisk|sticks?|pots?|pans?|bowls?|jugs?|cans?|mou?lds?|trays?|flask|blender|
+  cuchar(?:a|on)s?|espatulas?|varilla|palo|ollas?|cazos?|bol(?:es)?|jarras?|latas?|moldes?|termo|batidora)
+`;
+const STUFF = unbroken`
+  (?:wood(?:en)?|bamboo|silicone|copper|brass|tin|cast iron|iron|non ?stick|enamel(?:led)?|ceramic|plastic|
+  madera|bambu|silicona|cobre|laton|lata|hierro|antiadherente|esmaltad[oa]|ceramica|plastico)
+`;
+const OTHER_ALKALI = unbroken`
+  (?:wood ash(?:es)?|ash lye|ashes|sodium carbonate|washing soda|calcium hydroxide|slaked lime|quicklime|
+  oven cleaner|ceniza(?! (?:de sosa|(?:por |en |de |x )?(?:arriba|encima)|blanca|en (?:la|el|los|las|mi|
+  mis) ))|lejia de ceniza|carbonato de sodio|hidroxido de calcio|cal (?:viva|apagada)|limpiahornos)
+`;
 const POWDER =
   '(?:mica|titanium dioxide|oxides?|clay|charcoal|powders?|soap dust|dioxido de titanio|oxidos?|arcilla|carbon|polvos?)';
 
@@ -55,7 +63,11 @@ export const BENCH_PATTERNS: TopicPatterns = [
       said(
         [
           DUSTY,
-          'poof\\w*|puff(?:s|ing|ed)?|(?:fl(?:y|ies|ying|ew)|goes|went|gets|blows) (?:\\w+ ){0,2}(?:everywhere|all over|up|around|off)|clouds? of|vuela\\w*|volando|se levanta|nube de',
+          unbroken`
+            poof\w*|puff(?:s|ing|ed)?|(?:fl(?:y|ies|ying|ew)|goes|went|gets|
+            blows) (?:\w+ ){0,2}(?:everywhere|all over|up|around|off)|clouds? of|vuela\w*|volando|
+            se levanta|nube de
+          `,
         ],
         `${LYE}|soda|how much|cuant[oa]|${HURT}`,
       ),
@@ -66,7 +78,10 @@ export const BENCH_PATTERNS: TopicPatterns = [
     [
       near(
         LYE,
-        String.raw`(?:in ?to|in|with|to|en|con|a)\b.{0,12}\b(?:hot|boiling|warm|caliente|hirviendo|tibia)\b(?: \w+)? ?(?:water|agua)|(?:water|agua) (?:caliente|hirviendo|tibia)`,
+        unbroken`
+          (?:in ?to|in|with|to|en|con|a)\b.{0,12}\b(?:hot|boiling|warm|caliente|hirviendo|
+          tibia)\b(?: \w+)? ?(?:water|agua)|(?:water|agua) (?:caliente|hirviendo|tibia)
+        `,
         24,
       ),
       near('hot|boiling|warm', `water\\b.{0,24}\\b(?:dissolv\\w*|for|melt|with)\\b.{0,16}\\b${LYE}`, 6),
@@ -95,7 +110,16 @@ export const BENCH_PATTERNS: TopicPatterns = [
   [
     'zap-test',
     [
-      /^(?:(?:ok|so|and|y|pero|hey|the|a|la) )*(?:(?:what ?s|what is|how (?:do i|to)(?: do)?|que es(?: eso de)?|como (?:se hace|hago)|en que consiste) (?:an? |the |la |el )?(?:(?:zap|tongue) ?test|(?:prueba|test) (?:de|en|con) la lengua)|(?:zap|tongue) ?test(?: what ?s| what is| how)(?: (?:that|it|is|do i do it))*|(?:prueba|test) (?:de|con) la lengua (?:que es|como se hace)(?: eso)?)[ ?!.]*$/u,
+      new RegExp(
+        unbroken`
+          ^(?:(?:ok|so|and|y|pero|hey|the|a|la) )*(?:(?:what ?s|what is|how (?:do i|to)(?: do)?|
+          que es(?: eso de)?|como (?:se hace|hago)|en que consiste) (?:an? |the |la |el )?(?:(?:zap|
+          tongue) ?test|(?:prueba|test) (?:de|en|con) la lengua)|(?:zap|
+          tongue) ?test(?: what ?s| what is| how)(?: (?:that|it|is|do i do it))*|(?:prueba|test) (?:de|
+          con) la lengua (?:que es|como se hace)(?: eso)?)[ ?!.]*$
+        `,
+        'u',
+      ),
     ],
   ],
   [
@@ -132,7 +156,14 @@ export const BENCH_PATTERNS: TopicPatterns = [
   [
     'scent-dose',
     [
-      /^(?!.*\b(?:plan|g|kg|oz|vanillin|vainillina)\b).*\b(?:\d+(?: \d+)?) ?(?:percent|por ciento)?(?: of)?(?: the)? (?:essential oils?|fragrance(?: oils?)?|scent|de (?:fragancia|aceites? esencial(?:es)?|aroma))\b/u,
+      new RegExp(
+        unbroken`
+          ^(?!.*\b(?:plan|g|kg|oz|vanillin|vainillina)\b).*\b(?:\d+(?: \d+)?) ?(?:percent|
+          por ciento)?(?: of)?(?: the)? (?:essential oils?|fragrance(?: oils?)?|scent|de (?:fragancia|
+          aceites? esencial(?:es)?|aroma))\b
+        `,
+        'u',
+      ),
       near(
         'fragrance|essential oils?|scent|fragancia|aroma|aceites? esencial(?:es)?',
         String.raw`\d+ (?:of|percent|de|por)(?: the| los)? (?:oils|aceites|ciento)`,
@@ -197,7 +228,11 @@ export const BENCH_PATTERNS: TopicPatterns = [
     [
       near(
         'how (?:far|close)|can|could|may|should|puede|pueden|debo',
-        String.raw`(?:dogs?|cats?|pets?|puppy|kitten|perr[oa]s?|gat[oa]s?|mascotas?)\b.{0,40}\b(?:mix|near|next to|room|while|around|cerca|cuarto|mientras|lado)\b.{0,24}\b(?:lye|soap|batter|curing|sosa|jabon|curando|curado)`,
+        unbroken`
+          (?:dogs?|cats?|pets?|puppy|kitten|perr[oa]s?|gat[oa]s?|mascotas?)\b.{0,40}\b(?:mix|near|next to|
+          room|while|around|cerca|cuarto|mientras|lado)\b.{0,24}\b(?:lye|soap|batter|curing|sosa|jabon|
+          curando|curado)
+        `,
         30,
       ),
       near(
@@ -230,7 +265,11 @@ export const BENCH_PATTERNS: TopicPatterns = [
     [
       near(
         '(?:can|could|should|may) (?:i|we)|is it (?:ok|okay|safe) to|puedo|se puede',
-        `${LYE}\\b.{0,16}\\b(?:in|with|en|con)\\b.{0,24}\\b(?:jugs?|bowls?|pots?|pans?|buckets?|containers?|cups?|stainless(?: steel)?|plastic|jarras?|ollas?|cubos?|recipientes?|acero(?: inoxidable)?|plastico)`,
+        unbroken`
+          ${LYE}\b.{0,16}\b(?:in|with|en|con)\b.{0,24}\b(?:jugs?|bowls?|pots?|pans?|buckets?|containers?|
+          cups?|stainless(?: steel)?|plastic|jarras?|ollas?|cubos?|recipientes?|acero(?: inoxidable)?|
+          plastico)
+        `,
         20,
       ),
     ],

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../../over-lines.ts';
 import { LYE, near, type TopicPatterns } from './topic.ts';
 
 const ANY_LYE = `(?:${LYE}|soda)`;
@@ -20,7 +21,10 @@ export const CALM_PATTERNS: TopicPatterns = [
     'tared',
     [
       new RegExp(
-        `^(?=.*\\b${ANY_LYE}\\b)(?=.*\\b(?:jug|jar|bowl|cup|jarra|bol|vaso|taza) (?:weighs|weighed|pesa|pesaba) \\d)(?!.*\\b(?:oils?|aceites?)\\b).*\\b(?:how much lye|real lye|cuanta (?:sosa|soda))\\b`,
+        unbroken`
+          ^(?=.*\b${ANY_LYE}\b)(?=.*\b(?:jug|jar|bowl|cup|jarra|bol|vaso|taza) (?:weighs|weighed|pesa|
+          pesaba) \d)(?!.*\b(?:oils?|aceites?)\b).*\b(?:how much lye|real lye|cuanta (?:sosa|soda))\b
+        `,
         'u',
       ),
     ],
@@ -82,7 +86,13 @@ export const CALM_PATTERNS: TopicPatterns = [
   [
     'slimy',
     [
-      /^(?:why|how come|por que|my|mi|el)\b.{0,30}\b(?:castile|olive|oliva|castilla|soap|jabon)\b.{0,20}\b(?:slim\w+|goo(?:ey)?|snotty|babos\w+|baba|viscos\w+)\b/u,
+      new RegExp(
+        unbroken`
+          ^(?:why|how come|por que|my|mi|el)\b.{0,30}\b(?:castile|olive|oliva|castilla|soap|
+          jabon)\b.{0,20}\b(?:slim\w+|goo(?:ey)?|snotty|babos\w+|baba|viscos\w+)\b
+        `,
+        'u',
+      ),
     ],
   ],
   [
@@ -113,7 +123,13 @@ export const CALM_PATTERNS: TopicPatterns = [
   [
     'acid-on-soap',
     [
-      /^(?:can|could|puedo|may|should)\b.{0,20}\b(?:vinegar|vinagre|lemon|limon|acid|acido)\b.{0,24}\b(?:lye heavy|caustic|caustico)\b.{0,12}\b(?:soap|bars?|jabon)?\b/u,
+      new RegExp(
+        unbroken`
+          ^(?:can|could|puedo|may|should)\b.{0,20}\b(?:vinegar|vinagre|lemon|limon|acid|
+          acido)\b.{0,24}\b(?:lye heavy|caustic|caustico)\b.{0,12}\b(?:soap|bars?|jabon)?\b
+        `,
+        'u',
+      ),
       /^(?:can|could|puedo|may|should)\b.{0,20}\b(?:vinegar|vinagre|lemon|limon|acid|acido)\b.{0,24}\bjabon caustico\b/u,
     ],
   ],
@@ -121,7 +137,10 @@ export const CALM_PATTERNS: TopicPatterns = [
     'clean-up',
     [
       new RegExp(
-        `\\b${ANY_LYE}\\b.{0,40}\\b(?:counter|bench|worktop|table|floor|tiles|mesada|encimera|mesa|piso|suelo)\\b.{0,24}\\b(?:clean|wipe|limpi\\w+|recoj\\w+|quit\\w+)\\b`,
+        unbroken`
+          \b${ANY_LYE}\b.{0,40}\b(?:counter|bench|worktop|table|floor|tiles|mesada|encimera|mesa|piso|
+          suelo)\b.{0,24}\b(?:clean|wipe|limpi\w+|recoj\w+|quit\w+)\b
+        `,
         'u',
       ),
     ],
@@ -149,8 +168,21 @@ export const CALM_PATTERNS: TopicPatterns = [
   [
     'gear',
     [
-      /^(?=.*\b(?:scared|afraid|nervous|terrified|frightened|anxious)\b.{0,24}\b(?:lye|caustic)\b)(?=.*\b(?:tips?|advice|help me start|how do i start|where do i start|what should i know|first time)\b)/u,
-      /^(?=.*\b(?:miedo|susto|respeto|panico|nervios\w*)\b.{0,24}\b(?:sosa|soda caustica|soda|lejia|caustica)\b)(?=.*\b(?:consejos?|tips?|recomienda\w*|por donde empiezo|como empiezo|primera vez)\b)/u,
+      new RegExp(
+        unbroken`
+          ^(?=.*\b(?:scared|afraid|nervous|terrified|frightened|anxious)\b.{0,24}\b(?:lye|
+          caustic)\b)(?=.*\b(?:tips?|advice|help me start|how do i start|where do i start|
+          what should i know|first time)\b)
+        `,
+        'u',
+      ),
+      new RegExp(
+        unbroken`
+          ^(?=.*\b(?:miedo|susto|respeto|panico|nervios\w*)\b.{0,24}\b(?:sosa|soda caustica|soda|lejia|
+          caustica)\b)(?=.*\b(?:consejos?|tips?|recomienda\w*|por donde empiezo|como empiezo|primera vez)\b)
+        `,
+        'u',
+      ),
     ],
   ],
   ['gear', [/\bmiedo\b.{0,12}\b(?:polvo|sosa|soda|lejia)\b.*\bque me pongo\b/u]],
@@ -161,7 +193,13 @@ export const CALM_PATTERNS: TopicPatterns = [
   [
     'hair-on-bars',
     [
-      /\b(?:gat[oa]|perr[oa]|cat|dog)\b.{0,20}\b(?:acosto|echo|sento|durmio|sat|slept|lay)\b.{0,16}\b(?:jabon\w*|soaps?|bars?|rack)\b.*\b(?:pelos?|hairs?|fur|dust)\b/u,
+      new RegExp(
+        unbroken`
+          \b(?:gat[oa]|perr[oa]|cat|dog)\b.{0,20}\b(?:acosto|echo|sento|durmio|sat|slept|
+          lay)\b.{0,16}\b(?:jabon\w*|soaps?|bars?|rack)\b.*\b(?:pelos?|hairs?|fur|dust)\b
+        `,
+        'u',
+      ),
     ],
   ],
 ];

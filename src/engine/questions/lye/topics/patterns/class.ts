@@ -1,8 +1,11 @@
+import { unbroken } from '../../../../over-lines.ts';
 import { BLENDER, CHILD, PET } from '../things.ts';
 import { LYE, near, SOAP, type TopicPatterns } from './topic.ts';
 
-const FOOD =
-  'soup|food|cook\\w*|eat\\w*|bak\\w+|smoothies?|kitchen|put it back|ice(?: cubes)?|gazpacho|sopa|comida|comer|cocinar|cocina|reposteria|postres?|bizcochos?|hielo';
+const FOOD = unbroken`
+  soup|food|cook\w*|eat\w*|bak\w+|smoothies?|kitchen|put it back|ice(?: cubes)?|gazpacho|sopa|comida|comer|
+  cocinar|cocina|reposteria|postres?|bizcochos?|hielo
+`;
 const TOOL = `(?:${BLENDER}|whisk|moulds?|molds?|(?:ice cube |ice |muffin |baking )?trays?|tins?|muffin pan|varillas|moldes?|cubiteras?|bandejas?)`;
 const AFTER = '(?:after(?:wards)?|again|then|later|back|too|luego|despues|otra vez|tambien)';
 const HELPS =
@@ -13,14 +16,23 @@ const MAKING =
   '(?:make|making|do|use|be|stay|around|soap\\w*|lye|it|hacer(?:lo)?|usar|estar|jabon|sosa|mezclar|jabones)';
 const WASH = '(?:shampoo|soap|wash|bath\\w*|champu|jabon|lavar|banar)';
 
-const BEGINS =
-  '(?:what (?:do|will|would|should) (?:i|we) (?:need|buy|get|have)|(?:how|where) (?:do|can|should) (?:i|we) (?:start|begin)|what (?:stuff|things|tools|equipment)|que (?:necesito|me hace falta|hace falta|compro)|(?:como|por donde) (?:empiezo|empezar|se empieza))';
-const FIRST =
-  '(?:(?:first|1st) (?:ever )?(?:soap|batch|bar|time)|never (?:made|done) soap|new to (?:this|soap\\w*)|beginner|primer(?:o|a)? (?:jabon|lote|vez|pastilla)|nunca (?:he hecho|hice) jabon|principiante|soy nuev[oa])';
+const BEGINS = unbroken`
+  (?:what (?:do|will|would|should) (?:i|we) (?:need|buy|get|have)|(?:how|where) (?:do|can|should) (?:i|
+  we) (?:start|begin)|what (?:stuff|things|tools|equipment)|que (?:necesito|me hace falta|hace falta|
+  compro)|(?:como|por donde) (?:empiezo|empezar|se empieza))
+`;
+const FIRST = unbroken`
+  (?:(?:first|1st) (?:ever )?(?:soap|batch|bar|time)|never (?:made|done) soap|new to (?:this|soap\w*)|
+  beginner|primer(?:o|a)? (?:jabon|lote|vez|pastilla)|nunca (?:he hecho|hice) jabon|principiante|
+  soy nuev[oa])
+`;
 const LOAF =
   '(?: (?:it|them|the|my|a|soaps?|loaf|loaves|bars?|now|el|la|los|las|mi|mis|jabon(?:es)?|barras?|pastillas?|pan|ya))*';
-const OUT =
-  '(?:cut|slice|un ?mou?ld|demou?ld|(?:take|get) (?:it|them|my soap|the soap) out(?: of the mou?ld)?|corto|cortar(?:lo|la|los)?|se corta|desmold(?:o|ar(?:lo|la|los)?)|(?:lo |la )?(?:saco|sacar(?:lo|la)?) del molde)';
+const OUT = unbroken`
+  (?:cut|slice|un ?mou?ld|demou?ld|(?:take|get) (?:it|them|my soap|the soap) out(?: of the mou?ld)?|corto|
+  cortar(?:lo|la|los)?|se corta|desmold(?:o|ar(?:lo|la|los)?)|(?:lo |la )?(?:saco|sacar(?:lo|
+  la)?) del molde)
+`;
 
 /** Of the class: who may take part, who is washed, what goes back to the kitchen, and how all is washed up; plain text. */
 export const CLASS_PATTERNS: TopicPatterns = [
@@ -29,11 +41,28 @@ export const CLASS_PATTERNS: TopicPatterns = [
     'after-pour',
     [
       new RegExp(
-        `^(?:(?:hi|hey|so|ok|and|hola|oye|y) )*(?:when|how (?:long|soon)|after how (?:long|many \\w+)|cuando|cuanto(?: tiempo)?|a (?:las|los) cuant[oa]s \\w+)(?: (?:do|can|should|may|must|is it time|until|till|before|to|i|we|lo|la|se|puedo|podemos|debo|hay que|tardo en|espero para|hasta))*${LOAF} ${OUT}${LOAF}$`,
+        unbroken`
+          ^(?:(?:hi|hey|so|ok|and|hola|oye|y) )*(?:when|how (?:long|soon)|after how (?:long|many \w+)|
+          cuando|cuanto(?: tiempo)?|a (?:las|los) cuant[oa]s \w+)(?: (?:do|can|should|may|must|is it time|
+          until|till|before|to|i|we|lo|la|se|puedo|podemos|debo|hay que|tardo en|espero para|
+          hasta))*${LOAF} ${OUT}${LOAF}$
+        `,
         'u',
       ),
-      /^(?:(?:ok|so|hola|bueno|y) )*(?:(?:i|we) )?(?:(?:have|just|ve) )*poured(?: (?:it|the|my|soap|batter|loaf|into|in|mou?ld))* (?:now what|what now|what next|and now|whats next|what is next)$/u,
-      /^(?:(?:ok|bueno|ya|lo|la|he) )*(?:verti|vertido|eche|echado|puse)(?: (?:lo|la|el|en|jabon|masa|molde|ya))* (?:y )?(?:ahora que|que (?:hago|sigue|viene) ahora|ahora)$/u,
+      new RegExp(
+        unbroken`
+          ^(?:(?:ok|so|hola|bueno|y) )*(?:(?:i|we) )?(?:(?:have|just|ve) )*poured(?: (?:it|the|my|soap|
+          batter|loaf|into|in|mou?ld))* (?:now what|what now|what next|and now|whats next|what is next)$
+        `,
+        'u',
+      ),
+      new RegExp(
+        unbroken`
+          ^(?:(?:ok|bueno|ya|lo|la|he) )*(?:verti|vertido|eche|echado|puse)(?: (?:lo|la|el|en|jabon|masa|
+          molde|ya))* (?:y )?(?:ahora que|que (?:hago|sigue|viene) ahora|ahora)$
+        `,
+        'u',
+      ),
     ],
   ],
   [

@@ -1,12 +1,18 @@
+import { unbroken } from '../../../../over-lines.ts';
 import { CAUSTIC, HURT, OIL, said } from '../care-words.ts';
 import { near, type TopicPatterns } from './topic.ts';
 
-const SPOON =
-  '(?:(?:table|tea|soup )? ?spoons?(?:fuls?)?|tbsps?|tsps?|cucharad\\w+|cucharas?(?! de palo)|cucharillas?|vasos? de|tazas? de|glass(?:es)? of|cups? of|handfuls? of|punados? de|tapon(?:es)? de(?! la)|capfuls?(?: of)?)';
+const SPOON = unbroken`
+  (?:(?:table|tea|soup )? ?spoons?(?:fuls?)?|tbsps?|tsps?|cucharad\w+|cucharas?(?! de palo)|cucharillas?|
+  vasos? de|tazas? de|glass(?:es)? of|cups? of|handfuls? of|punados? de|tapon(?:es)? de(?! la)|
+  capfuls?(?: of)?)
+`;
 const BOOK =
   '(?:book|books|calc\\w*|chart|table|site|website|web|app|page|friend|teacher|film|libro|libros|calculador\\w*|tabla|pagina|amiga|profesora?|film)';
-const LATER =
-  '(?:tomorrow|later|next (?:day|week)|in an hour|in \\d+ (?:hours?|days?)|when (?:it|the)(?: \\w+)? comes|manana|luego|despues|mas tarde|otro dia|cuando (?:llegue|venga|la compre)|la semana que viene)';
+const LATER = unbroken`
+  (?:tomorrow|later|next (?:day|week)|in an hour|in \d+ (?:hours?|days?)|when (?:it|the)(?: \w+)? comes|
+  manana|luego|despues|mas tarde|otro dia|cuando (?:llegue|venga|la compre)|la semana que viene)
+`;
 
 /** Of lye that is dosed by guess or by space, and of figures that were lost or differ; plain text. */
 export const DOUBT_PATTERNS: TopicPatterns = [
@@ -62,7 +68,10 @@ export const DOUBT_PATTERNS: TopicPatterns = [
       said(
         [
           CAUSTIC,
-          "(?:can ?(?:no|')?t|cannot|can t|don ?t|not|no|forgot|olvide)(?: \\w+){0,2} (?:remember|recall|sure|know|recuerdo|acuerdo|seguro|se|si|if)|forgot (?:if|whether)|no me acuerdo",
+          unbroken`
+            (?:can ?(?:no|')?t|cannot|can t|don ?t|not|no|forgot|olvide)(?: \w+){0,2} (?:remember|recall|
+            sure|know|recuerdo|acuerdo|seguro|se|si|if)|forgot (?:if|whether)|no me acuerdo
+          `,
           '\\d[\\d ]*(?:g|gr|grams?|gramos|oz|ounces?)? (?:or|o|u) \\d+',
         ],
         HURT,
@@ -77,7 +86,10 @@ export const DOUBT_PATTERNS: TopicPatterns = [
       said(
         [
           CAUSTIC,
-          '(?:don ?t|do not|didn ?t|no|ni|not)(?: \\w+){0,2} (?:know|knew|se|sabe|sure|remember|recuerdo|acuerdo|idea)|ni idea|forgot how much|lost (?:the )?count|perdi la cuenta',
+          unbroken`
+            (?:don ?t|do not|didn ?t|no|ni|not)(?: \w+){0,2} (?:know|knew|se|sabe|sure|remember|recuerdo|
+            acuerdo|idea)|ni idea|forgot how much|lost (?:the )?count|perdi la cuenta
+          `,
           'how (?:much|many)|cuant[oa]s?|amount|cantidad|put all|all of (?:it|the)|everything|toda|lost (?:the )?count|perdi la cuenta',
         ],
         'oils?|aceites?|who|is it lye|es sosa',
@@ -85,14 +97,20 @@ export const DOUBT_PATTERNS: TopicPatterns = [
       said(
         [
           `${CAUSTIC}|jug|jarra`,
-          'without (?:a |the )?tar(?:e|ing)|no tare|(?:forgot|didn ?t)(?: to)? tare|forgot the tare|sin tarar|sin (?:la )?tara|no tare|no (?:puse|di|hice) (?:la )?tara|olvide (?:la tara|tarar)',
+          unbroken`
+            without (?:a |the )?tar(?:e|ing)|no tare|(?:forgot|didn ?t)(?: to)? tare|forgot the tare|
+            sin tarar|sin (?:la )?tara|no tare|no (?:puse|di|hice) (?:la )?tara|olvide (?:la tara|tarar)
+          `,
         ],
         'tare weight|of which',
       ),
       said([
         CAUSTIC,
         'scales?|bascula|balanza',
-        'died|dead|battery|went (?:off|blank|dead)|broke|stopped working|switched itself off|se (?:apago|paro|murio|rompio|quedo sin)|turned itself off|sin pila|pila',
+        unbroken`
+          died|dead|battery|went (?:off|blank|dead)|broke|stopped working|switched itself off|se (?:apago|
+          paro|murio|rompio|quedo sin)|turned itself off|sin pila|pila
+        `,
         'guess|how much|middle|half ?way|mitad|medias|cuant[oa]|a ojo|don ?t know|no se|while|pouring|mientras|echando|pesando',
       ]),
       near(`${CAUSTIC}`, 'by eye|eyeball\\w*|by guess\\w*|a ojo|al tanteo|a bulto', 24),
@@ -104,10 +122,20 @@ export const DOUBT_PATTERNS: TopicPatterns = [
     [
       said(
         [
-          `(?:spill(?:ed|t)?|spilt|knocked over|lost|dropped|tipped over|wasted)(?: \\w+){0,4} ${OIL}|${OIL}(?: \\w+){0,6} (?:spill(?:ed|t)?|spilt|got (?:lost|spilled)|se (?:me |nos )?(?:derram\\w+|cay\\w+|volc\\w+)|derram\\w+)|(?:se (?:me |nos )?(?:derram\\w+|cay\\w+|volc\\w+)|derrame|perdi|tire)(?: \\w+){0,4} ${OIL}`,
+          unbroken`
+            (?:spill(?:ed|t)?|spilt|knocked over|lost|dropped|tipped over|wasted)(?: \w+){0,4} ${OIL}|
+            ${OIL}(?: \w+){0,6} (?:spill(?:ed|t)?|spilt|got (?:lost|spilled)|se (?:me |nos )?(?:derram\w+|
+            cay\w+|volc\w+)|derram\w+)|(?:se (?:me |nos )?(?:derram\w+|cay\w+|volc\w+)|derrame|perdi|
+            tire)(?: \w+){0,4} ${OIL}
+          `,
           `${CAUSTIC}|recipe|receta|minus|menos|weigh\\w*|measur\\w*|pes[eo]|pesad\\w+`,
         ],
-        `(?:spill(?:ed|t)?|spilt|dropped|knocked over)(?: (?:some|the|my|a|of|bit|little|all|hot|over))* ${CAUSTIC}|(?:derram\\w+|cay\\w+)(?: (?:un|poco|algo|de|la|el|mi|agua|con))* ${CAUSTIC}|${CAUSTIC} (?:water )?(?:spill\\w*|spilt|on the)|floor and|suelo y|${HURT}|fragrance|essential|esencial`,
+        unbroken`
+          (?:spill(?:ed|t)?|spilt|dropped|knocked over)(?: (?:some|the|my|a|of|bit|little|all|hot|
+          over))* ${CAUSTIC}|(?:derram\w+|cay\w+)(?: (?:un|poco|algo|de|la|el|mi|agua|con))* ${CAUSTIC}|
+          ${CAUSTIC} (?:water )?(?:spill\w*|spilt|on the)|floor and|suelo y|${HURT}|fragrance|essential|
+          esencial
+        `,
       ),
       said([`${OIL}.{0,20}\\d.{0,12}(?:minus|menos|less) \\d+ ?g?`, 'spill\\w*|spilt|lost|derram\\w+|perdi']),
     ],
@@ -118,7 +146,10 @@ export const DOUBT_PATTERNS: TopicPatterns = [
       said(
         [
           'forgot\\w*|forget|never went in|missed|left out|never added|didn ?t add|olvid\\w+|no (?:puse|eche|anadi)|falto',
-          '(?:other|second|2nd|second half of(?: the| my)?|rest of(?: the| my)?|remaining|extra|additional|segunda|resto (?:del|de la)|otra|demas)(?: \\w+)? ?(?:water|agua)',
+          unbroken`
+            (?:other|second|2nd|second half of(?: the| my)?|rest of(?: the| my)?|remaining|extra|additional|
+            segunda|resto (?:del|de la)|otra|demas)(?: \w+)? ?(?:water|agua)
+          `,
         ],
         'write|wrote|written|escrib\\w+|escrit\\w+',
       ),
@@ -147,7 +178,12 @@ export const DOUBT_PATTERNS: TopicPatterns = [
           'says?|said|told|tells|gives?|shows|dice|decia|pone|da|sale',
           '\\d+(?: \\d+)? ?(?:g|gr|grams?|gramos?|oz)\\b|\\d+ (?:who|quien|why|por que)',
         ],
-        'mica|oxide|oxido|colou?r\\w*|tsp|tbsp|scent|fragrance|aroma|temperature|degrees|grados|ultramar\\w*|clay|arcilla|charcoal|carbon|water|agua|fluid|liquid\\w+|cure|weeks?|semanas?|salt|honey|miel|sal|instead|but (?:i|im|ive|we|were) \\w+|pero (?:yo )?(?:uso|usare|voy|tengo|estoy|quiero)|en (?:vez|lugar)|using',
+        unbroken`
+          mica|oxide|oxido|colou?r\w*|tsp|tbsp|scent|fragrance|aroma|temperature|degrees|grados|ultramar\w*|
+          clay|arcilla|charcoal|carbon|water|agua|fluid|liquid\w+|cure|weeks?|semanas?|salt|honey|miel|sal|
+          instead|but (?:i|im|ive|we|were) \w+|pero (?:yo )?(?:uso|usare|voy|tengo|estoy|quiero)|en (?:vez|
+          lugar)|using
+        `,
       ),
       said(
         [

@@ -1,23 +1,39 @@
+import { unbroken } from '../../../../over-lines.ts';
 import { LYE, near, SOAP, type TopicPatterns } from './topic.ts';
 
 const SPIRIT =
   '(?:alcohol|ethanol|isopropyl|isopropanol|methylated spirits?|rubbing alcohol|surgical spirit|vodka|etanol|isopropilico|aguardiente)';
-const FIRE =
-  '(?:gas (?:stove|hob|cooker|ring|burner|flame|oven|fire)|stove|hob|cooker|candles?|open fire|(?:naked |open )?flames?|burner|fireplace|cigarettes?|smoking|lighter|hot ?plate|velas?|llamas?|fuego|hornillos?|cocina de gas|(?:a|al) gas|gas (?:encendido|prendido|abierto)|fogon(?:es)?|estufas?|mechero|cigarrillos?|chimenea|vitro\\w*)';
-const HOT_LIQUID =
-  '(?:(?:hot|boiling|freshly (?:brewed|boiled|made)|just boiled|steaming) (?:\\w+ )?(?:coffee|tea|milk|broth|stock|juice|beer|wine|cream)|(?:cafe|te|leche|caldo|zumo|jugo|cerveza|vino|nata|infusion)(?: de \\w+)? (?:bien |muy |recien )?(?:calientes?|hirviendo|hervid[oa]|hech[oa]))';
+const FIRE = unbroken`
+  (?:gas (?:stove|hob|cooker|ring|burner|flame|oven|fire)|stove|hob|cooker|candles?|open fire|(?:naked |
+  open )?flames?|burner|fireplace|cigarettes?|smoking|lighter|hot ?plate|velas?|llamas?|fuego|hornillos?|
+  cocina de gas|(?:a|al) gas|gas (?:encendido|prendido|abierto)|fogon(?:es)?|estufas?|mechero|cigarrillos?|
+  chimenea|vitro\w*)
+`;
+const HOT_LIQUID = unbroken`
+  (?:(?:hot|boiling|freshly (?:brewed|boiled|made)|just boiled|steaming) (?:\w+ )?(?:coffee|tea|milk|broth|
+  stock|juice|beer|wine|cream)|(?:cafe|te|leche|caldo|zumo|jugo|cerveza|vino|nata|
+  infusion)(?: de \w+)? (?:bien |muy |recien )?(?:calientes?|hirviendo|hervid[oa]|hech[oa]))
+`;
 const HEAT =
   '(?:heat|reheat|re heat|warm|warm up|boil|reboil|cook|calent\\w+|recalent\\w+|hervir\\w*|hiervo|cocer)';
 const BLEACH = '(?:bleach|hypochlorite|lejia|cloro|lavandina|hipoclorito)';
-const MIXED_WITH =
-  '(?:alcohol|vinegar|ammonia|(?:citric |muriatic |hydrochloric )?acid|lemon|toilet cleaner|peroxide|vinagre|amoniaco|acido|limon|salfuman|agua fuerte|agua oxigenada)';
-const POOL =
-  '(?:(?:swimming )?pool (?:chlorine|shock|granules|tablets|cleaner)|chlorine (?:granules|tablets)|calcium hypochlorite|cloro (?:de|para)(?: la)? piscinas?|pastillas de cloro)';
+const MIXED_WITH = unbroken`
+  (?:alcohol|vinegar|ammonia|(?:citric |muriatic |hydrochloric )?acid|lemon|toilet cleaner|peroxide|vinagre|
+  amoniaco|acido|limon|salfuman|agua fuerte|agua oxigenada)
+`;
+const POOL = unbroken`
+  (?:(?:swimming )?pool (?:chlorine|shock|granules|tablets|cleaner)|chlorine (?:granules|tablets)|
+  calcium hypochlorite|cloro (?:de|para)(?: la)? piscinas?|pastillas de cloro)
+`;
 const ULTRAMARINE = '(?:ultramarines?|ultramar(?:ino)?)';
 const IRON_BLUE =
   '(?:prussian blue|milori blue|iron blue|azul (?:de )?prusia|(?:ferric )?ferrocyanide|ferrocianuro)';
-const ACID =
-  '(?:vinegar|(?:citric|lactic|acetic|tartaric|ascorbic|fruit) acid|(?<!(?:stearic|palmitic|lauric|myristic|oleic|fatty|hyaluronic) )acids?(?! (?:green|yellow|verde|amarillo))|lemon juice|lemon (?=on|over|to|and rub)|squeezed lemon|vinagre|acidos?(?: citrico| lactico)?(?! (?:verde|hialuronico|estearico|palmitico|laurico|oleico|grasos?))|(?:zumo|jugo) de limon|limon (?=sobre|en|al|encima|con))';
+const ACID = unbroken`
+  (?:vinegar|(?:citric|lactic|acetic|tartaric|ascorbic|fruit) acid|(?<!(?:stearic|palmitic|lauric|myristic|
+  oleic|fatty|hyaluronic) )acids?(?! (?:green|yellow|verde|amarillo))|lemon juice|lemon (?=on|over|to|
+  and rub)|squeezed lemon|vinagre|acidos?(?: citrico| lactico)?(?! (?:verde|hialuronico|estearico|palmitico|
+  laurico|oleico|grasos?))|(?:zumo|jugo) de limon|limon (?=sobre|en|al|encima|con))
+`;
 /** What is said not to be there. */
 const NONE = '(?:no|not|without|not adding|not using|isn t|sin|no uso|ni)';
 const POUR =
@@ -32,7 +48,10 @@ export const FIRE_PATTERNS: TopicPatterns = [
     [
       near(
         '(?<!(?:towel|rag|cloth|trapo|toalla|pano) (?:with|con) (?:\\w+ )?)(?:oils?|fats?|aceites?|grasas?)',
-        '(?:(?:is|are|has|started|starts|esta|empieza a|ha empezado a) )?(?:smok(?:e|es|ing|ed)|humea\\w*|humear|ech(?:a|ando) humo|saca humo)(?! (?:scent|fragrance|bar))',
+        unbroken`
+          (?:(?:is|are|has|started|starts|esta|empieza a|ha empezado a) )?(?:smok(?:e|es|ing|ed)|humea\w*|
+          humear|ech(?:a|ando) humo|saca humo)(?! (?:scent|fragrance|bar))
+        `,
         12,
       ),
       near('smoking|humeante|humeando', 'oils?|fats?|aceites?|grasas?', 8),
@@ -56,7 +75,11 @@ export const FIRE_PATTERNS: TopicPatterns = [
       ),
       near(
         `${LYE}(?: (?:water|solution))?`,
-        `(?:can i|could i|should i|puedo|se puede|debo|hay que)?(?: \\w+)? ?(?:la |it |to )?${HEAT}(?: it)?\\b(?! (?:water|agua|milk))\\b.{0,30}\\b(?:fuego|microwave|microondas|stove|hob|again|up|flame|de nuevo|otra vez)`,
+        unbroken`
+          (?:can i|could i|should i|puedo|se puede|debo|hay que)?(?: \w+)? ?(?:la |it |
+          to )?${HEAT}(?: it)?\b(?! (?:water|agua|milk))\b.{0,30}\b(?:fuego|microwave|microondas|stove|hob|
+          again|up|flame|de nuevo|otra vez)
+        `,
         40,
       ),
     ],

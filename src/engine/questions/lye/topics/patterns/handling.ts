@@ -1,3 +1,4 @@
+import { unbroken } from '../../../../over-lines.ts';
 import { said } from '../care-words.ts';
 import { CHILD, RAW_BATTER } from '../things.ts';
 import { ACID, LYE, MAY, near, SOAP, type TopicPatterns } from './topic.ts';
@@ -34,7 +35,13 @@ export const HANDLING_PATTERNS: TopicPatterns = [
   [
     'spooned-lye',
     [
-      /\b(?:how many|cuant[ao]s)\b.{0,8}\b(?:table ?spoons?|tea ?spoons?|spoons?|tbsps?|tsps?|cups?|cucharad\w+|cucharas?|tazas?)\b.{0,8}\b(?:lye|naoh|koh|sosa|soda caustica|caustic soda|lejia)\b/u,
+      new RegExp(
+        unbroken`
+          \b(?:how many|cuant[ao]s)\b.{0,8}\b(?:table ?spoons?|tea ?spoons?|spoons?|tbsps?|tsps?|cups?|
+          cucharad\w+|cucharas?|tazas?)\b.{0,8}\b(?:lye|naoh|koh|sosa|soda caustica|caustic soda|lejia)\b
+        `,
+        'u',
+      ),
     ],
   ],
   [
@@ -60,7 +67,10 @@ export const HANDLING_PATTERNS: TopicPatterns = [
     [
       near(
         MAY,
-        `${CHILD}\\b.{0,30}\\b(?:help|make|making|mix|stir|join|watch|ayudar\\w*|hacer|mezclar|remover|mirar|participar)\\b.{0,40}\\b(?:${SOAP}|${LYE}|${RAW_BATTER}|cold process)`,
+        unbroken`
+          ${CHILD}\b.{0,30}\b(?:help|make|making|mix|stir|join|watch|ayudar\w*|hacer|mezclar|remover|mirar|
+          participar)\b.{0,40}\b(?:${SOAP}|${LYE}|${RAW_BATTER}|cold process)
+        `,
         24,
       ),
       near(
@@ -77,7 +87,11 @@ export const HANDLING_PATTERNS: TopicPatterns = [
       said([
         'koh|potassium hydroxide|caustic potash|potasa|hidroxido de potasio',
         'naoh|sodium hydroxide|caustic soda|sosa|soda caustica',
-        "(?:i )?(?:only|just) (?:have|got)|(?:don'?t|do not|haven'?t) (?:have|got)|have no|use the same|same (?:amount|weight)|solo (?:tengo|hay|consigo)|no (?:tengo|hay|consigo)|la misma cantidad|el mismo peso|lo mismo de|da igual",
+        unbroken`
+          (?:i )?(?:only|just) (?:have|got)|(?:don'?t|do not|haven'?t) (?:have|got)|have no|use the same|
+          same (?:amount|weight)|solo (?:tengo|hay|consigo)|no (?:tengo|hay|consigo)|la misma cantidad|
+          el mismo peso|lo mismo de|da igual
+        `,
       ]),
       near(
         'koh|potassium hydroxide|caustic potash|potasa|hidroxido de potasio',
@@ -95,7 +109,11 @@ export const HANDLING_PATTERNS: TopicPatterns = [
     'bleach-in-soap',
     [
       near(
-        String.raw`(?:mix|add|put|use|stir|pour|mezclar|h?echar|h?echo|anadir|poner|pongo|usar)(?:ing)?(?: \w+){0,2} (?:bleach|cloro|lavandina|hypochlorite|(?:hydrogen )?peroxide|agua oxigenada)`,
+        unbroken`
+          (?:mix|add|put|use|stir|pour|mezclar|h?echar|h?echo|anadir|poner|pongo|
+          usar)(?:ing)?(?: \w+){0,2} (?:bleach|cloro|lavandina|hypochlorite|(?:hydrogen )?peroxide|
+          agua oxigenada)
+        `,
         `${SOAP}|${RAW_BATTER}|whiten|lighten|blanquear|aclarar`,
         40,
       ),
@@ -137,7 +155,10 @@ export const HANDLING_PATTERNS: TopicPatterns = [
     [
       near(
         'is it|are|is|how|es|son',
-        `(?:dangerous|safe|bad|harmful|toxic|peligros\\w+|toxic\\w+|mal[oa])\\b.{0,30}\\b(?:inhale|breathe|breathing|steam|fumes|vapou?rs?|vapor\\w*|humo|respirar|inhalar)\\b.{0,30}\\b${LYE}`,
+        unbroken`
+          (?:dangerous|safe|bad|harmful|toxic|peligros\w+|toxic\w+|mal[oa])\b.{0,30}\b(?:inhale|breathe|
+          breathing|steam|fumes|vapou?rs?|vapor\w*|humo|respirar|inhalar)\b.{0,30}\b${LYE}
+        `,
         8,
       ),
       near(
@@ -164,7 +185,11 @@ export const HANDLING_PATTERNS: TopicPatterns = [
     [
       near(
         'how|where|can i|should i|do i|como|donde|puedo|se puede|debo',
-        String.raw`(?:stor(?:e|ed|ing)|keep|keeping|save|guard\w+|almacen\w+|conserv\w+)(?! from)(?: \w+){0,3} (?:lye|naoh|koh|sodium hydroxide|potassium hydroxide|caustic soda|sosa|lejia|potasa|hidroxido)`,
+        unbroken`
+          (?:stor(?:e|ed|ing)|keep|keeping|save|guard\w+|almacen\w+|
+          conserv\w+)(?! from)(?: \w+){0,3} (?:lye|naoh|koh|sodium hydroxide|potassium hydroxide|
+          caustic soda|sosa|lejia|potasa|hidroxido)
+        `,
         16,
       ),
       near(

@@ -1,11 +1,18 @@
+import { unbroken } from '../../../../over-lines.ts';
 import { BLENDER, PET } from '../things.ts';
 import { LYE, near, SOAP, type TopicPatterns } from './topic.ts';
 
 const RAW = `(?:${LYE}|raw soap|(?:soap )?batter|jabon crudo|masa de jabon)`;
-const DISH =
-  '(?:flour|cakes?(?: batter| mix)?|(?:bread )?dough|bread|soup|stew|sauce|pancakes?|cookies|meal|dinner|food|harina|bizcocho|tarta|masa del? (?:pan|bizcocho|tarta|pizza)|sopa|guiso|salsa|galletas|comida|cena|puchero)';
-const FOOD_POT =
-  '(?:(?:sugar|salt|flour|spice|coffee|biscuit|cookie) (?:bowls?|jars?|pots?|tins?|shakers?|tubs?|canisters?)|azucarer[oa]s?|saleros?|(?:bote|tarro|frasco|lata)s? de (?:la |el )?(?:sal|azucar|harina|cafe|galletas))';
+const DISH = unbroken`
+  (?:flour|cakes?(?: batter| mix)?|(?:bread )?dough|bread|soup|stew|sauce|pancakes?|cookies|meal|dinner|
+  food|harina|bizcocho|tarta|masa del? (?:pan|bizcocho|tarta|pizza)|sopa|guiso|salsa|galletas|comida|cena|
+  puchero)
+`;
+const FOOD_POT = unbroken`
+  (?:(?:sugar|salt|flour|spice|coffee|biscuit|cookie) (?:bowls?|jars?|pots?|tins?|shakers?|tubs?|
+  canisters?)|azucarer[oa]s?|saleros?|(?:bote|tarro|frasco|lata)s? de (?:la |el )?(?:sal|azucar|harina|cafe|
+  galletas))
+`;
 const WHITE =
   '(?:white (?:powder|flakes|crystals|granules|beads|stuff)|(?:polvos?|escamas?|cristales|granulos|perlas) blanc[oa]s?)';
 const NO_LABEL =
@@ -17,8 +24,10 @@ const WET =
   '(?:fell|fallen|dropped|dipped|slid|slipped|wet|splashed|soaked|cay\\w*|caid[oa]|moj\\w+|salpic\\w+)';
 const WET_BY = `(?:${LYE}|water|agua|batter|masa)`;
 const WOUND = '(?:cuts?|wounds?|grazes?|scratch(?:es)?|cortes?|heridas?|rasgunos?)';
-const BODY_THING =
-  '(?:tattoos?|head lice|lice|nits|(?:open )?wounds?|(?:my|a|the|open) cuts?|teeth|intimate \\w+|private parts|tatuajes?|piojos|liendres|heridas?|dientes|zona intima|partes intimas)';
+const BODY_THING = unbroken`
+  (?:tattoos?|head lice|lice|nits|(?:open )?wounds?|(?:my|a|the|open) cuts?|teeth|intimate \w+|
+  private parts|tatuajes?|piojos|liendres|heridas?|dientes|zona intima|partes intimas)
+`;
 const EATEN =
   '(?:lettuce|salad|fruits?|vegetables?|veg|meat|chicken|rice|dishes for food|lechuga|ensalada|frutas?|verduras?|carne|pollo)';
 const WASHING_SOAP = `(?:${SOAP}|castile)`;
@@ -33,11 +42,18 @@ export const HARM_PATTERNS: TopicPatterns = [
         'u',
       ),
       new RegExp(
-        `^(?!.*\\b${PET}\\b).*\\b${LYE}\\b.{0,60}\\b(?:(?:they|we|she|he|i|kids|somebody|someone|people|everybody) (?:all )?(?:ate|drank|tasted|have eaten)|(?:(?:se )?l[oa]s? )?(?:comio|comieron|comimos|probo|probaron|probamos|bebieron))\\b`,
+        unbroken`
+          ^(?!.*\b${PET}\b).*\b${LYE}\b.{0,60}\b(?:(?:they|we|she|he|i|kids|somebody|someone|people|
+          everybody) (?:all )?(?:ate|drank|tasted|have eaten)|(?:(?:se )?l[oa]s? )?(?:comio|comieron|
+          comimos|probo|probaron|probamos|bebieron))\b
+        `,
         'u',
       ),
       near(
-        'vomit\\w*|throwing up|nause\\w+|mareos?|devolv\\w+|(?:tongue|mouth|throat|lengua|boca|garganta) (?:is )?(?:burn\\w*|sore|blister\\w*|quem\\w+|hinchad\\w*)',
+        unbroken`
+          vomit\w*|throwing up|nause\w+|mareos?|devolv\w+|(?:tongue|mouth|throat|lengua|boca|
+          garganta) (?:is )?(?:burn\w*|sore|blister\w*|quem\w+|hinchad\w*)
+        `,
         'zap(?: ?test)?|tongue test|(?:prueba|test) de la lengua',
         24,
       ),
@@ -66,7 +82,11 @@ export const HARM_PATTERNS: TopicPatterns = [
     [
       near(
         LYE,
-        `(?:in|into|on|over|(?<!next )to|en|(?<!junto )a|al(?! lado)|sobre)(?: the| my| a| an| her| his| our| la| el| mi| un| una| su)* ${DISH}(?! grade| pots?| bowls?| jars?)`,
+        unbroken`
+          (?:in|into|on|over|(?<!next )to|en|(?<!junto )a|al(?! lado)|
+          sobre)
+          (?: the| my| a| an| her| his| our| la| el| mi| un| una| su)* ${DISH}(?! grade| pots?| bowls?| jars?)
+        `,
         24,
       ),
       near(

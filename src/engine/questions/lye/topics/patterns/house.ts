@@ -1,9 +1,14 @@
+import { unbroken } from '../../../../over-lines.ts';
 import { RAW_BATTER } from '../things.ts';
 import { LYE, near, SOAP, type TopicPatterns } from './topic.ts';
 
 /** Lye by a name that is no bleach's: "lejía" is both. */
 const CAUSTIC = '(?:lye|naoh|caustic soda|sodium hydroxide|sosa(?: caustica)?|soda caustica)';
-const CLEANER = `(?:bleach|chlorine|hypochlorite|ammonia|toilet cleaner|descaler|limescale remover|drain (?:opener|cleaner)|peroxide|oven cleaner|lejia|cloro|lavandina|amoniaco|agua oxigenada|desatascador|antical|limpiahornos|salfuman|acido muriatico|muriatic acid)`;
+const CLEANER = unbroken`
+  (?:bleach|chlorine|hypochlorite|ammonia|toilet cleaner|descaler|limescale remover|drain (?:opener|
+  cleaner)|peroxide|oven cleaner|lejia|cloro|lavandina|amoniaco|agua oxigenada|desatascador|antical|
+  limpiahornos|salfuman|acido muriatico|muriatic acid)
+`;
 const MIX = '(?:mix|combine|use|put|add|pour|together|mezclar|mezclo|juntar|combinar|usar|echar|poner)';
 const HOT = '(?:hot|heating up|warm|boiling|caliente|ardiendo|calentando)';
 const COLOURS = String.raw`(?:titanium|mica|oxide|ultramarine|dioxido|ultramar|pigment\w*|oils?|olive|coconut|aceites?|plan)`;
@@ -27,7 +32,10 @@ export const HOUSE_PATTERNS: TopicPatterns = [
       ),
       near(
         '(?:soap|loaf|mou?ld|jabon|molde)',
-        String.raw`(?:8[0-9]|9[0-9]|1[01][0-9]) ?(?:degrees |grados )?(?:c|celsius|centigrados?|degrees|grados)\b.{0,30}\b(?:what now|normal|ok|okay|too hot|bad|que hago|es normal|demasiado)`,
+        unbroken`
+          (?:8[0-9]|9[0-9]|1[01][0-9]) ?(?:degrees |grados )?(?:c|celsius|centigrados?|degrees|
+          grados)\b.{0,30}\b(?:what now|normal|ok|okay|too hot|bad|que hago|es normal|demasiado)
+        `,
         40,
       ),
     ],
@@ -44,7 +52,12 @@ export const HOUSE_PATTERNS: TopicPatterns = [
     'hot-crack',
     [
       new RegExp(
-        String.raw`^(?!.*\b(?:jug|jarra|lye|sosa|pot|olla|erupt\w*|volcan\w*)\b)(?=.*\b(?:loaf|soap|bar|mou?ld|jabon|barra|pan|molde)\b)(?=.*\b(?:cracks?|cracked|cracking|split(?:ting)?|grietas?|agrietad[oa]|agrieto|se (?:abrio|parte|raja|rajo))\b)(?=.*\b(?:(?:is|its|feels|still|very|so|really|esta|muy|sigue)\b.{0,16}\b${HOT})\b)`,
+        unbroken`
+          ^(?!.*\b(?:jug|jarra|lye|sosa|pot|olla|erupt\w*|volcan\w*)\b)(?=.*\b(?:loaf|soap|bar|mou?ld|jabon|
+          barra|pan|molde)\b)(?=.*\b(?:cracks?|cracked|cracking|split(?:ting)?|grietas?|agrietad[oa]|
+          agrieto|se (?:abrio|parte|raja|rajo))\b)(?=.*\b(?:(?:is|its|feels|still|very|so|really|esta|muy|
+          sigue)\b.{0,16}\b${HOT})\b)
+        `,
         'u',
       ),
     ],
@@ -69,7 +82,11 @@ export const HOUSE_PATTERNS: TopicPatterns = [
     [
       near(
         'how|ways?|what test|como|forma de',
-        `(?:test|check|know|tell|be sure|make sure|saber|comprobar|probar|ver)\\b.{0,16}\\b(?:if|whether|that|when|si|que)?\\b.{0,16}\\b${SOAP}\\b.{0,24}\\b(?:safe|ready|good to use|okay to use|ok to use|segur[oa]|listo|lista)`,
+        unbroken`
+          (?:test|check|know|tell|be sure|make sure|saber|comprobar|probar|ver)\b.{0,16}\b(?:if|whether|
+          that|when|si|que)?\b.{0,16}\b${SOAP}\b.{0,24}\b(?:safe|ready|good to use|okay to use|ok to use|
+          segur[oa]|listo|lista)
+        `,
         24,
       ),
     ],
@@ -99,7 +116,10 @@ export const HOUSE_PATTERNS: TopicPatterns = [
     'vanillin',
     [
       new RegExp(
-        String.raw`^(?!.*\b${COLOURS}\b)(?=.*\b(?:vanillin|vainillina)\b)(?=.*\b(?:\d+|much|how|what|brown|dark|will|turn\w*|cuanto|cuanta|que|marron|oscur\w+)\b)`,
+        unbroken`
+          ^(?!.*\b${COLOURS}\b)(?=.*\b(?:vanillin|vainillina)\b)(?=.*\b(?:\d+|much|how|what|brown|dark|will|
+          turn\w*|cuanto|cuanta|que|marron|oscur\w+)\b)
+        `,
         'u',
       ),
     ],
@@ -127,7 +147,14 @@ export const HOUSE_PATTERNS: TopicPatterns = [
   [
     'scorched-milk',
     [
-      /(?=.*\b(?:water|agua|liquid|liquido)\b)(?=.*\b(?:milk|leche)\b)(?=.*\b(?:turned|went|is|goes|smells?|stinks?|puso|huele|volvio|esta)\b)(?=.*\b(?:orange|ammonia|burnt|burned|scorched|naranja|amoniaco|quemad\w+)\b)/u,
+      new RegExp(
+        unbroken`
+          (?=.*\b(?:water|agua|liquid|liquido)\b)(?=.*\b(?:milk|leche)\b)(?=.*\b(?:turned|went|is|goes|
+          smells?|stinks?|puso|huele|volvio|esta)\b)(?=.*\b(?:orange|ammonia|burnt|burned|scorched|naranja|
+          amoniaco|quemad\w+)\b)
+        `,
+        'u',
+      ),
     ],
   ],
   [

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../../over-lines.ts';
 import { CAUSTIC, HURT, said } from '../care-words.ts';
 import { near, type TopicPatterns } from './topic.ts';
 
@@ -9,13 +10,25 @@ const SPIRIT =
 const FLAME =
   'flames?|stove|candles?|hob|gas|fire|lighter|llamas?|vela|fuego|cigar\\w+|fum\\w+|hornillo|cocina';
 const SWEET = '(?:honey|sugar|syrup|molasses|salt|miel|azucar|panela|melaza|sal)';
-const WITHSTANDS = `(?:silicone|polystyrene|polystyrene foam|enamel(?:led)?|copper|ceramic|terracotta|clay|non ?stick|wooden|paper|cardboard|vacuum flask|melamine|porcelain|esmaltad[oa]|cobre|ceramica|barro|antiadherente|madera|melamina|porcelana|carton|silicona|poliestireno|poliespan)`;
-const POT =
-  '(?:cups?|mugs?|pots?|pans?|bowls?|buckets?|jugs?|kettles?|saucepans?|spoons?|beakers?|vasos?|tazas?|ollas?|perol(?:es)?|cazos?|bol(?:es)?|cubos?|jarras?|cucharas?|calderos?)';
-const FOOD_JAR =
-  '(?:(?:pickles?|jam|mason|kilner|canning|marmalade|preserving|honey|mayonnaise|olive|coffee|sauce|jelly) jars?|(?:tarros?|botes?|frascos?) de (?:mermelada|garbanzos|miel|conservas?|cristal|vidrio|cafe|aceitunas|pepinillos|mayonesa|tomate))';
-const METAL_POT =
-  '(?:(?:alumini?um|zinc|tin|galvani[sz]ed) (?:\\w+ )?(?:pots?|pans?|bowls?|buckets?|tubs?|tins?|trays?|mou?lds?|pails?|baths?)|(?:ollas?|cubos?|baldes?|cazos?|moldes?|bandejas?|barrenos?|tinas?|perol(?:es)?|palanganas?|cacerolas?)(?: es| son)? (?:de (?:aluminio|zinc|cinc|hojalata)|galvanizad[oa]s?))';
+const WITHSTANDS = unbroken`
+  (?:silicone|polystyrene|polystyrene foam|enamel(?:led)?|copper|ceramic|terracotta|clay|non ?stick|wooden|
+  paper|cardboard|vacuum flask|melamine|porcelain|esmaltad[oa]|cobre|ceramica|barro|antiadherente|madera|
+  melamina|porcelana|carton|silicona|poliestireno|poliespan)
+`;
+const POT = unbroken`
+  (?:cups?|mugs?|pots?|pans?|bowls?|buckets?|jugs?|kettles?|saucepans?|spoons?|beakers?|vasos?|tazas?|
+  ollas?|perol(?:es)?|cazos?|bol(?:es)?|cubos?|jarras?|cucharas?|calderos?)
+`;
+const FOOD_JAR = unbroken`
+  (?:(?:pickles?|jam|mason|kilner|canning|marmalade|preserving|honey|mayonnaise|olive|coffee|sauce|
+  jelly) jars?|(?:tarros?|botes?|frascos?) de (?:mermelada|garbanzos|miel|conservas?|cristal|vidrio|cafe|
+  aceitunas|pepinillos|mayonesa|tomate))
+`;
+const METAL_POT = unbroken`
+  (?:(?:alumini?um|zinc|tin|galvani[sz]ed) (?:\w+ )?(?:pots?|pans?|bowls?|buckets?|tubs?|tins?|trays?|
+  mou?lds?|pails?|baths?)|(?:ollas?|cubos?|baldes?|cazos?|moldes?|bandejas?|barrenos?|tinas?|perol(?:es)?|
+  palanganas?|cacerolas?)(?: es| son)? (?:de (?:aluminio|zinc|cinc|hojalata)|galvanizad[oa]s?))
+`;
 
 /** Of what goes on in the jug, what it is made of, and what is put into lye water; plain text. */
 export const JUG_PATTERNS: TopicPatterns = [
@@ -38,7 +51,11 @@ export const JUG_PATTERNS: TopicPatterns = [
       said(
         [
           LYE_WATER,
-          'cloudy|milky|murky|white (?:flakes?|bits|specks|stuff|film|layer|skin)|flakes (?:at|on|floating)|sediment|turbi[oa]|lechos[oa]|blanquecin[oa]|copos|posos?|sedimento|nube|escamas? blancas? (?:en|al|abajo)',
+          unbroken`
+            cloudy|milky|murky|white (?:flakes?|bits|specks|stuff|film|layer|skin)|flakes (?:at|on|
+            floating)|sediment|turbi[oa]|lechos[oa]|blanquecin[oa]|copos|posos?|sedimento|nube|
+            escamas? blancas? (?:en|al|abajo)
+          `,
         ],
         `${BAR}|goats?|leche|milk (?!y)|spill\\w*|carpet|floor|jar without|unlabel\\w+|sin etiqueta|how much|vision|sight|vista|ojos?|eyes?`,
       ),
@@ -50,9 +67,20 @@ export const JUG_PATTERNS: TopicPatterns = [
       said(
         [
           LYE_WATER,
-          '(?:not|doesn ?t|does not|won ?t|isn ?t|never|no se|no esta|no)(?: \\w+){0,2} (?:dissolv\\w+|disuelv\\w+|disolv\\w+|disuelt\\w+)|undissolved|(?:crystals?|cristales|grains?|granos|granit\\w+|grumit\\w+|little bits|specks|bolitas|terron\\w*|lumps?|clumps?)(?: \\w+){0,4} (?:bottom|jug|water|cold|fondo|jarra|agua|frio)|(?:cold|fri[oa]|enfrio)(?: \\w+){0,4} (?:crystals?|cristales)|salieron cristales|bolitas|froze\\w*|frozen solid|freez\\w+|set solid|solidif\\w+|se (?:me )?congelo|congelad[oa]|helad[oa]',
+          unbroken`
+            (?:not|doesn ?t|does not|won ?t|isn ?t|never|no se|no esta|no)(?: \w+){0,2} (?:dissolv\w+|
+            disuelv\w+|disolv\w+|disuelt\w+)|undissolved|(?:crystals?|cristales|grains?|granos|granit\w+|
+            grumit\w+|little bits|specks|bolitas|terron\w*|lumps?|clumps?)(?: \w+){0,4} (?:bottom|jug|water|
+            cold|fondo|jarra|agua|frio)|(?:cold|fri[oa]|enfrio)(?: \w+){0,4} (?:crystals?|cristales)|
+            salieron cristales|bolitas|froze\w*|frozen solid|freez\w+|set solid|solidif\w+|
+            se (?:me )?congelo|congelad[oa]|helad[oa]
+          `,
         ],
-        `${BAR}|tub|bag|bolsa|humed\\w+|wet|damp|hot water|boiling|faster|quicker|better|mejor|mas rapido|caliente|milk|leche|juice|zumo|beer|cerveza|wine|vino|ice cubes|oils?|aceites?|freezer|congelador|how do i|should i|too little|poca agua|not enough|${HURT}`,
+        unbroken`
+          ${BAR}|tub|bag|bolsa|humed\w+|wet|damp|hot water|boiling|faster|quicker|better|mejor|mas rapido|
+          caliente|milk|leche|juice|zumo|beer|cerveza|wine|vino|ice cubes|oils?|aceites?|freezer|congelador|
+          how do i|should i|too little|poca agua|not enough|${HURT}
+        `,
       ),
     ],
   ],
@@ -62,7 +90,10 @@ export const JUG_PATTERNS: TopicPatterns = [
     [
       said(
         ['granit\\w+|grumit\\w+|grains|granos|little bits|undissolved', 'jug|jarra|pitcher|jarro'],
-        `${BAR}|mica\\w*|pigment\\w*|colou?r\\w*|oxide|oxido|clay|arcilla|coffee|cafe|milk|leche|honey|miel|sugar|azucar|salt|sal|oils?|aceites?|masa|batter|${HURT}`,
+        unbroken`
+          ${BAR}|mica\w*|pigment\w*|colou?r\w*|oxide|oxido|clay|arcilla|coffee|cafe|milk|leche|honey|miel|
+          sugar|azucar|salt|sal|oils?|aceites?|masa|batter|${HURT}
+        `,
       ),
     ],
   ],
@@ -71,8 +102,14 @@ export const JUG_PATTERNS: TopicPatterns = [
     [
       said(
         [
-          `(?:added|poured|put|tipped|eche|puse|anadi|verti|eche)(?: \\w+){0,2} (?:water|agua)(?: \\w+){0,2} (?:to|on|onto|over|into|a|sobre|encima de|en)(?: the| la| my| mi)? ${CAUSTIC}`,
-          'nothing happened|ok(?:ay)? to use|can i (?:still )?use|still (?:good|ok|okay|usable)|usable|is it (?:ok|okay|fine|usable)|no paso nada|lo puedo usar|la puedo usar|sirve|vale|se puede usar',
+          unbroken`
+            (?:added|poured|put|tipped|eche|puse|anadi|verti|eche)(?: \w+){0,2} (?:water|
+            agua)(?: \w+){0,2} (?:to|on|onto|over|into|a|sobre|encima de|en)(?: the| la| my| mi)? ${CAUSTIC}
+          `,
+          unbroken`
+            nothing happened|ok(?:ay)? to use|can i (?:still )?use|still (?:good|ok|okay|usable)|usable|
+            is it (?:ok|okay|fine|usable)|no paso nada|lo puedo usar|la puedo usar|sirve|vale|se puede usar
+          `,
         ],
         `volcan\\w*|erupt\\w*|boil\\w*|foam\\w*|spat|hirvi\\w+|espuma|${HURT}`,
       ),
@@ -83,7 +120,10 @@ export const JUG_PATTERNS: TopicPatterns = [
     [
       near(
         SWEET,
-        `(?:in ?to|in|to|on|with|en|a|al|con)(?: the| my| la| el| mi)? (?:hot |warm |dissolved |cold )?(?:agua (?:de|con|antes de)(?: la)? |water before (?:the )?)?${CAUSTIC}`,
+        unbroken`
+          (?:in ?to|in|to|on|with|en|a|al|con)(?: the| my| la| el| mi)? (?:hot |warm |dissolved |
+          cold )?(?:agua (?:de|con|antes de)(?: la)? |water before (?:the )?)?${CAUSTIC}
+        `,
         10,
       ),
       near(
@@ -96,7 +136,14 @@ export const JUG_PATTERNS: TopicPatterns = [
   [
     'sugars',
     [
-      /^(?:(?:is|can|es|puedo|echar|put|add) )*(?:honey|sugar|miel|azucar) \d+(?: \d+)? ?(?:tablespoons?|tbsps?|teaspoons?|tsps?|spoons?|cucharad\w+|g|gr|grams?|gramos?|cups?|tazas?)\b.{0,24}\b(?:in|for|per|to|en|por|para|a)\b.{0,8}\b\d/u,
+      new RegExp(
+        unbroken`
+          ^(?:(?:is|can|es|puedo|echar|put|add) )*(?:honey|sugar|miel|azucar) \d+(?: \d+)? ?(?:tablespoons?|
+          tbsps?|teaspoons?|tsps?|spoons?|cucharad\w+|g|gr|grams?|gramos?|cups?|tazas?)\b.{0,24}\b(?:in|for|
+          per|to|en|por|para|a)\b.{0,8}\b\d
+        `,
+        'u',
+      ),
     ],
   ],
   [
@@ -171,7 +218,10 @@ export const JUG_PATTERNS: TopicPatterns = [
           METAL_POT,
           `soap|jabon|lye|sosa|ok|fine|okay|puedo|sirve|vale|can i|safe|only have|solo tengo|antiadherente|coat\\w*|non ?stick|abuela|pan`,
         ],
-        `${HURT}|fizz\\w*|bubbl\\w*|foam\\w*|smok\\w*|hiss\\w*|hot|poured|burbuj\\w*|espuma|humea\\w*|hierve|caliente|eche|puse|i put|mixed|used|black now|gr[ae]y`,
+        unbroken`
+          ${HURT}|fizz\w*|bubbl\w*|foam\w*|smok\w*|hiss\w*|hot|poured|burbuj\w*|espuma|humea\w*|hierve|
+          caliente|eche|puse|i put|mixed|used|black now|gr[ae]y
+        `,
       ),
       new RegExp(
         `^(?:(?:an?|my|soap in|jabon en|in|en) )*(?!tin (?:can|mou))${METAL_POT}(?: de \\w+)?(?: for soap| para jabon)?$`,
@@ -190,7 +240,11 @@ export const JUG_PATTERNS: TopicPatterns = [
         `${HURT}|mou?lds?|moldes?|microwave|microondas|eat|food|comer|cortar|swirl`,
       ),
       new RegExp(
-        `^(?:(?:an?|the|my|una?|la|el) )*(?:(?:${WITHSTANDS}) (?:${POT})|(?:${POT})(?: de)? (?:${WITHSTANDS})|pressure cookers?|ollas? (?:a presion|express?|rapidas?)|vacuum flask|hot[ -]drink flask|termo)(?: \\w+){0,3}$`,
+        unbroken`
+          ^(?:(?:an?|the|my|una?|la|el) )*(?:(?:${WITHSTANDS}) (?:${POT})|
+          (?:${POT})(?: de)? (?:${WITHSTANDS})|pressure cookers?|ollas? (?:a presion|express?|rapidas?)|
+          vacuum flask|hot[ -]drink flask|termo)(?: \w+){0,3}$
+        `,
         'u',
       ),
       // “Soda” alone is lye where a bucket is to stand it.
@@ -216,7 +270,11 @@ export const JUG_PATTERNS: TopicPatterns = [
     [
       near(
         `${CAUSTIC}(?: water)?`,
-        '(?:(?:la|lo|it|can i|puedo) )?(?:tiro|tirar|flush|tip (?:it )?away|pour (?:it )?(?:away|out|down))\\b.{0,20}\\b(?:wc|toilet|sink|drain|inodoro|desague|fregadero|garden|jardin|calle|street|bin|basura)|down the (?:wc|toilet|drain|sink)|septic tank|fosa septica',
+        unbroken`
+          (?:(?:la|lo|it|can i|puedo) )?(?:tiro|tirar|flush|tip (?:it )?away|pour (?:it )?(?:away|out|
+          down))\b.{0,20}\b(?:wc|toilet|sink|drain|inodoro|desague|fregadero|garden|jardin|calle|street|bin|
+          basura)|down the (?:wc|toilet|drain|sink)|septic tank|fosa septica
+        `,
         24,
       ),
       near('(?:septic tank|fosa septica|compost)', CAUSTIC, 24),

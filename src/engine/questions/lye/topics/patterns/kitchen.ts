@@ -1,9 +1,13 @@
+import { unbroken } from '../../../../over-lines.ts';
 import { LYE, near, type TopicPatterns } from './topic.ts';
 
 const ASKS =
   '(?:can|could|may|should|is it (?:ok|okay|safe)|how (?:much|many)|what (?:happens|if)|puedo|se puede|podria|debo|cuant[oa]s?|que pasa)';
-const LIQUID =
-  '(?:(?:goats? |coconut |cows? |oat |almond |breast )?milk|buttermilk|cream|beer|wine|cider|tea|coffee|(?:orange |apple |carrot |lemon |lime )?juice|lemon juice|vinegar|aloe(?: vera)?|puree|leche(?: de \\w+)?|nata|cerveza|vino|sidra|te|cafe|(?:zumo|jugo)(?: de \\w+)?|vinagre|sabila|pure)';
+const LIQUID = unbroken`
+  (?:(?:goats? |coconut |cows? |oat |almond |breast )?milk|buttermilk|cream|beer|wine|cider|tea|coffee|
+  (?:orange |apple |carrot |lemon |lime )?juice|lemon juice|vinegar|aloe(?: vera)?|puree|leche(?: de \w+)?|
+  nata|cerveza|vino|sidra|te|cafe|(?:zumo|jugo)(?: de \w+)?|vinagre|sabila|pure)
+`;
 const SUGAR = '(?:honey|sugar|syrup|molasses|treacle|miel|azucar|jarabe|melaza|panela|piloncillo)';
 const HOT_C =
   '(?:[89][0-9]|1[0-9][0-9]|2[0-4][0-9]) ?(?:degrees |grados )?(?:c|celsius|centigrados?|degrees|grados)';
@@ -17,7 +21,10 @@ export const KITCHEN_PATTERNS: TopicPatterns = [
     [
       near(
         `${ASKS}\\b.{0,24}\\b${LIQUID}`,
-        String.raw`(?:instead|in place) of(?: the)? (?:water|liquid)|(?:to )?replac\w+(?: the)? water|(?:as|for)(?: the)? (?:water|liquid)|en (?:vez|lugar) del? agua|(?:como|por)(?: el)? (?:agua|liquido)`,
+        unbroken`
+          (?:instead|in place) of(?: the)? (?:water|liquid)|(?:to )?replac\w+(?: the)? water|(?:as|
+          for)(?: the)? (?:water|liquid)|en (?:vez|lugar) del? agua|(?:como|por)(?: el)? (?:agua|liquido)
+        `,
         24,
       ),
     ],
@@ -51,7 +58,10 @@ export const KITCHEN_PATTERNS: TopicPatterns = [
       ),
       near(
         ASKS,
-        String.raw`(?:soap making|make soap|soaping|hacer jabon)\b.{0,24}\b(?:kids?|child(?:ren)?|toddler|baby|bebe|ninos?|hij[oa]s?)\b.{0,16}\b(?:room|asleep|home|house|around|cuarto|casa|dormid[oa])`,
+        unbroken`
+          (?:soap making|make soap|soaping|hacer jabon)\b.{0,24}\b(?:kids?|child(?:ren)?|toddler|baby|bebe|
+          ninos?|hij[oa]s?)\b.{0,16}\b(?:room|asleep|home|house|around|cuarto|casa|dormid[oa])
+        `,
         24,
       ),
     ],

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../../over-lines.ts';
 import { CAUSTIC, HURT, KID, MAKING, PET, said } from '../care-words.ts';
 import { near, type TopicPatterns } from './topic.ts';
 
@@ -19,7 +20,10 @@ export const LATER_PATTERNS: TopicPatterns = [
       ),
       said(
         [
-          `${KID}(?: \\w+){0,3} (?:\\d{1,2}|five|six|seven|eight|nine|ten|seis|siete|ocho|nueve|diez)(?: years?| anos| and| y|$)|\\d{1,2} (?:year old|years old|anos)`,
+          unbroken`
+            ${KID}(?: \w+){0,3} (?:\d{1,2}|five|six|seven|eight|nine|ten|seis|siete|ocho|nueve|
+            diez)(?: years?| anos| and| y|$)|\d{1,2} (?:year old|years old|anos)
+          `,
           '(?:wants?|can|could|may|quiere|puede|me)(?: \\w+){0,3} (?:stir|mix|help|pour|make|remov\\w+|mezcl\\w+|ayud\\w+|echar|hacer)',
           `${SOAPY}|trace|traza`,
         ],
@@ -96,14 +100,22 @@ export const LATER_PATTERNS: TopicPatterns = [
     [
       said(
         [
-          '(?:hair dye|latex|vinyl|garden|cotton|wool(?:len)?|leather|disposable|washing up|kitchen|food) gloves|guantes de (?:tinte|lana|latex|vinilo|jardin|algodon|cocina|fregar|cuero)|(?:ski|swimming|swim|diving|cycling|reading) (?:goggles|glasses)|gafas de (?:buceo|nadar|natacion|piscina|esqui|leer|bici)',
+          unbroken`
+            (?:hair dye|latex|vinyl|garden|cotton|wool(?:len)?|leather|disposable|washing up|kitchen|
+            food) gloves|guantes de (?:tinte|lana|latex|vinilo|jardin|algodon|cocina|fregar|cuero)|(?:ski|
+            swimming|swim|diving|cycling|reading) (?:goggles|glasses)|gafas de (?:buceo|nadar|natacion|
+            piscina|esqui|leer|bici)
+          `,
           'ok|okay|enough|fine|for|safe|wear|lye|soap|vale\\w*|sirve\\w*|para|jabon|sosa',
         ],
         HURT,
       ),
       said(
         [
-          '(?:mask|mascarilla|respirator)(?: \\w+)? (?:needed|necessary|hace falta|necesari\\w+|obligatori\\w+)|(?:do i need|need|necesito|hace falta)(?: \\w+)? (?:mask|mascarilla|respirator)',
+          unbroken`
+            (?:mask|mascarilla|respirator)(?: \w+)? (?:needed|necessary|hace falta|necesari\w+|
+            obligatori\w+)|(?:do i need|need|necesito|hace falta)(?: \w+)? (?:mask|mascarilla|respirator)
+          `,
         ],
         `${HURT}|powders?|mica|dust|polvos?|pigment\\w*|oxides?|clays?|arcillas?`,
       ),
@@ -144,7 +156,11 @@ export const LATER_PATTERNS: TopicPatterns = [
     [
       said(
         [
-          '(?:wood|hardwood|fireplace|stove|oak|beech) ash(?:es)?|(?:from|of) (?:wood )?ashes|ashes|cenizas?(?: de (?:madera|lena|chimenea|roble|encina|haya))?|potash (?:from|water)|floats? an egg|flota (?:un|el) huevo',
+          unbroken`
+            (?:wood|hardwood|fireplace|stove|oak|beech) ash(?:es)?|(?:from|of) (?:wood )?ashes|ashes|
+            cenizas?(?: de (?:madera|lena|chimenea|roble|encina|haya))?|potash (?:from|water)|
+            floats? an egg|flota (?:un|el) huevo
+          `,
           'lye|potash|soap|egg|lejia|jabon|huevo|potasa|sosa|strong',
         ],
         'soda ash|ceniza de sosa|or ash|o ceniza|white|blanc[oa]|on top|encima|barbecue|bbq|barbacoa|colou?r\\w*|color|volcanic|swirl',

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../../over-lines.ts';
 import { ACID, LYE, MAY, near, SOAP, type TopicPatterns } from './topic.ts';
 
 const ZAP =
@@ -39,7 +40,11 @@ export const MADE_PATTERNS: TopicPatterns = [
     [
       near(
         '(?:can|could|should|may|do) i|shall i|puedo|podria|debo|deberia|le',
-        `(?:add|put|mix|stir|echar|echo|anadir|anado|agregar|agrego|poner|pongo)(?: in)?(?: some| a bit| un poco)?(?: of)? ?(?:more|extra|mas)?(?: de)? ${LYE}(?: \\w+){0,3} (?:now|later|to (?:it|the|my|oily|soft)|ahora|despues|al jabon)`,
+        unbroken`
+          (?:add|put|mix|stir|echar|echo|anadir|anado|agregar|agrego|poner|
+          pongo)(?: in)?(?: some| a bit| un poco)?(?: of)? ?(?:more|extra|
+          mas)?(?: de)? ${LYE}(?: \w+){0,3} (?:now|later|to (?:it|the|my|oily|soft)|ahora|despues|al jabon)
+        `,
         8,
       ),
       near('add|put|mix|stir|echar|anadir|agregar|poner', `more ${LYE}|mas ${LYE}|extra ${LYE}`, 12),
@@ -71,7 +76,10 @@ export const MADE_PATTERNS: TopicPatterns = [
     [
       near(
         `${HEAVY}|${ZAP}`,
-        String.raw`(?:does|will|can|would)\b.{0,12}\b(?:cur(?:e|es|ing)|waiting|time)|cur(?:e|ing) (?:fix|help|out)|(?:se (?:quita|arregla|va)|arregla)\b.{0,16}\bcur\w+|el curado`,
+        unbroken`
+          (?:does|will|can|would)\b.{0,12}\b(?:cur(?:e|es|ing)|waiting|time)|cur(?:e|ing) (?:fix|help|out)|
+          (?:se (?:quita|arregla|va)|arregla)\b.{0,16}\bcur\w+|el curado
+        `,
         60,
       ),
     ],
@@ -92,7 +100,10 @@ export const MADE_PATTERNS: TopicPatterns = [
     [
       near(
         `how long|when|can|could|is it|safe|cuando|cuanto|puedo|se puede`,
-        `(?:giv\\w+|us\\w+|wash\\w*|bath\\w*|for|dar\\w*|lavar\\w*|banar\\w*|para)(?: \\w+){0,5} (?:baby|newborn|infant|bebe|recien nacid[oa])(?! (?:blue|pink|oil|shower|powder|azul))`,
+        unbroken`
+          (?:giv\w+|us\w+|wash\w*|bath\w*|for|dar\w*|lavar\w*|banar\w*|para)(?: \w+){0,5} (?:baby|newborn|
+          infant|bebe|recien nacid[oa])(?! (?:blue|pink|oil|shower|powder|azul))
+        `,
         40,
       ),
     ],
@@ -101,7 +112,10 @@ export const MADE_PATTERNS: TopicPatterns = [
     'hot-loaf',
     [
       near(
-        '(?:8[0-9]|9[0-9]|1[01][0-9]) ?(?:degrees |grados )?(?:c|celsius|centigrados?|degrees|grados)|(?:17[6-9]|1[89][0-9]|2[0-4][0-9]) ?(?:degrees )?(?:f|fahrenheit)',
+        unbroken`
+          (?:8[0-9]|9[0-9]|1[01][0-9]) ?(?:degrees |grados )?(?:c|celsius|centigrados?|degrees|grados)|
+          (?:17[6-9]|1[89][0-9]|2[0-4][0-9]) ?(?:degrees )?(?:f|fahrenheit)
+        `,
         String.raw`wrap\w*|insulat\w*|cover\w*|towels?|blankets?|oven|envolv\w*|tap(?:ar|o|arlo)|abrig\w*|aisl\w*|mantas?|horno`,
         60,
       ),
@@ -127,7 +141,11 @@ export const MADE_PATTERNS: TopicPatterns = [
     [
       near(
         `(?:is|are|does|will|hay|queda|tiene|lleva)`,
-        `${LYE}\\b.{0,24}\\b(?:gone|left|remain\\w*|stay\\w*|still|used up|in|en|queda\\w*)\\b.{0,12}\\b(?:finished|cured|the finished|my finished|el|un|terminado|curado)\\b.{0,10}${SOAP}`,
+        unbroken`
+          ${LYE}\b.{0,24}\b(?:gone|left|remain\w*|stay\w*|still|used up|in|en|
+          queda\w*)\b.{0,12}\b(?:finished|cured|the finished|my finished|el|un|terminado|
+          curado)\b.{0,10}${SOAP}
+        `,
         16,
       ),
       near('queda|hay|tiene', `${LYE} en el jabon (?:terminado|curado|ya hecho)`, 8),

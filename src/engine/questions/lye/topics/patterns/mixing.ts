@@ -1,9 +1,13 @@
+import { unbroken } from '../../../../over-lines.ts';
 import { LYE, near, SOAP, type TopicPatterns } from './topic.ts';
 
 const INSTEAD =
   '(?:instead of|insted of|in place of|for|as|en (?:vez|lugar) de|como|por)(?: the| el| la)? ?(?:water|agua|liquid|liquido)';
-const ODD_WATER =
-  '(?:sea ?water|salt water|pool water|rain ?water|cola|lemonade|tonic(?: water)?|fizzy \\w+|sparkling water|soda water|energy drink|(?:chicken |beef |bone |fish )?(?:broth|stock)|hydrogen peroxide|peroxide|agua de (?:mar|piscina|lluvia)|agua salada|agua con gas|refresco|gaseosa|caldo(?: de \\w+)?|agua oxigenada)';
+const ODD_WATER = unbroken`
+  (?:sea ?water|salt water|pool water|rain ?water|cola|lemonade|tonic(?: water)?|fizzy \w+|sparkling water|
+  soda water|energy drink|(?:chicken |beef |bone |fish )?(?:broth|stock)|hydrogen peroxide|peroxide|
+  agua de (?:mar|piscina|lluvia)|agua salada|agua con gas|refresco|gaseosa|caldo(?: de \w+)?|agua oxigenada)
+`;
 const DRINK =
   '(?:milk|beer|wine|cider|tea|coffee|juice|leche(?: de \\w+)?|cerveza|vino|sidra|te|cafe|(?:zumo|jugo)(?: de \\w+)?|vinagre|vinegar)';
 const PUT =
@@ -21,15 +25,30 @@ export const MIXING_PATTERNS: TopicPatterns = [
     [
       near(
         '(?:batter|mix|mixture|it|soap|trace|pot|masa|mezcla|jabon|traza)',
-        '(?:won ?t|wont|doesn ?t|doesnt|does not|didn ?t|never|not|isn ?t|isnt|is not|still (?:not|thin|liquid|runny|like water)|no|nunca) ?(?:\\w+ ){0,3}?(?:thick\\w*|trac\\w+|come together|set|espes\\w+|traza|cuaj\\w+|lig[ao]\\w*)\\b.{0,60}\\b(?:hours?|minutes?|mins?|blend\\w*|stir\\w*|whisk\\w*|horas?|minutos?|bat\\w+|remov\\w+)',
+        unbroken`
+          (?:won ?t|wont|doesn ?t|doesnt|does not|didn ?t|never|not|isn ?t|isnt|is not|still (?:not|thin|
+          liquid|runny|like water)|no|nunca) ?(?:\w+ ){0,3}?(?:thick\w*|trac\w+|come together|set|espes\w+|
+          traza|cuaj\w+|lig[ao]\w*)\b.{0,60}\b(?:hours?|minutes?|mins?|blend\w*|stir\w*|whisk\w*|horas?|
+          minutos?|bat\w+|remov\w+)
+        `,
         30,
       ),
       near(
         '(?:hours?|hrs?|minutes?|mins?|ages|forever|blend\\w*|stir\\w*|whisk\\w*|horas?|rato|minutos?|batiendo|removiendo)',
-        '(?:won ?t|wont|doesn ?t|doesnt|does not|never|not|isn ?t|still (?:not|thin|liquid|runny|like water)|no|sigue) ?(?:\\w+ ){0,3}?(?:thick\\w*|trac\\w+|espes\\w+|traza|cuaj\\w+|liquid[ao]|lig[ao]\\w*)',
+        unbroken`
+          (?:won ?t|wont|doesn ?t|doesnt|does not|never|not|isn ?t|still (?:not|thin|liquid|runny|
+          like water)|no|sigue) ?(?:\w+ ){0,3}?(?:thick\w*|trac\w+|espes\w+|traza|cuaj\w+|liquid[ao]|
+          lig[ao]\w*)
+        `,
         40,
       ),
-      /\b(?:not|isn ?t|still not|nada) (?:thick|espes[oa]|thickening|espesando)\b.{0,30}\b(?:stir\w*|blend\w*|mixing|whisk\w*|removiendo|batiendo|remover|batir)\b/u,
+      new RegExp(
+        unbroken`
+          \b(?:not|isn ?t|still not|nada) (?:thick|espes[oa]|thickening|espesando)\b.{0,30}\b(?:stir\w*|
+          blend\w*|mixing|whisk\w*|removiendo|batiendo|remover|batir)\b
+        `,
+        'u',
+      ),
       /\b(?:no|never) (?:llega a |reach\w* |comes? to |came to |llego a )(?:la )?(?:trace|traza)\b/u,
       /\b(?:will not|won ?t|wont|does not|doesn ?t|doesnt|no) (?:trace|espesa|traza)\b/u,
     ],
@@ -124,7 +143,10 @@ export const MIXING_PATTERNS: TopicPatterns = [
     'lye-and-water-swapped',
     [
       new RegExp(
-        `(?=.*\\b(?:${LYE})\\b)(?=.*\\b(?:water|agua)\\b)(?=.*\\b(?:swapped|switched|the wrong way round|back to front|al reves|intercambi\\w+|cambiad[oa]s)\\b)`,
+        unbroken`
+          (?=.*\b(?:${LYE})\b)(?=.*\b(?:water|agua)\b)(?=.*\b(?:swapped|switched|the wrong way round|
+          back to front|al reves|intercambi\w+|cambiad[oa]s)\b)
+        `,
         'u',
       ),
     ],

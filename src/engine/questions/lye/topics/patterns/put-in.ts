@@ -1,11 +1,20 @@
+import { unbroken } from '../../../../over-lines.ts';
 import { near, SOAP, type TopicPatterns } from './topic.ts';
 
 const MAY = '(?:can|could|may|should|is|are|will|how|puedo|se puede|sirven?|valen?|ok|okay)';
-const BOX =
-  '(?:(?:milk |juice |drinks? )?cartons?|\\w*briks?|pvc(?: pipes?)?|(?:drain )?pipes?|yogh?urt (?:pots?|cups?|tubs?)|(?:crisps?|chips?) (?:tubes?|cans?)|tubes?(?= mou?ld)|(?:sardine|tuna|baking|cake|biscuit|coffee) tins?|tin cans?|tubo de patatas(?: fritas)?|tubos? de pvc|tuberias?(?: de pvc)?|latas?(?: de \\w+)?|vasitos? de yogur|(?:vasos?|envases?|botes?) de yogur|carton de (?:leche|zumo))';
+const BOX = unbroken`
+  (?:(?:milk |juice |drinks? )?cartons?|\w*briks?|pvc(?: pipes?)?|(?:drain )?pipes?|yogh?urt (?:pots?|cups?|
+  tubs?)|(?:crisps?|chips?) (?:tubes?|cans?)|tubes?(?= mou?ld)|(?:sardine|tuna|baking|cake|biscuit|
+  coffee) tins?|tin cans?|tubo de patatas(?: fritas)?|tubos? de pvc|tuberias?(?: de pvc)?|
+  latas?(?: de \w+)?|vasitos? de yogur|(?:vasos?|envases?|botes?) de yogur|carton de (?:leche|zumo))
+`;
 const HOT_OIL = '(?:cinnamon|clove|thyme|oregano|lemongrass|peppermint|canela|clavo|tomillo|menta)';
-const SPIRIT_SCENT =
-  '(?:fabric softener|laundry softener|softener|aftershave|(?<!eau de )cologne|body spray|(?:vanilla |almond |lemon |kitchen )?(?:essence|extract)\\b.{0,12}\\bkitchen|(?:kitchen|baking|supermarket) (?:vanilla |almond |lemon )?(?:essence|extract|flavou?ring)|perfume from|suavizante|(?<!agua de )colonia(?: de \\w+)?|esencia de \\w+ (?:del super\\w*|de cocina|de reposteria)|air freshener|ambientador)';
+const SPIRIT_SCENT = unbroken`
+  (?:fabric softener|laundry softener|softener|aftershave|(?<!eau de )cologne|body spray|(?:vanilla |
+  almond |lemon |kitchen )?(?:essence|extract)\b.{0,12}\bkitchen|(?:kitchen|baking|supermarket) (?:vanilla |
+  almond |lemon )?(?:essence|extract|flavou?ring)|perfume from|suavizante|(?<!agua de )colonia(?: de \w+)?|
+  esencia de \w+ (?:del super\w*|de cocina|de reposteria)|air freshener|ambientador)
+`;
 const BED =
   '(?:electric blankets?|heating pads?|heat mats?|hot water bottles?|mantas? electricas?|esterillas? electricas?|almohadillas? termicas?)';
 
@@ -16,7 +25,10 @@ export const PUT_IN_PATTERNS: TopicPatterns = [
     'oven-to-hurry',
     [
       new RegExp(
-        `^(?!.*\\b\\d{2,3}\\b)(?=.*\\b(?:oven|horno)\\b)(?!.*\\b(?:clean\\w*|limpi\\w*|glass|mitts?|burns?|wounds?|cuts?|quemaduras?|heridas?)\\b)(?=.*\\b(?:${SOAP}|loaf|mou?ld|molde)\\b)`,
+        unbroken`
+          ^(?!.*\b\d{2,3}\b)(?=.*\b(?:oven|horno)\b)(?!.*\b(?:clean\w*|limpi\w*|glass|mitts?|burns?|wounds?|
+          cuts?|quemaduras?|heridas?)\b)(?=.*\b(?:${SOAP}|loaf|mou?ld|molde)\b)
+        `,
         'u',
       ),
     ],
@@ -89,9 +101,29 @@ export const PUT_IN_PATTERNS: TopicPatterns = [
   [
     'kitchen-spice',
     [
-      /\b(?:ground |powdered )?(?:cinnamon|cloves?|chill?i(?: powder)?|cayenne|black pepper|mustard powder|ginger powder)\b(?! (?:oil|essential|leaf|bark|bud|e ?o\b|coloured|colored|brown))(?=.{0,60}\b(?:soap|colou?r|kitchen|bar|how much|cup|oils|batter)\b)/u,
-      /\b(?:soap|colou?r|how much|can i|add|put)\b(?=.{0,40}\b(?:(?:ground|powdered|kitchen) (?:cinnamon|cloves?|chill?i|pepper|ginger)|cinnamon powder|cayenne)\b)/u,
-      /^(?!.*\b(?:esencial(?:es)?|fragancia|aroma|essential|fragrance)\b).*\b(?:canela|clavo|clavos|guindilla|chile en polvo|aji molido|cayena|pimienta|jengibre en polvo|mostaza en polvo)\b(?=.{0,60}\b(?:jabon|color|cocina|cuant[oa]|taza|aceites?|masa)\b)/u,
+      new RegExp(
+        unbroken`
+          \b(?:ground |powdered )?(?:cinnamon|cloves?|chill?i(?: powder)?|cayenne|black pepper|
+          mustard powder|ginger powder)\b(?! (?:oil|essential|leaf|bark|bud|e ?o\b|coloured|colored|
+          brown))(?=.{0,60}\b(?:soap|colou?r|kitchen|bar|how much|cup|oils|batter)\b)
+        `,
+        'u',
+      ),
+      new RegExp(
+        unbroken`
+          \b(?:soap|colou?r|how much|can i|add|put)\b(?=.{0,40}\b(?:(?:ground|powdered|kitchen) (?:cinnamon|
+          cloves?|chill?i|pepper|ginger)|cinnamon powder|cayenne)\b)
+        `,
+        'u',
+      ),
+      new RegExp(
+        unbroken`
+          ^(?!.*\b(?:esencial(?:es)?|fragancia|aroma|essential|fragrance)\b).*\b(?:canela|clavo|clavos|
+          guindilla|chile en polvo|aji molido|cayena|pimienta|jengibre en polvo|
+          mostaza en polvo)\b(?=.{0,60}\b(?:jabon|color|cocina|cuant[oa]|taza|aceites?|masa)\b)
+        `,
+        'u',
+      ),
       /\b(?:jabon|cuant[oa]|puedo|echar|poner)\b(?!.{0,60}\b(?:esencial(?:es)?|fragancia|aroma)\b)(?=.{0,40}\b(?:canela|clavo|guindilla|aji molido|cayena)\b)/u,
     ],
   ],
@@ -136,7 +168,13 @@ export const PUT_IN_PATTERNS: TopicPatterns = [
   [
     'ink',
     [
-      /\b(?:pen|printer|biro|marker|fountain pen|tattoo) ink\b|\bink (?:from|of) (?:a |my )?(?:pen|printer|biro|marker)\b|\btinta de (?:boli\w*|impresora|rotulador|pluma|tatuaje)\b/u,
+      new RegExp(
+        unbroken`
+          \b(?:pen|printer|biro|marker|fountain pen|tattoo) ink\b|\bink (?:from|of) (?:a |my )?(?:pen|
+          printer|biro|marker)\b|\btinta de (?:boli\w*|impresora|rotulador|pluma|tatuaje)\b
+        `,
+        'u',
+      ),
     ],
   ],
   [

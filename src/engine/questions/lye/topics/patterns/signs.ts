@@ -1,3 +1,4 @@
+import { unbroken } from '../../../../over-lines.ts';
 import { CAUSTIC, HURT, said } from '../care-words.ts';
 import type { TopicPatterns } from './topic.ts';
 
@@ -5,10 +6,15 @@ const LYE = `(?:${CAUSTIC}|soda|lejia)`;
 const LYE_WATER = `(?:${CAUSTIC} ?(?:water|solution)|lye ?water|(?:agua|disolucion|solucion) (?:de|con) (?:la )?${LYE}|${LYE} (?:disuelta|con agua|en agua))`;
 /** In this order it boils up: that is never told as usual. */
 const WATER_ONTO_LYE = `(?:water|agua)(?: \\w+){0,2} (?:on|onto|on to|over|to|into|in|a|al?|sobre|encima de|en)(?: the| my| la)? ${LYE}`;
-const OUT_OF_HAND =
-  'shot (?:out|up(?! to))|over ?flow\\w*|spit\\w*|spat|foam\\w*|froth\\w*|bubbl\\w*|fizz\\w*|hiss\\w*|volcan\\w*|erupt\\w*|explo\\w*|melt\\w*|crack\\w*|boil\\w*|smok\\w*|out of|jump\\w*|derrit\\w*|rebos\\w*|desbord\\w*|salt\\w*|escup\\w*|espum\\w*|burbuj\\w*|hierv\\w*|hirv\\w*|humo|humea\\w*|rev(?:ento|ienta)|raj\\w*|romp\\w*';
-const SOMEBODY =
-  'eyes?|skin|hands?|face|nose|throat|lungs?|breath\\w*|inhal\\w*|kids?|child\\w*|baby|dogs?|cats?|ojos?|piel|manos?|cara|nariz|garganta|pulmon\\w*|respir\\w*|nin[oa]s?|bebe|perr[oa]s?|gat[oa]s?';
+const OUT_OF_HAND = unbroken`
+  shot (?:out|up(?! to))|over ?flow\w*|spit\w*|spat|foam\w*|froth\w*|bubbl\w*|fizz\w*|hiss\w*|volcan\w*|
+  erupt\w*|explo\w*|melt\w*|crack\w*|boil\w*|smok\w*|out of|jump\w*|derrit\w*|rebos\w*|desbord\w*|salt\w*|
+  escup\w*|espum\w*|burbuj\w*|hierv\w*|hirv\w*|humo|humea\w*|rev(?:ento|ienta)|raj\w*|romp\w*
+`;
+const SOMEBODY = unbroken`
+  eyes?|skin|hands?|face|nose|throat|lungs?|breath\w*|inhal\w*|kids?|child\w*|baby|dogs?|cats?|ojos?|piel|
+  manos?|cara|nariz|garganta|pulmon\w*|respir\w*|nin[oa]s?|bebe|perr[oa]s?|gat[oa]s?
+`;
 const PINK = '(?:pink|fuchsia|magenta|red|purple|rosa\\w*|fucsia|magenta|roj[oa]|morad[oa])';
 
 /** What is seen and means less, or more, than it seems; plain text. */
@@ -25,7 +31,10 @@ export const SIGN_PATTERNS: TopicPatterns = [
       ),
       said(
         [
-          `(?:ph|indicator|tester) (?:drops?|liquid|solution)|(?:drops?|liquid) of (?:ph )?indicator|gotas (?:de|del|para el) (?:ph|indicador)|indicador (?:de ph|liquido)`,
+          unbroken`
+            (?:ph|indicator|tester) (?:drops?|liquid|solution)|(?:drops?|liquid) of (?:ph )?indicator|
+            gotas (?:de|del|para el) (?:ph|indicador)|indicador (?:de ph|liquido)
+          `,
           PINK,
           'soap|bars?|it|loaf|jabon|pastillas?|barra|lo|la',
         ],
@@ -40,7 +49,11 @@ export const SIGN_PATTERNS: TopicPatterns = [
         [
           'puddles?|pools?|wet (?:patch|layer|spot)|liquid|wet|charc[oa]s?|charquit[oa]s?|liquido|mojad[oa]|encharcad[oa]',
           'on top|on the (?:top|surface)|over the top|encima|por arriba|arriba|en la superficie',
-          '(?:is|s|if|es|si)(?: \\w+){0,3} (?:oil|lye|water|glycerin\\w*|aceite|sosa|lejia|agua|glicerina)|(?:oil|lye|water|aceite|sosa|agua) or (?:what|lye|oil|water|glycerin\\w*)|(?:aceite|sosa|agua) o (?:que|sosa|aceite|agua|glicerina)',
+          unbroken`
+            (?:is|s|if|es|si)(?: \w+){0,3} (?:oil|lye|water|glycerin\w*|aceite|sosa|lejia|agua|glicerina)|
+            (?:oil|lye|water|aceite|sosa|agua) or (?:what|lye|oil|water|glycerin\w*)|(?:aceite|sosa|
+            agua) o (?:que|sosa|aceite|agua|glicerina)
+          `,
         ],
         `counter|floor|table|worktop|lye water|jug|cup|pot|suelo|piso|mesa|encimera|jarra|vaso|olla|${HURT}`,
       ),
@@ -54,7 +67,10 @@ export const SIGN_PATTERNS: TopicPatterns = [
           LYE,
           'water|agua',
           'hot|steam\\w*|\\d{2,3} ?(?:degrees|grados|c|f)|caliente|calent\\w+|vapor',
-          'normal|is (?:that|this|it) (?:right|ok|okay|fine)|(?:supposed|meant) to|la embarre|esta bien|pasa algo|hice mal|did i (?:mess|do)|worr\\w+|preocup\\w+',
+          unbroken`
+            normal|is (?:that|this|it) (?:right|ok|okay|fine)|(?:supposed|meant) to|la embarre|esta bien|
+            pasa algo|hice mal|did i (?:mess|do)|worr\w+|preocup\w+
+          `,
         ],
         `${OUT_OF_HAND}|${SOMEBODY}|${WATER_ONTO_LYE}|alumin\\w*|zinc|tin|milk|leche|oils?|aceites?|mou?ld|molde|batter|masa|${HURT}`,
       ),
@@ -80,7 +96,12 @@ export const SIGN_PATTERNS: TopicPatterns = [
       said(
         [
           'garage|shed|basement|cellar|porch|workshop|room|kitchen|outside|garaje|sotano|cobertizo|taller|terraza|cuarto|cocina|habitacion|casa|fuera',
-          '(?:is|at|hits?|its|it s|down to|only|about|around|estamos a|esta a|hay|hace|a) (?:only |about |around |just |barely |unos? |solo )?(?:(?:[1-9]|1[0-4]) ?(?:c|celsius|grados|degrees c|oc)|(?:[2-4]\\d|5[0-5]) ?(?:f|fahrenheit|degrees)|freezing|freezing cold|very cold|so cold|bajo cero)(?! celsius| c\\b)',
+          unbroken`
+            (?:is|at|hits?|its|it s|down to|only|about|around|estamos a|esta a|hay|hace|a) (?:only |about |
+            around |just |barely |unos? |solo )?(?:(?:[1-9]|1[0-4]) ?(?:c|celsius|grados|degrees c|oc)|
+            (?:[2-4]\d|5[0-5]) ?(?:f|fahrenheit|degrees)|freezing|freezing cold|very cold|so cold|
+            bajo cero)(?! celsius| c\b)
+          `,
           'soap|make|pour|swirl|batch|jabon|hacer|verter',
           'can|could|should|may|ok|okay|too cold|safe|puedo|se puede|podria|vale|demasiado fri[oa]|pasa algo',
         ],
@@ -93,7 +114,10 @@ export const SIGN_PATTERNS: TopicPatterns = [
     [
       said(
         [
-          `${LYE}(?: (?:water|solution))?(?: (?:is|s|at|esta|a))? (?:\\w+ )?\\d{2,3}(?! (?:g|grams?|gramos|oz|ounces|onzas))|(?:agua de ${LYE}) (?:esta )?a \\d{2,3}`,
+          unbroken`
+            ${LYE}(?: (?:water|solution))?(?: (?:is|s|at|esta|a))? (?:\w+ )?\d{2,3}(?! (?:g|grams?|gramos|
+            oz|ounces|onzas))|(?:agua de ${LYE}) (?:esta )?a \d{2,3}
+          `,
           '(?:oils?|aceites?)(?: (?:are|is|at|estan|a|re))+ (?:\\w+ )?\\d{2,3}(?! (?:g|grams?|gramos|oz|ounces|onzas))',
           'wait|go|pour|mix|ready|ok|okay|fine|good|close|too (?:hot|cold)|combine|now|espero|echo|vierto|mezclo|junto|listo|bien|ya|cerca',
         ],

@@ -1,11 +1,14 @@
+import { unbroken } from '../../../../over-lines.ts';
 import { CAUSTIC, HURT, OIL, PAST, said } from '../care-words.ts';
 import type { TopicPatterns } from './topic.ts';
 
 const MANY = '(?:more|extra|mas|de mas|excess|exceso|surplus|double|doble|sobra\\w*)';
 const CLEAN =
   '(?:cleans?|cleaner|cleaning|wash\\w*|laundry|grease|degreas\\w*|stains?|limpi\\w+|lavar|ropa|manchas?|desengras\\w+)';
-const MADE_SAFE =
-  'vinegar|vinagre|acid|acido|lemon|limon|cur(?:e|es|ing|ado)|rebatch\\w*|rebati\\w+|rehac\\w+|sav(?:e|ed)|rescue|salv\\w+|rescat\\w+|zaps?|wait|months?|meses|harder|dur[oa]';
+const MADE_SAFE = unbroken`
+  vinegar|vinagre|acid|acido|lemon|limon|cur(?:e|es|ing|ado)|rebatch\w*|rebati\w+|rehac\w+|sav(?:e|ed)|
+  rescue|salv\w+|rescat\w+|zaps?|wait|months?|meses|harder|dur[oa]
+`;
 /** What lye is called where “soda” alone means it; behind words that weigh it only. */
 const SODA = 'soda(?! ash| crystals| water| pop| bread)(?: caustica)?';
 
@@ -22,7 +25,14 @@ export const TOO_MUCH_PATTERNS: TopicPatterns = [
         ],
         `water|agua|${OIL}|salt|sal|fragrance|aroma|mica|gloves|guantes|goggles|gafas|vinegar|vinagre`,
       ),
-      /\b(?:round(?:ing)?(?: it| up| down| off| the| my| lye| naoh| amount)*|redond\w+(?: la| el| lo)?(?: sosa| peso)?)(?: from)?(?: a| to| at)? \d+(?: \d+)? ?(?:g|gr|grams?|gramos?|a|to|up|da|no|ok|is|$)(?!.*\b(?:mou?ld|molde|cm|inch\w*|pvc)\b)/u,
+      new RegExp(
+        unbroken`
+          \b(?:round(?:ing)?(?: it| up| down| off| the| my| lye| naoh| amount)*|
+          redond\w+(?: la| el| lo)?(?: sosa| peso)?)(?: from)?(?: a| to| at)? \d+(?: \d+)? ?(?:g|gr|grams?|
+          gramos?|a|to|up|da|no|ok|is|$)(?!.*\b(?:mou?ld|molde|cm|inch\w*|pvc)\b)
+        `,
+        'u',
+      ),
       said(['round\\w*|redond\\w+', CAUSTIC, '\\d|up|down|arriba|abajo'], 'mou?lds?|moldes?|cm|bars?'),
       said(
         [`${MANY}(?: \\w+)? ${CAUSTIC}|${CAUSTIC} (?:\\w+ )?(?:excess|extra|de mas|de sobra)`, CLEAN],
@@ -35,7 +45,10 @@ export const TOO_MUCH_PATTERNS: TopicPatterns = [
     [
       said(
         [
-          `(?:me pas(?:e|o|amos)|se (?:me|nos) fue la mano|nos pas(?:o|amos)|heavy handed with|(?:go|went|going) over (?:on|with))(?: \\w+){0,4} (?:${CAUSTIC}|${SODA})`,
+          unbroken`
+            (?:me pas(?:e|o|amos)|se (?:me|nos) fue la mano|nos pas(?:o|amos)|heavy handed with|(?:go|went|
+            going) over (?:on|with))(?: \w+){0,4} (?:${CAUSTIC}|${SODA})
+          `,
         ],
         MADE_SAFE,
       ),
@@ -87,7 +100,10 @@ export const TOO_MUCH_PATTERNS: TopicPatterns = [
         HURT,
       ),
       said([
-        `(?:can|may|could|should) i (?:\\w+ )?(?:put|use|add)(?: in)? (?:less|half(?: the)?|a bit less) ${CAUSTIC}|puedo (?:poner|echar|usar) (?:menos|la mitad de(?: la)?) ${CAUSTIC}`,
+        unbroken`
+          (?:can|may|could|should) i (?:\w+ )?(?:put|use|add)(?: in)? (?:less|half(?: the)?|
+          a bit less) ${CAUSTIC}|puedo (?:poner|echar|usar) (?:menos|la mitad de(?: la)?) ${CAUSTIC}
+        `,
       ]),
     ],
   ],
@@ -109,7 +125,10 @@ export const TOO_MUCH_PATTERNS: TopicPatterns = [
       said(
         [
           'scales?|bascula|balanza|peso de cocina',
-          'steps? of \\d|jumps? (?:by|in)|\\d+ en \\d+|only (?:shows|weighs|reads|does)|whole grams?|solo (?:marca|pesa|muestra)|gramos enteros|no decimals|sin decimales',
+          unbroken`
+            steps? of \d|jumps? (?:by|in)|\d+ en \d+|only (?:shows|weighs|reads|does)|whole grams?|
+            solo (?:marca|pesa|muestra)|gramos enteros|no decimals|sin decimales
+          `,
         ],
         'died|broke\\w*|battery',
       ),
@@ -121,7 +140,11 @@ export const TOO_MUCH_PATTERNS: TopicPatterns = [
       said(
         [
           `${CAUSTIC}|tin|tub|bote|label|etiqueta`,
-          'no purity|without (?:a |any )?purity|purity (?:is )?(?:unknown|missing|not)|unknown purity|doesn ?t (?:say|state|tell) (?:the )?purity|sin (?:la |indicar )?pureza|no (?:pone|dice|trae|indica) (?:la )?pureza|pureza desconocida|que pureza tiene',
+          unbroken`
+            no purity|without (?:a |any )?purity|purity (?:is )?(?:unknown|missing|not)|unknown purity|
+            doesn ?t (?:say|state|tell) (?:the )?purity|sin (?:la |indicar )?pureza|no (?:pone|dice|trae|
+            indica) (?:la )?pureza|pureza desconocida|que pureza tiene
+          `,
         ],
         'how much|cuanta',
       ),

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../../over-lines.ts';
 import type { LyeTopic } from '../topic.ts';
 
 export type TopicPatterns = readonly (readonly [topic: LyeTopic, patterns: readonly RegExp[]])[];
@@ -9,9 +10,16 @@ export const MAY =
 export const SOAP = '(?:soaps?|bars?|loaf|loaves|jabon(?:es)?|pastillas?|barras?|pan(?:es)? de jabon)';
 export const ACID =
   '(?:vinegar|citric acid|lemon juice|lemon|acid|vinagre|acido citrico|zumo de limon|jugo de limon|limon)';
-const GLASS =
-  '(?:glass|oven glass)(?: (?:jug|jar|bowl|pitcher|measuring|container|cup|bottle|beaker))|preserving jar|mason jar|oven glass|(?:in|use|using) (?:a )?glass|(?:jarra|vaso|bote|frasco|bol|recipiente|tarro)s? de (?:vidrio|cristal)|en (?:vidrio|cristal)';
-const ALUMINIUM = String.raw`(?:alumini?um|zinc|tin|galvani[sz]ed)(?: \w+)? (?:pots?|pans?|bowls?|jugs?|spoons?|buckets?)|(?:in|use|using) alumini?um|(?:stir|mix|spoon)\w* (?:with|in) alumini?um|(?:olla|cazo|bol|cuchara|cubo|jarra)s? de (?:aluminio|zinc)|en aluminio`;
+const GLASS = unbroken`
+  (?:glass|oven glass)(?: (?:jug|jar|bowl|pitcher|measuring|container|cup|bottle|beaker))|preserving jar|
+  mason jar|oven glass|(?:in|use|using) (?:a )?glass|(?:jarra|vaso|bote|frasco|bol|recipiente|
+  tarro)s? de (?:vidrio|cristal)|en (?:vidrio|cristal)
+`;
+const ALUMINIUM = unbroken`
+  (?:alumini?um|zinc|tin|galvani[sz]ed)(?: \w+)? (?:pots?|pans?|bowls?|jugs?|spoons?|buckets?)|(?:in|use|
+  using) alumini?um|(?:stir|mix|spoon)\w* (?:with|in) alumini?um|(?:olla|cazo|bol|cuchara|cubo|
+  jarra)s? de (?:aluminio|zinc)|en aluminio
+`;
 /** One thing named not more than `gap` characters before another; both as patterns. */
 export const near = (before: string, after: string, gap = 40) =>
   new RegExp(String.raw`\b(?:${before})\b.{0,${gap}}\b(?:${after})\b`, 'u');
@@ -112,7 +120,13 @@ export const SUBSTANCE_PATTERNS: TopicPatterns = [
   [
     'wrong-unit',
     [
-      /\b(?:scale|balanza|bascula|peso)\b.{0,24}\b(?:was|were|set|estaba|marcaba|puesta)\b.{0,16}\b(?:in )?(?:en )?(?:ounces|oz|onzas|pounds|libras|grams|gramos)\b/u,
+      new RegExp(
+        unbroken`
+          \b(?:scale|balanza|bascula|peso)\b.{0,24}\b(?:was|were|set|estaba|marcaba|
+          puesta)\b.{0,16}\b(?:in )?(?:en )?(?:ounces|oz|onzas|pounds|libras|grams|gramos)\b
+        `,
+        'u',
+      ),
       near('ounces|oz|onzas', 'instead of grams|en (?:vez|lugar) de gramos', 12),
       near('grams|gramos', 'instead of ounces|en (?:vez|lugar) de onzas', 12),
     ],
@@ -125,7 +139,13 @@ export const SUBSTANCE_PATTERNS: TopicPatterns = [
         LYE,
         12,
       ),
-      /\b(?:forgot|forget|forgotten|olvide|se me olvido)\b(?: (?:to|the|my|la|de|anadir|echar|poner|add|put|in|whether|if|i|added))* (?:lye|naoh|sosa|lejia|potasa)\b/u,
+      new RegExp(
+        unbroken`
+          \b(?:forgot|forget|forgotten|olvide|se me olvido)\b(?: (?:to|the|my|la|de|anadir|echar|poner|add|
+          put|in|whether|if|i|added))* (?:lye|naoh|sosa|lejia|potasa)\b
+        `,
+        'u',
+      ),
     ],
   ],
   [
@@ -142,7 +162,13 @@ export const SUBSTANCE_PATTERNS: TopicPatterns = [
   [
     'too-little-water',
     [
-      /\b(?:too little|not enough|too few|less|forgot the|very little|poca|muy poca|demasiado poca|falta|menos)\b.{0,10}\b(?:water|agua)\b.{0,40}\b(?:lye|naoh|sosa|soap|jabon|batter|masa)\b/u,
+      new RegExp(
+        unbroken`
+          \b(?:too little|not enough|too few|less|forgot the|very little|poca|muy poca|demasiado poca|falta|
+          menos)\b.{0,10}\b(?:water|agua)\b.{0,40}\b(?:lye|naoh|sosa|soap|jabon|batter|masa)\b
+        `,
+        'u',
+      ),
       near(LYE, '(?:too little|not enough|poca|demasiado poca|muy poca) (?:water|agua)', 40),
       /^(?:i (?:used|added|put|have) |use |puse |eche )?(?:too little|not enough|(?:muy |demasiado )?poca) (?:water|agua)\b[ ?!.]*$/u,
     ],
@@ -152,7 +178,10 @@ export const SUBSTANCE_PATTERNS: TopicPatterns = [
     [
       near(
         '(?:can|could|should|may|do) i|is it (?:ok|okay|safe) to|puedo|se puede|debo',
-        `(?:jugs?|jars?|bowls?|dish|dishes|pots?|pans?|buckets?|containers?|cups?|pitchers?|spoons?|jarras?|botes?|bol(?:es)?|ollas?|cubos?|recipientes?|cucharas?|cazos?)\\b.{0,30}\\b${LYE}`,
+        unbroken`
+          (?:jugs?|jars?|bowls?|dish|dishes|pots?|pans?|buckets?|containers?|cups?|pitchers?|spoons?|
+          jarras?|botes?|bol(?:es)?|ollas?|cubos?|recipientes?|cucharas?|cazos?)\b.{0,30}\b${LYE}
+        `,
         30,
       ),
       near(

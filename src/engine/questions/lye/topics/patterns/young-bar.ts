@@ -1,9 +1,12 @@
+import { unbroken } from '../../../../over-lines.ts';
 import { CAUSTIC, HURT, KID, said } from '../care-words.ts';
 import type { TopicPatterns } from './topic.ts';
 
 const SOAP = '(?:soaps?|bars?|jabon(?:es)?|pastillas?)';
-const YOUNG =
-  '(?:(?:[1-9]|1\\d|2[0-7]|one|two|three|a few|un|dos|tres|pocos) (?:days?|dias?)|(?:[1-3]|one|two|three|a|una|dos|tres) (?:weeks?|semanas?)|(?:24|48|72|12) ?(?:h|hours?|horas?))';
+const YOUNG = unbroken`
+  (?:(?:[1-9]|1\d|2[0-7]|one|two|three|a few|un|dos|tres|pocos) (?:days?|dias?)|(?:[1-3]|one|two|three|a|
+  una|dos|tres) (?:weeks?|semanas?)|(?:24|48|72|12) ?(?:h|hours?|horas?))
+`;
 const ACID = '(?:vinegar|vinagre|lemon|limon|acid|acido)';
 
 /** Of when a bar is touched, used or given, and how a young or an old one is told; plain text. */
@@ -13,7 +16,11 @@ export const YOUNG_BAR_PATTERNS: TopicPatterns = [
     [
       said(
         [
-          `(?:gave|given|sold|used|posted|regale|regalado|vendi|vendido|di)(?: \\w+){0,6} ${YOUNG}|${YOUNG} old(?: \\w+){0,4} (?:soap|bars?)(?: \\w+){0,4} (?:to|gave|sold)|(?:gave|sold)(?: \\w+){0,3} ${YOUNG}|(?:regale|vendi|di)(?: \\w+){0,4} de ${YOUNG}`,
+          unbroken`
+            (?:gave|given|sold|used|posted|regale|regalado|vendi|vendido|di)(?: \w+){0,6} ${YOUNG}|
+            ${YOUNG} old(?: \w+){0,4} (?:soap|bars?)(?: \w+){0,4} (?:to|gave|sold)|(?:gave|
+            sold)(?: \w+){0,3} ${YOUNG}|(?:regale|vendi|di)(?: \w+){0,4} de ${YOUNG}
+          `,
           `${SOAP}|it|them|lo|los`,
         ],
         `zap\\w*|${HURT}|rash|red|roj\\w+|colou?r\\w*|cracks?|shelf|estante|g|gr|blend\\w*|bati\\w*|mica|wax|oils?|aceites?`,
@@ -74,7 +81,10 @@ export const YOUNG_BAR_PATTERNS: TopicPatterns = [
       said(
         [
           'zaps?|zapp\\w+|da (?:corriente|calambre)|zap test|tongue test|prueba de la lengua|pica (?:en )?la lengua',
-          `day (?:1|one|2|two)|(?:1|one|2|two|3|three) days?|24 ?h\\w*|48 ?h\\w*|(?:un|dos|tres|1|2|3) dias?|al dia siguiente|next day|first day|yesterday|24 horas|48 horas|ayer`,
+          unbroken`
+            day (?:1|one|2|two)|(?:1|one|2|two|3|three) days?|24 ?h\w*|48 ?h\w*|(?:un|dos|tres|1|2|3) dias?|
+            al dia siguiente|next day|first day|yesterday|24 horas|48 horas|ayer
+          `,
         ],
         `${KID}|baby|bebe|weeks?|semanas?|months?|meses|lye heavy|too much|every bar|chalky|red|roj\\w+|${HURT}|vinegar|vinagre`,
       ),

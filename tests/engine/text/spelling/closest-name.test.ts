@@ -4,7 +4,7 @@ import {
   byNearness,
   closestThing,
   nearestNames,
-} from '../../../../src/engine/text/names/closest-name.ts';
+} from '../../../../src/engine/text/spelling/closest-name.ts';
 import { maybeNamed, nearestNamed } from '../../../../src/engine/text/names/own-names.ts';
 
 const scored = (...rows: readonly (readonly [string, number])[]) =>

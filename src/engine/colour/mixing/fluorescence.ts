@@ -1,7 +1,13 @@
-import { reflectanceOfRatio } from '../mixing/kubelka-munk.ts';
-import type { BaseOptics, Emission, MixPart } from '../mixing/optics.ts';
-import { D65_AT_BANDS, xyzOfReflectance } from './observer.ts';
-import { BAND_COUNT, FIRST_NANOMETRE, NANOMETRES_PER_BAND, type Spectrum, spectrum } from './spectrum.ts';
+import { reflectanceOfRatio } from './kubelka-munk.ts';
+import type { BaseOptics, Emission, MixPart } from './optics.ts';
+import { D65_AT_BANDS, xyzOfReflectance } from '../spectra/observer.ts';
+import {
+  BAND_COUNT,
+  FIRST_NANOMETRE,
+  NANOMETRES_PER_BAND,
+  type Spectrum,
+  spectrum,
+} from '../spectra/spectrum.ts';
 
 /** A bell of emitted light about a peak (nm), `width` its standard deviation. */
 export function emission(peak: number, width: number, share: number): Emission {

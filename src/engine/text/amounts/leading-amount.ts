@@ -1,8 +1,8 @@
-import { type Amount, parseAmount } from '../quantities/amount.ts';
-import { plainText } from '../quantities/number.ts';
-import type { Measures } from '../quantities/units.ts';
-import { Refusal } from '../refusal.ts';
-import { remembered } from '../remembered.ts';
+import { type Amount, parseAmount } from '../../quantities/amount.ts';
+import { plainText } from '../../quantities/number.ts';
+import type { Measures } from '../../quantities/units.ts';
+import { Refusal } from '../../refusal.ts';
+import { remembered } from '../../remembered.ts';
 
 /** The most words an amount is written in: `1 1/2 US cups`, `1 lb 4 oz`. */
 const LONGEST = 6;

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { shown } from '../../../src/engine/batch/shown.ts';
+import { shown } from '../../../src/engine/text/shown.ts';
 
 test('forty letters are shown whole, more than that as thirty-nine and an ellipsis', () => {
   expect(shown('a'.repeat(40))).toBe('a'.repeat(40));

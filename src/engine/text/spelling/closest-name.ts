@@ -1,4 +1,4 @@
-import { distance } from '../spelling/edit-distance.ts';
+import { distance } from './edit-distance.ts';
 
 /* Which of some names was meant by what was typed, and how surely. Each reader tells by itself how far a name is. */
 

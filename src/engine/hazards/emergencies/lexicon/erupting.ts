@@ -1,0 +1,95 @@
+import { spaced } from '../../../over-lines.ts';
+
+/** What boils over, and what makes it: jugs and pots that cannot be held back, water on lye. */
+export const ERUPTING_WORDS = {
+  /** A jug or pot that cannot be held back. */
+  erupt: spaced`
+    come up over, came up over, comes up over, came over the top, come over the top, comes over the top,
+    up over the top, over the rim, over the edge of the jug, rising out of, por encima del borde,
+    paso del borde, se paso del borde, rebosa, rebosando, reboso, erupt, erupts, erupting, erupted,
+    eruption, volcano, volcanoing, boiling over, boil over, boiled over, boils over, bubbling over,
+    bubbled over, bubbles over, foaming over, foamed over, foams over, overflow, overflowing, overflowed,
+    overflows, spilling over, coming over the top, coming up over, coming out of the jug,
+    coming out the top, came out of the jug, shot out, shooting out, shot up, out of the jug,
+    out of the container, out of the pitcher, out of the bucket, climbing out, climbing up, is climbing,
+    rising fast, keeps rising, keeps growing, rising out, rising and rising, running across the,
+    running all over, all over the counter, all over the bench, all over the floor, all over the kitchen,
+    all over the stove, all over the table, exploded, explode, explodes, exploding, explosion, blew up,
+    blowing up, spitting everywhere, spitting out, sputtering everywhere, spattering everywhere,
+    bubbling violently, boiling violently, boiling like crazy, boiling like mad, violently, geyser,
+    gone crazy, going crazy, going nuts, out of control, jug is melting, jar is melting,
+    pitcher is melting, container is melting, cup is melting, bucket is melting, jug melted,
+    jug is going soft, jug is softening, melted the jug, melting the jug, melting through, melted through,
+    jug cracked, jar cracked, glass cracked, glass shattered, jar shattered, jar exploded, cracked the jug,
+    hace erupcion, haciendo erupcion, entro en erupcion, erupcion, erupciona, volcan, se desborda,
+    desborda, desbordando, desbordandose, desbordo, desbordado, se sale de la jarra, se sale del,
+    se sale por, se esta saliendo, se salga, se salio de la jarra, se salio del bote, saliendo de la jarra,
+    saliendose, se derrama, derramando, derramandose, se esta derramando, se me derramo todo, sube y sube,
+    sube sin parar, no para de subir, no deja de subir, esta subiendo mucho, rebalsa, rebalso, rebalsando,
+    rebosa, rebosando, reboso, echando humo, echa humo, sacando humo, saca humo, humea, humeando,
+    salpicando por todos lados, salpica por todos lados, salta por todos lados, saltando por todos lados,
+    exploto, explota, explotando, explosion, revienta, revento, reventando, se derrite,
+    se esta derritiendo, derritiendo la jarra, derritio la jarra, se derritio, derritiendo,
+    derrite la jarra, se esta deformando, deformando, se dobla toda, hierve a borbotones, borbotones,
+    a borbotones, hirviendo como loca, hirviendo como loco, como loca, como un volcan,
+    corre por la encimera, geiser, se fue para arriba, bubbling over the sides, over the sides and,
+    shot up like, shooting up, spewing, spewed, spewing out, fountain, blew out, boiled up, foamed up,
+    foaming up, puffed up and it wont stop, rising over, pouring over the, jug collapsed,
+    pitcher collapsed, bucket collapsed, like a volcano, like a geyser, leaking everywhere, split open,
+    jug split, bucket split, bottle burst, container burst, estallo, estalla, estallando, se rajo la jarra,
+    se rompio la jarra, se partio la jarra, se derritio el bote, se agujereo, se sale todo, saliendo todo,
+    salio disparada, salio disparado, disparado, disparada, salto todo, salta todo, se vino arriba,
+    se vino para arriba, subio de golpe, sube de golpe, hizo erupcion, hizo volcan, espuma se sale,
+    la espuma se sale, se escapa
+  `,
+  /** Two of these together are as good as one of the above. */
+  seethe: spaced`
+    hiss, hissing, hisses, smoke, smoking, smokes, boil, boiling, boils, boiled, spit, spitting,
+    sputtering, spattering, splattering, popping, steaming, bubbling, foaming, rising, melting, bulging,
+    warping, softening, crackling, crust on top, screaming hot, super hot, humo, hierve, hirviendo, hervir,
+    hirvio, salpica, salpicando, saltando, escupe, escupiendo, chisporrotea, chisporroteando, chirriando,
+    sisea, siseando, burbujea, burbujeando, burbujas, borbotea, borboteando, subiendo, sube, espuma,
+    hinchando, se dobla, se ablanda, ablandando, quema el bote, muy caliente, leaking, leaks, leaked, leak,
+    cracked, cracking, everywhere, collapsing, collapsed, going soft, gone soft, went soft, leaning,
+    sagging, buckling, deforming, spewing, gurgling, bubbles over, over the sides, over the side,
+    over the sink, over the edge, out the top, thick smoke, loads of smoke, se raja, se rajo, se agrieto,
+    goteando, chorreando, se sale, sale por, se inclina, se ablando, se deformo, mucho humo, sale humo,
+    esta caliente, por todos lados, por todas partes
+  `,
+  pour: spaced`
+    pour, poured, pouring, add, added, adding, put, puts, threw, throw, tip, tipped, dump, dumped, tossed,
+    chucked, eche, echo, echado, echar, echa, puse, puso, poner, pongo, agregue, agrego, agregar, agregado,
+    anadi, anadio, anadido, verti, vertido, vertio, tire, tiro, vacie, vacio, meti, mix, mixed, mezcle,
+    did, backwards, hice, al reves, wrong way, swapped
+  `,
+  vessel: spaced`
+    jug, jar, jugs, pitcher, container, beaker, bowl, bucket, pot, cup, vessel, bottle, jarra, jarro,
+    recipiente, bote, balde, cubo, cubeta, frasco, vaso, botella, tazon, cuenco, olla, garrafa, bidon
+  `,
+  /** Water on lye, in the order that erupts; made from phrases so that lye in water is something else. */
+  wateronlye: spaced`
+    water on the lye, water on lye, water onto the lye, water onto lye, water over the lye, water over lye,
+    water into the lye, water into lye, water to the lye, water to my lye, water onto my lye,
+    water into my lye, water on my lye, water on top of the lye, water on the lie, water into the lie,
+    water to the lie, water on the lie flakes, water on the flakes, water on the crystals,
+    water onto the crystals, water onto the flakes, water over the crystals, water on the beads,
+    water over the beads, water on the sodium hydroxide, water to the sodium hydroxide,
+    water on the hydroxide, water into the hydroxide, water on the caustic, water onto the caustic,
+    water to the caustic soda, water onto caustic soda, the lye and then the water,
+    the lye first and then the water, lye first then water, lye first, lye in the jug and then the water,
+    lye in first, agua a la sosa, agua a la soda, agua a la lejia, agua a la potasa, agua al hidroxido,
+    agua al naoh, agua sobre la sosa, agua sobre la soda, agua sobre la lejia, agua sobre el hidroxido,
+    agua sobre las escamas, agua encima de la sosa, agua encima de la soda, agua encima a la sosa,
+    agua encima de las escamas, agua encima a la soda, agua en la sosa, agua en la soda,
+    agua dentro de la sosa, la sosa primero, la soda primero, primero la sosa, primero la soda,
+    primero puse la sosa, primero puse la soda, primero eche la sosa, primero eche la soda,
+    la sosa y luego el agua, la soda y luego el agua, la sosa y despues el agua, la soda y despues el agua,
+    sosa y despues agua, soda y despues agua, sosa y luego agua, hot water in with the lye,
+    water in with the lye, water in with my lye, water in the lye, water into my jug of lye,
+    water in my lye, lye into hot water, lye in hot water, lye into boiling water, lye in boiling water,
+    boiling water on lye, sosa en agua caliente, soda en agua caliente, sosa al agua caliente,
+    soda al agua caliente, sosa al agua hirviendo, agua caliente a la sosa, agua caliente a la soda,
+    agua caliente sobre la sosa, agua hirviendo sobre la sosa, agua en el bote de sosa,
+    agua con la sosa dentro
+  `,
+} as const;
