@@ -11,11 +11,11 @@ import sys
 
 HERE = os.path.dirname(os.path.abspath(__file__))
 # Those that are new or slow several times. Each holds 3 to 18 GB of its GPU's memory.
-ON_GPU = ["draw_press", "draw_bench", "draw_press", "draw_bench", "bulk", "geometry", "textures", "draw_relief", "draw_volume", "draw_scatter",
+ON_GPU = ["draw_grown", "relit", "draw_press", "draw_bench", "bulk", "geometry", "textures", "draw_relief", "draw_volume", "draw_scatter",
           "things", "draw_slab", "draw_pane", "draw_curd", "draw_stall", "draw_grain", "draw_curd", "draw_pane"]
 ON_PROCESSOR = ["faced", "posed", "faced", "cured", "faced", "solids", "posed", "traced", "marched", "boxes"]
 # Not all flaws that these are asked for can be seen.
-CLEAN = {"draw_pane": 0.25, "draw_curd": 0.3, "traced": 0.3, "solids": 0.3, "cured": 0.35, "posed": 0.35, "faced": 0.35}
+CLEAN = {"draw_pane": 0.25, "draw_curd": 0.3, "traced": 0.3, "solids": 0.3, "cured": 0.35, "posed": 0.35, "faced": 0.35, "draw_grown": 0.33, "relit": 0.33}
 
 
 def started(command, log, **more):

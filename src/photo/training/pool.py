@@ -8,6 +8,7 @@ import traceback
 import torch
 import torch.nn.functional as F
 
+from grown_on import with_flaws_grown
 from laid import laid
 from views import boxes
 
@@ -143,7 +144,8 @@ class Arriving:
                     with open(path, "rb") as file:
                         batch = pickle.load(file)
                     batch = {key: torch.from_numpy(part).to(store.device) for key, part in batch.items()}
-                    store.put(with_things_laid(with_even_bars(batch, self.generator), self.generator))
+                    batch = with_flaws_grown(with_even_bars(batch, self.generator), self.generator, FINDINGS)
+                    store.put(with_things_laid(batch, self.generator))
                 except Exception:
                     traceback.print_exc()
                 os.remove(path)
