@@ -1,7 +1,6 @@
 import type { Context } from '../../src/conversation/context.ts';
 import { additiveById } from '../../src/engine/batch/additives/additives.ts';
 import { cureDays } from '../../src/engine/batch/curing/cure-time.ts';
-import { leadingBatter, tailNamed } from '../../src/engine/text/amounts/leading-amount.ts';
 import type { MadeColour, MadePortion } from '../../src/engine/batch/made/made.ts';
 import { checkPlan } from '../../src/engine/batch/planning/plan.ts';
 import type { PlanAnswer } from '../../src/engine/batch/planning/plan-answer.ts';
@@ -18,6 +17,7 @@ import { excerpt } from '../../src/engine/quantities/excerpt.ts';
 import type { ToldStrength } from '../../src/engine/quantities/strength.ts';
 import type { Measures } from '../../src/engine/quantities/units.ts';
 import { Refusal, refuse } from '../../src/engine/refusal.ts';
+import { leadingBatter, tailNamed } from '../../src/engine/text/amounts/leading-amount.ts';
 import { fold } from '../../src/engine/text/fold.ts';
 import { knownAs, spooned } from '../../src/presenting/colour/jars.ts';
 import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';

@@ -47,7 +47,10 @@ describe('every entry point has an example that holds', () => {
   );
   test('there are entry points', () => expect(entries.length).toBeGreaterThanOrEqual(12));
   test.each(entries.map(([name]) => name))('%s', name => {
-    const pattern = new RegExp(`@example ((?:(?!@example)[\\s\\S])*?) // ([^\\n]*)\\n \\*/\\nexport function ${name}\\(`, 'u');
+    const pattern = new RegExp(
+      `@example ((?:(?!@example)[\\s\\S])*?) // ([^\\n]*)\\n \\*/\\nexport function ${name}\\(`,
+      'u',
+    );
     const found = files.map(([, text]) => pattern.exec(text)).find(match => match !== null);
     if (!found) throw new Error(`${name} has no example`);
     const run = (code: string) =>

@@ -1,4 +1,5 @@
 import type { Context } from '../../../src/conversation/context.ts';
+import { purityTold } from '../../../src/engine/questions/lye/amounts/purity-told.ts';
 import { isOnlyOfLye } from '../../../src/engine/questions/lye/asked-plainly.ts';
 import { refuseGroupLeftOut } from '../../../src/engine/questions/lye/group-left-out.ts';
 import { planReading } from '../../../src/engine/questions/lye/plan-reading.ts';
@@ -11,7 +12,6 @@ import { Refusal } from '../../../src/engine/refusal.ts';
 import type { AskedOfLye } from './asked-of-lye.ts';
 import type { LyeFound, LyeReading } from './lye-found.ts';
 import { stopped } from './lye-stopped.ts';
-import { purityTold } from './purity-told.ts';
 import { weighedReply } from './weighed-lye.ts';
 
 /**
@@ -78,6 +78,7 @@ function readingOf(
   { given, usualKoh, left, respelt = [], beside = [] }: LyeQuestion,
   { say }: Context,
 ): LyeReading {
+  const purity = purityTold(given);
   const texts = Object.fromEntries(Object.entries(given).map(([name, value]) => [name, String(value)]));
   return {
     kind: 'reading',
@@ -89,7 +90,7 @@ function readingOf(
     notes: [
       ...(respelt.length > 0 ? [say.lyeQuestions.respelt({ respelt })] : []),
       ...(usualKoh ? [say.lyeQuestions.usualKoh] : []),
-      ...purityTold(given, say),
+      ...(purity ? [say.lyeQuestions.purityTold(purity)] : []),
       ...(left.length > 0 ? [say.lyeQuestions.passedBy({ left })] : []),
       ...(beside.length > 0 && given.oils !== undefined ? [say.lyeQuestions.saidBeside({ beside })] : []),
     ].map(text => ({ kind: 'text', text, firm: true })),

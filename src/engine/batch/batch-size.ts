@@ -4,12 +4,12 @@ import { plainText } from '../quantities/number.ts';
 import { Refusal, refuse } from '../refusal.ts';
 import { amountPhrase, piecesOf } from '../text/amounts/amount-phrases.ts';
 import { unframed } from '../text/amounts/amount-remarks.ts';
+import { leadingAmount } from '../text/amounts/leading-amount.ts';
 import { spokenAmounts } from '../text/amounts/spoken-amounts.ts';
 import { thousandsPlain } from '../text/amounts/thousands.ts';
-import { leadingAmount } from '../text/amounts/leading-amount.ts';
+import { shown } from '../text/shown.ts';
 import { mouldMillilitres, readMould, SIDE, SIDES } from './mould-sides.ts';
 import type { BatchSize, Mould } from './request.ts';
-import { shown } from '../text/shown.ts';
 import { sizeAmongWords, twoMoulds } from './size-among-words.ts';
 
 declare module '../refusal.ts' {

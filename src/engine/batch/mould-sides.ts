@@ -1,7 +1,7 @@
 import { readDecimal } from '../quantities/number.ts';
 import { refuse } from '../refusal.ts';
-import type { Mould } from './request.ts';
 import { shown } from '../text/shown.ts';
+import type { Mould } from './request.ts';
 
 /** An inch is 2.54 cm by definition (NIST Handbook 44, Appendix C). */
 const CM_PER_UNIT: readonly (readonly [pattern: RegExp, cm: number])[] = [

@@ -1,6 +1,6 @@
+import { leastAssignment } from '../colour/measuring/assignment.ts';
 import { colourDifference, type Lab } from '../colour/spectra/cielab.ts';
 import { groupedBy } from '../grouped.ts';
-import { leastAssignment } from '../colour/measuring/assignment.ts';
 import type { Target } from './terms.ts';
 
 /** One colour found in the photo of a bar. */

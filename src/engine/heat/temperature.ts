@@ -1,7 +1,7 @@
-import { shown } from '../text/shown.ts';
 import { plainText, readDecimal } from '../quantities/number.ts';
 import { celsius } from '../quantities/units.ts';
 import { refuse } from '../refusal.ts';
+import { shown } from '../text/shown.ts';
 
 declare module '../refusal.ts' {
   interface Reasons {

@@ -3,6 +3,24 @@ import type { RefusedCases } from './row.ts';
 export const toldInChat: RefusedCases = {
   'a recipe that is told in chat': [
     [
+      '/ask question:"how much lye for 500 g olive, 200 g coconut, 100 g shea. not the last but one"',
+      'oils-left-out',
+      'stays out, and nothing else',
+      'se queda fuera, y nada más',
+    ],
+    [
+      '/ask question:"if 500 g coconut takes 91 g of lye then 500 g of olive takes the same, right?"',
+      'pots-compared',
+      'each oil takes lye of its own',
+      'cada aceite lleva su propia sosa',
+    ],
+    [
+      '/ask question:"the tub says hydroxide but not which one, how much for 600 g olive and 200 g coconut"',
+      'lye-which-unknown',
+      'do not use it until it is known which it is',
+      'no lo uses hasta saber cuál es',
+    ],
+    [
       '/ask question:"how much lye for 500 g olive, 200 g coconut, half of the coconut stays out"',
       'oil-shared',
       'Write each oil with the weight that is or goes in the pot',

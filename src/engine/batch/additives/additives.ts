@@ -5,12 +5,12 @@ import { unbroken } from '../../over-lines.ts';
 import type { Amount } from '../../quantities/amount.ts';
 import { plainText, readDecimal } from '../../quantities/number.ts';
 import { refuse } from '../../refusal.ts';
-import { fold } from '../../text/fold.ts';
 import { leadingAmount } from '../../text/amounts/leading-amount.ts';
+import { fold } from '../../text/fold.ts';
+import { shown } from '../../text/shown.ts';
 import { oilById } from '../oils/find-oil.ts';
 import type { OilMass } from '../oils/oil.ts';
 import type { AdditiveAsk, AdditiveId } from '../request.ts';
-import { shown } from '../../text/shown.ts';
 import type { Additive } from './additive.ts';
 import { ADDITIVES } from './additive-table.ts';
 

@@ -3,8 +3,8 @@ import { NEEDS_CERTIFICATE, type ScentRisk } from '../../hazards/scents/scents.t
 import { unbroken } from '../../over-lines.ts';
 import { plainText, readDecimal } from '../../quantities/number.ts';
 import { refuse } from '../../refusal.ts';
-import type { FragranceAsk } from '../request.ts';
 import { shown } from '../../text/shown.ts';
+import type { FragranceAsk } from '../request.ts';
 import { scentTold } from './scent-words.ts';
 
 declare module '../../refusal.ts' {

@@ -1,11 +1,11 @@
 import { plainText, readDecimal } from '../../quantities/number.ts';
 import { refuse } from '../../refusal.ts';
+import { leadingAmount } from '../../text/amounts/leading-amount.ts';
 import { fold } from '../../text/fold.ts';
+import { shown } from '../../text/shown.ts';
 import { additiveById, gramsOf, knownAdditive, refuseSpirit } from '../additives/additives.ts';
 import { refuseBleach } from '../bleach.ts';
-import { leadingAmount } from '../../text/amounts/leading-amount.ts';
 import type { AdditiveAsk, AdditiveId } from '../request.ts';
-import { shown } from '../../text/shown.ts';
 import { LIQUIDS } from './liquid-table.ts';
 
 declare module '../../refusal.ts' {

@@ -1,8 +1,8 @@
 import { unbroken } from '../../over-lines.ts';
 import { plainText, readDecimal } from '../../quantities/number.ts';
 import { refuse } from '../../refusal.ts';
-import type { LyeChoice } from '../request.ts';
 import { shown } from '../../text/shown.ts';
+import type { LyeChoice } from '../request.ts';
 import { DEFAULT_KOH_SHARE } from './lye.ts';
 
 declare module '../../refusal.ts' {

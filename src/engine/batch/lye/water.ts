@@ -1,7 +1,7 @@
 import { plainText, readDecimal } from '../../quantities/number.ts';
 import { refuse } from '../../refusal.ts';
-import type { WaterAsk } from '../request.ts';
 import { shown } from '../../text/shown.ts';
+import type { WaterAsk } from '../request.ts';
 
 declare module '../../refusal.ts' {
   interface Reasons {

@@ -1,12 +1,12 @@
 import { spaced, unbroken } from '../../over-lines.ts';
 import { refuse } from '../../refusal.ts';
 import { foldedWords } from '../../text/fold.ts';
+import { shown } from '../../text/shown.ts';
 import { slipCost } from '../../text/spelling/slip-cost.ts';
 import { unaccented } from '../../text/unaccented.ts';
 import { whenAsked } from '../../when-asked.ts';
-import { isNeverSoap } from './not-soap.ts';
-import { shown } from '../../text/shown.ts';
 import { OILS } from './index.ts';
+import { isNeverSoap } from './not-soap.ts';
 import type { Oil } from './oil.ts';
 
 declare module '../../refusal.ts' {

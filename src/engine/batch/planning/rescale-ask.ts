@@ -1,8 +1,8 @@
 import { plainText, readDecimal } from '../../quantities/number.ts';
 import { Refusal, refuse } from '../../refusal.ts';
+import { shown } from '../../text/shown.ts';
 import { parseSize } from '../batch-size.ts';
 import type { BatchSize } from '../request.ts';
-import { shown } from '../../text/shown.ts';
 
 declare module '../../refusal.ts' {
   interface Reasons {

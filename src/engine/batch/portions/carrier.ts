@@ -1,10 +1,10 @@
 import type { Measures } from '../../quantities/units.ts';
 import { refuse } from '../../refusal.ts';
-import { carrierNamed } from '../../text/names/carrier-name.ts';
 import { leadingAmount } from '../../text/amounts/leading-amount.ts';
+import { carrierNamed } from '../../text/names/carrier-name.ts';
+import { shown } from '../../text/shown.ts';
 import { findOil, knownOil } from '../oils/find-oil.ts';
 import type { CarrierAsk } from '../request.ts';
-import { shown } from '../../text/shown.ts';
 
 declare module '../../refusal.ts' {
   interface Reasons {

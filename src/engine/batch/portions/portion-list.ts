@@ -4,10 +4,10 @@ import { plainText, readDecimal } from '../../quantities/number.ts';
 import { USUAL } from '../../quantities/strength.ts';
 import { MEASURES, type Measures } from '../../quantities/units.ts';
 import { refuse } from '../../refusal.ts';
-import { sharesPhrase } from '../../text/amounts/shares/share-phrases.ts';
 import { leadingBatter } from '../../text/amounts/leading-amount.ts';
-import type { CarrierAsk, ColourAsk, PortionAsk, PortionShare } from '../request.ts';
+import { sharesPhrase } from '../../text/amounts/shares/share-phrases.ts';
 import { shown } from '../../text/shown.ts';
+import type { CarrierAsk, ColourAsk, PortionAsk, PortionShare } from '../request.ts';
 import { parseWetting } from './carrier.ts';
 
 declare module '../../refusal.ts' {

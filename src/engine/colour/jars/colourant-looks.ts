@@ -1,7 +1,7 @@
 import type { Colourant, ColourantKind } from '../../colourants/colourant.ts';
 import type { Origin } from '../../origin.ts';
-import type { Emission } from '../mixing/optics.ts';
 import { emission } from '../mixing/fluorescence.ts';
+import type { Emission } from '../mixing/optics.ts';
 
 /** What is believed of a whole kind where no spectrum was published. */
 type KindLook = {

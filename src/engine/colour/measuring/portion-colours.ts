@@ -1,5 +1,5 @@
-import { leastAssignment } from './assignment.ts';
 import { colourDifference, type Lab } from '../spectra/cielab.ts';
+import { leastAssignment } from './assignment.ts';
 
 /** A portion that is looked for on a cured bar; `share` of the batter, 0 to 1. */
 export type SoughtPortion = {

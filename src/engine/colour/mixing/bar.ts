@@ -10,9 +10,9 @@ import {
 import { axisSpread, carried, isotropic, plus, statedRadius } from '../calibration/joint/stated-error.ts';
 import { type ColourWord, nearestWord } from '../reading/plain-words.ts';
 import { colourDifference, hexOfLab, isOnScreen, type Lab, labOfReflectance } from '../spectra/cielab.ts';
-import { glow } from './fluorescence.ts';
 import { BAND_COUNT, type Spectrum } from '../spectra/spectrum.ts';
 import { SOAP_SURFACE } from './base-soap.ts';
+import { glow } from './fluorescence.ts';
 import { reflectanceOfRatio } from './kubelka-munk.ts';
 import type { BaseOptics, MixPart } from './optics.ts';
 import { saundersonReflectance } from './saunderson.ts';

@@ -1,5 +1,3 @@
-import { reflectanceOfRatio } from './kubelka-munk.ts';
-import type { BaseOptics, Emission, MixPart } from './optics.ts';
 import { D65_AT_BANDS, xyzOfReflectance } from '../spectra/observer.ts';
 import {
   BAND_COUNT,
@@ -8,6 +6,8 @@ import {
   type Spectrum,
   spectrum,
 } from '../spectra/spectrum.ts';
+import { reflectanceOfRatio } from './kubelka-munk.ts';
+import type { BaseOptics, Emission, MixPart } from './optics.ts';
 
 /** A bell of emitted light about a peak (nm), `width` its standard deviation. */
 export function emission(peak: number, width: number, share: number): Emission {

@@ -1,8 +1,8 @@
 import { labResponse, labResponseSlope } from '../spectra/cielab.ts';
-import { glowXyz } from './fluorescence.ts';
 import { WHITE_POINT, X_WEIGHTS, Y_WEIGHTS, Z_WEIGHTS } from '../spectra/observer.ts';
 import { BAND_COUNT, type Spectrum } from '../spectra/spectrum.ts';
 import { SOAP_SURFACE } from './base-soap.ts';
+import { glowXyz } from './fluorescence.ts';
 import type { BaseOptics, MixPart, Optics } from './optics.ts';
 
 /** Colourants a kernel mixes at once: three and a white. */

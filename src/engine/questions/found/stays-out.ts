@@ -1,5 +1,5 @@
-import { unbroken } from '../../over-lines.ts';
 import { barredInSentence, batchPartIn, isPoison } from '../../hazards/index.ts';
+import { unbroken } from '../../over-lines.ts';
 import { plantNamed } from '../../stability/plant-classes.ts';
 import { unaccented } from '../../text/unaccented.ts';
 import { isNamedElsewhere, MOST_SURELY_ELSEWHERE } from '../fields/other-field.ts';

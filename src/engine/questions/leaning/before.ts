@@ -4,7 +4,7 @@ import type { Job } from '../jobs/jobs.ts';
 import type { LyeTopic } from '../lye/topics/topic.ts';
 import type { NamedAnswer } from '../technique/named-answers.ts';
 import type { Technique } from '../technique/topic.ts';
-import type { Danger } from './danger/danger.ts';
+import type { Danger } from './danger/danger-kind.ts';
 import type { Subject } from './talk-subject.ts';
 
 /** A command that a question was answered with, and its options as texts. */

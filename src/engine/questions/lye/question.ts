@@ -1,6 +1,6 @@
-import { unbroken } from '../../over-lines.ts';
 import { parseOils } from '../../batch/oils/oil-list.ts';
 import type { WrittenPlan } from '../../batch/planning/written-plan.ts';
+import { unbroken } from '../../over-lines.ts';
 import { figureText } from '../../quantities/for-readers.ts';
 import { Refusal, refuse } from '../../refusal.ts';
 import { addedIn } from './amounts/added.ts';

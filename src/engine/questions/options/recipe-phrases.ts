@@ -1,5 +1,5 @@
-import { unbroken } from '../../over-lines.ts';
 import { knownOil } from '../../batch/oils/find-oil.ts';
+import { unbroken } from '../../over-lines.ts';
 import { figureText, percentText } from '../../quantities/for-readers.ts';
 import { shareAt } from '../../text/amounts/shares/share-at.ts';
 import { spokenAmounts } from '../../text/amounts/spoken-amounts.ts';

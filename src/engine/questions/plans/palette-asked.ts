@@ -1,5 +1,5 @@
-import { unbroken } from '../../over-lines.ts';
 import { labOfHex } from '../../colour/spectra/cielab.ts';
+import { unbroken } from '../../over-lines.ts';
 import { coloursBeside } from '../../palettes/colours-beside.ts';
 import { THEMES } from '../../palettes/themes.ts';
 import { colourNamed } from '../../text/colours/colour-name.ts';

@@ -1,5 +1,5 @@
-import { unbroken } from '../../over-lines.ts';
 import { knownOil } from '../../batch/oils/find-oil.ts';
+import { unbroken } from '../../over-lines.ts';
 import { amountText } from '../../quantities/for-readers.ts';
 import { plainText } from '../../quantities/number.ts';
 import { unitOfWord, unitSize } from '../../quantities/unit-words.ts';

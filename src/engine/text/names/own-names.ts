@@ -1,5 +1,5 @@
-import { distance } from '../spelling/edit-distance.ts';
 import { allClosest, byNearness } from '../spelling/closest-name.ts';
+import { distance } from '../spelling/edit-distance.ts';
 
 /* Names that people give to things of their own, and which of them is meant by what somebody types. */
 

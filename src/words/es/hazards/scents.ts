@@ -1,6 +1,6 @@
-import { spaced } from '../../../engine/over-lines.ts';
 import type { PlanWarnings } from '../../../engine/batch/planning/plan-warning.ts';
 import type { BarredScentReason, ScentRisk } from '../../../engine/hazards/index.ts';
+import { spaced } from '../../../engine/over-lines.ts';
 import { capital } from '../../../engine/text/capital.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { leadingAmount } from '../../../../src/engine/text/amounts/leading-amount.ts';
 import { MEASURES } from '../../../../src/engine/quantities/units.ts';
+import { leadingAmount } from '../../../../src/engine/text/amounts/leading-amount.ts';
 
 // A metric cup is 250 ml, one of the United States 236.588 ml (NIST Handbook 44, appendix C).
 test('the same words are read by the cups of whoever asks, whoever asked before', () => {

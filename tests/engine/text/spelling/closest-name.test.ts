@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { maybeNamed, nearestNamed } from '../../../../src/engine/text/names/own-names.ts';
 import {
   allClosest,
   byNearness,
   closestThing,
   nearestNames,
 } from '../../../../src/engine/text/spelling/closest-name.ts';
-import { maybeNamed, nearestNamed } from '../../../../src/engine/text/names/own-names.ts';
 
 const scored = (...rows: readonly (readonly [string, number])[]) =>
   rows.map(([thing, far]) => ({ thing, far }));

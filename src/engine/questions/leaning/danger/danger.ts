@@ -1,14 +1,12 @@
 import type { LyeTopic } from '../../lye/topics/topic.ts';
 import type { Technique } from '../../technique/topic.ts';
 import type { Before } from '../before.ts';
+import type { Danger } from './danger-kind.ts';
 
 /*
  * What may hurt somebody in what a talk is about. Later turns rarely say it again: "can I just let it cure longer" after an oil was left out
  * is asked of a loaf that burns, and has no answer that holds for sound soap.
  */
-
-/** `lye-heavy`: soap with more lye than its oils take; `lye-water`: a jug in which lye went wrong; `lye-metal`: one whose metal lye eats. */
-export type Danger = 'lye-heavy' | 'lye-water' | 'lye-metal';
 
 /** A soap of which these were told has too much lye, or may have it until it is reckoned. */
 const LYE_HEAVY: ReadonlySet<LyeTopic> = new Set([

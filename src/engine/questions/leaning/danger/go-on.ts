@@ -1,5 +1,5 @@
-import { unbroken } from '../../../over-lines.ts';
 import type { EmergencyId } from '../../../hazards/index.ts';
+import { unbroken } from '../../../over-lines.ts';
 import { plainTurn } from '../plain.ts';
 
 const OUT_OF_HAND: ReadonlySet<EmergencyId> = new Set(['lye-skin', 'lye-eruption', 'fumes-inhaled']);

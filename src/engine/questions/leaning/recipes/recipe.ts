@@ -1,6 +1,6 @@
-import { unbroken } from '../../../over-lines.ts';
 import { knownOil } from '../../../batch/oils/find-oil.ts';
 import { readOils } from '../../../batch/oils/oil-list.ts';
+import { unbroken } from '../../../over-lines.ts';
 import { figureText } from '../../../quantities/for-readers.ts';
 import { unlessRefused } from '../../../refusal.ts';
 import { unaccented } from '../../../text/unaccented.ts';

@@ -1,5 +1,5 @@
-import { unbroken } from '../../../over-lines.ts';
 import { knownOil } from '../../../batch/oils/find-oil.ts';
+import { unbroken } from '../../../over-lines.ts';
 import { figureText } from '../../../quantities/for-readers.ts';
 import { OUNCE_G, POUND_G } from '../../../quantities/units.ts';
 import { readOnce } from '../../../remembered.ts';

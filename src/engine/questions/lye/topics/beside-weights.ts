@@ -1,5 +1,5 @@
-import { unbroken } from '../../../over-lines.ts';
 import { knownOil } from '../../../batch/oils/find-oil.ts';
+import { unbroken } from '../../../over-lines.ts';
 import type { LyeTopic } from './topic.ts';
 
 /** Another substance, a spill, or harm: these are answered even where an amount of lye is asked for. */

@@ -1,5 +1,5 @@
-import { unbroken } from '../../../over-lines.ts';
 import { colourantsMeant } from '../../../colourants/find.ts';
+import { unbroken } from '../../../over-lines.ts';
 import { acidIn } from '../../../text/names/acid-words.ts';
 import { unaccented } from '../../../text/unaccented.ts';
 import { LYE_WORDS } from '../../fields/soap-words.ts';

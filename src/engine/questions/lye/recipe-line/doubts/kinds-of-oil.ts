@@ -1,6 +1,6 @@
-import { unbroken } from '../../../../over-lines.ts';
 import { knownOil } from '../../../../batch/oils/find-oil.ts';
 import type { Oil } from '../../../../batch/oils/oil.ts';
+import { unbroken } from '../../../../over-lines.ts';
 
 /** Whether an oil is of a kind: `maybe` where makers or seasons differ. */
 export type OfKind = 'yes' | 'no' | 'maybe';

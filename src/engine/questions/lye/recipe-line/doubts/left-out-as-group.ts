@@ -1,5 +1,5 @@
-import { unbroken } from '../../../../over-lines.ts';
 import { knownOil } from '../../../../batch/oils/find-oil.ts';
+import { unbroken } from '../../../../over-lines.ts';
 import { MASS } from '../../amounts/words.ts';
 import { BESIDE_FATS } from '../talk/things-of-else.ts';
 import { absenceIn, isHarmlessBesideOil } from './beside-oils.ts';

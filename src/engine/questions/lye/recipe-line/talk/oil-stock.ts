@@ -1,5 +1,5 @@
-import { unbroken } from '../../../../over-lines.ts';
 import { knownOil } from '../../../../batch/oils/find-oil.ts';
+import { unbroken } from '../../../../over-lines.ts';
 import { figureText } from '../../../../quantities/for-readers.ts';
 import { COUNT, decimal, gramsOf, MASS } from '../../amounts/words.ts';
 

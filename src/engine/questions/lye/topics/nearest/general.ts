@@ -1,5 +1,5 @@
-import { unbroken } from '../../../../over-lines.ts';
 import { knownAdditive } from '../../../../batch/additives/additives.ts';
+import { unbroken } from '../../../../over-lines.ts';
 import { unaccented } from '../../../../text/unaccented.ts';
 import type { QuestionRead } from '../../../read.ts';
 import { lyeAskedIn } from '../../question.ts';

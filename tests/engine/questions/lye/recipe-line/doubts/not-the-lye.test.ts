@@ -10,9 +10,11 @@ describe('a carbonate is no lye: it makes no soap of a fat (textbook chemistry)'
     'hago mi jabón con carbonato de sodio, ¿cuánto para 500 g de sebo?',
   ])('%s', question => expect(refusalOf(question).id).toBe('lye-not-hydroxide'));
   test('but what the sink was scrubbed with is none of the recipe', () =>
-    expect(isAskedBack('500 g lard, 200 g olive, 5% superfat. How much NaOH? I scrubbed the sink with washing soda.')).toBe(
-      false,
-    ));
+    expect(
+      isAskedBack(
+        '500 g lard, 200 g olive, 5% superfat. How much NaOH? I scrubbed the sink with washing soda.',
+      ),
+    ).toBe(false));
 });
 
 describe('a hydroxide of which nobody knows which it is is not weighed', () => {
@@ -24,8 +26,12 @@ describe('a hydroxide of which nobody knows which it is is not weighed', () => {
   ])('%s', question => expect(refusalOf(question).id).toBe('lye-which-unknown'));
   test('in both languages', () => {
     const { values } = refusalOf('unlabelled tub of lye. 600 g olive, 200 g coconut, 5%, how much?');
-    expect(english.refusals['lye-which-unknown'](values as never)).toContain('do not use it until it is known which it is');
-    expect(spanish.refusals['lye-which-unknown'](values as never)).toContain('no lo uses hasta saber cuál es');
+    expect(english.refusals['lye-which-unknown'](values as never)).toContain(
+      'do not use it until it is known which it is',
+    );
+    expect(spanish.refusals['lye-which-unknown'](values as never)).toContain(
+      'no lo uses hasta saber cuál es',
+    );
   });
 });
 
@@ -67,14 +73,17 @@ describe('“sin la manteca” is of the one butter that is told', () => {
     'sin la manteca: oliva 500 g, coco 200 g, manteca de cacao 80 g. sosa 5%',
   ])('%s', question => expect(readInChat(question).given.oils).toBe('500 g oliva, 200 g coco'));
   test('of lard where it is told, and asked of two butters', () => {
-    expect(readInChat('oliva 500 g, manteca de cerdo 200 g, karité 80 g, sin la manteca. sosa 5%').given.oils).toBe(
-      '500 g oliva, 80 g karite',
+    expect(
+      readInChat('oliva 500 g, manteca de cerdo 200 g, karité 80 g, sin la manteca. sosa 5%').given.oils,
+    ).toBe('500 g oliva, 80 g karite');
+    expect(isAskedBack('oliva 500 g, karité 80 g, manteca de cacao 80 g, sin la manteca. sosa 5%')).toBe(
+      true,
     );
-    expect(isAskedBack('oliva 500 g, karité 80 g, manteca de cacao 80 g, sin la manteca. sosa 5%')).toBe(true);
   });
 });
 
 test('ounces go on to be told, though the answer is asked for in grams', () =>
   expect(
-    readInChat('20 onzas de oliva, 10 onzas de coco y 2 de ricino, pesadas. ¿Cuánta sosa, en gramos?').given.oils,
+    readInChat('20 onzas de oliva, 10 onzas de coco y 2 de ricino, pesadas. ¿Cuánta sosa, en gramos?').given
+      .oils,
   ).toBe('20 oz oliva, 10 oz coco, 2 oz ricino'));
