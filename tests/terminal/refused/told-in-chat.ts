@@ -3,19 +3,28 @@ import type { RefusedCases } from './row.ts';
 export const toldInChat: RefusedCases = {
   'a recipe that is told in chat': [
     [
-      '/ask question:"how much lye for 500 g olive, 200 g coconut, 100 g shea. not the last but one"',
+      {
+        en: '/ask question:"how much lye for 500 g olive, 200 g coconut, 100 g shea. not the last but one"',
+        es: '/ask question:"cuánta sosa para oliva 500 g, coco 200 g, karité 100 g. el penúltimo no"',
+      },
       'oils-left-out',
       'stays out, and nothing else',
       'se queda fuera, y nada más',
     ],
     [
-      '/ask question:"if 500 g coconut takes 91 g of lye then 500 g of olive takes the same, right?"',
+      {
+        en: '/ask question:"if 500 g coconut takes 91 g of lye then 500 g of olive takes the same, right?"',
+        es: '/ask question:"si con 500 g de coco llevo 91 g de sosa, con 500 de oliva lo mismo no? para el 0%"',
+      },
       'pots-compared',
       'each oil takes lye of its own',
       'cada aceite lleva su propia sosa',
     ],
     [
-      '/ask question:"the tub says hydroxide but not which one, how much for 600 g olive and 200 g coconut"',
+      {
+        en: '/ask question:"the tub says hydroxide but not which one, how much for 600 g olive and 200 g coconut"',
+        es: '/ask question:"en el bote pone hidróxido pero no dice si sódico o potásico, tengo 600 g oliva y 200 coco, cuánto echo"',
+      },
       'lye-which-unknown',
       'do not use it until it is known which it is',
       'no lo uses hasta saber cuál es',

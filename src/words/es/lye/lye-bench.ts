@@ -141,9 +141,9 @@ export const lyeBench: typeof english = {
   },
   'lye-heats': {
     answer:
-      'Es lo usual: la sosa calienta el agua fría: de 80 a 95 °C (de 176 a 203 °F), y echa vapor unos minutos.',
+      'Es lo usual: la sosa calienta el agua fría: de 80 a 95 °C (176 a 203 °F), y echa vapor unos minutos.',
     why: spaced`
-      Apártate, ventana abierta, sin inclinarte ni respirar el vapor; que se enfríe de 35 a 45 °C (de 95 a
+      Apártate, ventana abierta, sin inclinarte ni respirar el vapor; que se enfríe de 35 a 45 °C (95 a
       113 °F), abierta, donde no pase nadie. Con agua fría o con hielo y la sosa a cucharadas sube menos.
       No es usual: que hierva, salpique, haga espuma, se ponga gris o ablande la jarra: aléjate y no le
       eches nada. Tos o una salpicadura: /first-aid.
@@ -153,7 +153,7 @@ export const lyeBench: typeof english = {
     answer:
       'No se estropea, pero cuaja: el agua de sosa del 30 al 50 % se pone sólida entre 0 y 15 °C (32 y 59 °F).',
     why: spaced`
-      Fuera, solo hasta que esté de 35 a 45 °C (de 95 a 113 °F): firme, con etiqueta, sin que le caiga nieve
+      Fuera, solo hasta que esté de 35 a 45 °C (95 a 113 °F): firme, con etiqueta, sin que le caiga nieve
       ni lluvia, sin niños ni animales cerca. Ve por ella andando, con gafas y guantes: quien corre,
       derrama. Con granos o costra: la jarra abierta en agua templada del grifo y remueve hasta que esté
       clara, o a lo que viertas le faltará sosa. Nunca una jarra de vidrio con helada.
