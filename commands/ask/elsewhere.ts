@@ -1,4 +1,5 @@
 import type { Context } from '../../src/conversation/context.ts';
+import { isOfTheSkin } from '../../src/engine/questions/fields/of-the-skin.ts';
 import {
   isSurelyElsewhere,
   SURELY_ELSEWHERE,
@@ -56,7 +57,11 @@ async function elsewhereReply({ question, read, context, nearLye }: Asked): Prom
   const matter = told && saidNearLye(told.understood);
   if (!told || matter === undefined || matter === 'stopped') return isOfLye ? reply : undefined;
   // A pigment whose dust flies is ours wherever it does.
-  if (HURTS_ANYWHERE.has(matter) || (matter === 'dust' && read.facts.named.length > 0)) return undefined;
+  if (
+    HURTS_ANYWHERE.has(matter) ||
+    (matter === 'dust' && read.facts.named.length > 0 && !isOfTheSkin(question))
+  )
+    return undefined;
   // Who helps at making soap is near its lye, whoever it is.
   if (read.outside === 'other' && tellsOfMakingSoap(question)) return undefined;
   if (!isOfLye && (LYE_WORDS.test(unaccented(question)) || read.elsewhere < SURELY_ELSEWHERE))

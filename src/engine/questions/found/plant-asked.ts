@@ -74,7 +74,9 @@ const MOST_OF_A_STORY = 28;
 
 /** The one plant that a longer text tells of, where a hue is asked of it and no colourant stands beside it. */
 function plantToldBefore(words: readonly string[], things: readonly NamedThing[]): string | undefined {
-  if (words.length > MOST_OF_A_STORY) return undefined;
+  // An amount is told or asked: that is no question of a hue alone.
+  if (words.length > MOST_OF_A_STORY || words.some(word => /\d|^(?:cuant[oa]s?|much|many)$/u.test(word)))
+    return undefined;
   const [plant, ...more] = plantsIn(words, things);
   if (!plant || more.some(({ name }) => name !== plant.name)) return undefined;
   if (

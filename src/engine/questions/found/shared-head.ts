@@ -7,9 +7,9 @@ const BEHIND = new RegExp(
   String.raw`(?<!\p{L})(${HUE_EN}|${HUE_ES}) (and|&|\+|y|e) (${HUE_EN}|${HUE_ES}) (ultramarines?|ultramarin[oa]s?|ultramar|oxides?|micas?|clays?)(?!\p{L})`,
   'giu',
 );
-/** "Óxido rojo y amarillo": before both. */
+/** "Óxido rojo y amarillo": before both; white beside one is the pigment that lightens it. */
 const BEFORE = new RegExp(
-  String.raw`(?<!\p{L})([oó]xidos?|micas?|arcillas?|ultramar|ultramarinos?) (${HUE_ES}) (y|e|\+|&) (${HUE_ES})(?!\p{L})(?! (?:mica|[oó]xido|arcilla|ultramar))`,
+  String.raw`(?<!\p{L})([oó]xidos?|micas?|arcillas?|ultramar|ultramarinos?) (${HUE_ES}) (y|e|\+|&) (?!blanc)(${HUE_ES})(?!\p{L})(?! (?:mica|[oó]xido|arcilla|ultramar))`,
   'giu',
 );
 

@@ -2,7 +2,7 @@ import { unbroken } from '../../over-lines.ts';
 
 /** One word of a thing that colours and of a stick that one draws with. */
 const STICK = /^palillos?$/u;
-const WITH = /^(?:con|un|unos|el|los|del|punta)$/u;
+const WITH = /^(?:con|un|unos|punta)$/u;
 const DRAWN = new RegExp(
   unbroken`
     ^(?:dibuj\p{L}+|remolin\p{L}+|hund\p{L}+|pinch\p{L}+|clav\p{L}+|arrastr\p{L}+|raya\p{L}*|surco\p{L}*|

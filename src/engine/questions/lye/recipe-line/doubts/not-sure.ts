@@ -82,6 +82,25 @@ const OF_IT = [
     fats?)(?= ?(?:[;,]|$))|(?<=\d.*)(?:la mitad|un tercio|parte|algo) (?:del?|de los|de mis) (?:aceites?|
     grasas?)(?= ?(?:[;,]|$))
   `,
+  // "La mitad de la mitad", "half of a third": a part of a part.
+  unbroken`
+    (?:half|third|quarter|mitad|tercio|tercera parte|cuart[oa](?: parte)?) (?:of|de) (?:the |a |an |that |
+    what (?:is |was )?|la |el |una? |es[oa] |lo que )*(?:half|third|quarter|mitad|medio|media|tercio|
+    tercera parte|cuart[oa])
+  `,
+  // "Double everything but the coconut": the rest of it as it stands, or out?
+  unbroken`
+    (?:doubl\p{L}*|twice|hal(?:f|ve|ved|ving)|tripl\p{L}*|doble|duplic\p{L}*|mitad|triple)(?: (?:of|de|the|
+    on|a|en|el|la))* (?:everything|all(?: (?:of it|the rest))?|the lot|it all|tod[oa]s?(?: (?:lo demas|los
+    aceites))?) (?:but|except(?: for)?|apart from|bar|save|menos|salvo|excepto)(?! (?:lye|the lye|la sosa))
+  `,
+  // "Lye at 93% of full", "la sosa al 93% de lo que sale": a share of the lye, and no purity.
+  unbroken`
+    (?:lye|naoh|koh|caustic(?: soda)?|sosa|soda|potasa)[^;\d]{0,15} [1-9]\d(?:[.,]\d)? ?(?:%|percent|
+    por ?ciento) (?:of|de) (?:the |its |my |la |lo |el |su )*(?:full|whole|total|normal|usual|calculated|
+    calculat\p{L}+|amount|figure|what|that|lo que|que|sale|cuenta|calcul\p{L}+|tabla|entera|completa|
+    necesaria|maximo|max)
+  `,
   // "200 g coconut, I think", "onzas creo", "si no me falla la memoria".
   unbroken`
     (?<=(?<!(?<!\p{L})(?:al|at|superfat|sf|sobreengrasado) )(?<![\d.,])\d[\d.,]*(?: ?,? ?(?!purez|purity|

@@ -52,6 +52,8 @@ const UNKNOWN: readonly RegExp[] = [
     `(?<!\\p{L})${NOT_TOLD}(?: (?:if|whether|which|si|it'?s|it is|es|sea|is|de|the))*[^;\\d]{0,20}?${EITHER}(?!\\p{L})`,
     'u',
   ),
+  // "It says hydroxide and nothing else", "dice hidroxido y nada mas".
+  /(?<!\p{L})(?:hydroxide|hidroxido)(?:,? (?:and|y))? (?:nothing (?:else|more)|that'?s (?:it|all)|only|no more|nada mas|nomas|solamente|a secas|ya|punto)(?!\p{L})|(?<!\p{L})(?:just|only|solo|solamente|nada mas(?: que)?) (?:(?:says?|reads?|dice|pone) )?(?:hydroxide|hidroxido)(?! (?:de|sodic|potasic|of))(?!\p{L})/u,
   // "An unlabelled tub of hydroxide", "un bote de sosa sin etiqueta".
   /(?<!\p{L})(?:un-?labell?ed|unmarked|label-?less|nameless) (?:\p{L}+ ){0,3}?(?:hydroxide|lye|caustic\p{L}*|flakes|pearls|alkali)(?!\p{L})/u,
   /(?<!\p{L})(?:hidroxido|sosa|soda|potasa|escamas|perlas|caustica)(?: \p{L}+){0,4}? sin (?:etiqueta|etiquetar|nombre|marcar)(?!\p{L})/u,
@@ -65,6 +67,8 @@ const UNKNOWN: readonly RegExp[] = [
     'u',
   ),
 ];
+const KEPT_IN =
+  /(?<!\p{L})(?:says?|dice|pone|labels?|tubs?|jars?|bags?|tins?|bottles?|packets?|flakes|pearls|etiqueta|botes?|frascos?|bolsas?|tarros?|envases?|latas?|escamas|perlas)(?!\p{L})/u;
 const LONGEST = 60;
 
 /**
@@ -73,7 +77,14 @@ const LONGEST = 60;
  */
 export function hydroxideUnknown(plain: string): string | undefined {
   if (!HYDROXIDE.test(plain)) return undefined;
-  return UNKNOWN.map(pattern => pattern.exec(plain)?.[0])
-    .find(found => found !== undefined)
-    ?.slice(0, LONGEST);
+  return UNKNOWN.map(pattern => pattern.exec(plain))
+    .find(found => found !== null && isOfHydroxide(plain, found.index))?.[0]
+    .slice(0, LONGEST);
+}
+
+/** Whether the clause in which something is unknown speaks of a hydroxide or of what it is kept in. */
+function isOfHydroxide(plain: string, at: number): boolean {
+  const begins = Math.max(plain.lastIndexOf(';', at), plain.lastIndexOf('.', at)) + 1;
+  const [clause = ''] = plain.slice(begins).split(/[;.]/u);
+  return HYDROXIDE.test(clause) || KEPT_IN.test(clause);
 }

@@ -107,7 +107,7 @@ const PLACES: readonly (readonly [RegExp, (match: RegExpExecArray) => readonly n
   // "The second one", "the last of the list", "the third stays in", "el último no", "la segunda la dejo".
   [
     new RegExp(
-      `(?<!(?<!\\p{L})(?:an?|1|un|una) )(?<![\\p{L}\\d])(?:${THE})?(?<of>${ORDINAL})${NEXT}${OF_LIST}(?!\\p{L})`,
+      `(?<!(?<!\\p{L})(?:an?|1|un|una|my|our|your|his|her|mi|su|tu) )(?<![\\p{L}\\d])(?:${THE})?(?<of>${ORDINAL})${NEXT}${OF_LIST}(?!\\p{L})`,
       'u',
     ),
     ({ groups }) => place(groups!.of!),

@@ -69,7 +69,7 @@ export const BENCH_PATTERNS: TopicPatterns = [
             se levanta|nube de
           `,
         ],
-        `${LYE}|soda|how much|cuant[oa]|${HURT}`,
+        `${LYE}|soda|how much|cuant[oa]|wet\\w*|moj\\w*|humed\\w*|dispers\\w*|oil or water|water or oil|agua o aceite|aceite o agua|${HURT}`,
       ),
     ],
   ],

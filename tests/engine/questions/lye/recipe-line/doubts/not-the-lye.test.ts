@@ -23,6 +23,8 @@ describe('a hydroxide of which nobody knows which it is is not weighed', () => {
     "the tub says hydroxide but not whether it's sodium or potassium. 600 g olive 200 g coconut, how much lye?",
     'unlabelled tub of lye from the shed. 600 g olive, 200 g coconut, 5%, how much?',
     'sosa sin etiqueta: 600 g oliva, 200 g coco, 5%, ¿cuánta echo?',
+    'encontre un frasco con escamas blancas que dice hidroxido y nada mas, para 500 g oliva y 200 g coco cuanto le echo?',
+    'the jar says hydroxide and nothing else. 500 g olive, 200 g coconut, how much?',
   ])('%s', question => expect(refusalOf(question).id).toBe('lye-which-unknown'));
   test('in both languages', () => {
     const { values } = refusalOf('unlabelled tub of lye. 600 g olive, 200 g coconut, 5%, how much?');
@@ -34,6 +36,13 @@ describe('a hydroxide of which nobody knows which it is is not weighed', () => {
     );
   });
 });
+
+test('who does not know which superfat to take is answered with the usual one', () =>
+  expect(
+    isAskedBack(
+      'manteca de cerdo 600 y coco 400 cuanta sosa lleva. no digo sobreengrasado pq no se cual poner',
+    ),
+  ).toBe(false));
 
 describe('a superfat told as fat left over, or as a share of the lye', () => {
   test.each([

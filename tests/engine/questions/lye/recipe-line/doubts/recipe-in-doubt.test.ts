@@ -329,3 +329,24 @@ describe('a recipe among more talk', () => {
     expect(readInChat('20 oz lard, 8 oz coconut, 4 oz. castor. does the lye change').weighed).toBeUndefined();
   });
 });
+
+describe('what a reviewer who lures was given a figure for is asked', () => {
+  test.each([
+    // A quarter was in the pot.
+    'mi receta de siempre: oliva 400 g, coco 200 g, palma 200 g. hoy hago la mitad de la mitad. sosa al 5%',
+    'my usual is 400 g olive, 200 g coconut, 200 g palm, today half of half of it. lye at 5%',
+    // A share of the lye is no purity: the lye would be raised.
+    'olive 500g coconut 200g shea 100g, i run my lye at 93% of full. naoh please',
+    'siempre pongo la sosa al 93% de lo que sale: 500 g oliva 200 g coco',
+    // Undoubled, or out?
+    'el doble de todo menos del coco: oliva 300 g, coco 200 g, sebo 100 g. sosa al 5 por ciento',
+    'halve everything but the castor: 400 g olive, 200 g coconut, 50 g castor, lye please',
+  ])('%s', question => expect(() => readInChat(question)).toThrow(Refusal));
+
+  test('a purity that is one stays one', () => {
+    expect(readInChat('500 g olive, 200 g coconut, NaOH 93% pure, superfat 5%').given).toMatchObject({
+      purity: 93,
+    });
+    expect(readInChat('500 g oliva, 200 g coco, sosa al 98%').given).toMatchObject({ purity: 98 });
+  });
+});
