@@ -16,7 +16,7 @@ const headline = (text: string) => text.split('\n')[0];
 describe('/prefer', () => {
   test('keeps the spoons one owns: doses and plans come in no other', async () => {
     const dose = () => run('/dose', { colourant: 'ultramarine blue', portion: '1.5 cups' });
-    expect(headline(await dose())).toBe('## 1/4 tsp + 1/8 tsp ultramarine blue for 1.5 cups');
+    expect(headline(await dose())).toBe('## 1/4 tsp + 1/8 tsp ultramarine blue for 1 1/2 cups');
     expect(await run('/prefer', { owned: '1 tsp, 1/2, 1/4' })).toContain(
       'You own: 1 tsp, 1/2 tsp, and 1/4 tsp',
     );
@@ -32,7 +32,7 @@ describe('/prefer', () => {
     expect(plan).toMatch(/ultramarine blue/i);
     expect(plan).not.toMatch(/1\/8 tsp|1\/16 tsp|1\/32 tsp/);
     expect(await run('/prefer', { owned: 'all' })).toContain('every spoon down to 1/32 tsp');
-    expect(headline(await dose())).toBe('## 1/4 tsp + 1/8 tsp ultramarine blue for 1.5 cups');
+    expect(headline(await dose())).toBe('## 1/4 tsp + 1/8 tsp ultramarine blue for 1 1/2 cups');
   });
 
   test('keeps the step of one’s scale: a plan weighs by it, unless it names its own', async () => {

@@ -155,8 +155,8 @@ describe('a maker who writes two words', () => {
     [['blanco sin titanio'], 'es', /^Sin dióxido de titanio/u],
     [['colours looked gr8 in the pot now dull'], 'en', /no gel, a veil of ash/u],
     [['los colores quedaron apagados todos'], 'es', /sin gel, velo de ceniza/u],
-    [['dióxido de titanio cuánto por kilo de masa'], 'es', /para 1 kilo de masa/u],
-    [['titanium dioxide how much per pound of batter'], 'en', /for 1 pound batter/u],
+    [['dióxido de titanio cuánto por kilo de masa'], 'es', /para 1 kg de masa/u],
+    [['titanium dioxide how much per pound of batter'], 'en', /for 1 lb batter/u],
     [['mica 3 tsp in 600 g oils too much?'], 'en', /full colour, the most, is .* Most begin with .*medium/u],
     [['mica 3 cdtas en 600 g de aceites es demasiado?'], 'es', /el color pleno, lo máximo, es .*medio/u],
     [

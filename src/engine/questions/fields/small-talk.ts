@@ -154,7 +154,9 @@ const GREETS = new RegExp(
 /** Something is asked, or told of a batch, a colour or an amount. */
 const SAYS_MORE = new RegExp(
   unbroken`
-    [?¿]|(?<!\p{L})(?:my (?:top|soap|white|first|last|blue|red|green|pink|black)|gone|goes|overnight|how|what|whats|why|when|where|which|can|could|do|does|did|is it|are|should|need|help|
+    [?¿]|(?<!\p{L})(?:my
+    (?:top|soap|white|first|last|blue|red|green|pink|black)|gone|goes|overnight|how|what|whats|why|when|where|which|can|could|do|does|did|is
+    it|are|should|need|help|
     want|wanna|looking|got|made|came|went|turned?|colou?r\p{L}*|mica\p{L}*|oxid\p{L}*|clay|pigment\p{L}*|
     lye|batter|bars?|lo(?:af|aves)|mou?lds?|swirl\p{L}*|trace|recipe|oils?|cure\p{L}*|grams?|oz|lbs?|cups?|
     tsp|como|que hago|por que|cuando|donde|cual|cuant\p{L}+|puedo|puede|se puede|necesito|ayuda|quiero|

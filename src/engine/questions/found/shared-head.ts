@@ -1,3 +1,5 @@
+import { unbroken } from '../../over-lines.ts';
+
 const HUE_EN =
   'red|pink|orange|yellow|green|blue|purple|violet|brown|black|white|gr[ae]y|teal|turquoise|gold';
 const HUE_ES =
@@ -9,7 +11,10 @@ const BEHIND = new RegExp(
 );
 /** "Óxido rojo y amarillo": before both; white beside one is the pigment that lightens it. */
 const BEFORE = new RegExp(
-  String.raw`(?<!\p{L})([oó]xidos?|micas?|arcillas?|ultramar|ultramarinos?) (${HUE_ES}) (y|e|\+|&) (?!blanc)(${HUE_ES})(?!\p{L})(?! (?:mica|[oó]xido|arcilla|ultramar))`,
+  unbroken`
+    (?<!\p{L})([oó]xidos?|micas?|arcillas?|ultramar|ultramarinos?) (${HUE_ES}) (y|e|\+|
+    &) (?!blanc)(${HUE_ES})(?!\p{L})(?! (?:mica|[oó]xido|arcilla|ultramar))
+  `,
   'giu',
 );
 

@@ -53,7 +53,15 @@ const UNKNOWN: readonly RegExp[] = [
     'u',
   ),
   // "It says hydroxide and nothing else", "dice hidroxido y nada mas".
-  /(?<!\p{L})(?:hydroxide|hidroxido)(?:,? (?:and|y))? (?:nothing (?:else|more)|that'?s (?:it|all)|only|no more|nada mas|nomas|solamente|a secas|ya|punto)(?!\p{L})|(?<!\p{L})(?:just|only|solo|solamente|nada mas(?: que)?) (?:(?:says?|reads?|dice|pone) )?(?:hydroxide|hidroxido)(?! (?:de|sodic|potasic|of))(?!\p{L})/u,
+  new RegExp(
+    unbroken`
+      (?<!\p{L})(?:hydroxide|hidroxido)(?:,? (?:and|y))? (?:nothing (?:else|more)|that'?s (?:it|all)|only|
+      no more|nada mas|nomas|solamente|a secas|ya|punto)(?!\p{L})|(?<!\p{L})(?:just|only|solo|solamente|
+      nada mas(?: que)?) (?:(?:says?|reads?|dice|pone) )?(?:hydroxide|hidroxido)(?! (?:de|sodic|potasic|
+      of))(?!\p{L})
+    `,
+    'u',
+  ),
   // "An unlabelled tub of hydroxide", "un bote de sosa sin etiqueta".
   /(?<!\p{L})(?:un-?labell?ed|unmarked|label-?less|nameless) (?:\p{L}+ ){0,3}?(?:hydroxide|lye|caustic\p{L}*|flakes|pearls|alkali)(?!\p{L})/u,
   /(?<!\p{L})(?:hidroxido|sosa|soda|potasa|escamas|perlas|caustica)(?: \p{L}+){0,4}? sin (?:etiqueta|etiquetar|nombre|marcar)(?!\p{L})/u,
@@ -67,8 +75,13 @@ const UNKNOWN: readonly RegExp[] = [
     'u',
   ),
 ];
-const KEPT_IN =
-  /(?<!\p{L})(?:says?|dice|pone|labels?|tubs?|jars?|bags?|tins?|bottles?|packets?|flakes|pearls|etiqueta|botes?|frascos?|bolsas?|tarros?|envases?|latas?|escamas|perlas)(?!\p{L})/u;
+const KEPT_IN = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:says?|dice|pone|labels?|tubs?|jars?|bags?|tins?|bottles?|packets?|flakes|pearls|etiqueta|
+    botes?|frascos?|bolsas?|tarros?|envases?|latas?|escamas|perlas)(?!\p{L})
+  `,
+  'u',
+);
 const LONGEST = 60;
 
 /**

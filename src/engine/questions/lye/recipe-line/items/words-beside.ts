@@ -5,7 +5,6 @@ import { isHarmlessBesideOil } from '../doubts/beside-oils.ts';
 import { isMeasure, isName, isOil, type Part, partsOf } from '../settling/parts.ts';
 import { DESCRIBES } from './harmless-words.ts';
 import type { Item } from './item.ts';
-import { mayBeOil } from './may-be-oil.ts';
 
 /** Beside a part of the recipe, and in the same sentence, these turn nothing. */
 const HARMLESS = new Set(
@@ -49,12 +48,7 @@ export function wordsBeside(
       const amiss = part.items.find(
         ({ is, text }) =>
           is === 'word' &&
-          ((mayBeOil(plain(text), {
-            isGone: part.items.some(one => LOST.test(one.text)),
-            said: textOf(part.items),
-          }) &&
-            !isHarmlessBesideOil(plain(text)) &&
-            !isOwner(part.items, text)) ||
+          ((isNearOil(plain(text)) && !isHarmlessBesideOil(plain(text)) && !isOwner(part.items, text)) ||
             MULTIPLIES.test(text)),
       );
       if (amiss) return { unclear: amiss.text };
