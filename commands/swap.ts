@@ -30,10 +30,10 @@ export default commandGroup(
       },
       completes: { item: suggestItems },
       async answer(asked, context) {
-        const { store, group, asker, say, at } = context;
+        const { store, group, asker, say } = context;
         const jar = await findItem(context.shelf, asked.item);
         const wants = asked.for?.trim();
-        const offer = { member: asker.id, byName: asker.name, item: jar, at: new Date(at) };
+        const offer = { ...context.by, byName: asker.name, item: jar };
         await offerJar({ store, group }, { ...offer, ...(wants && { wants }) });
         return plainReply(say.community.offered({ name: jar.name, by: asker.name, wants }), {
           item: jar.id,

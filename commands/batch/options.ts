@@ -3,7 +3,6 @@ import type { Context } from '../../src/conversation/context.ts';
 import { text } from '../../src/conversation/option.ts';
 import { cut } from '../../src/engine/text/cut.ts';
 import { nearestBatches } from '../../src/records/batches/index.ts';
-import { bookOf } from './book.ts';
 
 /** The batch that is meant. */
 export const batch = text(
@@ -28,7 +27,7 @@ export const weights = text(
 );
 
 async function suggest(typed: string, context: Context): Promise<readonly Suggestion[]> {
-  const found = await nearestBatches(bookOf(context), typed, 25);
+  const found = await nearestBatches(context.book, typed, 25);
   return found.map(({ name, at }) => ({
     name: `${cut(name, 80)}, ${at.toISOString().slice(0, 10)}`,
     value: name,

@@ -1,13 +1,13 @@
-import { action, commandGroup, type Suggestion } from '../../src/conversation/command.ts';
-import type { Context } from '../../src/conversation/context.ts';
-import { text } from '../../src/conversation/option.ts';
-import type { Block } from '../../src/conversation/reply.ts';
-import { labOfHex } from '../../src/engine/colour/spectra/cielab.ts';
-import { refuse } from '../../src/engine/refusal.ts';
-import { readColour } from '../../src/engine/text/colours/colour-name.ts';
-import { cut } from '../../src/engine/text/cut.ts';
-import { fold } from '../../src/engine/text/fold.ts';
-import { plainReply } from '../../src/presenting/plain-reply.ts';
+import { action, commandGroup, type Suggestion } from '../src/conversation/command.ts';
+import type { Context } from '../src/conversation/context.ts';
+import { text } from '../src/conversation/option.ts';
+import type { Block } from '../src/conversation/reply.ts';
+import { labOfHex } from '../src/engine/colour/spectra/cielab.ts';
+import { refuse } from '../src/engine/refusal.ts';
+import { readColour } from '../src/engine/text/colours/colour-name.ts';
+import { cut } from '../src/engine/text/cut.ts';
+import { fold } from '../src/engine/text/fold.ts';
+import { plainReply } from '../src/presenting/plain-reply.ts';
 import {
   type Proposal,
   proposals,
@@ -15,10 +15,10 @@ import {
   seasonOf,
   settleSeason,
   voteFor,
-} from '../../src/records/seasons/index.ts';
-import { tidyName } from '../../src/records/shelf/names.ts';
+} from '../src/records/seasons/index.ts';
+import { tidyName } from '../src/records/shelf/names.ts';
 
-declare module '../../src/engine/refusal.ts' {
+declare module '../src/engine/refusal.ts' {
   interface Reasons {
     'season-colours-unfit': { readonly least: number; readonly most: number };
     'season-palette-unknown': { readonly asked: string; readonly titles: readonly string[] };
@@ -121,11 +121,10 @@ export default commandGroup(
         const taken = all.some(one => one.member !== context.asker.id && fold(one.title) === fold(title));
         if (taken) refuse('season-title-taken', { title });
         const proposal = {
+          ...context.by,
           id: context.id,
-          member: context.asker.id,
           title,
           colours: [...colours],
-          at: new Date(context.at),
         };
         await proposePalette(scopeOf(context), proposal);
         return plainReply(context.say.community.proposed({ title, colours }), { title, colours }, [
@@ -145,8 +144,7 @@ export default commandGroup(
       completes: { palette: suggest },
       async answer({ palette }, context) {
         const chosen = named(await proposals(scopeOf(context)), palette);
-        const { asker, at } = context;
-        await voteFor(scopeOf(context), { member: asker.id, chosen: chosen.id, at: new Date(at) });
+        await voteFor(scopeOf(context), { ...context.by, chosen: chosen.id });
         return plainReply(context.say.community.voted({ title: chosen.title }), { palette: chosen.title });
       },
     }),
