@@ -18,7 +18,6 @@ import {
 } from '../../src/records/batches/index.ts';
 import type { LessonBar } from '../../src/records/batches/lessons.ts';
 import { clockOf, kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
-import { bookOf } from './book.ts';
 import { dueOf } from './dates.ts';
 import { dayAfterPour } from './day.ts';
 import { batchFollowUps } from './follow-ups.ts';
@@ -43,7 +42,7 @@ const RETEST_FROM = 60 * 86_400_000;
 /** Keeps that a batch is cured, measures its colours, and sets them beside what was foretold. */
 export async function curedReply(asked: CuredAsked, context: Context): Promise<Reply> {
   const { say, store, asker, change } = context;
-  const book = bookOf(context);
+  const book = context.book;
   const found = await findBatch(book, asked.batch);
   const wishes = await preferencesOf(store, asker.id);
   const at = await dayAfterPour(asked.on, found, context);

@@ -3,7 +3,6 @@ import type { Reply } from '../../src/conversation/reply.ts';
 import { hexOfLab } from '../../src/engine/colour/spectra/cielab.ts';
 import { csv } from '../../src/presenting/csv.ts';
 import { type Batch, listBatches, newest, stateOf } from '../../src/records/batches/index.ts';
-import { bookOf } from './book.ts';
 import { dataOf } from './view.ts';
 
 const bytesOf = (text: string) => new TextEncoder().encode(text);
@@ -12,7 +11,7 @@ const twoFigures = (value: number) => Number(value.toPrecision(4));
 /** All of the member's batches as JSON, and as CSV with a row for each colour of each portion. */
 export async function exportReply(context: Context): Promise<Reply> {
   const { say } = context;
-  const all = await listBatches(bookOf(context));
+  const all = await listBatches(context.book);
   const json = { format: 'tintmoot-batches', version: 1, batches: all.map(dataOf) };
   const table = csv([HEADINGS, ...all.flatMap(rowsOf)]);
   return {

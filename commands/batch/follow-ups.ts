@@ -6,7 +6,6 @@ import { plainReply } from '../../src/presenting/plain-reply.ts';
 import { pourUndone } from '../../src/presenting/pour-undone.ts';
 import { batchOf, newest, noteEvent } from '../../src/records/batches/index.ts';
 import { clockOf, kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
-import { bookOf } from './book.ts';
 import { dueOf } from './dates.ts';
 import { learntBlocks, lessonBars } from './lesson.ts';
 
@@ -31,14 +30,14 @@ const done = followUp({
   args: about,
   async answer({ batch: id, stage }, context) {
     const { say, change } = context;
-    const batch = await batchOf(bookOf(context), id);
+    const batch = await batchOf(context.book, id);
     const did =
       stage === 'cut'
         ? ({ kind: 'cut' } as const)
         : stage === 'cured'
           ? ({ kind: 'cured', measured: [] } as { kind: 'cured'; measured: [] })
           : ({ kind: 'done', stage } as const);
-    const noted = await noteEvent(bookOf(context), batch, did, change);
+    const noted = await noteEvent(context.book, batch, did, change);
     return plainReply(
       say.batches.doneNoted({ name: batch.name, what: say.batches.stages[stage] }),
       { batch: id, stage, noted },
@@ -55,12 +54,12 @@ const later = followUp({
   args: about,
   async answer({ batch: id, stage }, context) {
     const { say, change, at, store, asker } = context;
-    const batch = await batchOf(bookOf(context), id);
+    const batch = await batchOf(context.book, id);
     const clock = clockOf(await preferencesOf(store, asker.id));
     const until = stage === 'heat' ? at + HOUR : nextHour(at + DAY / 2, clock);
     const did = { kind: 'put-off', stage, until: new Date(until) } as const;
     const also = [dueOf(batch, stage, until)];
-    await noteEvent(bookOf(context), batch, did, { ...change, also });
+    await noteEvent(context.book, batch, did, { ...change, also });
     return plainReply(say.batches.putOff({ what: say.batches.stages[stage], at: until, zone: clock.zone }), {
       batch: id,
       stage,
@@ -76,8 +75,8 @@ const stop = followUp({
   args: { batch: z.string() },
   async answer({ batch: id }, context) {
     const { say, change } = context;
-    const batch = await batchOf(bookOf(context), id);
-    await noteEvent(bookOf(context), batch, { kind: 'stopped' }, change);
+    const batch = await batchOf(context.book, id);
+    await noteEvent(context.book, batch, { kind: 'stopped' }, change);
     return plainReply(say.batches.stopped({ name: batch.name }), { batch: id });
   },
 });
@@ -107,7 +106,7 @@ const teach = followUp({
   args: { batch: z.string() },
   async answer({ batch: id }, context) {
     const { say, store, asker } = context;
-    const batch = await batchOf(bookOf(context), id);
+    const batch = await batchOf(context.book, id);
     const bars = lessonBars(batch, newest(batch, 'cured')?.did.measured ?? []);
     const { jars } = await learn({ batch: id, bars }, context);
     const measures = kitchenOf(await preferencesOf(store, asker.id));

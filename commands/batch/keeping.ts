@@ -13,7 +13,6 @@ import {
 } from '../../src/records/batches/index.ts';
 import { clockOf, preferencesOf } from '../../src/records/preferences.ts';
 import { undoChoice } from '../shelf/follow-ups.ts';
-import { bookOf } from './book.ts';
 import { duesFor, nextDates } from './dates.ts';
 import { dayAfterPour, dayOf } from './day.ts';
 import { batchRow, batchView, dateView, portionView } from './view.ts';
@@ -22,7 +21,7 @@ export async function notedReply(
   asked: { readonly batch?: string | undefined; readonly text: string; readonly on?: string | undefined },
   context: Context,
 ): Promise<Reply> {
-  const book = bookOf(context);
+  const book = context.book;
   const batch = await findBatch(book, asked.batch);
   const at = await dayAfterPour(asked.on, batch, context);
   const noted = await noteEvent(
@@ -42,7 +41,7 @@ export async function shownReply(
   asked: { readonly batch?: string | undefined },
   context: Context,
 ): Promise<Reply> {
-  const book = bookOf(context);
+  const book = context.book;
   const batch = await findBatch(book, asked.batch);
   const photo = await photoOf(book, batch.id);
   const extra: readonly Block[] = photo
@@ -70,7 +69,7 @@ export async function listReply(asked: ListAsked, context: Context): Promise<Rep
   const { say, store, asker, group } = context;
   const { zone } = clockOf(await preferencesOf(store, asker.id));
   const since = asked.since === undefined ? undefined : await dayOf(asked.since, context);
-  const all = asked.shared ? await listShared(store, group) : await listBatches(bookOf(context));
+  const all = asked.shared ? await listShared(store, group) : await listBatches(context.book);
   const found = all.filter(batch => fits(batch, { ...asked, since }, say));
   const rows = found.slice(0, 25).map(batch => {
     const row = batchRow(batch, context, zone);
@@ -126,7 +125,7 @@ export async function datesReply(
   context: Context,
 ): Promise<Reply> {
   const { say, store, asker, at: now, change } = context;
-  const book = bookOf(context);
+  const book = context.book;
   const clock = clockOf(await preferencesOf(store, asker.id));
   const words = say.batches;
   if (asked.remind !== undefined) {

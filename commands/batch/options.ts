@@ -16,7 +16,7 @@ export const on = text(says.options.on, { most: 20 }).optional();
 export const weights = text(says.options.weights, { most: 500 });
 
 async function suggest(typed: string, context: Context): Promise<readonly Suggestion[]> {
-  const found = await nearestBatches(bookOf(context), typed, 25);
+  const found = await nearestBatches(context.book, typed, 25);
   return found.map(({ name, at }) => ({
     name: `${cut(name, 80)}, ${at.toISOString().slice(0, 10)}`,
     value: name,

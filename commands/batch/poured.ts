@@ -20,7 +20,6 @@ import { noteShelf } from '../../src/records/group-shelves.ts';
 import { clockOf, kitchenOf, type Preferences, preferencesOf } from '../../src/records/preferences.ts';
 import { findRecipe, type KeptPlan, lastPlan, ONCE } from '../../src/records/recipes/index.ts';
 import { tidyName } from '../../src/records/shelf/names.ts';
-import { bookOf } from './book.ts';
 import { duesFor } from './dates.ts';
 import { dayOf } from './day.ts';
 import { type JarColour, type Planned, plannedBy, plannedInWords } from './made.ts';
@@ -90,12 +89,12 @@ export async function pouredReply(asked: PouredAsked, context: Context): Promise
   const dues = duesFor({ ...poured, id: change.cause }, { clock: clockOf(wishes), now: context.at });
   const shelfNoted =
     context.here?.letInBy === 'member' ? [] : noteShelf(group, asker.id, new Date(context.at));
-  const outcome = await pourBatch(bookOf(context), poured, {
+  const outcome = await pourBatch(context.book, poured, {
     takings,
     change,
     also: [...dues, ...shelfNoted],
   });
-  if (photo) await keepPhoto(bookOf(context), outcome.batch.id, { cause: change.cause, bytes: photo });
+  if (photo) await keepPhoto(context.book, outcome.batch.id, { cause: change.cause, bytes: photo });
   return pouredView(outcome, { changes, takings, photo: photo !== undefined, wishes, wantedName }, context);
 }
 
@@ -188,7 +187,7 @@ export const smallPhoto = async (photo: Attachment, { workers, asker }: Context)
 
 /** A name unlike those of the member's other batches; names are what they ask by. */
 async function nameFor(name: string, context: Context): Promise<string> {
-  const taken = new Set((await listBatches(bookOf(context))).map(one => foldName(one.name)));
+  const taken = new Set((await listBatches(context.book)).map(one => foldName(one.name)));
   if (!taken.has(foldName(name))) return name;
   for (let count = 2; ; count += 1) {
     const numbered = `${name} ${count}`;

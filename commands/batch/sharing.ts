@@ -20,7 +20,6 @@ import {
 import { clockOf, preferencesOf } from '../../src/records/preferences.ts';
 import { UNDO_MINUTES } from '../../src/records/undo/index.ts';
 import { undoChoice } from '../shelf/follow-ups.ts';
-import { bookOf } from './book.ts';
 import { dueOf } from './dates.ts';
 import { portionView } from './view.ts';
 
@@ -43,7 +42,7 @@ export async function sharedReply(
   context: Context,
 ): Promise<Reply> {
   const { say, change, store, asker } = context;
-  const book = bookOf(context);
+  const book = context.book;
   const batch = await findBatch(book, asked.batch);
   if (batch.group !== context.group) refuse('batch-not-here', { name: batch.name });
   const cured = newest(batch, 'cured');
@@ -63,7 +62,7 @@ export async function unsharedReply(
   asked: { readonly batch?: string | undefined },
   context: Context,
 ): Promise<Reply> {
-  const book = bookOf(context);
+  const book = context.book;
   const batch = await findBatch(book, asked.batch);
   await hideBatch(book, batch);
   const others = await Promise.all(
@@ -76,7 +75,7 @@ export async function unsharedReply(
 
 /** Only its whole name will do, or its id. */
 export async function removedReply(asked: { readonly batch: string }, context: Context): Promise<Reply> {
-  const book = bookOf(context);
+  const book = context.book;
   const batch = await findBatch(book, asked.batch);
   if (batch.id !== asked.batch && fold(batch.name) !== fold(asked.batch))
     refuse('batch-unknown', { asked: cut(asked.batch, 60), nearest: [batch.name] });

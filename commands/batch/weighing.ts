@@ -8,7 +8,6 @@ import { askedLineOf, keepAskedLine } from '../../src/records/asked/index.ts';
 import { batchOf, findBatch, noteEvent, weighingsOf } from '../../src/records/batches/index.ts';
 import { clockOf, kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { undoChoice } from '../shelf/follow-ups.ts';
-import { bookOf } from './book.ts';
 import { dayAfterPour } from './day.ts';
 import { dryingView, nextBlock } from './view.ts';
 
@@ -29,7 +28,7 @@ export async function weighedReply(
   { sure = false }: { readonly sure?: boolean } = {},
 ): Promise<Reply> {
   const { say, store, asker, change } = context;
-  const book = bookOf(context);
+  const book = context.book;
   const found = await findBatch(book, asked.batch);
   const wishes = await preferencesOf(store, asker.id);
   const at = await dayAfterPour(asked.on, found, context);

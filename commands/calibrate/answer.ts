@@ -97,14 +97,12 @@ type Known = {
 
 /** What bars of one jar alone say of it, with its fit as a picture; then what the mixed ones beside them say. */
 async function singleReply(asked: CalibrateAsked, known: Known, context: Context): Promise<Reply> {
-  const { store, asker, group, workers, say } = context;
+  const { asker, workers, say } = context;
   const { item, jar, measures, said } = known;
   const owner = { owner: asker.id };
   const { colourant } = jar;
   const shared: SharedJar = {
-    store,
-    group,
-    member: asker.id,
+    ...context.recipes,
     item: { id: item.id, name: item.name, colourant: colourant.id },
   };
   const batch = barsOf(asked, known);

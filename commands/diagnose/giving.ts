@@ -37,8 +37,8 @@ export function giving(marked: MarkedPhotos) {
     { jpeg, width, height }: BarePhoto,
     context: Context,
   ): Promise<Reply> => {
-    const { say, asker, at } = context;
-    await flaws.givePicture(context, id, { member: asker.id, cause, jpeg, width, height, at: new Date(at) });
+    const { say, by } = context;
+    await flaws.givePicture(context, id, { ...by, cause, jpeg, width, height });
     return {
       kind: 'reply',
       headline: say.flaws.pictures.given({ name: causeName(cause, context) }),

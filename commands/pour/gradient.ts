@@ -11,10 +11,10 @@ import { learntNote } from '../../src/presenting/colour/learnt-strength.ts';
 import { readMix } from '../../src/presenting/colour/mix.ts';
 import { tenth } from '../../src/presenting/colour/view.ts';
 import { doseCautions, spoonsOf } from '../../src/presenting/dose.ts';
-import { volumeView } from '../../src/presenting/volume.ts';
 import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import type { Jar } from '../../src/records/shelf/jars/jar.ts';
 import type { Words } from '../../src/words/index.ts';
+import { volumeView } from './volume.ts';
 
 export type GradientAsked = {
   readonly from: string;

@@ -30,9 +30,9 @@ import { refuse } from '../../src/engine/refusal.ts';
 import { knownAs } from '../../src/presenting/colour/jars.ts';
 import { doseCautions, rough } from '../../src/presenting/dose.ts';
 import { spoonedOut } from '../../src/presenting/spoons.ts';
-import { volumeView } from '../../src/presenting/volume.ts';
 import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { findJar, type Jar, knownOf } from '../../src/records/shelf/jars/jar.ts';
+import { volumeView } from './volume.ts';
 
 declare module '../../src/engine/refusal.ts' {
   interface Reasons {

@@ -20,8 +20,8 @@ const undo = followUp({
 
 /** Takes a change back and says how things stand now. Throws the Refusals of `undoOnShelf`. */
 export async function undone(made: { readonly cause: string }, context: Context): Promise<Reply> {
-  const { shelf, at, say, store, asker } = context;
-  if (await readBatch({ store, member: asker.id }, made.cause)) return pourUndone(made.cause, context);
+  const { shelf, at, say, book } = context;
+  if (await readBatch(book, made.cause)) return pourUndone(made.cause, context);
   const done = await undoOnShelf(shelf, made, { at: new Date(at) });
   if ('change' in done) {
     const { what, name, repeated, back } = done.change;

@@ -4,12 +4,12 @@ import type { Price } from '../../src/engine/cost/money.ts';
 import { cut } from '../../src/engine/text/cut.ts';
 import { wholeVerdict } from '../../src/presenting/check.ts';
 import { kindName } from '../../src/presenting/check-dose.ts';
-import { jarSwatchHex } from '../../src/presenting/colour/jar-swatch.ts';
 import { itemWarning, warningSentence } from '../../src/presenting/warning.ts';
 import type { LedgerLine, Outcome, ShelfItem } from '../../src/records/shelf/index.ts';
 import type { WhatItIs } from '../../src/records/shelf/jars/what-it-is.ts';
 import { meantByItem } from '../../src/records/shelf/meant.ts';
 import type { Words } from '../../src/words/index.ts';
+import { jarSwatchHex } from './jar-swatch.ts';
 
 /** An item in one line: what is left of it first, then what is known of it. */
 export function itemRow(item: ShelfItem, say: Words): string {

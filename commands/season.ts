@@ -1,13 +1,13 @@
-import { action, commandGroup, type Suggestion } from '../../src/conversation/command.ts';
-import type { Context } from '../../src/conversation/context.ts';
-import { text } from '../../src/conversation/option.ts';
-import type { Block } from '../../src/conversation/reply.ts';
-import { labOfHex } from '../../src/engine/colour/spectra/cielab.ts';
-import { refuse } from '../../src/engine/refusal.ts';
-import { readColour } from '../../src/engine/text/colours/colour-name.ts';
-import { cut } from '../../src/engine/text/cut.ts';
-import { fold } from '../../src/engine/text/fold.ts';
-import { plainReply } from '../../src/presenting/plain-reply.ts';
+import { action, commandGroup, type Suggestion } from '../src/conversation/command.ts';
+import type { Context } from '../src/conversation/context.ts';
+import { text } from '../src/conversation/option.ts';
+import type { Block } from '../src/conversation/reply.ts';
+import { labOfHex } from '../src/engine/colour/spectra/cielab.ts';
+import { refuse } from '../src/engine/refusal.ts';
+import { readColour } from '../src/engine/text/colours/colour-name.ts';
+import { cut } from '../src/engine/text/cut.ts';
+import { fold } from '../src/engine/text/fold.ts';
+import { plainReply } from '../src/presenting/plain-reply.ts';
 import {
   type Proposal,
   proposals,
@@ -21,7 +21,7 @@ import { phrases } from '../../src/words/declared.ts';
 
 const says = phrases('season');
 
-declare module '../../src/engine/refusal.ts' {
+declare module '../src/engine/refusal.ts' {
   interface Reasons {
     'season-colours-unfit': { readonly least: number; readonly most: number };
     'season-palette-unknown': { readonly asked: string; readonly titles: readonly string[] };

@@ -1,13 +1,13 @@
-import { opticsOfJar } from '../../engine/colour/jars/jar.ts';
-import { predictBar } from '../../engine/colour/mixing/bar.ts';
-import { baseSoap } from '../../engine/colour/mixing/base-soap.ts';
-import { USUAL_BASE } from '../../engine/colour/reading/base-text.ts';
-import type { Colourant } from '../../engine/colourants/colourant.ts';
-import { MEASURES } from '../../engine/quantities/units.ts';
-import { calibrationOf } from '../../records/shelf/jars/calibration.ts';
-import type { ShelfItem } from '../../records/shelf/shelf.ts';
-import { fullOf, learntOf } from './jars.ts';
-import { swatchHex } from './swatch.ts';
+import { opticsOfJar } from '../../src/engine/colour/jars/jar.ts';
+import { predictBar } from '../../src/engine/colour/mixing/bar.ts';
+import { baseSoap } from '../../src/engine/colour/mixing/base-soap.ts';
+import { USUAL_BASE } from '../../src/engine/colour/reading/base-text.ts';
+import type { Colourant } from '../../src/engine/colourants/colourant.ts';
+import { MEASURES } from '../../src/engine/quantities/units.ts';
+import { fullOf, learntOf } from '../../src/presenting/colour/jars.ts';
+import { swatchHex } from '../../src/presenting/colour/swatch.ts';
+import { calibrationOf } from '../../src/records/shelf/jars/calibration.ts';
+import type { ShelfItem } from '../../src/records/shelf/shelf.ts';
 
 /**
  * The colour of a jar on a shelf at its own full strength in a cream base that did not gel: by its spoon, its pigment, and what bars taught of it.

@@ -1,6 +1,6 @@
-import type { Measures } from '../engine/quantities/units.ts';
-import type { Words } from '../words/index.ts';
-import { spoonedOut } from './spoons.ts';
+import type { Measures } from '../../src/engine/quantities/units.ts';
+import { spoonedOut } from '../../src/presenting/spoons.ts';
+import type { Words } from '../../src/words/index.ts';
 
 /** Cups below which batter is measured by the spoon. */
 const LEAST_CUPS = 0.25;

@@ -15,7 +15,7 @@ import { phrases } from '../../src/words/declared.ts';
 
 const says = phrases('privacy');
 
-declare module '../../src/engine/refusal.ts' {
+declare module '../src/engine/refusal.ts' {
   interface Reasons {
     'privacy-under-way': Record<never, never>;
   }
