@@ -1,17 +1,17 @@
 import { z } from 'zod';
-import { action, commandGroup, followUp } from '../../src/conversation/command.ts';
-import type { Context } from '../../src/conversation/context.ts';
-import { choice } from '../../src/conversation/option.ts';
-import type { Reply } from '../../src/conversation/reply.ts';
-import type { DeadlineActs, DeadlineServices } from '../../src/conversation/unasked/deadline.ts';
-import { refuse } from '../../src/engine/refusal.ts';
-import { HOUSE } from '../../src/records/dues/dues.ts';
-import { erase } from '../../src/records/privacy/erase.ts';
-import { exportPart, thingsOf } from '../../src/records/privacy/export.ts';
-import { type Topic, topics } from '../../src/records/privacy/kinds.ts';
-import { isBare, nightSweep } from '../../src/records/privacy/night.ts';
-import { retention, SWEEP, sweep, sweepDue } from '../../src/records/privacy/retention.ts';
-import { phrases } from '../../src/words/declared.ts';
+import { action, commandGroup, followUp } from '../src/conversation/command.ts';
+import type { Context } from '../src/conversation/context.ts';
+import { choice } from '../src/conversation/option.ts';
+import type { Reply } from '../src/conversation/reply.ts';
+import type { DeadlineActs, DeadlineServices } from '../src/conversation/unasked/deadline.ts';
+import { refuse } from '../src/engine/refusal.ts';
+import { HOUSE } from '../src/records/dues/dues.ts';
+import { erase } from '../src/records/privacy/erase.ts';
+import { exportPart, thingsOf } from '../src/records/privacy/export.ts';
+import { type Topic, topics } from '../src/records/privacy/kinds.ts';
+import { isBare, nightSweep } from '../src/records/privacy/night.ts';
+import { retention, SWEEP, sweep, sweepDue } from '../src/records/privacy/retention.ts';
+import { phrases } from '../src/words/declared.ts';
 
 const says = phrases('privacy');
 

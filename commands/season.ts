@@ -15,9 +15,9 @@ import {
   seasonOf,
   settleSeason,
   voteFor,
-} from '../../src/records/seasons/index.ts';
-import { tidyName } from '../../src/records/shelf/names.ts';
-import { phrases } from '../../src/words/declared.ts';
+} from '../src/records/seasons/index.ts';
+import { tidyName } from '../src/records/shelf/names.ts';
+import { phrases } from '../src/words/declared.ts';
 
 const says = phrases('season');
 

@@ -4,7 +4,6 @@ import { text } from '../../src/conversation/option.ts';
 import { cut } from '../../src/engine/text/cut.ts';
 import { nearestBatches } from '../../src/records/batches/index.ts';
 import { phrases } from '../../src/words/declared.ts';
-import { bookOf } from './book.ts';
 
 const says = phrases('batch');
 

@@ -22,7 +22,7 @@ describe('/prefer', () => {
     );
     const owned = await dose();
     // Between a quarter and a half there is a paste: a teaspoon of one part in three.
-    expect(headline(owned)).toMatch(/^## 1\/3 of 1 tsp ultramarine blue for 1\.5 cups/);
+    expect(headline(owned)).toMatch(/^## 1\/3 of 1 tsp ultramarine blue for 1 1\/2 cups/);
     expect(owned).not.toMatch(/1\/8 tsp|1\/16 tsp|1\/32 tsp/);
     const plan = await run('/plan', {
       oils: 'olive 100%',

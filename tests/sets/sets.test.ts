@@ -290,7 +290,7 @@ const sets = [
     file: 'organ-and-volcano.json',
     // As many; run once, before anything was tuned on it; of its 60 flaws 57 came first and 58 in the first three.
     first: { questions: 86, amounts: 74, colours: 0, scope: 76 },
-    held: { questions: 92, amounts: 77, colours: 0, scope: 80 },
+    held: { questions: 92, amounts: 77, colours: 0, scope: 79 },
   },
   {
     file: 'carriage-and-cloister.json',
@@ -356,7 +356,7 @@ const sets = [
     file: 'schoolcook-and-hairdresser.json',
     // Every question in the news of a day. Rules were tuned on two thirds of it; colours as they are now.
     first: { questions: 76, amounts: 76, colours: 27, scope: 76 },
-    held: { questions: 85, amounts: 77, colours: 27, scope: 76 },
+    held: { questions: 84, amounts: 77, colours: 27, scope: 76 },
   },
   {
     file: 'vetnurse-and-chemistry.json',
@@ -367,8 +367,8 @@ const sets = [
   {
     file: 'elevator-and-ward.json',
     // Run once, nothing was learned from it; of its 60 flaws 58 came first and 59 in the first three.
-    first: { questions: 88, amounts: 79, colours: 29, scope: 79 },
-    held: { questions: 88, amounts: 79, colours: 29, scope: 79 },
+    first: { questions: 87, amounts: 79, colours: 29, scope: 79 },
+    held: { questions: 87, amounts: 79, colours: 29, scope: 79 },
   },
 ];
 

@@ -156,7 +156,7 @@ describe('a maker who puts something right', () => {
     const { say } = begin();
     await say('cuánto dióxido de titanio para 2 libras de aceite', { language: 'es' });
     const answer = await say('perdón es de batido no de aceites', { language: 'es' });
-    expect(answer.headline).toContain('para 2 libras de masa');
+    expect(answer.headline).toContain('para 2 lb de masa');
   });
 
   test('has the superfat changed, and keeps it when the water is asked for', async () => {

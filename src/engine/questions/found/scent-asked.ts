@@ -28,9 +28,12 @@ const LONGEST = 500;
  * `liquid-is-spirit` where strong drink is to stand in for the water.
  */
 export function scentsAsked(question: string, read: QuestionRead): readonly RiskyScent[] {
-  if (!isOfNoColour(read)) return [];
   const words = foldedWords(question.slice(0, LONGEST)).join(' ');
-  if (INSTEAD.test(words) && LIQUID.test(words)) refuseSpirit(question);
+  const { named, target } = read.facts;
+  // Strong drink for the water is barred whatever else the sentence was read as.
+  if (named.length === 0 && target === undefined && INSTEAD.test(words) && LIQUID.test(words))
+    refuseSpirit(question);
+  if (!isOfNoColour(read)) return [];
   return SCENT.test(words) ? riskyScents(question) : [];
 }
 

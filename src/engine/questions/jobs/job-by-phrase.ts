@@ -248,6 +248,13 @@ function endsInDose({ text }: Words, { things }: Found): boolean {
   );
 }
 
+/** "Indigo powder dose for denim blue", "dosis de óxido rojo": the dose of one colourant, by that word. */
+const ITS_DOSE = /(?<!\p{L})(?:dose|dosage|dosis) (?:for|of|de|del|para)(?!\p{L})/u;
+const isDoseNamed = ({ text }: Words, { things }: Found): boolean =>
+  ITS_DOSE.test(text) &&
+  things.filter(({ colourants }) => colourants.length > 0).length === 1 &&
+  !LYE.test(text);
+
 const PLANS = new RegExp(
   unbroken`
     ^(?:hey |hi |hola |please |porfa )?(?:(?:can|could|would) (?:you|u) )?(?:(?:help me )?plan (?:me |
@@ -283,7 +290,7 @@ const isMadeHue = ({ text }: Words, { things, amounts }: Found): boolean => {
 export function jobByPhrase(words: Words, found: Found): PhraseJob | undefined {
   if (found.things.length === 0 && asksWhatItDoes(words.text)) return 'help';
   if (isCompared(words, found)) return 'compare';
-  if (isDoseWeighed(words, found) || endsInDose(words, found)) return 'dose';
+  if (isDoseWeighed(words, found) || endsInDose(words, found) || isDoseNamed(words, found)) return 'dose';
   if (isShared(words, found) || isPlan(words)) return 'plan';
   if (isLaw(words, found)) return 'law';
   if (isReported(words, found) || isOfTwoTimes(words)) return 'diagnose';
