@@ -180,3 +180,27 @@ describe('white on a loaf', () => {
     expect(understoodOf(await talk.lastOf(turns, language)).lye).toBe('ash-or-lye');
   });
 });
+
+describe('lye on skin and lye that was swallowed stay what a talk is about', () => {
+  test('red and slippery skin is rinsed on, and is no pigment', async () => {
+    const channel = 'wrist';
+    await talk.say('ive splashed lye water on my wrist its stinging', { channel, language: 'en' });
+    await talk.say('done about 3 mins, dont sting now. can i go back to it', { channel, language: 'en' });
+    const answer = await talk.say('ok did the lot. bit red and slippy feeling', { channel, language: 'en' });
+    expect(answer.data).toMatchObject({ emergency: { id: 'lye-skin' } });
+  });
+  test.each([
+    [
+      'en',
+      'little lad has licked the spoon out the raw soap',
+      'hes crying but breathing ok should i make him sick',
+    ],
+    ['es', 'el niño ha lamido la cuchara del jabón crudo', 'llora pero respira bien, ¿le hago vomitar?'],
+  ] as const)('nobody is made to vomit (%s)', async (language, first, then) => {
+    const channel = `licked ${language}`;
+    await talk.say(first, { channel, language });
+    expect((await talk.say(then, { channel, language })).data).toMatchObject({
+      emergency: { id: 'lye-swallowed' },
+    });
+  });
+});

@@ -13,6 +13,7 @@ import {
   asksForAcid,
   hasMetMetal,
   isOfNothingElse,
+  isOfTheSkinStill,
   isOnClothes,
   isOnSurface,
   isOnSurfaceToo,
@@ -37,6 +38,8 @@ function stillHurtReply(question: string, context: Context): AskReply | undefine
   // Who hears that lye eats the pan and says that it is in already stands beside it.
   if (before?.kind === 'matter' && before.id === 'aluminium' && hasMetMetal(question))
     return ofFirstAid(firstAidReply(['hydrogen-from-metal'], context));
+  if (before?.kind === 'matter' && before.id === 'lye-on-skin' && isOfTheSkinStill(question))
+    return ofFirstAid(firstAidReply(['lye-skin'], context));
   if (before?.kind !== 'emergency') return undefined;
   const spilt = afterSpill(question, before, context);
   if (spilt) return spilt;

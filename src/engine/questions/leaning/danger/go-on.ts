@@ -6,7 +6,7 @@ const OUT_OF_HAND: ReadonlySet<EmergencyId> = new Set(['lye-skin', 'lye-eruption
 const GO_ON = new RegExp(
   unbroken`
     (?<!\p{L})(?:(?:can|should|may|could|ok(?:ay)? to|safe to|alright to) (?:i |we )?(?:still |now |
-    just )?(?:keep (?:going|on|at it)|carry on|go on|go ahead|continue|finish|get back to|make (?:the|my|
+    just )?(?:keep (?:going|on|at it)|carry on|go on|go ahead|continue|finish|(?:get|go) back to|make (?:the|my|
     it)|use (?:the|that|my) lye|pour (?:it|the lye))|(?:puedo|podemos|debo) (?:ya )?(?:seguir|continuar|
     acabar|terminar)|(?:sigo|continuo|acabo|termino)(?: (?:con|haciendo|ya|entonces))?)(?!\p{L})
   `,
@@ -23,7 +23,7 @@ const WORSE = new RegExp(
 );
 const NO_LONGER = new RegExp(
   unbroken`
-    (?<!\p{L})(?:(?:doesnt|does not|isnt|not|no longer|stopped|didnt)(?: \p{L}+)? (?:stings?|stinging|
+    (?<!\p{L})(?:(?:doesnt|does not|dont|do not|isnt|not|no longer|stopped|didnt)(?: \p{L}+)? (?:stings?|stinging|
     burn(?:s|ing)?)|(?:ya )?no (?:me |le )?(?:escuece|arde|quema|duele|pica))(?!\p{L})
   `,
   'gu',
