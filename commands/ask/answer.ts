@@ -15,7 +15,7 @@ import { type AnsweredBy, firstOf } from './first-of.ts';
 import { carriedReply } from './leaning/carried.ts';
 import { clarified } from './leaning/clarified.ts';
 import { inContext } from './leaning/in-context.ts';
-import { inDangerReply, unlessLyeHeavy } from './leaning/in-danger.ts';
+import { inDanger, unlessLyeHeavy } from './leaning/in-danger.ts';
 import { backToBefore, isNothing } from './leaning/leaned-back.ts';
 import { leaning, stillHurt } from './leaning/leaning.ts';
 import { wholeSentence } from './plain-request.ts';
@@ -36,12 +36,6 @@ const firstAid: Answerer<Turn> = {
     callsForFirstAid(question)
       ? ofFirstAid(shownAsReply(await context.run('first-aid', {}), context))
       : undefined,
-};
-
-/** What is asked of soap or lye that may hurt, as the talk told. */
-const inDanger: Answerer<Turn> = {
-  id: 'in-danger',
-  answer: ({ question, context }) => inDangerReply(question, context),
 };
 
 /** Who answers a turn before it is read by itself; beside a photo only the first. The order is told in DEVELOPERS.md. */

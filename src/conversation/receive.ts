@@ -21,6 +21,7 @@ import { inOunces } from './faces/in-ounces.ts';
 import { checkLegible, isShort } from './faces/legible.ts';
 import { keepingFirstAid } from './first-aid/call-for-help.ts';
 import { firstAidFor } from './first-aid/first-aid.ts';
+import { emergenciesOf } from './first-aid/in-talk.ts';
 import { emergenciesIn, freeTexts, languageOfHelp } from './first-aid/told.ts';
 import { allKnown, holderOf, sealed, sealedChoice, type Unspoken } from './follow-ups/sealed.ts';
 import { understoodIn } from './lately/understood-in.ts';
@@ -124,7 +125,9 @@ async function answerTo(question: Question, conversation: Conversation): Promise
   try {
     // Before anything is loaded, looked up, checked or reckoned: whoever is hurt is told what to do.
     const { registry } = conversation;
-    const firstAid = await firstAidFor(textsInTalk(question, conversation), question, { say, registry });
+    const before = emergenciesOf(conversation.services.lately?.before(question));
+    const texts = textsInTalk(question, conversation);
+    const firstAid = await firstAidFor(texts, question, { say, registry, before });
     if (firstAid) return sealed(firstAid, question, conversation);
     checkLegible(question);
     await registry.prepare?.(question);
@@ -199,7 +202,9 @@ export async function firstAidForWords(
   const wishes = await wishesOf(origin, conversation);
   const language = languageOfHelp([words], wishes?.language ?? origin.language);
   const say = wordsIn(language);
-  const reply = await firstAidFor([words], origin, { say, registry: conversation.registry });
+  const { registry, services } = conversation;
+  const before = emergenciesOf(services.lately?.before(origin));
+  const reply = await firstAidFor([words], origin, { say, registry, before });
   if (reply) keepUnderstood(origin, reply.data, conversation);
   return reply && { ...sealed(reply, { ...origin, language }, conversation), language };
 }

@@ -81,6 +81,9 @@ describe('words that were taken for others', () => {
     expect(
       understoodOf(await read('es', 'para el dibujo de arriba con palillo, cuanto hundo?')).command,
     ).not.toBe('dose');
+    expect(understoodOf(await read('es', 'el palillo para 300 g de masa cuánto será pues')).command).toBe(
+      'dose',
+    );
     expect(understoodOf(await read('es', 'cuánto palillo en polvo para 500 g de aceites')).command).toBe(
       'dose',
     );

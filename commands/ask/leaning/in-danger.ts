@@ -9,13 +9,14 @@ import { type AskedInDanger, askedInDanger } from '../../../src/engine/questions
 import { isStillHurt } from '../../../src/engine/questions/leaning/points-back.ts';
 import { lyeAskedIn } from '../../../src/engine/questions/lye/question.ts';
 import { unaccented } from '../../../src/engine/text/unaccented.ts';
+import type { Answerer, Turn } from '../asked.ts';
 import { cautions, topicReply } from '../lye/matter.ts';
 import { ranCommand } from '../reading/ran-command.ts';
 import { orItsNo } from '../reading/run-reading.ts';
 import { type AskReply, leansOnTalk, ofFirstAid } from '../understood.ts';
 
 /** What a turn asks of soap or lye that may hurt, as the talk told; undefined where it asks of something else. */
-export async function inDangerReply(question: string, context: Context): Promise<AskReply | undefined> {
+async function inDangerReply(question: string, context: Context): Promise<AskReply | undefined> {
   const talk = context.lately?.before(context);
   if (!talk) return undefined;
   if (talk.last.kind === 'emergency' && asksToGoOn(question, talk.last.ids)) return goOnReply(context);
@@ -39,6 +40,12 @@ export async function inDangerReply(question: string, context: Context): Promise
   const { stillHere } = context.say.firstAid;
   return { ...answer, blocks: [...answer.blocks, { kind: 'text', text: stillHere, firm: true }] };
 }
+
+/** What is asked of soap or lye that may hurt, as the talk told. */
+export const inDanger: Answerer<Turn> = {
+  id: 'in-danger',
+  answer: ({ question, context }) => inDangerReply(question, context),
+};
 
 /** What stays out of soap stays out of it, whatever is held against that. */
 async function stillBarred({ command, given }: Ran, context: Context): Promise<AskReply | undefined> {

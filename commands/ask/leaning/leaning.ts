@@ -13,10 +13,10 @@ import {
   asksForAcid,
   hasMetMetal,
   isOfNothingElse,
-  isOfTheSkinStill,
   isOnClothes,
   isOnSurface,
   isOnSurfaceToo,
+  isSkinStillHurt,
   isStillHurt,
 } from '../../../src/engine/questions/leaning/points-back.ts';
 import type { Slots } from '../../../src/engine/questions/leaning/slots.ts';
@@ -38,7 +38,7 @@ function stillHurtReply(question: string, context: Context): AskReply | undefine
   // Who hears that lye eats the pan and says that it is in already stands beside it.
   if (before?.kind === 'matter' && before.id === 'aluminium' && hasMetMetal(question))
     return ofFirstAid(firstAidReply(['hydrogen-from-metal'], context));
-  if (before?.kind === 'matter' && before.id === 'lye-on-skin' && isOfTheSkinStill(question))
+  if (before?.kind === 'matter' && before.id === 'lye-on-skin' && isSkinStillHurt(question))
     return ofFirstAid(firstAidReply(['lye-skin'], context));
   if (before?.kind !== 'emergency') return undefined;
   const spilt = afterSpill(question, before, context);

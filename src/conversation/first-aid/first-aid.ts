@@ -12,6 +12,7 @@ import { followUp } from '../command.ts';
 import type { Origin } from '../question.ts';
 import type { CommandRegistry } from '../registry/registry.ts';
 import type { Block, Reply } from '../reply.ts';
+import { inTalk } from './in-talk.ts';
 import { emergenciesTold } from './told.ts';
 
 /** More than this at once is no help to anybody in a hurry. */
@@ -108,9 +109,18 @@ export const shareFirstAid = followUp({
 export async function firstAidFor(
   texts: readonly string[],
   origin: Origin,
-  { say, registry }: { readonly say: Words; readonly registry: CommandRegistry },
+  {
+    say,
+    registry,
+    before = [],
+  }: {
+    readonly say: Words;
+    readonly registry: CommandRegistry;
+    /** The emergencies that the turn before was about. */
+    readonly before?: readonly EmergencyId[];
+  },
 ): Promise<Reply | undefined> {
-  const told = emergenciesTold(texts);
+  const told = inTalk(emergenciesTold(texts), before);
   if (told.length === 0) return undefined;
   const inMould = texts.some(isRisingInMould);
   const isAllInDoubt = told.every(one => one.inDoubt);

@@ -1,4 +1,3 @@
-import { unbroken } from '../../over-lines.ts';
 import { unaccented } from '../../text/unaccented.ts';
 
 /** What is called out beside it and tells nothing more. */
@@ -12,24 +11,6 @@ const CRY_AT = new RegExp(
   `^(?:(?:a|${BESIDE}|un) )+(?:${FIRE}) (?:in|on|at|en) (?:(?:the|my|our|el|la|mi|un|una) )*\\p{L}+(?: (?:${BESIDE}))*$`,
   'u',
 );
-
-/** Nobody is made to vomit who swallowed lye: it burns twice (from memory: safety data sheets of sodium hydroxide, section 4). */
-const MADE_TO_VOMIT = new RegExp(
-  unbroken`
-    (?<!\p{L})(?:(?:make|making) (?:him|her|them|me|my \p{L}+) (?:be )?(?:sick|vomit|throw up|puke)|(?:le |
-    lo |la )?(?:hago|hacemos) vomitar|hacer(?:lo|la|le) vomitar|(?:le )?provoco el vomito)(?!\p{L})
-  `,
-  'u',
-);
-const ANIMAL =
-  /(?<!\p{L})(?:dogs?|cats?|pupp\p{L}+|kittens?|perr\p{L}+|gat[oa]\p{L}*|mascotas?|vet|veterinari\p{L}+)(?!\p{L})/u;
-const FEW = 160;
-/** Whether a short text asks to make somebody vomit. */
-export function asksToMakeVomit(text: string): boolean {
-  if (text.length > FEW) return false;
-  const plain = unaccented(text);
-  return MADE_TO_VOMIT.test(plain) && !ANIMAL.test(plain);
-}
 
 /**
  * Whether a text is nothing but a cry of fire: in capitals, with a mark of exclamation, or said more than once. "fire" in small letters

@@ -2,7 +2,7 @@ import { cut } from '../../text/cut.ts';
 import type { Model } from '../../text/learned/model.ts';
 import { LONGEST_WORDS } from '../../text/tokens.ts';
 import { isAskedBefore } from './asked-before.ts';
-import { asksToMakeVomit, criesFire } from './cried.ts';
+import { criesFire } from './cried.ts';
 import { EMERGENCY_IDS, type Emergency, type EmergencyId, isEyeBeforeJug } from './emergency.ts';
 import { accountsOf, type Weighed, type Weights, weighAll } from './evidence/weigh.ts';
 import WEIGHTS from './evidence/weights.json' with { type: 'json' };
@@ -60,7 +60,6 @@ function readAsTold(words: string, model: Model | undefined): readonly Emergency
   if (isTakenBack(text)) return stillTold(text, model);
   if (isAskedBefore(text)) return [];
   if (criesFire(text)) return [{ id: 'fire', from: cut(text.trim(), 120), inDoubt: false }];
-  if (asksToMakeVomit(text)) return [{ id: 'lye-swallowed', from: cut(text.trim(), 120), inDoubt: false }];
   const found = scenesIn(text);
   // What is only spoken of is silent; what is told outright is not.
   if (isIdle(found)) return withOutright(text, found, []);

@@ -5,6 +5,7 @@ import type { Words } from '../found/words-of.ts';
 import type { Found } from '../learned/features.ts';
 import { isOfCraft } from '../learned/topics.ts';
 import { planParts } from '../plans/plan-parts.ts';
+import { asksForDose, LYE } from './dose-by-phrase.ts';
 import type { Job } from './jobs.ts';
 
 /** A job that a turn of phrase asks for, whatever the other words are taken for. */
@@ -20,44 +21,6 @@ const isCompared = ({ words, text }: Words, { things }: Found): boolean => {
   const between = words.slice(first!.to, second!.from).filter(word => !/^(?:a|the|el|la|al?)$/u.test(word));
   return between.length === 1 && VERSUS.test(between[0]!);
 };
-
-const TOO_MUCH = new RegExp(
-  unbroken`
-    (?<!\p{L})(?:too much|too many|overkill|over the top|overdo\p{L}*|demasiad[oa]s?|mucho no|es much[oa]|
-    me pase|me estoy pasando|es una barbaridad|exagerad[oa])(?!\p{L})
-  `,
-  'u',
-);
-/** What has come of it is told: why it did is asked. */
-const CAME_OF_IT = new RegExp(
-  unbroken`
-    (?<!\p{L})(?:came out|turned|went|gone|ended up|looks?|leaves|stain\p{L}*|suds|lather|salio|quedo|
-    se puso|se volvio|se ve|la espuma (?:sale|salio|es)|mancha)(?!\p{L})
-  `,
-  'u',
-);
-const LYE = /(?<!\p{L})(?:lye|naoh|koh|sosa|soda|caustic\p{L}?|lejia|superfat|sobreengrasad\p{L})(?!\p{L})/u;
-
-/** Too little of it shows. */
-const TOO_PALE = new RegExp(
-  unbroken`
-    (?<!\p{L})(?:(?:only|just|still|barely|hardly|solo|apenas|sigue|queda) (?:\p{L}+ ){0,2}?(?:gr[ae]y|pale|
-    light|faint|pink|beige|cream|gris|palid[oa]|clar[oa]|clarit[oa]|ros[oa]|crema)|barely (?:shows?|there|
-    see|any)|hardly (?:shows?|any)|too (?:pale|light|faint|weak)|(?:no|not) (?:very |really |that )?(?:dark|
-    black|strong|deep) enough|casi no se (?:ve|nota)|apenas se (?:ve|nota)|muy (?:palid[oa]|clarit[oa]|
-    flojo))(?!\p{L})
-  `,
-  'u',
-);
-const HAS_PUT = /(?<!\p{L})(?:put|used|added|puse|le puse|eche|use|anadi|agregue)(?!\p{L})/u;
-
-/** So much of one colourant in so much soap, and whether that is too much, or what was put in and shows too little. */
-const isDoseWeighed = ({ text }: Words, { things, amounts, facts }: Found): boolean =>
-  things.filter(({ colourants }) => colourants.length > 0).length === 1 &&
-  amounts.some(({ of }) => of === 'powder') &&
-  facts.portion !== undefined &&
-  ((TOO_MUCH.test(text) && !CAME_OF_IT.test(text)) || (HAS_PUT.test(text) && TOO_PALE.test(text))) &&
-  !LYE.test(text);
 
 const OF_EACH = new RegExp(
   unbroken`
@@ -229,32 +192,6 @@ const isOfTwoTimes = ({ text }: Words): boolean => {
   return TWO_TIMES.test(text) && !LYE.test(text) && !OF_CRAFTS.test(rest) && !isOfCraft(rest.split(' '));
 };
 
-const HOW_MUCH = /(?<!\p{L})(?:how much|how many (?:spoons|tsps?|teaspoons)|cuant[oa])(?!\p{L})/u;
-const IN_SO_MUCH = new RegExp(
-  unbroken`
-    (?<!\p{L})(?:per|each|every|por|cada)(?: \d+)? ?(?:pounds?|lbs?|kilos?|kg|cups?|libras?|tazas?|
-    ppo)(?!\p{L})|(?<!\p{L})(?:for|in|to|para|en|a) (?:an? |un |una )?(?:\d[\d.,/]*|half|medio|
-    media)? ?(?:pounds?|lbs?|kilos?|kg|g|grams?|gramos|oz|ounces|cups?|libras?|tazas?|ml)(?!\p{L})
-  `,
-  'u',
-);
-/** What is told first is why it is asked: "my white looks like butter. How much titanium dioxide per pound of oil". */
-function endsInDose({ text }: Words, { things }: Found): boolean {
-  const pieces = text.split(/[.;!?]+/u).filter(piece => piece.trim() !== '');
-  const last = pieces.at(-1) ?? '';
-  if (pieces.length < 2 || LYE.test(text) || !HOW_MUCH.test(last) || !IN_SO_MUCH.test(last)) return false;
-  return (
-    things.filter(({ colourants, text: name }) => colourants.length > 0 && last.includes(name)).length === 1
-  );
-}
-
-/** "Indigo powder dose for denim blue", "dosis de óxido rojo": the dose of one colourant, by that word. */
-const ITS_DOSE = /(?<!\p{L})(?:dose|dosage|dosis) (?:for|of|de|del|para)(?!\p{L})/u;
-const isDoseNamed = ({ text }: Words, { things }: Found): boolean =>
-  ITS_DOSE.test(text) &&
-  things.filter(({ colourants }) => colourants.length > 0).length === 1 &&
-  !LYE.test(text);
-
 const PLANS = new RegExp(
   unbroken`
     ^(?:hey |hi |hola |please |porfa )?(?:(?:can|could|would) (?:you|u) )?(?:(?:help me )?plan (?:me |
@@ -290,7 +227,7 @@ const isMadeHue = ({ text }: Words, { things, amounts }: Found): boolean => {
 export function jobByPhrase(words: Words, found: Found): PhraseJob | undefined {
   if (found.things.length === 0 && asksWhatItDoes(words.text)) return 'help';
   if (isCompared(words, found)) return 'compare';
-  if (isDoseWeighed(words, found) || endsInDose(words, found) || isDoseNamed(words, found)) return 'dose';
+  if (asksForDose(words, found)) return 'dose';
   if (isShared(words, found) || isPlan(words)) return 'plan';
   if (isLaw(words, found)) return 'law';
   if (isReported(words, found) || isOfTwoTimes(words)) return 'diagnose';

@@ -60,11 +60,12 @@ export function isOfNothingElse(typed: string): boolean {
   const text = plainTurn(typed);
   return text.split(' ').length <= MOST_AFTER_HELP && !OF_TRADE.test(text) && !THANKS.test(text);
 }
+
 const ON_THE_SKIN =
   /(?<!\p{L})(?:red|slipp\p{L}*|slimy|soapy|sore|roj[oa]s?|resbal\p{L}*|jabonos[oa])(?!\p{L})/u;
 /** After lye on skin was spoken of: whether a turn tells how the skin is and that it is not over. Pure. */
-export const isOfTheSkinStill = (typed: string): boolean =>
-  (ON_THE_SKIN.test(plainTurn(typed)) && isOfNothingElse(typed)) || isStillHurt(typed);
+export const isSkinStillHurt = (typed: string): boolean =>
+  isOfNothingElse(typed) && (ON_THE_SKIN.test(plainTurn(typed)) || isStillHurt(typed));
 
 const ACID = /(?<!\p{L})(?:vinegar|vinagre|lemon|limon|citric|citrico)(?!\p{L})/u;
 const MOST_OF_ACID = 10;

@@ -1,4 +1,5 @@
 import { refuse, unlessRefused } from '../../refusal.ts';
+import { readOnce } from '../../remembered.ts';
 import { prepared } from './amounts/prepared.ts';
 import { plainWords } from './amounts/words.ts';
 import { readLyeQuestion } from './question.ts';
@@ -31,15 +32,19 @@ const A_LIST = 2;
  * out. Pure.
  */
 export function refuseGroupLeftOut(question: string, { sure }: { readonly sure: boolean }): void {
-  const plain = plainWords(question, { clauses: true });
-  const named = oilsNamed(plain);
-  if (named.length < A_LIST || !/\d/u.test(plain)) return;
-  const group = groupTold(plain, named);
+  const group = groupIn(question);
   if (!group || (sure && !group.isOut)) return;
-  const ways = waysWithout(group, plain);
+  const ways = waysWithout(group, plainWords(question, { clauses: true }));
   const out = ways.at(-1)?.without ?? [];
   refuse('oils-left-out', { text: group.text, names: out, ...(ways.length > 0 && { ways }) });
 }
+
+/** What a question leaves out as a group; looked for before and behind other doubts, and read once. */
+const groupIn = readOnce((question: string): GroupTold | undefined => {
+  const plain = plainWords(question, { clauses: true });
+  const named = oilsNamed(plain);
+  return named.length < A_LIST || !/\d/u.test(plain) ? undefined : groupTold(plain, named);
+});
 
 /** The weighed oils of a line, each once, as they are named. */
 function oilsNamed(plain: string): readonly string[] {

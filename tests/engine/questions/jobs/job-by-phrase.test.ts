@@ -50,8 +50,17 @@ describe('a turn of phrase tells the job', () => {
   });
 });
 
+describe('a dose that is named', () => {
+  test.each(['indigo powder dose for denim blue', 'dosis de óxido rojo para 500 g de aceites'])(
+    '%s',
+    question => expect(phraseOf(question)).toBe('dose'),
+  );
+});
+
 describe('and leaves alone', () => {
   test.each([
+    // Of two colourants no one dose.
+    'dose of indigo and of madder, which is more',
     // What has come of it is told.
     '4 g of red oxide in 700 g of oils was too much, the suds turned pink',
     '2 Tbsp of charcoal in 1 lb oils and the bar leaves black on the sink, too much?',

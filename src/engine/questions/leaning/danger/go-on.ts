@@ -23,7 +23,7 @@ const WORSE = new RegExp(
 );
 const NO_LONGER = new RegExp(
   unbroken`
-    (?<!\p{L})(?:(?:doesnt|does not|dont|do not|isnt|not|no longer|stopped|didnt)(?: \p{L}+)? (?:stings?|stinging|
+    (?<!\p{L})(?:(?:doesnt|does not|isnt|not|no longer|stopped|didnt)(?: \p{L}+)? (?:stings?|stinging|
     burn(?:s|ing)?)|(?:ya )?no (?:me |le )?(?:escuece|arde|quema|duele|pica))(?!\p{L})
   `,
   'gu',

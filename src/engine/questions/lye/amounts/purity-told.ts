@@ -1,18 +1,16 @@
+import { parseLye } from '../../../batch/lye/lye-choice.ts';
 import type { LyeQuestion } from '../question.ts';
 
 /**
- * Which alkali is how pure, percent, as the options of a lye question tell it ("KOH 90%", or a purity beside sodium hydroxide);
- * undefined where none is told. Pure.
+ * Which alkali is how pure, percent, by the options of a lye question ("KOH 90%", or a purity beside sodium hydroxide); undefined
+ * where none is told. Pure.
  */
 export function purityTold({
   lye,
   purity,
 }: LyeQuestion['given']): { readonly alkali: 'NaOH' | 'KOH'; readonly percent: number } | undefined {
-  const [, potash] = /^KOH (\d+(?:[.,]\d+)?)%$/u.exec(String(lye ?? '')) ?? [];
-  const percent = potash ?? purity;
-  if (percent === undefined) return undefined;
-  return {
-    alkali: potash === undefined ? 'NaOH' : 'KOH',
-    percent: Number(String(percent).replace(',', '.')),
-  };
+  const choice = lye === undefined ? undefined : parseLye(lye);
+  if (choice?.kind === 'KOH' && choice.kohPurity !== undefined)
+    return { alkali: 'KOH', percent: 100 * choice.kohPurity };
+  return purity === undefined ? undefined : { alkali: 'NaOH', percent: purity };
 }

@@ -37,6 +37,13 @@ describe('a hydroxide of which nobody knows which it is is not weighed', () => {
   });
 });
 
+test('a first one of one’s own is no oil of the list', () =>
+  expect(
+    isAskedBack(
+      'How much lye for 500g olive, 250g coconut, 250g tallow at 5%? its my first one without the recipe card',
+    ),
+  ).toBe(false));
+
 test('who does not know which superfat to take is answered with the usual one', () =>
   expect(
     isAskedBack(
