@@ -13,10 +13,35 @@ export type Phrases<Of> = {
   readonly [Name in keyof Of]: Of[Name] extends string ? Phrase : Phrases<Of[Name]>;
 };
 
+/** In which folder of `declared` a command's phrases lie. */
+const FOLDERS: Readonly<Record<keyof typeof english, string>> = {
+  ask: 'conversation',
+  batch: 'batch',
+  calibrate: 'colour',
+  challenge: 'challenges',
+  colourant: 'colour',
+  diagnose: 'flaws',
+  dose: 'colour',
+  'first-aid': 'conversation',
+  flaws: 'flaws',
+  help: 'conversation',
+  match: 'colour',
+  palette: 'colour',
+  plan: 'batch',
+  pour: 'colour',
+  prefer: 'members',
+  preview: 'colour',
+  privacy: 'members',
+  recipe: 'batch',
+  season: 'challenges',
+  shelf: 'members',
+  swap: 'challenges',
+};
+
 /** At once, as what declares cannot wait. */
 const load = createRequire(import.meta.url);
-const saidBy = (language: Language, command: string): Said =>
-  (load(`./${language}/declared/${command}.ts`) as { readonly says: Said }).says;
+const saidBy = (language: Language, command: keyof typeof english): Said =>
+  (load(`./${language}/declared/${FOLDERS[command]}/${command}.ts`) as { readonly says: Said }).says;
 
 /**
  * The phrases of a command's declaration, by the names that its file of words gives them. English is there at once;

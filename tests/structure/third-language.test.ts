@@ -77,9 +77,9 @@ const ROOMS = [
   // Where its words are loaded from.
   'src/words/declared.ts',
   // What each language calls it, where members choose theirs.
-  'src/words/en/declared/prefer.ts',
+  'src/words/en/declared/members/prefer.ts',
   'src/words/en/members/prefer.ts',
-  'src/words/es/declared/prefer.ts',
+  'src/words/es/declared/members/prefer.ts',
   'src/words/es/members/prefer.ts',
   // Its sentences, and the locales of the platform.
   'src/words/index.ts',

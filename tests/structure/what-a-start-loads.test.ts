@@ -70,7 +70,7 @@ test('a start loads what connects; what answers comes behind it, and what is rar
   expect(amongst([...answering, ...dose], RARE)).toEqual(none(RARE));
   expect(answering.some(url => url.endsWith('/src/words/en/index.ts'))).toBe(true);
   expect(dose.some(url => url.endsWith('/commands/dose/answer.ts'))).toBe(true);
-  expect(declared(dose)).toEqual(['/en/declared/dose.ts']);
+  expect(declared(dose)).toEqual(['/en/declared/colour/dose.ts']);
   expect(spanish.some(url => url.endsWith('/src/words/es/index.ts'))).toBe(true);
-  expect(declared(spanish)).toEqual(['/es/declared/dose.ts']);
+  expect(declared(spanish)).toEqual(['/es/declared/colour/dose.ts']);
 });

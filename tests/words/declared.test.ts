@@ -1,4 +1,5 @@
 import { readdirSync } from 'node:fs';
+import { basename } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { Action } from '../../src/conversation/command.ts';
 import { isAction } from '../../src/conversation/command.ts';
@@ -26,12 +27,13 @@ const textsIn = (said: Said): readonly string[] =>
   Object.values(said).flatMap(one => (typeof one === 'string' ? [one] : textsIn(one)));
 
 describe.each(LANGUAGES)('the phrases of declarations in %s', language => {
-  const files = readdirSync(new URL(`src/words/${language}/declared/`, root)).filter(
-    file => file !== 'index.ts',
-  );
+  const files = readdirSync(new URL(`src/words/${language}/declared/`, root), {
+    recursive: true,
+    encoding: 'utf8',
+  }).filter(file => /\/[^/]+\.ts$/u.test(file));
 
   test('are in a file for each command there is', () => {
-    expect(files.sort()).toEqual(registry.commands.map(({ name }) => `${name}.ts`).sort());
+    expect(files.map(file => basename(file)).sort()).toEqual(registry.commands.map(({ name }) => `${name}.ts`).sort());
   });
 
   test.each(files)('%s holds what its command shows, and nothing else', async file => {
@@ -39,7 +41,7 @@ describe.each(LANGUAGES)('the phrases of declarations in %s', language => {
       readonly says: Said;
     };
     expect([...new Set(textsIn(says))].sort()).toEqual(
-      [...new Set(shown(file.replace('.ts', ''), language))].sort(),
+      [...new Set(shown(basename(file, '.ts'), language))].sort(),
     );
   });
 });

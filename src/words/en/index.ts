@@ -1,12 +1,12 @@
 import type { RefusalSentences } from '../sentence.ts';
 import { askedBackRefusals } from './batch/asked-back.ts';
-import { batchRefusals } from './batch/batch.ts';
+import { batchRefusals } from './batch/batch-refusals.ts';
 import { bookRefusals } from './batch/book-refusals.ts';
 import { costsRefusals } from './batch/costs.ts';
 import { heatRefusals } from './batch/heat.ts';
 import { planRefusals } from './batch/plan.ts';
 import { pouringRefusals } from './batch/pouring.ts';
-import { challengeStepsRefusals } from './challenges/challenge-steps.ts';
+import { challengeStepsRefusals } from './challenges/challenge-step-refusals.ts';
 import { challengesRefusals } from './challenges/challenges.ts';
 import { communityRefusals } from './challenges/community.ts';
 import { colourRefusals } from './colour/colour.ts';

@@ -2,7 +2,6 @@ import { spaced } from '../../../engine/over-lines.ts';
 import type * as en from '../../en/challenges/challenge-steps.ts';
 import type { Lack, LackBeside } from '../../lack.ts';
 import { numbersIn } from '../../numbers.ts';
-import { challenges } from './challenges.ts';
 
 const { plain } = numbersIn('es');
 const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
@@ -205,30 +204,4 @@ export const challengeSteps: typeof en.challengeSteps = {
   jarIdeas: v => `${count(v.jars, 'bote', 'botes')} en tu estante, cada uno intenso y pálido`,
   jarIdea: v => `${v.name}: ${v.deep} ${v.full} al máximo, ${v.light} ${v.pale} a un cuarto`,
   gloves: 'Guantes y gafas: la masa fresca es cáustica y los polvos no se deben respirar.',
-};
-
-const { phases, violations } = challenges;
-
-export const challengeStepsRefusals: typeof en.challengeStepsRefusals = {
-  'challenge-none-such': ({ needs }) =>
-    `Ahora ningún reto de aquí ${phases[needs[0] ?? 'entering']}. Mira /challenge list.`,
-  'challenge-which': ({ titles }) =>
-    `¿Qué reto: ${titles.map(title => `«${title}»`).join(', ')}? Nómbralo con la opción «challenge».`,
-  'challenge-title-taken': ({ title }) =>
-    `Ya hay un reto «${title}» en marcha: da otro título a este, o cancela antes el otro.`,
-  'challenge-bar-taken-out': v =>
-    `${challengeSteps.takenOutOfYours(v)} Su lugar sigue ocupado: ninguna otra lo toma.`,
-  'challenge-date-unreadable': ({ text }) => `No entiendo «${text}» como día. Escríbelo como 2026-11-20.`,
-  'challenge-entry-unfit': ({ violations: found }) =>
-    found.map(one => (violations[one.id] as (v: typeof one) => string)(one)).join(' '),
-  'challenge-entry-which': ({ entries }) => `¿Cuál de tus barras? Da su número: ${entries.join(', ')}.`,
-  'challenge-entry-none': () => 'No tienes ninguna barra en este reto. Inscribe una con /challenge enter.',
-  'challenge-bar-title-unfit': ({ most }) => `Una barra necesita un nombre de 1 a ${most} caracteres.`,
-  'challenge-colourants-missing': () => 'Di qué colorantes lleva la barra, separados por comas.',
-  'challenge-shares-unfit': ({ sum }) =>
-    `Las partes de una paleta suman 100 %, las tuyas ${plain(sum)} %; deja una sin parte para que tome el resto.`,
-  'vote-unreadable': ({ text }) =>
-    `No entiendo «${text}» como papeleta. Escribe los números de las barras, la mejor primero: «2,1,3»; «2,1=3» empata dos.`,
-  'vote-number-unknown': ({ number }) =>
-    `Ninguna barra que participe tiene el número ${number}. Mira /challenge show.`,
 };
