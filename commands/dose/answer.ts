@@ -10,10 +10,10 @@ import { type Batter, TYPICAL_BATTER } from '../../src/engine/dispersion/batter.
 import { answerDose } from '../../src/engine/dosing/answer.ts';
 import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
 import type { DoseAnswer } from '../../src/engine/dosing/request.ts';
-import { parsePortionRange } from '../../src/engine/quantities/portion.ts';
-import { saidAmount } from '../../src/engine/quantities/said-amount.ts';
+import { amountPhrase } from '../../src/engine/quantities/spoken/amount-phrases.ts';
+import { parsePortionRange } from '../../src/engine/quantities/told/portion.ts';
+import { saidAmount } from '../../src/engine/quantities/told/said-amount.ts';
 import { MEASURES } from '../../src/engine/quantities/units.ts';
-import { amountPhrase } from '../../src/engine/text/amounts/amount-phrases.ts';
 import { colourCost, portionCostView } from '../../src/presenting/cost.ts';
 import {
   doseBlocks,

@@ -7,7 +7,7 @@ import { nearestWord } from '../../src/engine/colour/reading/plain-words.ts';
 import { hexOfLab, type Lab, labOfHex } from '../../src/engine/colour/spectra/cielab.ts';
 import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
 import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
-import { parsePortion } from '../../src/engine/quantities/portion.ts';
+import { parsePortion } from '../../src/engine/quantities/told/portion.ts';
 import { type Measures, US_CUP_ML } from '../../src/engine/quantities/units.ts';
 import {
   type Choice,

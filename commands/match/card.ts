@@ -1,5 +1,5 @@
 import type { ColourWord } from '../../src/engine/colour/reading/plain-words.ts';
-import { saidAmount } from '../../src/engine/quantities/said-amount.ts';
+import { saidAmount } from '../../src/engine/quantities/told/said-amount.ts';
 import { baseView, closenessOf, gelView } from '../../src/presenting/colour/view.ts';
 import { type MatchView, partView } from './view.ts';
 

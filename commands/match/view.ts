@@ -4,7 +4,7 @@ import type { WrittenBase } from '../../src/engine/colour/reading/base-text.ts';
 import type { ColourWord } from '../../src/engine/colour/reading/plain-words.ts';
 import type { Lab } from '../../src/engine/colour/spectra/cielab.ts';
 import type { AlkaliBehaviour } from '../../src/engine/colourants/colourant.ts';
-import { saidAmount } from '../../src/engine/quantities/said-amount.ts';
+import { saidAmount } from '../../src/engine/quantities/told/said-amount.ts';
 import { capital } from '../../src/engine/text/capital.ts';
 import { knownAs } from '../../src/presenting/colour/jars.ts';
 import { learntNote } from '../../src/presenting/colour/learnt-strength.ts';

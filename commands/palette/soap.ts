@@ -3,8 +3,8 @@ import type { ShadeShare } from '../../src/engine/colour/mixing/base-soap.ts';
 import { parseBase, USUAL_BASE } from '../../src/engine/colour/reading/base-text.ts';
 import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
 import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
-import { parsePortion } from '../../src/engine/quantities/portion.ts';
-import { saidAmount } from '../../src/engine/quantities/said-amount.ts';
+import { parsePortion } from '../../src/engine/quantities/told/portion.ts';
+import { saidAmount } from '../../src/engine/quantities/told/said-amount.ts';
 import { type Measures, US_CUP_ML } from '../../src/engine/quantities/units.ts';
 import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 

@@ -4,7 +4,7 @@ import { parseBase, USUAL_BASE } from '../../src/engine/colour/reading/base-text
 import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
 import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
 import type { Gradient, Pot } from '../../src/engine/pouring/gradient.ts';
-import { parsePortion } from '../../src/engine/quantities/portion.ts';
+import { parsePortion } from '../../src/engine/quantities/told/portion.ts';
 import type { Measures } from '../../src/engine/quantities/units.ts';
 import { colourJar, knownAs } from '../../src/presenting/colour/jars.ts';
 import { learntNote } from '../../src/presenting/colour/learnt-strength.ts';

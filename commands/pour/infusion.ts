@@ -5,7 +5,7 @@ import { labOfHex } from '../../src/engine/colour/spectra/cielab.ts';
 import { INFUSING, infusedShare } from '../../src/engine/pouring/infused-oil.ts';
 import { excerpt } from '../../src/engine/quantities/excerpt.ts';
 import { readDecimal } from '../../src/engine/quantities/number.ts';
-import { parseStock } from '../../src/engine/quantities/stock.ts';
+import { parseStock } from '../../src/engine/quantities/told/stock.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { readColour } from '../../src/engine/text/colours/colour-name.ts';
 import { tenth } from '../../src/presenting/colour/view.ts';

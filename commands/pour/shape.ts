@@ -1,7 +1,7 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import { usualTeaspoon } from '../../src/engine/colour/jars/colourant-optics.ts';
-import { findColourant } from '../../src/engine/colourants/find.ts';
+import { findColourant } from '../../src/engine/colourants/asked/find-colourant.ts';
 import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
 import {
   LINE_GRAMS_PER_CM2,

@@ -1,6 +1,6 @@
 import { action } from '../../src/conversation/command.ts';
 import { choice, text } from '../../src/conversation/option.ts';
-import { parseStock } from '../../src/engine/quantities/stock.ts';
+import { parseStock } from '../../src/engine/quantities/told/stock.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import * as shelf from '../../src/records/shelf/index.ts';
 import { whatItIs } from '../../src/records/shelf/jars/what-it-is.ts';

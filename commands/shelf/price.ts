@@ -1,6 +1,6 @@
 import type { Price } from '../../src/engine/cost/money.ts';
 import { parseMoney } from '../../src/engine/cost/money.ts';
-import { parseStock } from '../../src/engine/quantities/stock.ts';
+import { parseStock } from '../../src/engine/quantities/told/stock.ts';
 import type { Measures } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { gramsOf, type Spooned } from '../../src/records/shelf/jars/jar.ts';

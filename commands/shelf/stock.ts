@@ -1,7 +1,7 @@
 import { action } from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
 import { text } from '../../src/conversation/option.ts';
-import { parseStock } from '../../src/engine/quantities/stock.ts';
+import { parseStock } from '../../src/engine/quantities/told/stock.ts';
 import { fold } from '../../src/engine/text/fold.ts';
 import { noteShelf } from '../../src/records/group-shelves.ts';
 import * as shelf from '../../src/records/shelf/index.ts';

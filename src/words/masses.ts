@@ -1,4 +1,4 @@
-import { shownSlack } from '../engine/quantities/stock.ts';
+import { shownSlack } from '../engine/quantities/told/stock.ts';
 import { OUNCE_G } from '../engine/quantities/units.ts';
 import { numbersIn } from './numbers.ts';
 import type { Language } from './sentence.ts';

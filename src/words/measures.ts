@@ -1,6 +1,6 @@
 import type { Quantity } from '../engine/quantities/amount.ts';
-import type { AmountOf, SaidAmount } from '../engine/quantities/said-amount.ts';
 import { type Measured, SPOON_PARTS, type Spoon } from '../engine/quantities/spoons.ts';
+import type { AmountOf, SaidAmount } from '../engine/quantities/told/said-amount.ts';
 import type { Unit } from '../engine/quantities/unit-words.ts';
 import { numbersIn } from './numbers.ts';
 import type { Language } from './sentence.ts';

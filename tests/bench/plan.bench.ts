@@ -1,7 +1,7 @@
 import { test } from 'vitest';
 import { planBatch } from '../../src/engine/batch/planning/plan.ts';
 import { readPlan, withColours } from '../../src/engine/batch/planning/written-plan.ts';
-import { findColourant } from '../../src/engine/colourants/find.ts';
+import { findColourant } from '../../src/engine/colourants/asked/find-colourant.ts';
 import { estimateHeat, type HotBatter, quickHeat } from '../../src/engine/heat/estimate.ts';
 import { rateTable, SAPONIFICATION } from '../../src/engine/heat/kinetics.ts';
 import { mouldSection } from '../../src/engine/heat/mould.ts';

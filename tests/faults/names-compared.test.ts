@@ -1,5 +1,5 @@
 import { expect, test, vi } from 'vitest';
-import { findColourant } from '../../src/engine/colourants/find.ts';
+import { findColourant } from '../../src/engine/colourants/asked/find-colourant.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
 import * as edits from '../../src/engine/text/spelling/edit-distance.ts';
 

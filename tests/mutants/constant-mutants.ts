@@ -61,7 +61,7 @@ export const CONSTANT_MUTANTS: readonly ConstantMutant[] = [
   },
   {
     what: 'witch hazel without its alcohol',
-    file: 'src/engine/batch/liquids/fruit-and-water.ts',
+    file: 'src/engine/batch/additives/liquids/fruit-and-water.ts',
     from: 'alcohol: 14',
     to: 'alcohol: 0',
     minds: 'tests/engine/batch',

@@ -4,7 +4,7 @@ import { substanceNamed } from '../../src/engine/stability/names.ts';
 import { plantNamed } from '../../src/engine/stability/plant-classes.ts';
 import { apart, colourNamed } from '../../src/engine/text/colours/colour-name.ts';
 import { fold } from '../../src/engine/text/fold.ts';
-import { respelt } from '../../src/engine/text/spelling/respelt.ts';
+import { respelt } from '../../src/engine/text/spelling/trade/respelt.ts';
 
 /** Two colours this near (CIEDE2000) are one person's idea of the other's word. */
 export const NEAR = 20;

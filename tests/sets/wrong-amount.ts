@@ -1,12 +1,12 @@
 import { parseSize } from '../../src/engine/batch/batch-size.ts';
-import { oilsOfBatch } from '../../src/engine/batch/oils/bare-grams.ts';
+import { oilsOfBatch } from '../../src/engine/batch/oils/lists/bare-grams.ts';
 import { parsePortions } from '../../src/engine/batch/portions/portion-list.ts';
 import { parseCarrier, parsePremix } from '../../src/engine/dosing/parse-premix.ts';
 import type { Portion } from '../../src/engine/quantities/amount.ts';
-import { parsePortion, parsePortionRange } from '../../src/engine/quantities/portion.ts';
+import { parsePortion, parsePortionRange } from '../../src/engine/quantities/told/portion.ts';
 import { inPlainWords, type ReadAs } from '../../src/engine/questions/options/in-plain-words.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
-import { respelt } from '../../src/engine/text/spelling/respelt.ts';
+import { respelt } from '../../src/engine/text/spelling/trade/respelt.ts';
 import { near, sameColour } from './same-thing.ts';
 import type { Expect, TextSet } from './text-set.ts';
 import { wrongBlend } from './wrong-oils.ts';

@@ -1,7 +1,7 @@
 import { parseSize } from '../../src/engine/batch/batch-size.ts';
+import type { OilBlend } from '../../src/engine/batch/oils/blend.ts';
 import { knownOil } from '../../src/engine/batch/oils/find-oil.ts';
-import { parseOils } from '../../src/engine/batch/oils/oil-list.ts';
-import type { OilBlend } from '../../src/engine/batch/request.ts';
+import { parseOils } from '../../src/engine/batch/oils/lists/oil-list.ts';
 import { near } from './same-thing.ts';
 
 /** What is wrong with how oils, in grams or shares by their names, are read; `sized`: to which size they are brought. */

@@ -1,5 +1,5 @@
 import type { Portion } from '../../src/engine/quantities/amount.ts';
-import { parsePortionRange } from '../../src/engine/quantities/portion.ts';
+import { parsePortionRange } from '../../src/engine/quantities/told/portion.ts';
 import { US_TEASPOON_ML } from '../../src/engine/quantities/units.ts';
 import { readPowder } from '../../src/engine/text/amounts/powders/powder-phrase.ts';
 import { apart } from '../../src/engine/text/colours/colour-name.ts';

@@ -4,7 +4,7 @@ import { colourants } from '../../src/engine/colourants/catalogue.ts';
 import type { Carrier } from '../../src/engine/colourants/colourant.ts';
 import { answerDose } from '../../src/engine/dosing/answer.ts';
 import type { Caution } from '../../src/engine/dosing/cautions.ts';
-import { parsePortion } from '../../src/engine/quantities/portion.ts';
+import { parsePortion } from '../../src/engine/quantities/told/portion.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
 import { wordsIn } from '../../src/words/index.ts';
 

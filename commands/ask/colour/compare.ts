@@ -3,7 +3,7 @@ import { colourantsMeant } from '../../../src/engine/colourants/find.ts';
 import { answerDose } from '../../../src/engine/dosing/answer.ts';
 import type { Dose } from '../../../src/engine/dosing/request.ts';
 import { byLanguage } from '../../../src/engine/language.ts';
-import { parsePortion } from '../../../src/engine/quantities/portion.ts';
+import { parsePortion } from '../../../src/engine/quantities/told/portion.ts';
 import type { Measures } from '../../../src/engine/quantities/units.ts';
 import { jarsMeantIn } from '../../../src/engine/questions/found/jars-meant.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';

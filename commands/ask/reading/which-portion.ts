@@ -1,7 +1,7 @@
 import type { Context } from '../../../src/conversation/context.ts';
 import { textsOf } from '../../../src/conversation/question.ts';
 import { lineOf } from '../../../src/conversation/typed/line-of.ts';
-import { parsePortionRange } from '../../../src/engine/quantities/portion.ts';
+import { parsePortionRange } from '../../../src/engine/quantities/told/portion.ts';
 import { OF_PORTION, type QuestionRead, type Reading } from '../../../src/engine/questions/read.ts';
 import type { Answerer } from '../asked.ts';
 import { askFollowUps } from '../follow-ups.ts';

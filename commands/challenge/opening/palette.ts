@@ -8,7 +8,7 @@ import { predictBar } from '../../../src/engine/colour/mixing/bar.ts';
 import { baseSoap } from '../../../src/engine/colour/mixing/base-soap.ts';
 import { USUAL_BASE } from '../../../src/engine/colour/reading/base-text.ts';
 import { hexOfLab, labOfHex } from '../../../src/engine/colour/spectra/cielab.ts';
-import { findColourant } from '../../../src/engine/colourants/find.ts';
+import { findColourant } from '../../../src/engine/colourants/asked/find-colourant.ts';
 import { Refusal, refuse } from '../../../src/engine/refusal.ts';
 import { readColour } from '../../../src/engine/text/colours/colour-name.ts';
 import { sharedShelves } from '../../../src/records/group-shelves.ts';

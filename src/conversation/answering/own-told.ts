@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { COMMON_WORDS } from '../../engine/text/spelling/trade-words.ts';
+import { COMMON_WORDS } from '../../engine/text/spelling/trade/trade-words.ts';
 import { deaccented } from '../../engine/text/unaccented.ts';
 import { preferencesOf } from '../../records/preferences.ts';
 import { listShelf } from '../../records/shelf/index.ts';

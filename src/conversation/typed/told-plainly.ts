@@ -1,5 +1,5 @@
 import { excerpt } from '../../engine/quantities/excerpt.ts';
-import { type SaidAmount, saidAmount } from '../../engine/quantities/said-amount.ts';
+import { type SaidAmount, saidAmount } from '../../engine/quantities/told/said-amount.ts';
 import type { ReadAs } from '../../engine/questions/options/in-plain-words.ts';
 import { isOfWording } from '../../engine/questions/options/of-wording.ts';
 import { type Refusal, refuse } from '../../engine/refusal.ts';

@@ -1,8 +1,8 @@
 import { z } from 'zod';
 import { byLanguage } from '../../engine/language.ts';
-import { saidAmount } from '../../engine/quantities/said-amount.ts';
+import { saidAmount } from '../../engine/quantities/told/said-amount.ts';
 import type { Refusal } from '../../engine/refusal.ts';
-import { respelt } from '../../engine/text/spelling/respelt.ts';
+import { respelt } from '../../engine/text/spelling/trade/respelt.ts';
 import type { Words } from '../../words/index.ts';
 import { type Given, textsOf } from '../question.ts';
 import type { ToldAmount } from './told-plainly.ts';

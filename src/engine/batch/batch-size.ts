@@ -1,11 +1,11 @@
 import { unbroken } from '../over-lines.ts';
 import { type Amount, parseAmount } from '../quantities/amount.ts';
 import { plainText } from '../quantities/number.ts';
+import { amountPhrase, piecesOf } from '../quantities/spoken/amount-phrases.ts';
+import { unframed } from '../quantities/spoken/amount-remarks.ts';
+import { spokenAmounts } from '../quantities/spoken/spoken-amounts.ts';
 import { Refusal, refuse } from '../refusal.ts';
-import { amountPhrase, piecesOf } from '../text/amounts/amount-phrases.ts';
-import { unframed } from '../text/amounts/amount-remarks.ts';
 import { leadingAmount } from '../text/amounts/leading-amount.ts';
-import { spokenAmounts } from '../text/amounts/spoken-amounts.ts';
 import { thousandsPlain } from '../text/amounts/thousands.ts';
 import { shown } from '../text/shown.ts';
 import { mouldMillilitres, readMould, SIDE, SIDES } from './mould-sides.ts';

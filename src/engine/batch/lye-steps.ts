@@ -1,8 +1,8 @@
+import type { AdditiveId } from './additives/additive.ts';
 import { additiveById } from './additives/additives.ts';
 import type { Jug, PlacedLiquid } from './liquids/jug.ts';
 import type { LyePart } from './lye/lye.ts';
 import { at, type TimelineStep } from './planning/prep-step.ts';
-import type { AdditiveId } from './request.ts';
 
 /** When the steps around the jug fall, minutes before the pour, and what else they tell. */
 type Around = {

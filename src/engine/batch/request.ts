@@ -1,10 +1,11 @@
 import type { Carrier } from '../colourants/colourant.ts';
 import type { DoseAsked } from '../dosing/request.ts';
-import type { RiskyScent } from '../hazards/scents/read.ts';
 import type { HeatSetting } from '../heat/setting.ts';
 import type { WantedStrength } from '../quantities/strength.ts';
 import type { Measures } from '../quantities/units.ts';
-import type { ScentTold } from './additives/scent-words.ts';
+import type { AdditiveAsk } from './additives/additive.ts';
+import type { FragranceAsk } from './additives/fragrance.ts';
+import type { OilBlend } from './oils/blend.ts';
 import type { Oil } from './oils/oil.ts';
 
 /** The inside of a mould, centimetres and millilitres. */
@@ -36,73 +37,6 @@ export type LyeChoice = {
   /** The lye is dissolved already, in its own water: percent of alkali in that solution, by weight. */
   readonly solutionPercent?: number;
 };
-
-/** Oils as parts that sum to 1, and what they weigh in all when the member gave masses. */
-export type OilBlend = {
-  readonly shares: readonly { readonly oil: Oil; readonly share: number }[];
-  readonly totalGrams: number | undefined;
-};
-
-/** Liquids that stand in for water. */
-export type LiquidId =
-  | 'milk'
-  | 'goat-milk'
-  | 'coconut-milk'
-  | 'cream'
-  | 'buttermilk'
-  | 'yoghurt'
-  | 'oat-drink'
-  | 'almond-drink'
-  | 'soy-drink'
-  | 'beer'
-  | 'wine'
-  | 'cider'
-  | 'tea'
-  | 'coffee'
-  | 'aloe-juice'
-  | 'aloe-gel'
-  | 'fruit-puree'
-  | 'vegetable-puree'
-  | 'vinegar'
-  | 'lemon-juice'
-  | 'hydrosol'
-  | 'witch-hazel'
-  | 'kombucha'
-  | 'coconut-water'
-  | 'fruit-juice'
-  | 'sea-water'
-  | 'brine'
-  | 'ice';
-export type AdditiveId =
-  | LiquidId
-  | 'honey'
-  | 'sugar'
-  | 'salt'
-  | 'clay'
-  /** As the monohydrate, unless its label says anhydrous. */
-  | 'citric-acid'
-  | 'citric-anhydrous'
-  | 'sodium-lactate'
-  | 'oatmeal';
-export type AdditiveAsk = {
-  readonly id: AdditiveId;
-  readonly amount:
-    | { readonly grams: number }
-    | { readonly percentOfOils: number }
-    /** Of all the water of the recipe, for a liquid in its place. */
-    | { readonly percentOfWater: number };
-  /** Where a liquid is to go; undefined leaves it to the plan. */
-  readonly into?: 'jug' | 'oils';
-  readonly frozen?: boolean;
-};
-
-/** Percent of the oils' mass, and the vanillin in the fragrance itself. */
-export type FragranceAsk = {
-  readonly percentOfOils: number;
-  readonly vanillinPercent: number;
-  /** What burns or sensitises skin by its name. */
-  readonly risky?: readonly RiskyScent[];
-} & ScentTold;
 
 /** How much of the batter goes into one portion. */
 export type PortionShare =

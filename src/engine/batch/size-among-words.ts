@@ -1,6 +1,6 @@
 import { unbroken } from '../over-lines.ts';
+import { spokenAmounts } from '../quantities/spoken/spoken-amounts.ts';
 import { amountAmongWords } from '../text/amounts/amount-among-words.ts';
-import { spokenAmounts } from '../text/amounts/spoken-amounts.ts';
 import { toldAmount } from '../text/amounts/told-amount.ts';
 import { sizeBeside } from '../text/amounts/told-beside.ts';
 

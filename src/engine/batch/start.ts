@@ -2,7 +2,8 @@ import type { HeatSetting, MouldMaterial } from '../heat/setting.ts';
 import { OVEN_C } from '../heat/surroundings.ts';
 import { refuse } from '../refusal.ts';
 import { MELTS_AT } from './blend-limits.ts';
-import type { LyeChoice, OilBlend } from './request.ts';
+import type { OilBlend } from './oils/blend.ts';
+import type { LyeChoice } from './request.ts';
 
 declare module '../refusal.ts' {
   interface Reasons {

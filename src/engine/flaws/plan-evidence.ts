@@ -1,8 +1,8 @@
+import type { AdditiveId } from '../batch/additives/additive.ts';
 import { additiveById } from '../batch/additives/additives.ts';
 import { oilById } from '../batch/oils/find-oil.ts';
 import type { FattyAcid, Profile } from '../batch/oils/oil.ts';
 import type { PlanAnswer } from '../batch/planning/plan-answer.ts';
-import type { AdditiveId } from '../batch/request.ts';
 import { colourantById } from '../colourants/catalogue.ts';
 import type { ColourantKind } from '../colourants/colourant.ts';
 import { US_CUP_ML } from '../quantities/units.ts';

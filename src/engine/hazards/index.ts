@@ -1,7 +1,5 @@
 export { BARRED, type BarredReason } from './colours/barred.ts';
-export { type BatchPart, batchPartIn } from './colours/batch-part.ts';
 export { barredInSentence } from './colours/in-sentence.ts';
-export { refuseSpirits } from './colours/no-colour.ts';
 export { barredIn, isPoison, refuseBarred, refuseBarredJar, refusePoisonIn } from './colours/refuse.ts';
 export { hasHappened } from './emergencies/asked-before.ts';
 export {
@@ -19,6 +17,8 @@ export { type HelpPlace, helpFor } from './emergencies/numbers.ts';
 export { readEmergencies } from './emergencies/read.ts';
 export { isRisingInMould } from './emergencies/rising-in-mould.ts';
 export { isBareEggSmell, isUltramarineWhiff, withSpokenOf } from './emergencies/ultramarine-whiff.ts';
+export { type BatchPart, batchPartIn } from './no-colour/batch-part.ts';
+export { refuseSpirits } from './no-colour/no-colour.ts';
 export { type RiskyScent, refusePerfume, riskyScents } from './scents/read.ts';
 export type { BarredScentReason, ScentRisk } from './scents/scents.ts';
 export { type EntryKind, HAZARDS, type Hazard } from './table.ts';

@@ -1,7 +1,7 @@
 import { refuse } from '../refusal.ts';
-import { type AmountPhrase, amountPhrase } from '../text/amounts/amount-phrases.ts';
 import { excerpt } from './excerpt.ts';
 import { printMixed, printNumber } from './number.ts';
+import { type AmountPhrase, amountPhrase } from './spoken/amount-phrases.ts';
 import { isMetricUnit, measuredBy, OWN_MEASURE, ratioOf } from './told-in-two-units.ts';
 import { type Unit, unitSize } from './unit-words.ts';
 import { MEASURES, type Measures } from './units.ts';

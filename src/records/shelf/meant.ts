@@ -1,6 +1,7 @@
+import { findColourant } from '../../engine/colourants/asked/find-colourant.ts';
 import { choiceOf, colourantById } from '../../engine/colourants/catalogue.ts';
 import type { Colourant } from '../../engine/colourants/colourant.ts';
-import { colourantsByNumber, colourantsNamed, findColourant } from '../../engine/colourants/find.ts';
+import { colourantsByNumber, colourantsNamed } from '../../engine/colourants/find.ts';
 import { metalIn, refuseMetal } from '../../engine/colourants/metals.ts';
 import {
   refuseBarred,

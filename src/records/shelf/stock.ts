@@ -1,4 +1,4 @@
-import { shownSlack } from '../../engine/quantities/stock.ts';
+import { shownSlack } from '../../engine/quantities/told/stock.ts';
 import { refuse } from '../../engine/refusal.ts';
 import { ledgerLine, shelfGone, shelfStock } from '../keys.ts';
 import { type RecordOf, written } from '../record.ts';

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Conversation } from '../../../src/conversation/conversation.ts';
-import { findColourant } from '../../../src/engine/colourants/find.ts';
+import { findColourant } from '../../../src/engine/colourants/asked/find-colourant.ts';
 import { askLine } from '../../../src/terminal/seat.ts';
 import { openConversation } from '../../sets/open-conversation.ts';
 

@@ -1,9 +1,9 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { inMillilitres } from '../../../commands/dose/in-a-mould.ts';
-import { findColourant } from '../../../src/engine/colourants/find.ts';
+import { findColourant } from '../../../src/engine/colourants/asked/find-colourant.ts';
 import { answerDose } from '../../../src/engine/dosing/answer.ts';
-import { parsePortion } from '../../../src/engine/quantities/portion.ts';
 import { parseStrength } from '../../../src/engine/quantities/strength.ts';
+import { parsePortion } from '../../../src/engine/quantities/told/portion.ts';
 import { openRoom } from '../../loopback/room.ts';
 
 let room: Awaited<ReturnType<typeof openRoom>>;

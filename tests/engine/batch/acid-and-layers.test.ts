@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { parseChanges } from '../../../src/engine/batch/made/changes.ts';
-import { spokenOilList } from '../../../src/engine/batch/oils/spoken-list.ts';
+import { spokenOilList } from '../../../src/engine/batch/oils/lists/spoken-list.ts';
 import { planBatch } from '../../../src/engine/batch/planning/plan.ts';
 import { sizeAmongWords } from '../../../src/engine/batch/size-among-words.ts';
 import { MEASURES } from '../../../src/engine/quantities/units.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { oilGramsFor } from '../../../src/engine/batch/fit.ts';
 import { parseLye } from '../../../src/engine/batch/lye/lye-choice.ts';
-import { parseOils } from '../../../src/engine/batch/oils/oil-list.ts';
+import { parseOils } from '../../../src/engine/batch/oils/lists/oil-list.ts';
 import { planBatch } from '../../../src/engine/batch/planning/plan.ts';
 import { readPlan } from '../../../src/engine/batch/planning/written-plan.ts';
 import { makeRecipe } from '../../../src/engine/batch/recipe.ts';

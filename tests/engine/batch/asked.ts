@@ -4,7 +4,7 @@ import { readPlan, type WrittenPlan, withColours } from '../../../src/engine/bat
 import { type Filled, fillPortions } from '../../../src/engine/batch/portions/portions.ts';
 import { makeRecipe, type Recipe } from '../../../src/engine/batch/recipe.ts';
 import type { PlanRequest } from '../../../src/engine/batch/request.ts';
-import { findColourant } from '../../../src/engine/colourants/find.ts';
+import { findColourant } from '../../../src/engine/colourants/asked/find-colourant.ts';
 import type { HeatSetting } from '../../../src/engine/heat/setting.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 

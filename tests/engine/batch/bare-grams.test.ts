@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { oilsOfBatch } from '../../../src/engine/batch/oils/bare-grams.ts';
-import { parseOils } from '../../../src/engine/batch/oils/oil-list.ts';
+import { oilsOfBatch } from '../../../src/engine/batch/oils/lists/bare-grams.ts';
+import { parseOils } from '../../../src/engine/batch/oils/lists/oil-list.ts';
 import { readPlan } from '../../../src/engine/batch/planning/written-plan.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 

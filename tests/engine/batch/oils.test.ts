@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { findOil } from '../../../src/engine/batch/oils/find-oil.ts';
 import { OILS } from '../../../src/engine/batch/oils/index.ts';
-import { parseOils } from '../../../src/engine/batch/oils/oil-list.ts';
+import { parseOils } from '../../../src/engine/batch/oils/lists/oil-list.ts';
 import type { Reasons } from '../../../src/engine/refusal.ts';
 import { foldedWords } from '../../../src/engine/text/fold.ts';
 import { refusalOf } from './asked.ts';

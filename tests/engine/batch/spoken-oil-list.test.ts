@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { spokenOilList } from '../../../src/engine/batch/oils/spoken-list.ts';
+import { spokenOilList } from '../../../src/engine/batch/oils/lists/spoken-list.ts';
 
 /* From memory of how makers say their oils. */
 describe('a list of oils as it is spoken', () => {

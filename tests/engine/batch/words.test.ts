@@ -5,7 +5,7 @@ import { parseSize } from '../../../src/engine/batch/batch-size.ts';
 import { parseLiquids } from '../../../src/engine/batch/liquids/liquid-list.ts';
 import { parseLye } from '../../../src/engine/batch/lye/lye-choice.ts';
 import { parseWater } from '../../../src/engine/batch/lye/water.ts';
-import { parseOils } from '../../../src/engine/batch/oils/oil-list.ts';
+import { parseOils } from '../../../src/engine/batch/oils/lists/oil-list.ts';
 import { planClass } from '../../../src/engine/batch/planning/class-kits.ts';
 import { planBatch } from '../../../src/engine/batch/planning/plan.ts';
 import { rescale } from '../../../src/engine/batch/planning/rescale.ts';

@@ -1,7 +1,8 @@
 import { fc, test as property } from '@fast-check/vitest';
 import { describe, expect, test } from 'vitest';
+import { findColourant } from '../../../src/engine/colourants/asked/find-colourant.ts';
 import { colourants } from '../../../src/engine/colourants/catalogue.ts';
-import { colourantsMeant, findColourant } from '../../../src/engine/colourants/find.ts';
+import { colourantsMeant } from '../../../src/engine/colourants/find.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 
 type Refused = { readonly reason: string; readonly offered: readonly string[] };

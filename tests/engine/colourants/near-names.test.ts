@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { findColourant } from '../../../src/engine/colourants/asked/find-colourant.ts';
 import { colourants } from '../../../src/engine/colourants/catalogue.ts';
-import { colourantsMeant, colourantsNamed, findColourant } from '../../../src/engine/colourants/find.ts';
+import { colourantsMeant, colourantsNamed } from '../../../src/engine/colourants/find.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import { fold, foldedWords } from '../../../src/engine/text/fold.ts';
 import { hazardRefusals as en } from '../../../src/words/en/hazards/hazards.ts';

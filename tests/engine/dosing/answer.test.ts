@@ -3,8 +3,8 @@ import { describe, expect } from 'vitest';
 import { colourantById, colourants } from '../../../src/engine/colourants/catalogue.ts';
 import { answerDose } from '../../../src/engine/dosing/answer.ts';
 import type { DoseAsked, DoseRequest } from '../../../src/engine/dosing/request.ts';
-import { parsePortion } from '../../../src/engine/quantities/portion.ts';
 import { parseStrength } from '../../../src/engine/quantities/strength.ts';
+import { parsePortion } from '../../../src/engine/quantities/told/portion.ts';
 import { MEASURES } from '../../../src/engine/quantities/units.ts';
 import { refused } from '../quantities/refused.ts';
 

@@ -4,8 +4,8 @@ import { batterOf } from '../../../src/engine/dispersion/batter.ts';
 import { answerDose } from '../../../src/engine/dosing/answer.ts';
 import { parsePremix } from '../../../src/engine/dosing/parse-premix.ts';
 import type { DoseAsked, DoseRequest } from '../../../src/engine/dosing/request.ts';
-import { parsePortion } from '../../../src/engine/quantities/portion.ts';
 import { parseStrength } from '../../../src/engine/quantities/strength.ts';
+import { parsePortion } from '../../../src/engine/quantities/told/portion.ts';
 import { checkIngredients } from '../../../src/engine/stability/check.ts';
 import { underLaw } from '../../../src/engine/stability/legal-share.ts';
 

@@ -6,8 +6,8 @@ import { parsePremix } from '../../../src/engine/dosing/parse-premix.ts';
 import { powderGrams } from '../../../src/engine/dosing/powder.ts';
 import { premixFor } from '../../../src/engine/dosing/premix.ts';
 import type { DoseAsked } from '../../../src/engine/dosing/request.ts';
-import { parsePortion } from '../../../src/engine/quantities/portion.ts';
 import { parseStrength } from '../../../src/engine/quantities/strength.ts';
+import { parsePortion } from '../../../src/engine/quantities/told/portion.ts';
 import { refusalOf } from '../batch/asked.ts';
 
 /*

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { planBatch } from '../../../src/engine/batch/planning/plan.ts';
 import { readPlan, type WrittenPlan, withColours } from '../../../src/engine/batch/planning/written-plan.ts';
-import { findColourant } from '../../../src/engine/colourants/find.ts';
+import { findColourant } from '../../../src/engine/colourants/asked/find-colourant.ts';
 import { numbersFor } from '../../../src/engine/flaws/batch-numbers.ts';
 import { diagnose } from '../../../src/engine/flaws/diagnose.ts';
 import type { FindingId } from '../../../src/engine/flaws/findings.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { parseAdditives } from '../../../src/engine/batch/additives/additives.ts';
+import { findColourant } from '../../../src/engine/colourants/asked/find-colourant.ts';
 import { colourants } from '../../../src/engine/colourants/catalogue.ts';
-import { findColourant } from '../../../src/engine/colourants/find.ts';
 import {
   BARRED,
   barredIn,

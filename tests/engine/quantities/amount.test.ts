@@ -2,7 +2,7 @@ import { fc, test } from '@fast-check/vitest';
 import { describe, expect } from 'vitest';
 import { type Amount, parseAmount, printAmount } from '../../../src/engine/quantities/amount.ts';
 import { plainText } from '../../../src/engine/quantities/number.ts';
-import { parsePortion } from '../../../src/engine/quantities/portion.ts';
+import { parsePortion } from '../../../src/engine/quantities/told/portion.ts';
 import { type Unit, unitSize } from '../../../src/engine/quantities/unit-words.ts';
 import { MEASURES, US_CUP_ML } from '../../../src/engine/quantities/units.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { parseSize } from '../../../src/engine/batch/batch-size.ts';
 import { parsePremix } from '../../../src/engine/dosing/parse-premix.ts';
-import { parsePortionRange } from '../../../src/engine/quantities/portion.ts';
+import { parsePortionRange } from '../../../src/engine/quantities/told/portion.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import { portionsAmongWords } from '../../../src/engine/text/amounts/portions/portions-among-words.ts';
 import { readPowder } from '../../../src/engine/text/amounts/powders/powder-phrase.ts';

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import '../../seed.ts';
 import { parseSize } from '../../../src/engine/batch/batch-size.ts';
 import { parsePremix } from '../../../src/engine/dosing/parse-premix.ts';
-import { parsePortionRange } from '../../../src/engine/quantities/portion.ts';
+import { parsePortionRange } from '../../../src/engine/quantities/told/portion.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import { readPowder } from '../../../src/engine/text/amounts/powders/powder-phrase.ts';
 import { wordsIn } from '../../../src/words/index.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { parseOils } from '../../../src/engine/batch/oils/oil-list.ts';
+import { parseOils } from '../../../src/engine/batch/oils/lists/oil-list.ts';
 import { parsePremix } from '../../../src/engine/dosing/parse-premix.ts';
-import { parsePortionRange } from '../../../src/engine/quantities/portion.ts';
+import { parsePortionRange } from '../../../src/engine/quantities/told/portion.ts';
 
 /* What stands beside an amount is passed by only where it changes nothing: of each of these another reading is as good. */
 describe('is asked back', () => {

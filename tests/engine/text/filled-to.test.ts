@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { parsePortionRange } from '../../../src/engine/quantities/portion.ts';
+import { parsePortionRange } from '../../../src/engine/quantities/told/portion.ts';
 import { readOff } from '../../../src/engine/text/amounts/filled-to.ts';
 
 describe('an amount is read off a vessel or a scale', () => {

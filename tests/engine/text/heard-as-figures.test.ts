@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { parseOils } from '../../../src/engine/batch/oils/oil-list.ts';
+import { parseOils } from '../../../src/engine/batch/oils/lists/oil-list.ts';
+import { spokenAmounts } from '../../../src/engine/quantities/spoken/spoken-amounts.ts';
 import { outsideField } from '../../../src/engine/questions/fields/scope.ts';
 import { strengthIn } from '../../../src/engine/questions/found/strength-in.ts';
 import { wordsOf } from '../../../src/engine/questions/found/words-of.ts';
-import { spokenAmounts } from '../../../src/engine/text/amounts/spoken-amounts.ts';
 import { colourNamed } from '../../../src/engine/text/colours/colour-name.ts';
 
 // The wordings are our own, after kinds of misses in sets by other hands (tests/sets).

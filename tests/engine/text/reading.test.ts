@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { parsePortionRange } from '../../../src/engine/quantities/portion.ts';
+import { amountPhrase } from '../../../src/engine/quantities/spoken/amount-phrases.ts';
+import { parsePortionRange } from '../../../src/engine/quantities/told/portion.ts';
 import { readQuestion } from '../../../src/engine/questions/read.ts';
-import { amountPhrase } from '../../../src/engine/text/amounts/amount-phrases.ts';
 import { sharesPhrase } from '../../../src/engine/text/amounts/shares/share-phrases.ts';
 import { colourNamed } from '../../../src/engine/text/colours/colour-name.ts';
 import { fold } from '../../../src/engine/text/fold.ts';

@@ -1,7 +1,7 @@
 import { fc, test as property } from '@fast-check/vitest';
 import { describe, expect, test } from 'vitest';
 import '../../seed.ts';
-import { oilsOfBatch } from '../../../src/engine/batch/oils/bare-grams.ts';
+import { oilsOfBatch } from '../../../src/engine/batch/oils/lists/bare-grams.ts';
 import { parsePortions } from '../../../src/engine/batch/portions/portion-list.ts';
 import { portionsAmongWords } from '../../../src/engine/text/amounts/portions/portions-among-words.ts';
 import { refused } from '../quantities/refused.ts';

@@ -2,7 +2,7 @@ import { fc, test } from '@fast-check/vitest';
 import { describe, expect } from 'vitest';
 import { parsePremix } from '../../../src/engine/dosing/parse-premix.ts';
 import type { Portion } from '../../../src/engine/quantities/amount.ts';
-import { parsePortionRange } from '../../../src/engine/quantities/portion.ts';
+import { parsePortionRange } from '../../../src/engine/quantities/told/portion.ts';
 import { sharesPhrase } from '../../../src/engine/text/amounts/shares/share-phrases.ts';
 
 const sizeOf = (portion: Portion | undefined): number =>

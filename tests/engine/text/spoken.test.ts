@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { parseSize } from '../../../src/engine/batch/batch-size.ts';
-import { parseOils } from '../../../src/engine/batch/oils/oil-list.ts';
+import { parseOils } from '../../../src/engine/batch/oils/lists/oil-list.ts';
 import { parsePortions } from '../../../src/engine/batch/portions/portion-list.ts';
 import { parseAmount } from '../../../src/engine/quantities/amount.ts';
+import { figuresOf } from '../../../src/engine/quantities/spoken/number-words.ts';
 import { POUND_G, US_TEASPOON_ML } from '../../../src/engine/quantities/units.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
-import { figuresOf } from '../../../src/engine/text/amounts/number-words.ts';
 import { readPowder } from '../../../src/engine/text/amounts/powders/powder-phrase.ts';
 import { apart, colourNamed } from '../../../src/engine/text/colours/colour-name.ts';
 

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { parseSize } from '../../../src/engine/batch/batch-size.ts';
 import { parsePortions } from '../../../src/engine/batch/portions/portion-list.ts';
 import { parseAmount } from '../../../src/engine/quantities/amount.ts';
-import { parsePortion, parsePortionRange } from '../../../src/engine/quantities/portion.ts';
+import { parsePortion, parsePortionRange } from '../../../src/engine/quantities/told/portion.ts';
 import { readQuestion } from '../../../src/engine/questions/read.ts';
 import { refused } from '../quantities/refused.ts';
 

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { parseSize } from '../../../src/engine/batch/batch-size.ts';
-import { parsePortionRange } from '../../../src/engine/quantities/portion.ts';
+import { parsePortionRange } from '../../../src/engine/quantities/told/portion.ts';
 import { US_TEASPOON_ML } from '../../../src/engine/quantities/units.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import { readPowder } from '../../../src/engine/text/amounts/powders/powder-phrase.ts';

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { parseSize } from '../../../src/engine/batch/batch-size.ts';
 import { parsePortions } from '../../../src/engine/batch/portions/portion-list.ts';
 import { parsePremix } from '../../../src/engine/dosing/parse-premix.ts';
-import { parsePortionRange } from '../../../src/engine/quantities/portion.ts';
+import { parsePortionRange } from '../../../src/engine/quantities/told/portion.ts';
 import { placedLayers } from '../../../src/engine/text/amounts/layers/placed-layers.ts';
 import { listedShares } from '../../../src/engine/text/amounts/shares/share-lists.ts';
 import { sizeBeside, withHundreds } from '../../../src/engine/text/amounts/told-beside.ts';

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { parseSize } from '../../../src/engine/batch/batch-size.ts';
-import { oilsOfBatch } from '../../../src/engine/batch/oils/bare-grams.ts';
+import { oilsOfBatch } from '../../../src/engine/batch/oils/lists/bare-grams.ts';
 import { parsePremix } from '../../../src/engine/dosing/parse-premix.ts';
-import { parsePortionRange } from '../../../src/engine/quantities/portion.ts';
+import { parsePortionRange } from '../../../src/engine/quantities/told/portion.ts';
 import { US_CUP_ML, US_TEASPOON_ML } from '../../../src/engine/quantities/units.ts';
 import { layersSaid } from '../../../src/engine/text/amounts/layers/layers-said.ts';
 import { readPowder } from '../../../src/engine/text/amounts/powders/powder-phrase.ts';

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { oilsOfBatch } from '../../../src/engine/batch/oils/bare-grams.ts';
+import { oilsOfBatch } from '../../../src/engine/batch/oils/lists/bare-grams.ts';
 import { parsePortions } from '../../../src/engine/batch/portions/portion-list.ts';
 import { parsePremix } from '../../../src/engine/dosing/parse-premix.ts';
-import { parsePortionRange } from '../../../src/engine/quantities/portion.ts';
+import { parsePortionRange } from '../../../src/engine/quantities/told/portion.ts';
 import { inPlainWords } from '../../../src/engine/questions/options/in-plain-words.ts';
 import { unlessRefused } from '../../../src/engine/refusal.ts';
 import { readPowder } from '../../../src/engine/text/amounts/powders/powder-phrase.ts';

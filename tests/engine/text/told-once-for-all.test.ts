@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { parsePremix } from '../../../src/engine/dosing/parse-premix.ts';
-import { parsePortionRange } from '../../../src/engine/quantities/portion.ts';
+import { figuresOf } from '../../../src/engine/quantities/spoken/number-words.ts';
+import { parsePortionRange } from '../../../src/engine/quantities/told/portion.ts';
 import { US_TEASPOON_ML } from '../../../src/engine/quantities/units.ts';
-import { figuresOf } from '../../../src/engine/text/amounts/number-words.ts';
 import { readPowder } from '../../../src/engine/text/amounts/powders/powder-phrase.ts';
 import { sharesPhrase } from '../../../src/engine/text/amounts/shares/share-phrases.ts';
 

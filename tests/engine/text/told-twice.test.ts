@@ -2,7 +2,7 @@ import { fc, test as property } from '@fast-check/vitest';
 import { describe, expect, test } from 'vitest';
 import '../../seed.ts';
 import { parseSize } from '../../../src/engine/batch/batch-size.ts';
-import { parsePortionRange } from '../../../src/engine/quantities/portion.ts';
+import { parsePortionRange } from '../../../src/engine/quantities/told/portion.ts';
 import { readPowder } from '../../../src/engine/text/amounts/powders/powder-phrase.ts';
 import { refused } from '../quantities/refused.ts';
 

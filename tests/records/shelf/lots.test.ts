@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { findColourant } from '../../../src/engine/colourants/find.ts';
+import { findColourant } from '../../../src/engine/colourants/asked/find-colourant.ts';
 import { US_TEASPOON_ML } from '../../../src/engine/quantities/units.ts';
 import { colourNotes } from '../../../src/presenting/warning.ts';
 import {

@@ -1,6 +1,6 @@
 import { readPlan, type WrittenPlan, withColours } from '../../../src/engine/batch/planning/written-plan.ts';
 import type { PlanRequest } from '../../../src/engine/batch/request.ts';
-import { findColourant } from '../../../src/engine/colourants/find.ts';
+import { findColourant } from '../../../src/engine/colourants/asked/find-colourant.ts';
 import type { BatchRequest, PortionRequest } from './recompute.ts';
 
 /** A number as a member types it: no exponent, no thousands. */

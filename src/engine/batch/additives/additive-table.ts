@@ -1,6 +1,6 @@
 import type { Band, Origin } from '../../origin.ts';
-import { LIQUIDS } from '../liquids/liquid-table.ts';
 import { type Additive, CITRIC_MOLES_PER_GRAM, CITRIC_MONOHYDRATE_MOLES_PER_GRAM, FOOD } from './additive.ts';
+import { LIQUIDS } from './liquids/liquid-table.ts';
 
 const HANDBOOK: Origin = { trust: 'from memory', source: 'handbook density; effect is common practice' };
 const plain = { water: 0, fat: undefined, sugar: 0, acid: 0, liquid: undefined } as const;

@@ -1,5 +1,57 @@
 import type { Band, Origin } from '../../origin.ts';
-import type { AdditiveId } from '../request.ts';
+
+/** Liquids that stand in for water. */
+export type LiquidId =
+  | 'milk'
+  | 'goat-milk'
+  | 'coconut-milk'
+  | 'cream'
+  | 'buttermilk'
+  | 'yoghurt'
+  | 'oat-drink'
+  | 'almond-drink'
+  | 'soy-drink'
+  | 'beer'
+  | 'wine'
+  | 'cider'
+  | 'tea'
+  | 'coffee'
+  | 'aloe-juice'
+  | 'aloe-gel'
+  | 'fruit-puree'
+  | 'vegetable-puree'
+  | 'vinegar'
+  | 'lemon-juice'
+  | 'hydrosol'
+  | 'witch-hazel'
+  | 'kombucha'
+  | 'coconut-water'
+  | 'fruit-juice'
+  | 'sea-water'
+  | 'brine'
+  | 'ice';
+export type AdditiveId =
+  | LiquidId
+  | 'honey'
+  | 'sugar'
+  | 'salt'
+  | 'clay'
+  /** As the monohydrate, unless its label says anhydrous. */
+  | 'citric-acid'
+  | 'citric-anhydrous'
+  | 'sodium-lactate'
+  | 'oatmeal';
+export type AdditiveAsk = {
+  readonly id: AdditiveId;
+  readonly amount:
+    | { readonly grams: number }
+    | { readonly percentOfOils: number }
+    /** Of all the water of the recipe, for a liquid in its place. */
+    | { readonly percentOfWater: number };
+  /** Where a liquid is to go; undefined leaves it to the plan. */
+  readonly into?: 'jug' | 'oils';
+  readonly frozen?: boolean;
+};
 
 /** What an additive does besides weighing something; `src/words` speaks each. */
 export type AdditiveEffect =

@@ -10,8 +10,7 @@ import { fold } from '../../text/fold.ts';
 import { shown } from '../../text/shown.ts';
 import { oilById } from '../oils/find-oil.ts';
 import type { OilMass } from '../oils/oil.ts';
-import type { AdditiveAsk, AdditiveId } from '../request.ts';
-import type { Additive } from './additive.ts';
+import type { Additive, AdditiveAsk, AdditiveId } from './additive.ts';
 import { ADDITIVES } from './additive-table.ts';
 
 export type { Additive, AdditiveEffect } from './additive.ts';

@@ -4,8 +4,7 @@ import { unbroken } from '../../over-lines.ts';
 import { plainText, readDecimal } from '../../quantities/number.ts';
 import { refuse } from '../../refusal.ts';
 import { shown } from '../../text/shown.ts';
-import type { FragranceAsk } from '../request.ts';
-import { scentTold } from './scent-words.ts';
+import { type ScentTold, scentTold } from './scent-words.ts';
 
 declare module '../../refusal.ts' {
   interface Reasons {
@@ -19,6 +18,14 @@ declare module '../../refusal.ts' {
     'scent-over-certificate': { name: string; percent: number; most: number };
   }
 }
+
+/** Percent of the oils' mass, and the vanillin in the fragrance itself. */
+export type FragranceAsk = {
+  readonly percentOfOils: number;
+  readonly vanillinPercent: number;
+  /** What burns or sensitises skin by its name. */
+  readonly risky?: readonly RiskyScent[];
+} & ScentTold;
 
 /** Percent of the oils; more irritates skin and seizes batter, and is mostly a slip (common practice). */
 export const MOST_FRAGRANCE = 6;

@@ -1,3 +1,4 @@
+import type { AdditiveId } from '../additives/additive.ts';
 import { additiveById } from '../additives/additives.ts';
 import { isPaste, isSaltBar, isSoft, SALT_BAR_HOURS } from '../bar-kind.ts';
 import { solidAt } from '../blend-limits.ts';
@@ -6,7 +7,6 @@ import { oilById } from '../oils/find-oil.ts';
 import type { PlanWarning } from '../planning/plan-warning.ts';
 import type { Filled } from '../portions/portions.ts';
 import { batchWaterGrams, kohShareOf, type Recipe, saltPercentOf } from '../recipe.ts';
-import type { AdditiveId } from '../request.ts';
 
 /** Grams of lye below which nobody need hear of it. */
 const WORTH_WEIGHING = 0.1;

@@ -1,7 +1,7 @@
 import { heldBackWater } from '../../dispersion/shift.ts';
 import { refuse } from '../../refusal.ts';
+import type { AdditiveId } from '../additives/additive.ts';
 import type { AdditiveMass } from '../additives/additives.ts';
-import type { AdditiveId } from '../request.ts';
 
 declare module '../../refusal.ts' {
   interface Reasons {

@@ -3,10 +3,10 @@ import { refuse } from '../../refusal.ts';
 import { leadingAmount } from '../../text/amounts/leading-amount.ts';
 import { fold } from '../../text/fold.ts';
 import { shown } from '../../text/shown.ts';
+import type { AdditiveAsk, AdditiveId } from '../additives/additive.ts';
 import { additiveById, gramsOf, knownAdditive, refuseSpirit } from '../additives/additives.ts';
-import { refuseBleach } from '../bleach.ts';
-import type { AdditiveAsk, AdditiveId } from '../request.ts';
-import { LIQUIDS } from './liquid-table.ts';
+import { refuseBleach } from '../additives/bleach.ts';
+import { LIQUIDS } from '../additives/liquids/liquid-table.ts';
 
 declare module '../../refusal.ts' {
   interface Reasons {

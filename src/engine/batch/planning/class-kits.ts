@@ -1,7 +1,8 @@
 import { groupedBy } from '../../grouped.ts';
 import { type PracticalSpoons, practicalSpoons, timesSpoons } from '../../quantities/spoons.ts';
 import { refuse } from '../../refusal.ts';
-import type { AdditiveId, PlanRequest } from '../request.ts';
+import type { AdditiveId } from '../additives/additive.ts';
+import type { PlanRequest } from '../request.ts';
 import { planBatch } from './plan.ts';
 import type { PlanAnswer } from './plan-answer.ts';
 import { rescale } from './rescale.ts';

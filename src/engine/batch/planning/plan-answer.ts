@@ -1,10 +1,10 @@
 import type { Caution } from '../../dosing/cautions.ts';
 import type { Dose } from '../../dosing/request.ts';
+import type { AdditiveId } from '../additives/additive.ts';
 import type { BatchHeat } from '../batch-heat.ts';
 import type { Jug } from '../liquids/jug.ts';
 import type { LyePart, PlanSuperfat } from '../lye/lye.ts';
 import type { LYE_CAUTIONS } from '../lye/lye-cautions.ts';
-import type { AdditiveId } from '../request.ts';
 import type { PlanWarning } from './plan-warning.ts';
 import type { TimelineStep } from './prep-step.ts';
 

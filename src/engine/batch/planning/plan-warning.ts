@@ -1,6 +1,6 @@
 import type { ScentRisk } from '../../hazards/scents/scents.ts';
+import type { AdditiveId } from '../additives/additive.ts';
 import type { Oil } from '../oils/oil.ts';
-import type { AdditiveId } from '../request.ts';
 
 /** Every warning a plan can carry, with the values its sentence needs. Grams, and percents 0 to 100. */
 export interface PlanWarnings {

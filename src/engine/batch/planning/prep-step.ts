@@ -1,7 +1,7 @@
 import type { Carrier, Colourant } from '../../colourants/colourant.ts';
 import type { Measured } from '../../quantities/spoons.ts';
+import type { AdditiveId } from '../additives/additive.ts';
 import type { LyePart } from '../lye/lye.ts';
-import type { AdditiveId } from '../request.ts';
 
 type Names = Colourant['names'];
 type Weighed = { readonly additive: AdditiveId; readonly grams: number };

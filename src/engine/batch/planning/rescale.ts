@@ -1,14 +1,7 @@
 import type { WantedStrength } from '../../quantities/strength.ts';
 import { refuse } from '../../refusal.ts';
-import type {
-  AdditiveAsk,
-  BatchSize,
-  CarrierAsk,
-  Mould,
-  PlannedPortion,
-  PlanRequest,
-  PortionShare,
-} from '../request.ts';
+import type { AdditiveAsk } from '../additives/additive.ts';
+import type { BatchSize, CarrierAsk, Mould, PlannedPortion, PlanRequest, PortionShare } from '../request.ts';
 
 declare module '../../refusal.ts' {
   interface Reasons {

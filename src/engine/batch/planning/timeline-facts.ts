@@ -1,6 +1,6 @@
+import type { AdditiveId } from '../additives/additive.ts';
 import type { Jug } from '../liquids/jug.ts';
 import type { LyePart } from '../lye/lye.ts';
-import type { AdditiveId } from '../request.ts';
 
 /** What the timeline needs to know of the batch besides its portions. */
 export type TimelineFacts = {

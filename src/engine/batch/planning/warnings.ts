@@ -1,12 +1,13 @@
 import { BOILING_C } from '../../heat/estimate.ts';
 import { CITRIC_MOLES_PER_GRAM, CITRIC_MONOHYDRATE_MOLES_PER_GRAM } from '../additives/additive.ts';
+import type { FragranceAsk } from '../additives/fragrance.ts';
 import { isSaltBar } from '../bar-kind.ts';
 import { aboutBlend, aboutJug, acidWarning, gramsPerMole } from '../liquids/jug-warnings.ts';
 import { DEFAULT_PURITY, type PlanSuperfat, superfatPercent } from '../lye/lye.ts';
 import type { Filled } from '../portions/portions.ts';
 import { potSuperfat } from '../portions/pot.ts';
 import { type Recipe, saltGrams, saltPercentOf } from '../recipe.ts';
-import type { FragranceAsk, PlanRequest, Swirl } from '../request.ts';
+import type { PlanRequest, Swirl } from '../request.ts';
 import { HOTTEST_START } from '../start.ts';
 import type { PlanWarning } from './plan-warning.ts';
 

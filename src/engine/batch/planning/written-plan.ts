@@ -9,9 +9,10 @@ import { checkPlainSize, parseSize } from '../batch-size.ts';
 import { parseLiquids } from '../liquids/liquid-list.ts';
 import { parseLye, speaksOfMasterbatch } from '../lye/lye-choice.ts';
 import { parseWater } from '../lye/water.ts';
-import { oilsOfBatch } from '../oils/bare-grams.ts';
+import type { OilBlend } from '../oils/blend.ts';
+import { oilsOfBatch } from '../oils/lists/bare-grams.ts';
 import { parsePortions } from '../portions/portion-list.ts';
-import type { BatchSize, LyeChoice, OilBlend, PlanRequest, PortionAsk, Swirl } from '../request.ts';
+import type { BatchSize, LyeChoice, PlanRequest, PortionAsk, Swirl } from '../request.ts';
 import { checkOven, checkStart, hottestOven } from '../start.ts';
 
 declare module '../../refusal.ts' {

@@ -1,5 +1,5 @@
 import { readPart } from '../../colour/reading/mix-text.ts';
-import { refuseNoColour } from '../../hazards/colours/no-colour.ts';
+import { refuseNoColour } from '../../hazards/no-colour/no-colour.ts';
 import { plainText, readDecimal } from '../../quantities/number.ts';
 import { USUAL } from '../../quantities/strength.ts';
 import { MEASURES, type Measures } from '../../quantities/units.ts';

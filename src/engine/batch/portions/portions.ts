@@ -2,12 +2,13 @@ import { CARRIER_DENSITY } from '../../dispersion/batter.ts';
 import type { Caution } from '../../dosing/cautions.ts';
 import type { Dose } from '../../dosing/request.ts';
 import { refuse } from '../../refusal.ts';
+import type { FragranceAsk } from '../additives/fragrance.ts';
 import type { Jug } from '../liquids/jug.ts';
 import { hydroxideDemand, superfatPercent } from '../lye/lye.ts';
 import { oilById } from '../oils/find-oil.ts';
 import type { Oil, OilMass } from '../oils/oil.ts';
 import { jugOf, type Recipe } from '../recipe.ts';
-import type { FragranceAsk, PlannedColour, PlanRequest } from '../request.ts';
+import type { PlannedColour, PlanRequest } from '../request.ts';
 import { type Draw, drawPortions } from './draw.ts';
 import { fromBlend, NOTHING_TAKEN, oilDensity, type Pot, potOf, potSuperfat, type Taken } from './pot.ts';
 

@@ -1,5 +1,5 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
-import { parseOils } from '../../batch/oils/oil-list.ts';
+import { parseOils } from '../../batch/oils/lists/oil-list.ts';
 import { excerpt } from '../../quantities/excerpt.ts';
 import { Refusal, refuse } from '../../refusal.ts';
 import { fold } from '../../text/fold.ts';

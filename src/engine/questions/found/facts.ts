@@ -1,4 +1,4 @@
-import { parseOils } from '../../batch/oils/oil-list.ts';
+import { parseOils } from '../../batch/oils/lists/oil-list.ts';
 import { signsIn } from '../../flaws/signs.ts';
 import { unbroken } from '../../over-lines.ts';
 import { type OtherCountry, otherCountryIn } from '../places/countries.ts';

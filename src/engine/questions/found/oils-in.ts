@@ -1,4 +1,4 @@
-import { parseOils } from '../../batch/oils/oil-list.ts';
+import { parseOils } from '../../batch/oils/lists/oil-list.ts';
 import { Refusal } from '../../refusal.ts';
 import { readOnce } from '../../remembered.ts';
 import { isOil, type ToldAmount } from './amounts.ts';

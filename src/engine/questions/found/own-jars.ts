@@ -1,7 +1,7 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import { colourantsNamed } from '../../colourants/find.ts';
 import { unbroken } from '../../over-lines.ts';
-import { COMMON_WORDS, TRADE_WORDS } from '../../text/spelling/trade-words.ts';
+import { COMMON_WORDS, TRADE_WORDS } from '../../text/spelling/trade/trade-words.ts';
 import { unaccented } from '../../text/unaccented.ts';
 
 /** Stand-ins that a reader of questions knows for colourants, and nothing else. */

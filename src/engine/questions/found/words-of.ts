@@ -1,11 +1,11 @@
 import { PLAIN_WORDS } from '../../flaws/reading/lexicon/plain.ts';
 import { spaced, unbroken } from '../../over-lines.ts';
+import { spokenAmounts } from '../../quantities/spoken/spoken-amounts.ts';
 import { unitOfWord } from '../../quantities/unit-words.ts';
 import { readOnce } from '../../remembered.ts';
-import { spokenAmounts } from '../../text/amounts/spoken-amounts.ts';
 import { withUpperEnd } from '../../text/amounts/upper-end.ts';
 import { figuresHeard } from '../../text/spelling/chat-spelling.ts';
-import { slipsAmong } from '../../text/spelling/respelt.ts';
+import { slipsAmong } from '../../text/spelling/trade/respelt.ts';
 import { unaccented } from '../../text/unaccented.ts';
 import { DIALECT } from '../dialect.ts';
 import { kitchenColoursNamed } from './kitchen-colours.ts';

@@ -1,4 +1,4 @@
-import { parseOils } from '../../batch/oils/oil-list.ts';
+import { parseOils } from '../../batch/oils/lists/oil-list.ts';
 import type { WrittenPlan } from '../../batch/planning/written-plan.ts';
 import { unbroken } from '../../over-lines.ts';
 import { figureText } from '../../quantities/for-readers.ts';

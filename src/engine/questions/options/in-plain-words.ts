@@ -1,8 +1,8 @@
 import { parseSize } from '../../batch/batch-size.ts';
-import { oilsOfBatch } from '../../batch/oils/bare-grams.ts';
-import { parsePortionRange } from '../../quantities/portion.ts';
+import { oilsOfBatch } from '../../batch/oils/lists/bare-grams.ts';
+import { parsePortionRange } from '../../quantities/told/portion.ts';
 import { Refusal } from '../../refusal.ts';
-import { respelt } from '../../text/spelling/respelt.ts';
+import { respelt } from '../../text/spelling/trade/respelt.ts';
 import { isOfWording } from './of-wording.ts';
 import { oilsTold } from './oils-told.ts';
 import { portionTold, sizeTold } from './portion-told.ts';

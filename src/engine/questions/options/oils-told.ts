@@ -1,5 +1,5 @@
-import { oilsOfBatch } from '../../batch/oils/bare-grams.ts';
 import { knownOil } from '../../batch/oils/find-oil.ts';
+import { oilsOfBatch } from '../../batch/oils/lists/bare-grams.ts';
 import { amountText } from '../../quantities/for-readers.ts';
 import { unlessRefused } from '../../refusal.ts';
 import { PRODUCTS } from '../lye/amounts/chat-words.ts';

@@ -1,6 +1,6 @@
 import { parseSize } from '../../batch/batch-size.ts';
 import { unbroken } from '../../over-lines.ts';
-import { parsePortionRange } from '../../quantities/portion.ts';
+import { parsePortionRange } from '../../quantities/told/portion.ts';
 import { withHundreds } from '../../text/amounts/told-beside.ts';
 import { amountsIn } from '../found/amounts.ts';
 import { thingsIn } from '../found/entities.ts';

@@ -1,8 +1,8 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import { unbroken } from '../../over-lines.ts';
 import { figureText, percentText } from '../../quantities/for-readers.ts';
+import { spokenAmounts } from '../../quantities/spoken/spoken-amounts.ts';
 import { shareAt } from '../../text/amounts/shares/share-at.ts';
-import { spokenAmounts } from '../../text/amounts/spoken-amounts.ts';
 import { unaccented } from '../../text/unaccented.ts';
 import { isEveryday, PRODUCTS, TURNS } from '../lye/amounts/chat-words.ts';
 import { SOMETHING } from '../lye/amounts/oils-among-words.ts';

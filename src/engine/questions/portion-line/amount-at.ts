@@ -1,6 +1,6 @@
 import { unbroken } from '../../over-lines.ts';
 import { type Amount, parseAmount } from '../../quantities/amount.ts';
-import { parsePortionRange } from '../../quantities/portion.ts';
+import { parsePortionRange } from '../../quantities/told/portion.ts';
 import { unitOfWord } from '../../quantities/unit-words.ts';
 import { Refusal, unlessRefused } from '../../refusal.ts';
 import { readOnce } from '../../remembered.ts';

@@ -1,4 +1,4 @@
-import { parsePortionRange } from '../../quantities/portion.ts';
+import { parsePortionRange } from '../../quantities/told/portion.ts';
 import { unitOfWord } from '../../quantities/unit-words.ts';
 import { Refusal } from '../../refusal.ts';
 import type { Words } from '../found/words-of.ts';

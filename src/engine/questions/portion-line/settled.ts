@@ -1,6 +1,6 @@
 import type { Portion } from '../../quantities/amount.ts';
 import { figureText } from '../../quantities/for-readers.ts';
-import { parsePortionRange } from '../../quantities/portion.ts';
+import { parsePortionRange } from '../../quantities/told/portion.ts';
 import { foldedColour, isColourWord } from '../../text/colours/folded-colours.ts';
 import type { Item, Product, Quantity } from './item.ts';
 import { isTaken, type PartsTold, partsIn } from './parts.ts';

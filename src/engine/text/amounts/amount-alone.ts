@@ -1,10 +1,10 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import { spaced, unbroken } from '../../over-lines.ts';
+import { hedged, withoutRemark } from '../../quantities/spoken/amount-remarks.ts';
+import { spokenAmounts } from '../../quantities/spoken/spoken-amounts.ts';
 import { unitOfWord } from '../../quantities/unit-words.ts';
 import { deaccented } from '../unaccented.ts';
 import { amountAmongWords } from './amount-among-words.ts';
-import { hedged, withoutRemark } from './amount-remarks.ts';
-import { spokenAmounts } from './spoken-amounts.ts';
 
 /** Words that stand before an amount and change nothing of it: who has it, what it comes to. */
 const BEFORE = new Set(

@@ -1,11 +1,11 @@
 import { unbroken } from '../../over-lines.ts';
 import { plainText } from '../../quantities/number.ts';
+import { hedged } from '../../quantities/spoken/amount-remarks.ts';
+import { spokenAmounts } from '../../quantities/spoken/spoken-amounts.ts';
 import { unitOfWord, unitSize } from '../../quantities/unit-words.ts';
 import { MEASURES } from '../../quantities/units.ts';
-import { hedged } from './amount-remarks.ts';
 import { TOKEN } from './amount-tokens.ts';
 import { isEverydayWord } from './everyday-words.ts';
-import { spokenAmounts } from './spoken-amounts.ts';
 import { isAnyOil, isEachWord, isPieceWord, isVesselWord } from './stop-words.ts';
 
 /** The one amount of a text, in words that the amounts' grammar reads. */

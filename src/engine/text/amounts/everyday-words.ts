@@ -4,7 +4,7 @@ import { spaced } from '../../over-lines.ts';
 import { unitOfWord } from '../../quantities/unit-words.ts';
 import { knowsColour } from '../colours/known-colours.ts';
 import { distance } from '../spelling/edit-distance.ts';
-import { COMMON_WORDS } from '../spelling/trade-words.ts';
+import { COMMON_WORDS } from '../spelling/trade/trade-words.ts';
 import { isEachWord, isPieceWord, isStopWord, isVesselWord, listed, words } from './stop-words.ts';
 
 /** Words that change how much an amount beside them is: parts, manifolds, what is taken away, what it is counted by. */

@@ -1,5 +1,5 @@
 import { unbroken } from '../../over-lines.ts';
-import { spokenAmounts } from './spoken-amounts.ts';
+import { spokenAmounts } from '../../quantities/spoken/spoken-amounts.ts';
 
 const VESSEL = unbroken`
   (?:jug|jar|pot|bowl|bucket|pail|tub|container|beaker|pitcher|cup|mug|glass|bottle|carton|jarra|jarrita|

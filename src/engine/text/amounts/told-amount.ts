@@ -2,16 +2,16 @@ import { knownOil } from '../../batch/oils/find-oil.ts';
 import { unbroken } from '../../over-lines.ts';
 import { amountText } from '../../quantities/for-readers.ts';
 import { plainText } from '../../quantities/number.ts';
+import { hedged } from '../../quantities/spoken/amount-remarks.ts';
+import { spokenAmounts } from '../../quantities/spoken/spoken-amounts.ts';
 import { unitOfWord, unitSize } from '../../quantities/unit-words.ts';
 import { MEASURES } from '../../quantities/units.ts';
 import { LONE_UNIT } from './amount-among-words.ts';
 import { withoutAsides } from './amount-asides.ts';
-import { hedged } from './amount-remarks.ts';
 import { TOKEN } from './amount-tokens.ts';
 import { CORRECTS } from './corrects.ts';
 import { isHarmlessWord, mayChangeAmount } from './everyday-words.ts';
 import { shareAt } from './shares/share-at.ts';
-import { spokenAmounts } from './spoken-amounts.ts';
 import { isAnyOil } from './stop-words.ts';
 import { isOfVessel, restatedIn, type Sized, type Told } from './told-again.ts';
 

@@ -19,13 +19,13 @@ import {
   thingOfHue,
 } from './colour-shades.ts';
 import { corrected, FILLERS, inSingular } from './colour-slips.ts';
-import { COLOUR_WORDS } from './colour-words.ts';
 import {
   FOLDED_WORDS,
   foldedColour as fold,
   isColourWord,
   LONGEST_COLOUR as LONGEST,
 } from './folded-colours.ts';
+import { COLOUR_WORDS } from './words/colour-words.ts';
 
 /** A colour as it was named: what was understood, and whether a slip of the finger was put right for it. */
 export type NamedColour = {

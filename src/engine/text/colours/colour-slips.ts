@@ -1,6 +1,6 @@
 import { spaced } from '../../over-lines.ts';
-import { wordMeant } from '../spelling/respelt.ts';
-import { COMMON_WORDS } from '../spelling/trade-words.ts';
+import { wordMeant } from '../spelling/trade/respelt.ts';
+import { COMMON_WORDS } from '../spelling/trade/trade-words.ts';
 import { wordSpeller } from '../spelling/word-speller.ts';
 import { openNames } from './colour-lists.ts';
 import { FOLDED_WORDS, foldedColour as fold, isColourWord } from './folded-colours.ts';

@@ -1,6 +1,6 @@
 import { MapWhenAsked, SetWhenAsked } from '../../when-asked.ts';
 import { unaccented } from '../unaccented.ts';
-import { COLOUR_OBJECTS, COLOUR_WORDS } from './colour-words.ts';
+import { COLOUR_OBJECTS, COLOUR_WORDS } from './words/colour-words.ts';
 
 /** Longer wishes are stories; cut, so that work stays bounded. */
 export const LONGEST_COLOUR = 200;

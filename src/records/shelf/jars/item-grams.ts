@@ -1,4 +1,4 @@
-import { parseStock } from '../../../engine/quantities/stock.ts';
+import { parseStock } from '../../../engine/quantities/told/stock.ts';
 import type { Measures } from '../../../engine/quantities/units.ts';
 import { findItem } from '../queries.ts';
 import type { Shelf } from '../shelf.ts';

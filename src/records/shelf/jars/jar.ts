@@ -1,7 +1,7 @@
 import type { FoundColour } from '../../../engine/batch/planning/written-plan.ts';
+import { findColourant } from '../../../engine/colourants/asked/find-colourant.ts';
 import { colourantById } from '../../../engine/colourants/catalogue.ts';
 import type { Colourant } from '../../../engine/colourants/colourant.ts';
-import { findColourant } from '../../../engine/colourants/find.ts';
 import { refuseBarredJar } from '../../../engine/hazards/index.ts';
 import type { Amount } from '../../../engine/quantities/amount.ts';
 import type { Measures } from '../../../engine/quantities/units.ts';

@@ -1,4 +1,4 @@
-import type { AdditiveId } from '../../../engine/batch/request.ts';
+import type { AdditiveId } from '../../../engine/batch/additives/additive.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 import { scents } from '../hazards/scents.ts';

@@ -1,4 +1,4 @@
-import type { AdditiveId, LiquidId } from '../../../engine/batch/request.ts';
+import type { AdditiveId, LiquidId } from '../../../engine/batch/additives/additive.ts';
 import { inState } from '../../in-state.ts';
 
 /** What may stand in the place of water, as a recipe names it. */

@@ -1,5 +1,5 @@
+import type { AdditiveId } from '../../../engine/batch/additives/additive.ts';
 import type { PlanWarnings } from '../../../engine/batch/planning/plan-warning.ts';
-import type { AdditiveId } from '../../../engine/batch/request.ts';
 import { spaced } from '../../../engine/over-lines.ts';
 import { capital, midSentence } from '../../../engine/text/capital.ts';
 import { numbersIn } from '../../numbers.ts';

@@ -1,4 +1,4 @@
-import type { AdditiveId, LiquidId } from '../../../engine/batch/request.ts';
+import type { AdditiveId, LiquidId } from '../../../engine/batch/additives/additive.ts';
 import { inState } from '../../in-state.ts';
 
 export const bareLiquids: Readonly<Record<LiquidId, string>> = {

@@ -1,4 +1,4 @@
-import type { AdditiveId } from '../../../engine/batch/request.ts';
+import type { AdditiveId } from '../../../engine/batch/additives/additive.ts';
 import { spaced } from '../../../engine/over-lines.ts';
 import { capital, midSentence } from '../../../engine/text/capital.ts';
 import type * as en from '../../en/batch/liquids.ts';

@@ -1,5 +1,5 @@
+import type { AdditiveId } from '../../../engine/batch/additives/additive.ts';
 import type { PrepSteps } from '../../../engine/batch/planning/prep-step.ts';
-import type { AdditiveId } from '../../../engine/batch/request.ts';
 import { spaced } from '../../../engine/over-lines.ts';
 import { OUNCE_G } from '../../../engine/quantities/units.ts';
 import { capital, midSentence } from '../../../engine/text/capital.ts';

@@ -1,5 +1,5 @@
 import { spaced } from '../../../engine/over-lines.ts';
-import { stockDecimals } from '../../../engine/quantities/stock.ts';
+import { stockDecimals } from '../../../engine/quantities/told/stock.ts';
 import { cut } from '../../../engine/text/cut.ts';
 import { quoted as asValue } from '../../../engine/text/lines/option-line.ts';
 import type { LedgerLine } from '../../../records/shelf/shelf.ts';

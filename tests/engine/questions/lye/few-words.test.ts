@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { parseOils } from '../../../../src/engine/batch/oils/oil-list.ts';
-import { parsePortionRange } from '../../../../src/engine/quantities/portion.ts';
+import { parseOils } from '../../../../src/engine/batch/oils/lists/oil-list.ts';
+import { parsePortionRange } from '../../../../src/engine/quantities/told/portion.ts';
 import { strangeness, tellingStems } from '../../../../src/engine/questions/learned/strange-words.ts';
 import { readLyeQuestion } from '../../../../src/engine/questions/lye/question.ts';
 import { readQuestion } from '../../../../src/engine/questions/read.ts';

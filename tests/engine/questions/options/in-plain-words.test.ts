@@ -1,6 +1,6 @@
 import { fc, test as property } from '@fast-check/vitest';
 import { describe, expect, test } from 'vitest';
-import { oilsOfBatch } from '../../../../src/engine/batch/oils/bare-grams.ts';
+import { oilsOfBatch } from '../../../../src/engine/batch/oils/lists/bare-grams.ts';
 import { inPlainWords } from '../../../../src/engine/questions/options/in-plain-words.ts';
 import { portionsIn } from '../portions-in.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { parsePortionRange } from '../../../../src/engine/quantities/portion.ts';
+import { parsePortionRange } from '../../../../src/engine/quantities/told/portion.ts';
 import { readQuestion } from '../../../../src/engine/questions/read.ts';
 import { portionsIn } from '../portions-in.ts';
 

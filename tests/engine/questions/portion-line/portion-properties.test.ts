@@ -1,6 +1,6 @@
 import { fc, test as property } from '@fast-check/vitest';
 import { describe, expect } from 'vitest';
-import { parsePortionRange } from '../../../../src/engine/quantities/portion.ts';
+import { parsePortionRange } from '../../../../src/engine/quantities/told/portion.ts';
 import { portionsIn } from '../portions-in.ts';
 
 /* Whatever stands around the figures: their product, share or the last of them, or a question; never another number. */

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { parseOils } from '../../../../src/engine/batch/oils/oil-list.ts';
+import { parseOils } from '../../../../src/engine/batch/oils/lists/oil-list.ts';
 import { parsePremix } from '../../../../src/engine/dosing/parse-premix.ts';
-import { parsePortion } from '../../../../src/engine/quantities/portion.ts';
+import { parsePortion } from '../../../../src/engine/quantities/told/portion.ts';
 import { chatSpelt } from '../../../../src/engine/text/spelling/chat-spelling.ts';
 
 /** From memory, as makers write on phones in either language. */

@@ -2,8 +2,8 @@ import { expect, test } from 'vitest';
 import { knownOil } from '../../../../src/engine/batch/oils/find-oil.ts';
 import { colourantsMeant } from '../../../../src/engine/colourants/find.ts';
 import { readQuestion } from '../../../../src/engine/questions/read.ts';
-import { respelt } from '../../../../src/engine/text/spelling/respelt.ts';
-import { TRADE_WORDS } from '../../../../src/engine/text/spelling/trade-words.ts';
+import { respelt } from '../../../../src/engine/text/spelling/trade/respelt.ts';
+import { TRADE_WORDS } from '../../../../src/engine/text/spelling/trade/trade-words.ts';
 import { englishWords, spanishWords } from './common-lists.ts';
 
 /** So many of each language: SCOWL's size 10 is not ranked, so they are taken evenly over the alphabet. */

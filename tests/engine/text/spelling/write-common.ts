@@ -5,7 +5,7 @@
  * word of the trade that they would be taken for a slip of it. Sources in NOTICE.md.
  */
 import { writeFileSync } from 'node:fs';
-import { TRADE_WORDS } from '../../../../src/engine/text/spelling/trade-words.ts';
+import { TRADE_WORDS } from '../../../../src/engine/text/spelling/trade/trade-words.ts';
 import { wordSpeller } from '../../../../src/engine/text/spelling/word-speller.ts';
 import { englishWords, spanishWords } from './common-lists.ts';
 
@@ -26,7 +26,7 @@ for (let at = 0; at < words.length; at += 16) rows.push(words.slice(at, at + 16)
 const source =
   'English: SCOWL sizes 10 to 35, (c) 2000-2019 Kevin Atkinson. Spanish: Wiktionary, frequency list by Matthias Buchmeier, CC BY-SA. See NOTICE.md';
 writeFileSync(
-  new URL('../../../../src/engine/text/spelling/common-words.json', import.meta.url),
+  new URL('../../../../src/engine/text/spelling/trade/common-words.json', import.meta.url),
   `${JSON.stringify({ source, words: rows }, undefined, 2)}\n`,
 );
 console.info(`${commonest.length} of the commonest, ${near.length} near ones, ${words.length} in all`);

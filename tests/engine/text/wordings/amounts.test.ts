@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { parsePortionRange } from '../../../../src/engine/quantities/portion.ts';
+import { parsePortionRange } from '../../../../src/engine/quantities/told/portion.ts';
 import { Refusal } from '../../../../src/engine/refusal.ts';
 import type { TextSet } from '../../../sets/text-set.ts';
 import { wrongAmount } from '../../../sets/wrong-amount.ts';

@@ -1,5 +1,5 @@
 import { knownOil } from '../../../batch/oils/find-oil.ts';
-import { readOils } from '../../../batch/oils/oil-list.ts';
+import { readOils } from '../../../batch/oils/lists/oil-list.ts';
 import { unbroken } from '../../../over-lines.ts';
 import { figureText } from '../../../quantities/for-readers.ts';
 import { unlessRefused } from '../../../refusal.ts';

@@ -3,7 +3,7 @@ import { spaced, unbroken } from '../../../over-lines.ts';
 import { rememberedWord } from '../../../remembered.ts';
 import { foldedWords } from '../../../text/fold.ts';
 import { slipCost } from '../../../text/spelling/slip-cost.ts';
-import { COMMON_WORDS } from '../../../text/spelling/trade-words.ts';
+import { COMMON_WORDS } from '../../../text/spelling/trade/trade-words.ts';
 import { DIALECT } from '../../dialect.ts';
 import { isIdleWord } from './oils.ts';
 import likeOils from './words-like-oils.json' with { type: 'json' };

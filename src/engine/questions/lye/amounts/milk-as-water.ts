@@ -1,5 +1,5 @@
 import { additiveById, knownAdditive } from '../../../batch/additives/additives.ts';
-import { parseOils } from '../../../batch/oils/oil-list.ts';
+import { parseOils } from '../../../batch/oils/lists/oil-list.ts';
 import { figureText } from '../../../quantities/for-readers.ts';
 import { unlessRefused } from '../../../refusal.ts';
 import type { LyeQuestion } from '../question.ts';

@@ -1,5 +1,5 @@
 import { findOil, knownOil, namesOf } from '../../../batch/oils/find-oil.ts';
-import { parseOils } from '../../../batch/oils/oil-list.ts';
+import { parseOils } from '../../../batch/oils/lists/oil-list.ts';
 import { unbroken } from '../../../over-lines.ts';
 import { Refusal } from '../../../refusal.ts';
 import { trimmed } from './oils.ts';

@@ -1,4 +1,4 @@
-import { readOils } from '../../../batch/oils/oil-list.ts';
+import { readOils } from '../../../batch/oils/lists/oil-list.ts';
 import { spaced, unbroken } from '../../../over-lines.ts';
 import { Refusal, refuse } from '../../../refusal.ts';
 import { COUNT, UNIT } from './words.ts';

@@ -1,9 +1,9 @@
 import { knownOil } from '../../../batch/oils/find-oil.ts';
 import { unbroken } from '../../../over-lines.ts';
 import { figureText } from '../../../quantities/for-readers.ts';
+import { spokenAmounts } from '../../../quantities/spoken/spoken-amounts.ts';
 import { OUNCE_G, POUND_G } from '../../../quantities/units.ts';
 import { readOnce } from '../../../remembered.ts';
-import { spokenAmounts } from '../../../text/amounts/spoken-amounts.ts';
 import { deaccented } from '../../../text/unaccented.ts';
 
 export const LYE = unbroken`

@@ -2,7 +2,7 @@ import { additiveTotals, parseAdditives, weighAdditives } from '../../../batch/a
 import { hydroxideDemand, hydroxideIn, superfatPercent } from '../../../batch/lye/lye.ts';
 import { parseWater, waterGrams } from '../../../batch/lye/water.ts';
 import { OILS } from '../../../batch/oils/index.ts';
-import { parseOils } from '../../../batch/oils/oil-list.ts';
+import { parseOils } from '../../../batch/oils/lists/oil-list.ts';
 import type { Band } from '../../../origin.ts';
 import { refuse } from '../../../refusal.ts';
 

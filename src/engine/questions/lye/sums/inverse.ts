@@ -1,5 +1,5 @@
 import { hydroxideDemand, hydroxideIn } from '../../../batch/lye/lye.ts';
-import { parseOils } from '../../../batch/oils/oil-list.ts';
+import { parseOils } from '../../../batch/oils/lists/oil-list.ts';
 import type { Names } from '../../../language.ts';
 import type { Band } from '../../../origin.ts';
 import { unbroken } from '../../../over-lines.ts';

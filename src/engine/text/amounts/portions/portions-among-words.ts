@@ -1,10 +1,10 @@
 import { unbroken } from '../../../over-lines.ts';
 import { plainText } from '../../../quantities/number.ts';
+import { spokenAmounts } from '../../../quantities/spoken/spoken-amounts.ts';
 import { knowsColour } from '../../colours/known-colours.ts';
-import { respelt } from '../../spelling/respelt.ts';
+import { respelt } from '../../spelling/trade/respelt.ts';
 import { deaccented } from '../../unaccented.ts';
 import { percent, shareAt } from '../shares/share-at.ts';
-import { spokenAmounts } from '../spoken-amounts.ts';
 import { coloursIn, evenly, placed, placedByClause, resting, stacked } from './portion-places.ts';
 import { type Token, tokensOf } from './portion-tokens.ts';
 

@@ -1,8 +1,8 @@
 import { colourantsMeant } from '../../../colourants/find.ts';
 import { unbroken } from '../../../over-lines.ts';
 import { plainText } from '../../../quantities/number.ts';
+import { spokenAmounts } from '../../../quantities/spoken/spoken-amounts.ts';
 import { isEverydayWord, isHarmlessWord } from '../everyday-words.ts';
-import { spokenAmounts } from '../spoken-amounts.ts';
 import { isStopWord } from '../stop-words.ts';
 
 const LONGEST_NAME = 4;

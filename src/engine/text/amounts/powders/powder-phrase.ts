@@ -2,11 +2,11 @@ import { colourantsNamed } from '../../../colourants/find.ts';
 import { unbroken } from '../../../over-lines.ts';
 import { type Amount, parseAmount } from '../../../quantities/amount.ts';
 import { plainText } from '../../../quantities/number.ts';
+import { amountPhrase } from '../../../quantities/spoken/amount-phrases.ts';
+import { spokenAmounts } from '../../../quantities/spoken/spoken-amounts.ts';
 import { POUND_G } from '../../../quantities/units.ts';
 import { Refusal, refuse, unlessRefused } from '../../../refusal.ts';
 import { cut } from '../../cut.ts';
-import { amountPhrase } from '../amount-phrases.ts';
-import { spokenAmounts } from '../spoken-amounts.ts';
 import { colourantAmongWords, isChangedBeside, NO_MORE, powderFromFigure } from './powder-among-words.ts';
 import { powderSaid } from './powder-said.ts';
 

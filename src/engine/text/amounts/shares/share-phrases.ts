@@ -1,12 +1,12 @@
 import { unbroken } from '../../../over-lines.ts';
 import { plainText } from '../../../quantities/number.ts';
+import { spokenAmounts } from '../../../quantities/spoken/spoken-amounts.ts';
 import { knowsColour } from '../../colours/known-colours.ts';
 import { namesIn, percentsMarked, ratioIn } from '../../names/listed-names.ts';
 import { layersIn } from '../layers/layer-phrases.ts';
 import { layersSaid } from '../layers/layers-said.ts';
 import { layersInOrder, ratioOfNames } from '../layers/told-in-order.ts';
 import { isPlainDivision, portionsAmongWords } from '../portions/portions-among-words.ts';
-import { spokenAmounts } from '../spoken-amounts.ts';
 import { AMOUNT, bare, percent, shareAt } from './share-at.ts';
 import { listedShares } from './share-lists.ts';
 import { tidiedShares, wordedShares } from './share-wordings.ts';

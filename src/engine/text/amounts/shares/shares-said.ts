@@ -1,6 +1,6 @@
 import { unbroken } from '../../../over-lines.ts';
+import { spokenAmounts } from '../../../quantities/spoken/spoken-amounts.ts';
 import { knowsColour } from '../../colours/known-colours.ts';
-import { spokenAmounts } from '../spoken-amounts.ts';
 import { bare, percent, shareAt } from './share-at.ts';
 
 const LONGEST = 200;

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { parseOils } from '../../../../../src/engine/batch/oils/oil-list.ts';
+import { parseOils } from '../../../../../src/engine/batch/oils/lists/oil-list.ts';
 import { amountsFirst } from '../../../../../src/engine/questions/lye/amounts/amounts-first.ts';
 import { plainWords } from '../../../../../src/engine/questions/lye/amounts/words.ts';
 import { readLyeQuestion } from '../../../../../src/engine/questions/lye/question.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { parseOils } from '../../../../../src/engine/batch/oils/oil-list.ts';
+import { parseOils } from '../../../../../src/engine/batch/oils/lists/oil-list.ts';
 import { gramsOf } from '../../../../../src/engine/questions/lye/amounts/words.ts';
 import { isPlainRecipe } from '../../../../../src/engine/questions/lye/recipe-line/plain-recipe.ts';
 import { scaledIn } from '../../../../../src/engine/questions/lye/sums/scaled.ts';

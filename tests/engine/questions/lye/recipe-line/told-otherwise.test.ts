@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { parseOils } from '../../../../../src/engine/batch/oils/oil-list.ts';
+import { parseOils } from '../../../../../src/engine/batch/oils/lists/oil-list.ts';
 import { gramsOf } from '../../../../../src/engine/questions/lye/amounts/words.ts';
 import { isAskedBack, readInChat } from '../../read-in-chat.ts';
 

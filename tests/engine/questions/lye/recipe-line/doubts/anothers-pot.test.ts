@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { parseOils } from '../../../../../../src/engine/batch/oils/oil-list.ts';
+import { parseOils } from '../../../../../../src/engine/batch/oils/lists/oil-list.ts';
 import { Refusal } from '../../../../../../src/engine/refusal.ts';
 import * as english from '../../../../../../src/words/en/index.ts';
 import * as spanish from '../../../../../../src/words/es/index.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { knownOil } from '../../../../../../src/engine/batch/oils/find-oil.ts';
-import { parseOils } from '../../../../../../src/engine/batch/oils/oil-list.ts';
+import { parseOils } from '../../../../../../src/engine/batch/oils/lists/oil-list.ts';
 import { gramsOf } from '../../../../../../src/engine/questions/lye/amounts/words.ts';
 import { Refusal } from '../../../../../../src/engine/refusal.ts';
 import * as english from '../../../../../../src/words/en/index.ts';
