@@ -3,8 +3,8 @@ import { callsForFirstAid } from '../../src/conversation/first-aid/call-for-help
 import type { Reply } from '../../src/conversation/reply.ts';
 import { withSpokenOf } from '../../src/engine/hazards/index.ts';
 import { pastAside } from '../../src/engine/questions/fields/small-talk.ts';
-import { withOwnJars } from '../../src/engine/questions/found/own-jars.ts';
-import { spokenOfIn } from '../../src/engine/questions/leaning/things.ts';
+import { withOwnJars } from '../../src/engine/questions/found/jars/own-jars.ts';
+import { spokenOfIn } from '../../src/engine/questions/leaning/subject/things.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { whenAsked } from '../../src/engine/when-asked.ts';
 import { whiffCautions } from '../../src/presenting/whiff.ts';

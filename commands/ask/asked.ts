@@ -1,7 +1,7 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Attachment } from '../../src/conversation/question.ts';
 import type { Block } from '../../src/conversation/reply.ts';
-import type { Questioned } from '../../src/engine/questions/found/own-jars.ts';
+import type { Questioned } from '../../src/engine/questions/found/jars/own-jars.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
 import type { LyeReading } from './lye/lye-found.ts';
 import type { AskReply } from './understood.ts';

@@ -1,9 +1,9 @@
 import type { Context } from '../../src/conversation/context.ts';
 import { askedPart } from '../../src/engine/questions/asking/asked-part.ts';
-import type { Questioned } from '../../src/engine/questions/found/own-jars.ts';
-import { withSharedHead } from '../../src/engine/questions/found/shared-head.ts';
+import { staysOut } from '../../src/engine/questions/found/asked/stays-out.ts';
+import type { Questioned } from '../../src/engine/questions/found/jars/own-jars.ts';
+import { withSharedHead } from '../../src/engine/questions/found/names/shared-head.ts';
 import { withSlipsRight } from '../../src/engine/questions/found/slips-right.ts';
-import { staysOut } from '../../src/engine/questions/found/stays-out.ts';
 import { withItsAcid } from '../../src/engine/questions/jobs/acid-beside.ts';
 import { inOrder } from '../../src/engine/questions/lye/amounts/amounts-first.ts';
 import { type QuestionRead, type Reading, readQuestion } from '../../src/engine/questions/read.ts';

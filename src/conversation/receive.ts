@@ -1,5 +1,5 @@
 import { withSpokenOf } from '../engine/hazards/index.ts';
-import { spokenOfIn } from '../engine/questions/leaning/things.ts';
+import { spokenOfIn } from '../engine/questions/leaning/subject/things.ts';
 import { Refusal, refuse } from '../engine/refusal.ts';
 import { refusalOf, StoreFailure } from '../records/failure.ts';
 import { dropNotices, type Notice, noticesFor } from '../records/notices.ts';

@@ -1,6 +1,6 @@
 import type { Context } from '../../../src/conversation/context.ts';
 import { colourantsMeant } from '../../../src/engine/colourants/find.ts';
-import { survivalAsked } from '../../../src/engine/questions/found/survives.ts';
+import { survivalAsked } from '../../../src/engine/questions/found/asked/survives.ts';
 import type { QuestionRead } from '../../../src/engine/questions/read.ts';
 import { answerTo } from '../../../src/engine/questions/technique/answer-to.ts';
 import type { AskReply } from '../understood.ts';

@@ -5,7 +5,7 @@ import type { Dose } from '../../../src/engine/dosing/request.ts';
 import { byLanguage } from '../../../src/engine/language.ts';
 import { parsePortion } from '../../../src/engine/quantities/told/portion.ts';
 import type { Measures } from '../../../src/engine/quantities/units.ts';
-import { jarsMeantIn } from '../../../src/engine/questions/found/jars-meant.ts';
+import { jarsMeantIn } from '../../../src/engine/questions/found/jars/jars-meant.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import { learntNote } from '../../../src/presenting/colour/learnt-strength.ts';
 import { nameOf, rough, spoonsOf } from '../../../src/presenting/dose.ts';

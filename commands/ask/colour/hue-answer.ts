@@ -1,7 +1,7 @@
 import type { Context } from '../../../src/conversation/context.ts';
 import { lineOf } from '../../../src/conversation/typed/line-of.ts';
 import { isNamedElsewhere } from '../../../src/engine/questions/fields/other-field.ts';
-import { type HueAsked, hueAsked } from '../../../src/engine/questions/found/hue-asked.ts';
+import { type HueAsked, hueAsked } from '../../../src/engine/questions/found/asked/hue-asked.ts';
 import type { QuestionRead } from '../../../src/engine/questions/read.ts';
 import { nameOf } from '../../../src/presenting/dose.ts';
 import type { Answerer } from '../asked.ts';

@@ -1,6 +1,6 @@
 import type { Context } from '../../../src/conversation/context.ts';
 import { isNamedElsewhere, isSurelyElsewhere } from '../../../src/engine/questions/fields/other-field.ts';
-import { scentsAsked } from '../../../src/engine/questions/found/scent-asked.ts';
+import { scentsAsked } from '../../../src/engine/questions/found/asked/scent-asked.ts';
 import type { QuestionRead } from '../../../src/engine/questions/read.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import { plainReply } from '../../../src/presenting/plain-reply.ts';

@@ -1,7 +1,7 @@
 import type { Context } from '../../../src/conversation/context.ts';
 import { lineOf } from '../../../src/conversation/typed/line-of.ts';
 import type { Facts } from '../../../src/engine/questions/found/facts.ts';
-import { jarsTold } from '../../../src/engine/questions/found/jars-told.ts';
+import { jarsTold } from '../../../src/engine/questions/found/jars/jars-told.ts';
 import type { Answerer } from '../asked.ts';
 import { askFollowUps } from '../follow-ups.ts';
 import { keepLines } from '../kept-lines.ts';

@@ -1,6 +1,6 @@
 import type { Context } from '../../../src/conversation/context.ts';
 import { textsOf } from '../../../src/conversation/question.ts';
-import { survivalAsked } from '../../../src/engine/questions/found/survives.ts';
+import { survivalAsked } from '../../../src/engine/questions/found/asked/survives.ts';
 import type { QuestionRead } from '../../../src/engine/questions/read.ts';
 import { PLANT_CLASS_ORIGINS } from '../../../src/engine/stability/plant-classes.ts';
 import type { Answerer, NearLye } from '../asked.ts';

@@ -6,7 +6,7 @@ import {
   onlyTells,
   tellsWhatItBecame,
 } from '../../../src/engine/questions/leaning/behind/said-since.ts';
-import { thingOf } from '../../../src/engine/questions/leaning/things.ts';
+import { thingOf } from '../../../src/engine/questions/leaning/subject/things.ts';
 import { lyeAskedIn } from '../../../src/engine/questions/lye/question.ts';
 import type { Answerer, Turn } from '../asked.ts';
 import { ranCommand } from '../reading/ran-command.ts';

@@ -5,7 +5,7 @@ import {
   sameLyeMatter,
   techniqueInContext,
 } from '../../../src/engine/questions/leaning/in-context.ts';
-import { isStillHurt } from '../../../src/engine/questions/leaning/points-back.ts';
+import { isStillHurt } from '../../../src/engine/questions/leaning/subject/points-back.ts';
 import { lyeAskedIn } from '../../../src/engine/questions/lye/question.ts';
 import { tellsOfHurt } from '../../../src/engine/questions/lye/topics/nearest/hurt.ts';
 import { lyeTopicIn } from '../../../src/engine/questions/lye/topics/topics.ts';

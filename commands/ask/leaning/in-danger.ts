@@ -6,7 +6,7 @@ import { isOfSoundSoap } from '../../../src/engine/questions/leaning/danger/dang
 import { asksToGoOn } from '../../../src/engine/questions/leaning/danger/go-on.ts';
 import { asksWhetherLye, objects } from '../../../src/engine/questions/leaning/danger/objects.ts';
 import { type AskedInDanger, askedInDanger } from '../../../src/engine/questions/leaning/danger/turns.ts';
-import { isStillHurt } from '../../../src/engine/questions/leaning/points-back.ts';
+import { isStillHurt } from '../../../src/engine/questions/leaning/subject/points-back.ts';
 import { lyeAskedIn } from '../../../src/engine/questions/lye/question.ts';
 import { unaccented } from '../../../src/engine/text/unaccented.ts';
 import type { Answerer, Turn } from '../asked.ts';

@@ -7,10 +7,10 @@ import {
   namesOilOrFigure,
   saysOtherwise,
 } from '../../../src/engine/questions/leaning/behind/names-another.ts';
-import { pointsBack } from '../../../src/engine/questions/leaning/points-back.ts';
 import { namesOilOf } from '../../../src/engine/questions/leaning/recipes/recipe.ts';
-import { colourantOf } from '../../../src/engine/questions/leaning/subject.ts';
-import { thingOf } from '../../../src/engine/questions/leaning/things.ts';
+import { pointsBack } from '../../../src/engine/questions/leaning/subject/points-back.ts';
+import { colourantOf } from '../../../src/engine/questions/leaning/subject/subject.ts';
+import { thingOf } from '../../../src/engine/questions/leaning/subject/things.ts';
 import { colourWordIn } from '../../../src/engine/text/colours/colour-words-in.ts';
 import { cut } from '../../../src/engine/text/cut.ts';
 import { wordCount } from '../../../src/engine/text/word-count.ts';

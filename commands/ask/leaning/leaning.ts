@@ -2,13 +2,12 @@ import type { Context } from '../../../src/conversation/context.ts';
 import { firstAidReply } from '../../../src/conversation/first-aid/first-aid.ts';
 import type { Block } from '../../../src/conversation/reply.ts';
 import type { EmergencyId } from '../../../src/engine/hazards/index.ts';
-import type { Questioned } from '../../../src/engine/questions/found/own-jars.ts';
+import type { Questioned } from '../../../src/engine/questions/found/jars/own-jars.ts';
 import { type Before, isOfLye } from '../../../src/engine/questions/leaning/before.ts';
 import { namesItsOwn } from '../../../src/engine/questions/leaning/in-context.ts';
 import { FOR_ALL } from '../../../src/engine/questions/leaning/lacks.ts';
 import { leanOf } from '../../../src/engine/questions/leaning/lean.ts';
 import type { Lack, Lean } from '../../../src/engine/questions/leaning/lean-kinds.ts';
-import { openedTurn } from '../../../src/engine/questions/leaning/plain.ts';
 import {
   asksForAcid,
   hasMetMetal,
@@ -18,9 +17,10 @@ import {
   isOnSurfaceToo,
   isSkinStillHurt,
   isStillHurt,
-} from '../../../src/engine/questions/leaning/points-back.ts';
-import type { Slots } from '../../../src/engine/questions/leaning/slots.ts';
-import { fineTurn, languageTurn } from '../../../src/engine/questions/leaning/turns.ts';
+} from '../../../src/engine/questions/leaning/subject/points-back.ts';
+import { openedTurn } from '../../../src/engine/questions/leaning/turn/plain.ts';
+import type { Slots } from '../../../src/engine/questions/leaning/turn/slots.ts';
+import { fineTurn, languageTurn } from '../../../src/engine/questions/leaning/turn/turns.ts';
 import { capital } from '../../../src/engine/text/capital.ts';
 import { plainReply } from '../../../src/presenting/plain-reply.ts';
 import { preferencesOf } from '../../../src/records/preferences.ts';

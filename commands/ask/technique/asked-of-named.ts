@@ -1,5 +1,5 @@
 import type { Context } from '../../../src/conversation/context.ts';
-import { askedOfNamed } from '../../../src/engine/questions/found/asked-of-named.ts';
+import { askedOfNamed } from '../../../src/engine/questions/found/asked/asked-of-named.ts';
 import type { QuestionRead } from '../../../src/engine/questions/read.ts';
 import type { Answerer } from '../asked.ts';
 import { leanedRun } from '../leaning/leaned-run.ts';

@@ -1,6 +1,6 @@
 import type { Context } from '../../../src/conversation/context.ts';
 import type { Caution } from '../../../src/conversation/reply.ts';
-import { nearestPart } from '../../../src/engine/questions/leaning/nearest-part.ts';
+import { nearestPart } from '../../../src/engine/questions/leaning/parts/nearest-part.ts';
 import { type AnswerTo, answerTo } from '../../../src/engine/questions/technique/answer-to.ts';
 import {
   type Technique,

@@ -1,9 +1,9 @@
 import type { Context } from '../../../src/conversation/context.ts';
 import { lineOf } from '../../../src/conversation/typed/line-of.ts';
 import { LYE_WORDS } from '../../../src/engine/questions/fields/soap-words.ts';
-import { asksItsColour } from '../../../src/engine/questions/found/asks-its-colour.ts';
-import { isBarredScent } from '../../../src/engine/questions/found/scent-asked.ts';
-import { staysOut } from '../../../src/engine/questions/found/stays-out.ts';
+import { asksItsColour } from '../../../src/engine/questions/found/asked/asks-its-colour.ts';
+import { isBarredScent } from '../../../src/engine/questions/found/asked/scent-asked.ts';
+import { staysOut } from '../../../src/engine/questions/found/asked/stays-out.ts';
 import { lyeAskedIn } from '../../../src/engine/questions/lye/question.ts';
 import { askedTopicIn } from '../../../src/engine/questions/lye/topics/asked/read.ts';
 import { tellsOfHurt } from '../../../src/engine/questions/lye/topics/nearest/hurt.ts';

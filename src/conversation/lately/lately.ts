@@ -2,7 +2,7 @@ import { OUR_WORDS } from '../../engine/questions/fields/soap-words.ts';
 import { asOneText, type Before, isOfLye, type Talk } from '../../engine/questions/leaning/before.ts';
 import { dangerAfter } from '../../engine/questions/leaning/danger/danger.ts';
 import { mayChangeRecipe } from '../../engine/questions/leaning/recipes/recipe.ts';
-import { subjectAfter } from '../../engine/questions/leaning/subject.ts';
+import { subjectAfter } from '../../engine/questions/leaning/subject/subject.ts';
 import { unaccented } from '../../engine/text/unaccented.ts';
 import { wordCount } from '../../engine/text/word-count.ts';
 import type { Origin } from '../question.ts';

@@ -1,6 +1,6 @@
 import { clearLanguageOf } from '../../engine/hazards/index.ts';
 import type { Language } from '../../engine/language.ts';
-import { languageTurn } from '../../engine/questions/leaning/turns.ts';
+import { languageTurn } from '../../engine/questions/leaning/turn/turns.ts';
 import { languageOfQuestion } from '../../engine/questions/question-language.ts';
 import { cut } from '../../engine/text/cut.ts';
 import type { Question } from '../question.ts';

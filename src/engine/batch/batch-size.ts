@@ -1,8 +1,9 @@
 import { unbroken } from '../over-lines.ts';
 import { type Amount, parseAmount } from '../quantities/amount.ts';
 import { plainText } from '../quantities/number.ts';
-import { amountPhrase, piecesOf } from '../quantities/spoken/amount-phrases.ts';
+import { amountPhrase } from '../quantities/spoken/amount-phrases.ts';
 import { unframed } from '../quantities/spoken/amount-remarks.ts';
+import { piecesOf } from '../quantities/spoken/pieces.ts';
 import { spokenAmounts } from '../quantities/spoken/spoken-amounts.ts';
 import { Refusal, refuse } from '../refusal.ts';
 import { leadingAmount } from '../text/amounts/leading-amount.ts';

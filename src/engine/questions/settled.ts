@@ -2,7 +2,7 @@ import { STRENGTH_WORDS } from '../quantities/strength.ts';
 import { unitOfWord } from '../quantities/unit-words.ts';
 import { foldedColour, isColourWord } from '../text/colours/folded-colours.ts';
 import { isOil } from './found/amounts.ts';
-import type { NamedThing } from './found/entities.ts';
+import type { NamedThing } from './found/names/named-thing.ts';
 import type { Words } from './found/words-of.ts';
 
 /** Words of the questions themselves, which a slip may be meant for too. */

@@ -8,7 +8,7 @@ import { readAsked } from '../../../commands/ask/read-asked.ts';
 import { answeredOfBatter, BATTER_ANSWERERS } from '../../../commands/ask/technique/technique.ts';
 import { contextOf } from '../../../src/conversation/answering/context-of.ts';
 import type { Context } from '../../../src/conversation/context.ts';
-import { withOwnJars } from '../../../src/engine/questions/found/own-jars.ts';
+import { withOwnJars } from '../../../src/engine/questions/found/jars/own-jars.ts';
 import { openTalk, type Talk } from '../../talks/talking.ts';
 
 /* Who answers a plain question, in which order: our own table, as DEVELOPERS.md tells it. */

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { amountsIn } from '../../../src/engine/questions/found/amounts.ts';
-import { thingsIn } from '../../../src/engine/questions/found/entities.ts';
 import { factsOf } from '../../../src/engine/questions/found/facts.ts';
+import { thingsIn } from '../../../src/engine/questions/found/names/entities.ts';
 import { type Words, wordsOf } from '../../../src/engine/questions/found/words-of.ts';
 import { CLASSES, type Class } from '../../../src/engine/questions/learned/classes.ts';
 import { type Found, featuresOf, saidIn } from '../../../src/engine/questions/learned/features.ts';

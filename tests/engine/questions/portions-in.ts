@@ -1,5 +1,5 @@
 import { amountsIn } from '../../../src/engine/questions/found/amounts.ts';
-import { thingsIn } from '../../../src/engine/questions/found/entities.ts';
+import { thingsIn } from '../../../src/engine/questions/found/names/entities.ts';
 import { wordsOf } from '../../../src/engine/questions/found/words-of.ts';
 import { readPortions } from '../../../src/engine/questions/portion-line/portion-line.ts';
 import { settled } from '../../../src/engine/questions/settled.ts';

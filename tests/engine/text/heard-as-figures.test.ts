@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { parseOils } from '../../../src/engine/batch/oils/lists/oil-list.ts';
 import { spokenAmounts } from '../../../src/engine/quantities/spoken/spoken-amounts.ts';
 import { outsideField } from '../../../src/engine/questions/fields/scope.ts';
-import { strengthIn } from '../../../src/engine/questions/found/strength-in.ts';
+import { strengthIn } from '../../../src/engine/questions/found/strength/strength-in.ts';
 import { wordsOf } from '../../../src/engine/questions/found/words-of.ts';
 import { colourNamed } from '../../../src/engine/text/colours/colour-name.ts';
 

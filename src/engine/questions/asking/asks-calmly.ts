@@ -1,7 +1,7 @@
 import { readEmergencies } from '../../hazards/index.ts';
 import { unbroken } from '../../over-lines.ts';
 import { unaccented } from '../../text/unaccented.ts';
-import { thingsIn } from '../found/entities.ts';
+import { thingsIn } from '../found/names/entities.ts';
 import { wordsOf } from '../found/words-of.ts';
 import { tellsOfHarm } from '../lye/recipe-line/plain-recipe.ts';
 import { asksForOrder } from '../lye/topics/asked-generally.ts';

@@ -4,8 +4,8 @@ import { foldedColour, isColourWord } from '../../text/colours/folded-colours.ts
 import { type Outside, outsideField } from '../fields/scope.ts';
 import { LYE_WORDS, OUR_WORDS, SOAP_WORDS } from '../fields/soap-words.ts';
 import { amountsIn, isOil } from '../found/amounts.ts';
-import { thingsIn } from '../found/entities.ts';
-import { strengthIn } from '../found/strength-in.ts';
+import { thingsIn } from '../found/names/entities.ts';
+import { strengthIn } from '../found/strength/strength-in.ts';
 import { wordsOf } from '../found/words-of.ts';
 import { isOfCraft, topicsIn } from '../learned/topics.ts';
 import { tellsOfHurt } from '../lye/topics/nearest/hurt.ts';

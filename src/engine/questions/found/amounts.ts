@@ -12,7 +12,7 @@ import {
   readAt,
   SPOONS,
 } from '../portion-line/amount-at.ts';
-import type { NamedThing } from './entities.ts';
+import type { NamedThing } from './names/named-thing.ts';
 import type { Words } from './words-of.ts';
 
 /** An amount told in a question, in words that the options' grammars read. */

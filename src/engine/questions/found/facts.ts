@@ -7,11 +7,11 @@ import { readPortions } from '../portion-line/portion-line.ts';
 import type { Reckoned } from '../portion-line/settled.ts';
 import type { ToldAmount } from './amounts.ts';
 import { carrierIn } from './carrier-told.ts';
-import type { NamedThing } from './entities.ts';
+import type { NamedThing } from './names/named-thing.ts';
 import { oilsIn } from './oils-in.ts';
-import { strengthIn } from './strength-in.ts';
+import { strengthIn } from './strength/strength-in.ts';
+import { whiteBeside } from './strength/white-beside.ts';
 import { type Target, targetIn } from './target-in.ts';
-import { whiteBeside } from './white-beside.ts';
 import type { Words } from './words-of.ts';
 
 /** What a question tells, each part in words that the options' grammars read; what it does not tell is undefined. */

@@ -1,8 +1,9 @@
 import type { Found } from '../learned/features.ts';
 import { settled } from '../settled.ts';
 import { amountsIn } from './amounts.ts';
-import { type NamedThing, thingsIn } from './entities.ts';
 import { factsOf } from './facts.ts';
+import { thingsIn } from './names/entities.ts';
+import type { NamedThing } from './names/named-thing.ts';
 import { type Words, wordsOf } from './words-of.ts';
 
 /** A text's words, slips put right, and what is named and told in them. */

@@ -2,7 +2,7 @@ import { unbroken } from '../../over-lines.ts';
 import { openNames } from '../../text/colours/colour-lists.ts';
 import { colourNamed } from '../../text/colours/colour-name.ts';
 import { FOLDED_WORDS, foldedColour, isColourWord } from '../../text/colours/folded-colours.ts';
-import type { NamedThing } from './entities.ts';
+import type { NamedThing } from './names/named-thing.ts';
 import type { Words } from './words-of.ts';
 
 /** A wished colour: as it was typed, and what was understood. */

@@ -8,7 +8,7 @@ import { figuresHeard } from '../../text/spelling/chat-spelling.ts';
 import { slipsAmong } from '../../text/spelling/trade/respelt.ts';
 import { unaccented } from '../../text/unaccented.ts';
 import { DIALECT } from '../dialect.ts';
-import { kitchenColoursNamed } from './kitchen-colours.ts';
+import { kitchenColoursNamed } from './names/kitchen-colours.ts';
 
 /** A correction of a slip of the finger. */
 export type Correction = {

@@ -2,9 +2,9 @@ import { unbroken } from '../../over-lines.ts';
 import { plantNamed } from '../../stability/plant-classes.ts';
 import { colourNamed } from '../../text/colours/colour-name.ts';
 import { foldedColour, isColourWord } from '../../text/colours/folded-colours.ts';
-import type { NamedThing } from '../found/entities.ts';
-import { kindAlone } from '../found/kind-alone.ts';
-import { plantAsked } from '../found/plant-asked.ts';
+import { plantAsked } from '../found/asked/plant-asked.ts';
+import { kindAlone } from '../found/names/kind-alone.ts';
+import type { NamedThing } from '../found/names/named-thing.ts';
 import type { Words } from '../found/words-of.ts';
 import type { Job } from './jobs.ts';
 

@@ -5,7 +5,7 @@ import type { LyeTopic } from '../lye/topics/topic.ts';
 import type { NamedAnswer } from '../technique/named-answers.ts';
 import type { Technique } from '../technique/topic.ts';
 import type { Danger } from './danger/danger-kind.ts';
-import type { Subject } from './talk-subject.ts';
+import type { Subject } from './subject/talk-subject.ts';
 
 /** A command that a question was answered with, and its options as texts. */
 export type Ran = {

@@ -1,6 +1,6 @@
 import type { Aspect } from './aspects/aspect.ts';
 import type { Lack, Lean } from './lean-kinds.ts';
-import type { Slots } from './slots.ts';
+import type { Slots } from './turn/slots.ts';
 
 /** These can be answered for all colours alike where none was named. */
 export const FOR_ALL: ReadonlySet<Aspect> = new Set([

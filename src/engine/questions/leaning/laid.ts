@@ -6,7 +6,7 @@ import type { Laid } from './before.ts';
 import { isOfLye } from './before.ts';
 import { portionLaid, withFigure } from './portion.ts';
 import { recipeLaid } from './recipes/laid-recipe.ts';
-import type { Slots } from './slots.ts';
+import type { Slots } from './turn/slots.ts';
 
 /* What a turn changes, laid over the command that the question before ran: each command by its own options. */
 

@@ -2,7 +2,7 @@ import type { LyeTopic } from '../lye/topics/topic.ts';
 import type { Technique } from '../technique/topic.ts';
 import type { Aspect } from './aspects/aspect.ts';
 import type { Laid, Ran } from './before.ts';
-import type { Slots } from './slots.ts';
+import type { Slots } from './turn/slots.ts';
 
 /** What a turn that leans on nothing that is kept lacks: what is asked back for. */
 export type Lack =

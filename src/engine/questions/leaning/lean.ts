@@ -1,23 +1,23 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import { unbroken } from '../../over-lines.ts';
 import { amountOf } from '../portion-line/amount-at.ts';
-import type { Technique } from '../technique/topic.ts';
 import { aspectIn } from './asked-of-it.ts';
 import type { Aspect } from './aspects/aspect.ts';
 import { type Before, isOfLye, type Ran, type Talk } from './before.ts';
-import { cameOut } from './came-out.ts';
-import { halfPlain } from './half-plain.ts';
 import { askedOfNothing, isComplete, lackOf, unnamed } from './lacks.ts';
 import { laidOver } from './laid.ts';
 import { type Lean, run } from './lean-kinds.ts';
 import { anotherLaid, ofMatterNear } from './near-turns.ts';
 import { ofItsThing } from './of-its-thing.ts';
-import { openedTurn } from './plain.ts';
+import { OF_LIQUID, overTechnique } from './over-technique.ts';
 import { gramsOf } from './recipes/recipe.ts';
 import { isSoMuchOver, recipeTurn } from './recipes/recipe-turns.ts';
-import { type Slots, slotsOf } from './slots.ts';
-import { colourantOf, holderNamed } from './subject.ts';
-import { fineTurn, languageTurn } from './turns.ts';
+import { colourantOf, holderNamed } from './subject/subject.ts';
+import { cameOut } from './turn/came-out.ts';
+import { halfPlain } from './turn/half-plain.ts';
+import { openedTurn } from './turn/plain.ts';
+import { type Slots, slotsOf } from './turn/slots.ts';
+import { fineTurn, languageTurn } from './turn/turns.ts';
 
 /**
  * How a turn leans on the question before; undefined where it stands alone, or says anything that is not known to lean. Without anything
@@ -213,14 +213,6 @@ function colourForRecipe(last: Ran, slots: Slots): Lean | undefined {
   });
 }
 
-const OF_WETTING: ReadonlySet<Technique> = new Set(['no-lumps', 'dry-in', 'mica-floats', 'premix-keeps']);
-const OF_LIQUID: ReadonlySet<Technique> = new Set([...OF_WETTING, 'carrier-counts', 'mica-settles']);
-const OF_HOLDING: ReadonlySet<Technique> = new Set([
-  'colours-that-stay',
-  'colours-that-bleed',
-  'natural-colours',
-]);
-
 const ONLY_LYE =
   /^(?:(?:the |la |el )?(?:lye|naoh|koh|caustic(?: soda)?|sosa(?: caustica)?|soda caustica|potasa))$/u;
 /** What hurts, or is done with lye at hand, is not asked about spoons. */
@@ -237,16 +229,6 @@ function overMatter(before: Before, ran: Ran | undefined, slots: Slots): Lean | 
   if (slots.carrier !== undefined && before.kind === 'technique' && OF_LIQUID.has(before.id) && isBare(slots))
     return { kind: 'technique', id: 'no-lumps' };
   return byCommand ?? (slots.amount === undefined ? undefined : unnamed(slots));
-}
-
-/** "And clay?" after how colours are wetted, or which of them hold. */
-function overTechnique(id: Technique, slots: Slots): Lean | undefined {
-  const [name, ...others] = slots.named;
-  if (name === undefined || others.length > 0 || isComplete(slots)) return undefined;
-  if (OF_WETTING.has(id)) return run({ job: 'wet', command: 'dose', given: { colourant: name } });
-  return OF_HOLDING.has(id)
-    ? run({ job: 'survives-lye', command: 'colourant check', given: { item: name } })
-    : undefined;
 }
 
 type Turn = { readonly slots: Slots | undefined; readonly aspect: Aspect | undefined; readonly text: string };

@@ -5,7 +5,7 @@ import type { LyeTopic } from '../lye/topics/topic.ts';
 import type { Technique } from '../technique/topic.ts';
 import { type Before, isOfLye, type Talk } from './before.ts';
 import { type Lean, run } from './lean-kinds.ts';
-import { thingOf } from './things.ts';
+import { thingOf } from './subject/things.ts';
 
 /* Turns that name what they ask by one word, and are plain only behind what was asked before. */
 

@@ -1,8 +1,8 @@
 import type { Aspect } from './aspects/aspect.ts';
 import { askedIn, isOfLye, type Ran } from './before.ts';
 import { type Lean, run } from './lean-kinds.ts';
-import { holderNamed } from './subject.ts';
-import { thingOf } from './things.ts';
+import { holderNamed } from './subject/subject.ts';
+import { thingOf } from './subject/things.ts';
 
 /** A command for what is asked of the thing before. */
 export function ofItsThing(aspect: Aspect, before: Ran, text: string): Lean {

@@ -1,5 +1,5 @@
 import { amountOf } from '../portion-line/amount-at.ts';
-import type { Slots } from './slots.ts';
+import type { Slots } from './turn/slots.ts';
 
 /* What a turn makes of the portion before: another amount, of something else, so many times. */
 

@@ -3,7 +3,7 @@ import { unbroken } from '../../over-lines.ts';
 import { parsePortionRange } from '../../quantities/told/portion.ts';
 import { withHundreds } from '../../text/amounts/told-beside.ts';
 import { amountsIn } from '../found/amounts.ts';
-import { thingsIn } from '../found/entities.ts';
+import { thingsIn } from '../found/names/entities.ts';
 import { wordsOf } from '../found/words-of.ts';
 import type { Telling } from '../portion-line/loose.ts';
 import { type PortionLine, readPortions } from '../portion-line/portion-line.ts';

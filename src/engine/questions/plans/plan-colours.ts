@@ -1,6 +1,6 @@
 import { apart, colourNamed } from '../../text/colours/colour-name.ts';
 import { FOLDED_WORDS, foldedColour, isColourWord } from '../../text/colours/folded-colours.ts';
-import { thingsIn } from '../found/entities.ts';
+import { thingsIn } from '../found/names/entities.ts';
 import type { Words } from '../found/words-of.ts';
 
 /** A colour of a plan: as it was said, where, and what it looks like; a part left plain has no hex. */

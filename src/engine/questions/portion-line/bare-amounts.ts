@@ -1,6 +1,6 @@
 import type { ToldAmount } from '../found/amounts.ts';
 import { isOil } from '../found/amounts.ts';
-import type { NamedThing } from '../found/entities.ts';
+import type { NamedThing } from '../found/names/named-thing.ts';
 import type { Words } from '../found/words-of.ts';
 import { BATTER, OILS } from './amount-at.ts';
 

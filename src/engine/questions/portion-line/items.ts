@@ -1,7 +1,7 @@
 import { unbroken } from '../../over-lines.ts';
 import { unitOfWord } from '../../quantities/unit-words.ts';
 import type { ToldAmount } from '../found/amounts.ts';
-import type { NamedThing } from '../found/entities.ts';
+import type { NamedThing } from '../found/names/named-thing.ts';
 import type { Words } from '../found/words-of.ts';
 import { amountOf, SPOONS } from './amount-at.ts';
 import { countAt, someAt } from './counted.ts';

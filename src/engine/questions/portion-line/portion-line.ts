@@ -1,7 +1,7 @@
 import { unbroken } from '../../over-lines.ts';
 import { amountText } from '../../quantities/for-readers.ts';
 import type { ToldAmount } from '../found/amounts.ts';
-import type { NamedThing } from '../found/entities.ts';
+import type { NamedThing } from '../found/names/named-thing.ts';
 import type { Words } from '../found/words-of.ts';
 import { bareAmounts, elidedAmounts } from './bare-amounts.ts';
 import type { Item, Quantity } from './item.ts';

@@ -1,6 +1,6 @@
 import { unaccented } from '../../text/unaccented.ts';
 import { LYE_WORDS } from '../fields/soap-words.ts';
-import { staysOut } from '../found/stays-out.ts';
+import { staysOut } from '../found/asked/stays-out.ts';
 import { lyeTopicIn } from '../lye/topics/topics.ts';
 import type { QuestionRead } from '../read.ts';
 import { askedOfBench } from './asked/read.ts';

@@ -1,20 +1,7 @@
-import { remembered } from '../../colourants/catalogue/origins.ts';
 import { spaced } from '../../over-lines.ts';
+import { carotenoids } from './carotenoids.ts';
+import { lost, plant, shifts, stable, varies } from './plant.ts';
 import { named, type Substance } from './substance.ts';
-
-const plant = {
-  role: 'botanical',
-  kind: 'botanical',
-  ci: [],
-  us: 'none',
-  light: 'fades',
-  confidence: 'medium',
-  source: remembered('food chemistry and indicator tables'),
-} as const;
-const stable = { behaviour: 'stable' } as const;
-const lost = (towards: string) => ({ behaviour: 'destroyed', towards }) as const;
-const shifts = (towards: string) => ({ behaviour: 'shifts', towards }) as const;
-const varies = (towards: string) => ({ behaviour: 'conditional', towards, on: 'how-alkaline' }) as const;
 
 /** Plant colours. Names leave out the plant part: "root powder" is dropped before looking up. */
 export const plants: readonly Substance[] = [
@@ -221,47 +208,5 @@ export const plants: readonly Substance[] = [
       'Pterocarpus Santalinus Wood Powder; pterocarpus santalinus; red sandalwood; sandalwood; sándalo rojo',
     ),
   },
-  {
-    ...plant,
-    id: 'calendula',
-    alkali: stable,
-    confidence: 'low',
-    like: 'calendula',
-    names: named('Calendula Officinalis Flower; calendula officinalis; calendula; caléndula; marigold'),
-  },
-  {
-    ...plant,
-    id: 'safflower',
-    ci: ['75140'],
-    alkali: varies('pale-yellow'),
-    confidence: 'low',
-    like: 'safflower',
-    names: named('Carthamus Tinctorius Flower; carthamus tinctorius; safflower; carthamin; cártamo'),
-  },
-  {
-    ...plant,
-    id: 'carrot',
-    alkali: stable,
-    confidence: 'low',
-    like: 'carrot',
-    names: named('Daucus Carota Sativa Root Powder; daucus carota sativa; daucus carota; carrot; zanahoria'),
-  },
-  {
-    ...plant,
-    id: 'lycopene',
-    ci: ['75125'],
-    e: ['160d'],
-    alkali: stable,
-    confidence: 'low',
-    names: named('Lycopene; licopeno; solanum lycopersicum; tomato'),
-  },
-  {
-    ...plant,
-    id: 'riboflavin',
-    ci: [],
-    e: ['101'],
-    alkali: lost('pale-yellow'),
-    confidence: 'low',
-    names: named('Riboflavin; lactoflavin; riboflavina; vitamin b2'),
-  },
+  ...carotenoids,
 ];

@@ -6,7 +6,7 @@ import { askedPart, askingPart } from '../../../../src/engine/questions/asking/a
 import { asksCalmly } from '../../../../src/engine/questions/asking/asks-calmly.ts';
 import { piecesOf } from '../../../../src/engine/questions/asking/pieces.ts';
 import { amountsIn } from '../../../../src/engine/questions/found/amounts.ts';
-import { thingsIn } from '../../../../src/engine/questions/found/entities.ts';
+import { thingsIn } from '../../../../src/engine/questions/found/names/entities.ts';
 import { wordsOf } from '../../../../src/engine/questions/found/words-of.ts';
 import { readQuestion } from '../../../../src/engine/questions/read.ts';
 import { drawn } from '../../../walk.ts';

@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { amountJudged } from '../../../../src/engine/questions/found/amount-judged.ts';
-import { askedOfNamed } from '../../../../src/engine/questions/found/asked-of-named.ts';
-import { asksItsColour } from '../../../../src/engine/questions/found/asks-its-colour.ts';
-import { jarsMeantIn } from '../../../../src/engine/questions/found/jars-meant.ts';
-import { jarsTold } from '../../../../src/engine/questions/found/jars-told.ts';
-import { isBarredScent, scentsAsked } from '../../../../src/engine/questions/found/scent-asked.ts';
+import { askedOfNamed } from '../../../../src/engine/questions/found/asked/asked-of-named.ts';
+import { asksItsColour } from '../../../../src/engine/questions/found/asked/asks-its-colour.ts';
+import { isBarredScent, scentsAsked } from '../../../../src/engine/questions/found/asked/scent-asked.ts';
+import { staysOut } from '../../../../src/engine/questions/found/asked/stays-out.ts';
+import { jarsMeantIn } from '../../../../src/engine/questions/found/jars/jars-meant.ts';
+import { jarsTold } from '../../../../src/engine/questions/found/jars/jars-told.ts';
 import { withSlipsRight } from '../../../../src/engine/questions/found/slips-right.ts';
-import { staysOut } from '../../../../src/engine/questions/found/stays-out.ts';
 import { readQuestion } from '../../../../src/engine/questions/read.ts';
 
 /* What is asked of a thing that is named, in makers' words; the words are our own. */

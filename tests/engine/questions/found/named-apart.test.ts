@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { thingsIn } from '../../../../src/engine/questions/found/entities.ts';
-import { strengthIn } from '../../../../src/engine/questions/found/strength-in.ts';
+import { thingsIn } from '../../../../src/engine/questions/found/names/entities.ts';
+import { strengthIn } from '../../../../src/engine/questions/found/strength/strength-in.ts';
 import { wordsOf } from '../../../../src/engine/questions/found/words-of.ts';
 import { readQuestion } from '../../../../src/engine/questions/read.ts';
 

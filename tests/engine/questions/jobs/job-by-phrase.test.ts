@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { amountsIn } from '../../../../src/engine/questions/found/amounts.ts';
-import { thingsIn } from '../../../../src/engine/questions/found/entities.ts';
 import { factsOf } from '../../../../src/engine/questions/found/facts.ts';
+import { thingsIn } from '../../../../src/engine/questions/found/names/entities.ts';
 import { wordsOf } from '../../../../src/engine/questions/found/words-of.ts';
 import { jobByPhrase } from '../../../../src/engine/questions/jobs/job-by-phrase.ts';
 import { readQuestion } from '../../../../src/engine/questions/read.ts';

@@ -7,8 +7,11 @@ import {
   techniqueInContext,
 } from '../../../../src/engine/questions/leaning/in-context.ts';
 import { leanOf } from '../../../../src/engine/questions/leaning/lean.ts';
-import { goOnPart } from '../../../../src/engine/questions/leaning/nearest-part.ts';
-import { hasMetMetal, isOfNothingElse } from '../../../../src/engine/questions/leaning/points-back.ts';
+import { goOnPart } from '../../../../src/engine/questions/leaning/parts/nearest-part.ts';
+import {
+  hasMetMetal,
+  isOfNothingElse,
+} from '../../../../src/engine/questions/leaning/subject/points-back.ts';
 import type { MatterChances, NearMatter } from '../../../../src/engine/questions/technique/read.ts';
 
 /* How a short turn is read behind the question before it; common practice of chat (no source). */

@@ -1,7 +1,7 @@
 import { unbroken } from '../../../over-lines.ts';
 import { unaccented } from '../../../text/unaccented.ts';
 import { wordCount } from '../../../text/word-count.ts';
-import { isStillHurt } from '../points-back.ts';
+import { isStillHurt } from '../subject/points-back.ts';
 
 /** Longer turns tell what they are about, words. */
 const MOST_WORDS = 6;

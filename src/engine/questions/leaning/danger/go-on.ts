@@ -1,6 +1,6 @@
 import type { EmergencyId } from '../../../hazards/index.ts';
 import { unbroken } from '../../../over-lines.ts';
-import { plainTurn } from '../plain.ts';
+import { plainTurn } from '../turn/plain.ts';
 
 const OUT_OF_HAND: ReadonlySet<EmergencyId> = new Set(['lye-skin', 'lye-eruption', 'fumes-inhaled']);
 const GO_ON = new RegExp(

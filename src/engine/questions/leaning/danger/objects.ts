@@ -1,6 +1,6 @@
 import { unbroken } from '../../../over-lines.ts';
 import { wordCount } from '../../../text/word-count.ts';
-import { plainTurn } from '../plain.ts';
+import { plainTurn } from '../turn/plain.ts';
 
 const MOST_WORDS = 20;
 /** It did no harm so far, somebody else does it, it is little, natural or eaten. */

@@ -2,7 +2,7 @@ import { unbroken } from '../../../over-lines.ts';
 import { foldedColour, isColourWord } from '../../../text/colours/folded-colours.ts';
 import type { LyeTopic } from '../../lye/topics/topic.ts';
 import { turnsToAnother } from '../carried.ts';
-import { plainTurn } from '../plain.ts';
+import { plainTurn } from '../turn/plain.ts';
 import type { Danger } from './danger-kind.ts';
 
 /** What a turn asks of soap or lye that may hurt: a matter near lye, or one of those that have a sentence of their own. */

@@ -1,7 +1,7 @@
 import { amountText } from '../../../quantities/for-readers.ts';
 import { amountOf } from '../../portion-line/amount-at.ts';
 import type { Laid } from '../before.ts';
-import type { Slots } from '../slots.ts';
+import type { Slots } from '../turn/slots.ts';
 import { atSuperfat, onlyOilAt, recipeFor, timesRecipe } from './recipe.ts';
 
 /** What a turn changes in a recipe whose lye was told: all oils at once, or the superfat. Nothing else is laid over it, and a volume is asked for. Pure. */

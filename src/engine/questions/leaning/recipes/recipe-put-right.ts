@@ -4,7 +4,7 @@ import { unaccented } from '../../../text/unaccented.ts';
 import { LYE_WORDS } from '../../fields/soap-words.ts';
 import type { Ran } from '../before.ts';
 import { type Lean, run } from '../lean-kinds.ts';
-import type { Opened } from '../plain.ts';
+import type { Opened } from '../turn/plain.ts';
 import { namesOilOf, recipeFor, reweighed } from './recipe.ts';
 
 /* A recipe whose weights are put right, or that has to fit a mould: every figure is the turn's own, and the whole recipe stands in the headline. */

@@ -2,7 +2,7 @@ import { knownOil } from '../../../batch/oils/find-oil.ts';
 import { unbroken } from '../../../over-lines.ts';
 import type { Laid, Ran } from '../before.ts';
 import { type Lean, run } from '../lean-kinds.ts';
-import { partSwapTurn, swapTurn } from '../turns.ts';
+import { partSwapTurn, swapTurn } from '../turn/turns.ts';
 import { inUnitOf, partSwapped, swappedOil } from './recipe.ts';
 
 /* What a turn puts in the place of something in a recipe: an oil, a part of one, another lye, the water by its strength. */

@@ -1,16 +1,12 @@
 import { unbroken } from '../../../over-lines.ts';
+import { BATTER_ASPECTS } from './batter-aspects.ts';
 import { THINGS } from './things.ts';
 
-const { colour, scent, alcohol, glycerin, white } = THINGS;
-const IN =
-  '(?:in|into|with|on|using|en|con)(?: (?:the|my|a|some|it|la|el|un|una|mi|poco|de|bit|of|drop|little))*';
-const WETS = unbroken`
-  (?:wet\w*|mix\w*|dissolv\w+|dispers\w+|pre ?mix\w*|moj\w+|mezcl\w+|disuelv\w+|disolv\w+|disper\w+|
-  humedec\w+|humedezc\w+|desli\w+|deshac\w+|deshag\w+)
-`;
+const { colour, white } = THINGS;
 
 /** What is asked of a thing of the bench; patterns over plain text: lower case, no accents, no marks. */
 export const ASPECTS = {
+  ...BATTER_ASPECTS,
   store: [
     '(?:stor\\w+|put (?:them|it) away|keep(?:ing)? (?:them|it|my|the|soaps?|bars?|cured|finished|in)|guard\\w+|almacen\\w+|conserv\\w+)',
   ],
@@ -30,7 +26,6 @@ export const ASPECTS = {
       me doy cuenta|reconozco|veo|noto)|when is it|is it (?:cured|ready)
     `,
   ],
-  fluid: ['(?:thin|fluid|runny|liquid|workable|fluid[oa]|liquid[oa]|warm|cool|going|white|bright)'],
   cured: ['(?:cured?|curing|ready to use|fully done|curad[oa]s?|curo|list[oa]s? para usar)'],
   curesHowLong: [
     unbroken`
@@ -51,33 +46,12 @@ export const ASPECTS = {
     'ready (?:by|for|in time)|list[oa]s? (?:para|a tiempo)|cuando (?:arranco|empiezo|lo hago|los hago)',
   ],
   cut: ['(?:cut\\w*|slic\\w+|cort\\w+|rebanar|partir)'],
-  lines: [
-    '(?:lines?|drag\\w*|streak\\w*|lineas?|rayas?|marcas?|smear\\w*|crumbl\\w+|desmiga\\w*|desgran\\w+)',
-  ],
   airBubbles: [
     '(?:(?:air|trapped) ?(?:bubbles?|pockets?|holes?)|bubbles|burbujas?(?: de aire)?|huecos de aire|pocitos)',
   ],
   lathers: ['(?:lather\\w*|foam\\w*|suds|bath|espuma\\w*|fizz\\w*|bombas?|wand)'],
   avoid: [
     '(?:stop|avoid|prevent|get rid|get (?:them|it) out|without|no|evit\\w+|sin|sacar|quit\\w+|impedir|how come|why|what (?:causes|makes)|por ?que|from|how do)',
-  ],
-  melts: ['(?:melt\\w*|derret\\w+|derrit\\w+|fund\\w+|liquid first|solid|hard|dur[oa]|solid[oa])'],
-  meltsOrNot: [
-    unbroken`
-      (?:melt\w*|derret\w+|derrit\w+|fund\w+)\b.{0,40}\b(?:first|before|or|need|have|o|antes|primero|va|
-      hay que|entero|completely|fully|all|todo|del todo)
-    `,
-    '(?:do|does|should|must|need|have to|tengo que|hay que|se|la|lo) (?:\\w+ ){0,4}(?:melt\\w*|derret\\w+|derrit\\w+|fund\\w+)',
-  ],
-  wetsInScent: [
-    `${WETS}(?: \\w+){0,5} ${IN} ${scent}`,
-    `(?:put|add|use|pong\\w*|ech\\w+|us\\w+)(?: \\w+){0,3} ${colour} ${IN} ${scent}`,
-  ],
-  wetsInAlcohol: [`${WETS}(?: \\w+){0,5} ${IN} ${alcohol}`, `${alcohol} (?:to|para) ${WETS}`],
-  wetsInGlycerin: [
-    `(?:${WETS}|did mine|did it|do mine|used|lo hice|use)(?: \\w+){0,5} ${IN} ${glycerin}`,
-    `${glycerin} (?:to|para|for) (?:the )?(?:${WETS}|${colour})`,
-    `(?:used|use|uso|usar) ${glycerin}`,
   ],
   changesColour: [
     unbroken`
@@ -106,41 +80,14 @@ export const ASPECTS = {
   alike: [
     '(?:do i (?:double|halve|triple|scale)|same (?:amount|dose)|also|too|as well|tambien|la misma|igual|se (?:duplica|dobla))',
   ],
-  lessColour: [
-    `(?:less|more|menos|mas)(?: of)?(?: the| my| de| del)*? ${colour}|${colour}(?: \\w+){0,2} (?:less|more|menos|mas)`,
-  ],
   without: [
     `(?:without|leave out|leaving out|skip\\w*|no|if i dont (?:use|add)|sin|no (?:le )?pong\\w+|dej\\w+ fuera)(?: (?:the|any|adding|el|usar))* ${white}`,
-  ],
-  puts: [
-    '(?:put|pop|stick|go(?:es)?|leave|can|should|do|does|will|what if|help\\w*|meter\\w*|meto|pon\\w+|va|van|deb\\w+|puedo|conviene|sirve|dej\\w+)',
   ],
   food: ['(?:food|with (?:the )?(?:milk|meat|dinner)|beside|next to|comida|alimentos|junto a)'],
   meansOrWhy: [
     unbroken`
       (?:what (?:is|s|does|even)|whats|why|mean\w*|explain|point of|worth|matter|religion|fuss|que es|
       que significa|por ?que|para que|vale la pena|explic\w+|importa)
-    `,
-  ],
-  strokes: [
-    unbroken`
-      (?:how (?:many|often)|cuant[oa]s|too many|enough|demasiad[oa]s)\b.{0,20}\b(?:strokes?|passes|turns?|
-      goes|times|twirls?|stirs?|loops?|drags?|pasadas?|vueltas?|veces|movimientos?|trazos?)
-    `,
-    '(?:strokes?|passes|turns?|goes|pasadas?|vueltas?) (?:is |are |with |of )?(?:\\w+ ){0,4}(?:too many|enough|best|demasiad[oa]s|suficientes?)',
-  ],
-  thick: ['(?:thin\\w*|thick\\w*|light|medium|heavy|fin[oa]|liger[oa]|medi[oa]|espes[oa]|grues[oa])'],
-  fell: [
-    unbroken`
-      (?:sank|sunk|sink\w*|fell|fall\w*|went (?:straight |right )?(?:through|into)|broke through|broke into|
-      bled through|punch\w+|hund\w+|traspas\w+|atraves\w+|se (?:me )?(?:fue|metio))
-    `,
-  ],
-  apart: [
-    unbroken`
-      (?:separat\w+|come apart|came apart|comes? apart|split\w*|fall(?:ing|s)? apart|fell apart|peel\w*|
-      unstick|break(?:s|ing)? (?:off|apart)|despeg\w+|separ\w+|se (?:me )?(?:abren|abrieron|parten|
-      partieron|sueltan))
     `,
   ],
   buys: [
@@ -216,21 +163,12 @@ export const ASPECTS = {
   looksAlike: [
     '(?:look\\w*|end up|stay|darker|lighter|brighter|judge|queda\\w*|igual|mas (?:oscur[oa]|clar[oa])|se nota)',
   ],
-  heldBack: [
-    '(?:hold back|take|off|from|count|subtract|out of|rest\\w+|saco|sacar|descont\\w+|descuent\\w+|quit\\w+|del? (?:la )?agua)',
-  ],
   halves: [
     '(?:half|halve|less|reduce|cut (?:down|back)|lower|discount|menos|mitad|reduc\\w+|baj\\w+|descuento)',
   ],
   harder: ['(?:hard\\w*|quick\\w*|faster|sooner|firm\\w*|dur[oa]|antes|rapido|seque|endurez\\w+)'],
   weighs: [
     '(?:my|i have|ive got|got|have|mi|tengo|la tengo|esta|viene|convert\\w*|pas\\w+|weigh\\w*|use|only)',
-  ],
-  thins: [
-    unbroken`
-      (?:how much (?:plain|uncolou?red)|plain (?:soap|batter|bars?)|dilut\w+|thin (?:it|them) out|
-      tone (?:it|them) down|cuanto jabon (?:sin color|blanco)|cuanta masa sin color|dilu\w+)
-    `,
   ],
   saves: [
     unbroken`
@@ -253,17 +191,8 @@ export const ASPECTS = {
   ],
   uses: ['(?:us\\w+|sirve\\w*|puedo|can i|go(?:es)? back|safe)'],
   keepsOn: ['(?:keep|use|still|just|instead|good for|guard\\w+|dej\\w+|us\\w+|sirve\\w*)'],
-  settles: [
-    unbroken`
-      (?:separat\w+|settl\w+|sunk|sinks?|sank|at the bottom|split|floats?|floating|clear on top|separ\w+|
-      asent\w+|hund\w+|al fondo|en el fondo|flota\w*|decant\w+)
-    `,
-  ],
   needs: [
     '(?:need|have to|must|should|do i|put|on|open|hace falta|necesito|tengo que|prend\\w+|abr\\w+|hay que)',
-  ],
-  dissolves: [
-    '(?:dissolv\\w+|faster|quicker|better|easier|use|can i|disuelv\\w+|disolv\\w+|mas rapido|mejor|puedo|uso)',
   ],
   recurs: [
     '(?:keep (?:on )?getting|always|every (?:time|batch|single)|again and again|siempre|cada vez|sigue saliendo|me sale mucha)',
@@ -277,9 +206,6 @@ export const ASPECTS = {
   goesHard: [
     '(?:went|gone|goes|turned|set|se (?:me )?(?:puso|hizo|quedo))(?: \\w+){0,3} (?:hard|solid|thick|stiff|dur[oa]|espes[oa]|ties[oa]|solid[oa])',
   ],
-  beforePour: [
-    'before (?:i|it|the|we)(?: \\w+){0,4} (?:pour\\w*|mou?ld|in|colou?rs?)|antes de (?:\\w+ ){0,3}(?:llegar|verter|volcar|molde|echar\\w*|poder)',
-  ],
   fewDays: [
     unbroken`
       (?:after|for|its been|been|only|at|hace|van|ya|a los|despues de)?(?: \w+){0,2} ?(?:[1-7]|a|an|one|two|
@@ -291,27 +217,6 @@ export const ASPECTS = {
       (?:doesnt|does not|dont|didnt|not|no)(?: \w+)? (?:say|know|tell|dice|pone|trae|se cual|sabe)|no label|
       sin etiqueta|which (?:kind|one|sort) (?:it is|i have|is it)|cual (?:es|tengo)
     `,
-  ],
-  smoothInWater: [
-    unbroken`
-      (?:smooth|fine|ok|dissolves|mixes|goes in|lis[oa]|bien)(?: \w+){0,2} (?:in|with|en|con) (?:the |
-      el )?(?:water|agua)|(?:lumps?|lumpy|clumps?|balls|grumos?)(?: \w+){0,2} (?:in|en) (?:the |el )?(?:oil|
-      aceite)
-    `,
-  ],
-  smoothInOil: [
-    unbroken`
-      (?:smooth|fine|ok|dissolves|mixes|goes in|lis[oa]|bien)(?: \w+){0,2} (?:in|with|en|con) (?:the |
-      el )?(?:oil|aceite)|(?:lumps?|lumpy|clumps?|balls|grumos?)(?: \w+){0,2} (?:in|en) (?:the |
-      el )?(?:water|agua)
-    `,
-  ],
-  poursInto: [
-    '(?:pour\\w*|mou?ld|use|put|line\\w*|ok|work\\w*|instead|verter|vierto|volcar|vuelco|molde|sirve\\w*|us\\w+|puedo|vale)',
-  ],
-  mixes: ['(?:mix(?:ed|ing|es)?|run(?:ning)? into|mezcl\\w+)'],
-  staysFluid: [
-    '(?:how long|cuanto(?: tiempo)?)\\b.{0,40}\\b(?:fluid\\w*|runny|pourable|workable|thin|liquid\\w*|liquid[oa]|fluid[oa]|trabaj\\w+)',
   ],
 } as const satisfies Record<string, readonly string[]>;
 export type Aspect = keyof typeof ASPECTS;

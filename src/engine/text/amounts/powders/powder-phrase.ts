@@ -1,12 +1,13 @@
 import { colourantsNamed } from '../../../colourants/find.ts';
 import { unbroken } from '../../../over-lines.ts';
-import { type Amount, parseAmount } from '../../../quantities/amount.ts';
+import type { Amount } from '../../../quantities/amount.ts';
 import { plainText } from '../../../quantities/number.ts';
 import { amountPhrase } from '../../../quantities/spoken/amount-phrases.ts';
 import { spokenAmounts } from '../../../quantities/spoken/spoken-amounts.ts';
 import { POUND_G } from '../../../quantities/units.ts';
-import { Refusal, refuse, unlessRefused } from '../../../refusal.ts';
+import { Refusal, refuse } from '../../../refusal.ts';
 import { cut } from '../../cut.ts';
+import { amountOf, perMassIn } from './per-mass.ts';
 import { colourantAmongWords, isChangedBeside, NO_MORE, powderFromFigure } from './powder-among-words.ts';
 import { powderSaid } from './powder-said.ts';
 
@@ -28,19 +29,7 @@ export type WrittenPowder = {
 };
 
 const PPO = /\b(?:ppo|tpo)\b/iu;
-const MASS = unbroken`
-  (?:each |every |cada |a |an |one |un |una |the )*((?:\d[\d.,/ ]*)?\s*(?:kgs?|kilos?|kilogram(?:me|o)?s?|
-  lbs?|pounds?|libras?|g|grs?|grams?|gramos?|oz|ounces?|onzas?))\b
-`;
-const OF_OILS = String.raw`(?:of|de)?\s*(?:the |los |tus |my |mis |total )?(?:oils?|fats?|aceites?|grasas?)\b(?: weight)?`;
-/** To so much of the oils: "per pound of oils", "por cada medio kilo de aceite", "to 500 g oils", "x libra". */
-const PER_MASS = new RegExp(
-  unbroken`
-    (?:(?:\b(?:per|por|(?<!\d\s?)x|each|cada|for (?:each|every)|(?:to|a) (?:each|every|cada|an?|la|un|una))|
-    (?<!\d\s?)\/)\s*${MASS}(?:\s+${OF_OILS})?|\b(?:to|a|for|para|in|en)\s*${MASS}\s+${OF_OILS})
-  `,
-  'iu',
-);
+
 /** "Kaolin, 2% of oil weight". */
 const SHARE_LAST = new RegExp(
   unbroken`
@@ -50,9 +39,7 @@ const SHARE_LAST = new RegExp(
   `,
   'iu',
 );
-/** Batter is oils with lye and water, how much of them hangs on the recipe. */
-const OF_BATTER =
-  /^\s*(?:(?:of|de)\s+)?(?:(?:the|my|raw|soap|la|el|mi)\s+)*(?:batter|soap|masa|mezcla|jab[oó]n|batch|lote|pasta)\b/iu;
+
 const HOLDER =
   /\b(?:bags?|jars?|packets?|pouch(?:es)?|tubs?|pots?|sachets?|bolsas?|bolsitas?|botes?|frascos?|tarros?|paquetes?|sobres?)\b/giu;
 /** "dos bolsitas de 25 g", "3 tubs of 10g": so many holders of so much each. */
@@ -190,26 +177,6 @@ function powderOf(text: string): WrittenPowder {
   };
 }
 
-/** What stands for "to so much oil", and the text without it; undefined where the mass is what is dosed ("2 oz in all"). */
-function perMassIn(text: string): { readonly grams: number; readonly rest: string } | undefined {
-  const match = PER_MASS.exec(text);
-  if (!match || !/\d|\p{L}/u.test(text.slice(0, match.index))) return undefined;
-  // "half a pound" was made a figure, and "1 " may be left out.
-  const written = (match[1] ?? match[2]!).trim();
-  const amount = amountOf(/^\d/u.test(written) ? written : `1 ${written}`);
-  if (
-    amount?.measure !== 'mass' ||
-    (amountOf(text.slice(0, match.index).trim()) === undefined && !/\d/u.test(text.slice(0, match.index)))
-  )
-    return undefined;
-  if (OF_BATTER.test(text.slice(match.index + match[0].length)))
-    refuse('strength-unreadable', { text: cut(text.trim(), 60) });
-  return {
-    grams: amount.grams,
-    rest: `${text.slice(0, match.index)} ${text.slice(match.index + match[0].length)}`,
-  };
-}
-
 /** "1/2", "1 and a half", "uno y medio". */
 const halves = (written: string): number =>
   (/^(?:one|uno?|1)\b(?!\/)/iu.test(written) ? 1 : Number(/^\d+(?= )/u.exec(written)?.[0] ?? 0)) + 0.5;
@@ -255,5 +222,3 @@ function tailOf(text: string): Pick<WrittenPowder, 'low' | 'high' | 'name'> | un
   }
   return undefined;
 }
-
-const amountOf = (text: string): Amount | undefined => unlessRefused(() => parseAmount(text));

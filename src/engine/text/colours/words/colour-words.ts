@@ -1,5 +1,6 @@
 import { unbroken } from '../../../over-lines.ts';
 import { MapWhenAsked } from '../../../when-asked.ts';
+import { FOODS_BY_HEX } from './colour-foods.ts';
 import { MATERIALS_BY_HEX } from './colour-materials.ts';
 import { OBJECTS_BY_HEX } from './colour-objects.ts';
 
@@ -233,6 +234,7 @@ const byWord = (words: Readonly<Record<string, string>>): readonly (readonly [st
 export const COLOUR_WORDS: ReadonlyMap<string, string> = new MapWhenAsked(() => byWord(WORDS_BY_HEX));
 /** What colours are likened to; a word of the trade comes before its namesake here. */
 export const COLOUR_OBJECTS: ReadonlyMap<string, string> = new MapWhenAsked(() => [
+  ...byWord(FOODS_BY_HEX),
   ...byWord(OBJECTS_BY_HEX),
   ...byWord(MATERIALS_BY_HEX),
 ]);

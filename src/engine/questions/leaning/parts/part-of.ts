@@ -1,0 +1,66 @@
+import { unbroken } from '../../../over-lines.ts';
+import type { Aspect } from '../aspects/aspect.ts';
+
+/** What is told to a matter: first what to do, then why and what comes next. */
+export type Told = { readonly answer: string; readonly why: string };
+
+/** What is said first, and all of the matter behind it. */
+export type PartTold = { readonly first: string; readonly whole: string };
+
+const FIGURE = String.raw`(?:\d|\b(?:an?|one|two|few|una?|dos|unos|unas)\b)`;
+/** A sentence of a matter that tells what is asked of it, in both languages. */
+const TELLS: { readonly [One in Aspect]?: RegExp } = {
+  'how-long': new RegExp(
+    String.raw`${FIGURE}[^.]*\b(?:seconds?|minutes?|hours?|days?|weeks?|months?|years?|segundos?|minutos?|horas?|d[ií]as?|semanas?|mes(?:es)?|años?)\b`,
+    'iu',
+  ),
+  'how-hot': /\d ?°C/u,
+  water: /\b(?:water|agua)\b/iu,
+  'how-much':
+    /\d[^.]*(?:%|\b(?:g|kg|ml|tsp|Tbsp|teaspoons?|tablespoons?|parts?|cda|cdta|cucharad\p{L}*|partes?)\b)/u,
+  safe: /\b(?:safe|good soap|harmless|do not use|not for use|use it|segur\p{L}*|inofensiv\p{L}*|no lo uses|[úu]salo|buen jab[óo]n|el jab[óo]n es bueno)\b/iu,
+  why: new RegExp(
+    unbroken`
+      \b(?:because|since|otherwise|boils?|spits?|or (?:it|they)|makes?|drinks?|heats?|burns?|dulls?|sets?|
+      brings?|comes? (?:of|from)|porque|ya que|si no|hierve\p{L}*|salpica\p{L}*|hace\p{L}*|calienta\p{L}*|
+      quema\p{L}*|viene\p{L}* de|trae\p{L}*|apaga\p{L}*)(?!\p{L})
+    `,
+    'iu',
+  ),
+  'next-time': /\b(?:next time|la pr[óo]xima)\b/iu,
+};
+/** These ask for what stands behind the answer. */
+const BEHIND: ReadonlySet<Aspect> = new Set(['why', 'done', 'still', 'more', 'comes-back', 'next-time']);
+
+/** The sentences of an answer. Pure. */
+export const sentencesOf = (text: string): readonly string[] => text.split(/(?<=[.!?]) (?=[\p{Lu}/¿«“])/u);
+const MOST_SENTENCES = 2;
+/** Words that are read at once. */
+const MOST_FIRST = 45;
+
+/**
+ * What of an answer is said to somebody who asks on: the sentences that tell what is asked, else for “why” and “what now” what stood behind it;
+ * undefined where it tells nothing of that. Nothing is said that the answer does not say. Pure.
+ * @example partOf({ answer: 'Wait: 5 to 20 minutes.', why: 'Pour low.' }, 'how-long')?.first // 'Wait: 5 to 20 minutes.'
+ */
+export function partOf({ answer, why }: Told, aspect: Aspect): PartTold | undefined {
+  const whole = `${answer} ${why}`;
+  const pattern = TELLS[aspect];
+  const telling = pattern === undefined ? [] : sentencesOf(whole).filter(one => pattern.test(one));
+  if (telling.length > 0) return { first: telling.slice(0, MOST_SENTENCES).join(' '), whole };
+  if (aspect === 'same') return { first: answer, whole: why };
+  if (!BEHIND.has(aspect)) return undefined;
+  const behind = sentencesOf(why);
+  const [first = answer, second] = behind;
+  const isShort = second !== undefined && `${first} ${second}`.split(' ').length <= MOST_FIRST;
+  return {
+    first: isShort ? `${first} ${second}` : first,
+    whole: [answer, ...behind.slice(isShort ? 2 : 1)].join(' '),
+  };
+}
+
+/** Of several instructions those that tell what is asked; none where none does. Pure. */
+export const tellingOf = (texts: readonly string[], aspect: Aspect): readonly string[] => {
+  const pattern = TELLS[aspect];
+  return pattern === undefined ? [] : texts.filter(text => pattern.test(text));
+};
