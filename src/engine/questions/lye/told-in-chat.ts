@@ -2,15 +2,15 @@ import { knownOil } from '../../batch/oils/find-oil.ts';
 import { unbroken } from '../../over-lines.ts';
 import { Refusal, refuse, unlessRefused } from '../../refusal.ts';
 import { asTyped } from './amounts/as-typed.ts';
-import { isEveryday, isNearOil, TURNS } from './amounts/chat-words.ts';
+import { isNearOil } from './amounts/chat-words.ts';
 import { withMilkAsWater } from './amounts/milk-as-water.ts';
 import { prepared, scentsOf } from './amounts/prepared.ts';
-import { POTASSIUM, plainWords, UNIT } from './amounts/words.ts';
+import { plainWords } from './amounts/words.ts';
 import { ofBatchAsked } from './batch-asked.ts';
 import { refuseGroupLeftOut } from './group-left-out.ts';
 import { refuseOtherAlkali } from './other-alkali.ts';
 import { type LyeQuestion, readLyeQuestion } from './question.ts';
-import { absenceIn, isHarmlessBesideOil } from './recipe-line/doubts/beside-oils.ts';
+import { dissolved } from './ready-lye-told.ts';
 import { oilLostIn } from './recipe-line/doubts/oil-lost.ts';
 import { refusePotsCompared } from './recipe-line/doubts/pots-compared.ts';
 import { isShareOfOneOil } from './recipe-line/doubts/share-of-oil.ts';
@@ -21,7 +21,8 @@ import type { Way } from './recipe-line/items/item.ts';
 import { type RecipeLine, recipeLine } from './recipe-line/recipe-line.ts';
 import { withOwnPound } from './recipe-line/talk/own-pound.ts';
 import { BOTH } from './recipe-line/written.ts';
-import { readyLyeNamed, strengthOfReady } from './sums/ready-solution.ts';
+import { readyLyeNamed } from './sums/ready-solution.ts';
+import { isStrangeOil, isTalk, namesFat, OF_OURS } from './talk-words.ts';
 
 declare module '../../refusal.ts' {
   interface Reasons {
@@ -169,19 +170,6 @@ function readWhole(
   return refuse('recipe-words', { text: unclear.slice(0, 60), ...passed });
 }
 
-/** What is asked of ready-made lye is told as grams of that lye, or it is asked how strong it is: by the figure of dry lye it is too little. */
-function dissolved(told: LyeQuestion, question: string): LyeQuestion {
-  const plain = plainWords(asTyped(question), { clauses: true });
-  const named = readyLyeNamed(plain);
-  if (named === undefined || told.given.oils === undefined || told.given.lye?.includes('solution'))
-    return told;
-  const strength = strengthOfReady(plain);
-  if (strength === undefined || told.weighed || POTASSIUM.test(plain))
-    return refuse('lye-ready-strength', { text: named });
-  const { water: _, ...given } = told.given;
-  return { ...told, given: { ...given, lye: `${strength}% lye solution` } };
-}
-
 /** A weight in figures, or in words: "half a kilo". */
 const WEIGHED = new RegExp(
   unbroken`
@@ -248,23 +236,4 @@ function refuseUnclear(
   throw refusal;
 }
 
-/** Words that a line was put into here, and nobody typed. */
-const OF_OURS = /^(?:purity|concentration|solution|superfat)$/u;
-/** Words that stand at no weight, tell of an oil that is out, or are none of the question's: not names of oils, so that none is offered. */
-function isTalk(word: string, line: string): boolean {
-  if (TURNS.has(word) || isEveryday(word) || isHarmlessBesideOil(word) || absenceIn(word) !== undefined)
-    return true;
-  const isWeighed = new RegExp(
-    `\\d ?(?:${UNIT})? ?(?:of |de )?(?:\\p{L}+ )?${word}(?!\\p{L})|(?<!\\p{L})${word} ?[:=]? ?\\d`,
-    'u',
-  );
-  return /^[\p{L}'-]+$/u.test(word) && !isNearOil(word) && !isWeighed.test(line);
-}
-
-const namesFat = (words: string): boolean =>
-  /\b(?:oils?|butters?|fats?|wax|aceites?|mantecas?|mantequillas?|grasas?|ceras?)\b/u.test(words);
-
 const strictly = (line: string): LyeQuestion | undefined => unlessRefused(() => readLyeQuestion(line));
-
-const isStrangeOil = (word: string): boolean =>
-  !TURNS.has(word) && isNearOil(word) && knownOil(word) === undefined;

@@ -8,8 +8,9 @@ import { takenBackIn } from './doubts/taken-back.ts';
 import { oilsOf } from './items/amounts.ts';
 import type { Name } from './items/item.ts';
 import { isLostWord, wordsBeside } from './items/words-beside.ts';
-import { type Fixed, fixedIn, secondFat } from './settling/fixed-figures.ts';
+import { type Fixed, fixedIn } from './settling/fixed-figures.ts';
 import { type Told, toldIn, type Unclear } from './settling/ingredients-told.ts';
+import { secondFat } from './settling/second-fat.ts';
 import { same } from './state.ts';
 import { written } from './written.ts';
 

@@ -2,58 +2,13 @@ import { hasHappened } from '../../../hazards/index.ts';
 import { unbroken } from '../../../over-lines.ts';
 import { unaccented } from '../../../text/unaccented.ts';
 import { lyeSpilledIn } from '../sums/spilled.ts';
+import { ASKED_AHEAD, HARMLESS, IN_ITS_WORDS, NEVER_IN_GENERAL, WHAT_IF } from './calm-topics.ts';
 import { isCareOnly } from './care-only.ts';
-import type { LyeTopic } from './topic.ts';
 import { isCalmMatter, lyeTopicIn } from './topics.ts';
 
 /** Longer texts tell a story, and a story may hold somebody who is hurt. */
 const LONGEST = 160;
 
-/** What is asked out of care, in the words of an accident. */
-const IN_ITS_WORDS: ReadonlySet<LyeTopic> = new Set([
-  'zap-test',
-  'water-onto-lye',
-  'drink-bottle',
-  'lye-on-skin',
-  'lye-fumes',
-  'lye-and-water-swapped',
-  'baby',
-  'children',
-  'storing',
-  'disposal',
-  'when-safe',
-  'milk-at-once',
-  'more-lye',
-  'acid-on-soap',
-  'acid-in-batter',
-  'cooling-lye',
-  'no-goggles',
-  'gear',
-  'dust',
-  'when-safe',
-]);
-
-/** Their own words are read as an accident's, and hold none: "conchas" as a rash, a tube of crisps, asthma. */
-const HARMLESS: ReadonlySet<LyeTopic> = new Set([
-  'sand-and-shells',
-  'mould-stuff',
-  'asthma',
-  'cooling-lye',
-  'lye-into-water',
-  'scale',
-]);
-
-/** What is asked before doing it, with somebody or something hot in it to whom nothing has happened. */
-const ASKED_AHEAD: ReadonlySet<LyeTopic> = new Set([
-  'hot-liquid',
-  'hands-full',
-  'birds',
-  'no-window',
-  'heating-lye',
-  'lye-by-food',
-]);
-/** What would come of too much or too little lye, weighed by nobody yet. */
-const WHAT_IF: ReadonlySet<LyeTopic> = new Set(['too-much-in', 'too-little-in']);
 const IF =
   /^\W*(?:(?:and|so|but|y|pero)\W+)*(?:what (?:if|(?:would )?happens? if)|qu[eé] (?:pasa|pasar[ií]a) si)\b/iu;
 const LEAVE =
@@ -96,15 +51,6 @@ const ON_A_BODY = new RegExp(
   'iu',
 );
 
-/** Harm that may be going on: whatever first aid knows of it stands before. */
-const NEVER_IN_GENERAL: ReadonlySet<LyeTopic> = new Set([
-  'bleach',
-  'swallowed',
-  'electric-shock',
-  'soap-in-wound',
-  'lye-in-food',
-  'ultramarine-acid',
-]);
 /** Two cleaners are spoken of in general only where it is asked for leave. */
 const MAY_I = /^\W*(?:can|could|may|should) (?:i|we)\b|^\W*(?:puedo|podemos|se puede|es seguro)\b/iu;
 /** Something is in the oil already, and then it is no longer the oil alone that smokes. */

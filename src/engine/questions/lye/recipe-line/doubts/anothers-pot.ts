@@ -1,6 +1,6 @@
 import { unbroken } from '../../../../over-lines.ts';
 import { MASS } from '../../amounts/words.ts';
-import { PERSON } from './beside-oils.ts';
+import { PERSON } from './harmless-phrases.ts';
 
 const POT = unbroken`
   (?:pots?|batch(?:es)?|recipes?|soaps?|pans?|mix|bowls?|buckets?|lots?|loaf|one|ollas?|tandas?|recetas?|

@@ -1,7 +1,8 @@
 import type { Item, Name } from '../items/item.ts';
 import { isMeasure, isName, isOil, type Part, partsOf } from '../settling/parts.ts';
 import { same } from '../state.ts';
-import { absenceIn, HARMLESS_PHRASES, isHarmlessBesideOil, NO_ABSENCE } from './beside-oils.ts';
+import { absenceIn, isHarmlessBesideOil, NO_ABSENCE } from './beside-oils.ts';
+import { HARMLESS_PHRASES } from './harmless-phrases.ts';
 import { apart } from './vessels.ts';
 
 /** Oils that may not be in the pot, or not all of them, and the words that leave it open. */

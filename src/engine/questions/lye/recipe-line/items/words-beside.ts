@@ -2,9 +2,10 @@ import { spaced, unbroken } from '../../../../over-lines.ts';
 import { isEveryday, isNearOil, isPlain, PRODUCTS, TURNS } from '../../amounts/chat-words.ts';
 import { SOMETHING } from '../../amounts/oils-among-words.ts';
 import { isHarmlessBesideOil } from '../doubts/beside-oils.ts';
-import { isMeasure, isName, isOil, type Part, partsOf } from '../settling/parts.ts';
+import { isMeasure, isName, isOil, partsOf } from '../settling/parts.ts';
 import { DESCRIBES } from './harmless-words.ts';
 import type { Item } from './item.ts';
+import { followsJoint, type Run, runsOf } from './word-runs.ts';
 
 /** Beside a part of the recipe, and in the same sentence, these turn nothing. */
 const HARMLESS = new Set(
@@ -105,36 +106,9 @@ function plain(word: string): string {
 const isAnyOil = (item: Item | undefined): boolean => isName(item) && item.known === 'any-oil';
 const hasRecipe = (items: readonly Item[]): boolean => items.some(item => isMeasure(item) || isName(item));
 
-type Run = {
-  readonly words: readonly Item[];
-  readonly before: Item | undefined;
-  readonly after: Item | undefined;
-  /** "From the butcher", "de la finca": where what stands before comes from. */
-  readonly isOrigin: boolean;
-  /** "It was lovely". */
-  readonly isSpeech: boolean;
-  /** "Sitting in the garage". */
-  readonly isPlaced: boolean;
-  /** "In the pot": where what stands before is. */
-  readonly isIn: boolean;
-  /** Before a colon. */
-  readonly isHead: boolean;
-};
 /** "Manteca del higo" would be a fat of its own. */
 const KIND = /^(?:manteca|mantequilla|aceite|cera|grasa)$/u;
-/** "And my exam is tomorrow": of no oil. */
-const WHEN = new RegExp(
-  unbroken`
-    ^(?:is|are|was|es|son) (?:the )?(?:tomorrow|today|tonight|soon|over|next|on|monday|tuesday|wednesday|
-    thursday|friday|saturday|sunday|manana|hoy|pronto)(?!\p{L})
-  `,
-  'u',
-);
-const SPEECH = /(?:^| )(?:it|is|are|was|were|es|son|era|eran)(?: |$)/u;
-const PLACE = /(?:^| )(?:in|at|on|as|to|en)(?: |$)/u;
-const IN = /^(?:in|at|on|into|en)(?: (?:the|a|my|our|la|el|mi))?$/u;
-const ORIGIN = /^(?:del|de (?:la|mi|mis|los|las|nuestr[oa])|from (?:the|my|our)|off the)$/u;
-const textOf = (items: readonly Item[]): string => items.map(({ text }) => text).join(' ');
+
 /** How a soap came out. */
 const LOOKS = new RegExp(
   unbroken`
@@ -143,22 +117,6 @@ const LOOKS = new RegExp(
   `,
   'u',
 );
-/** The links that stand directly before, as text. */
-function linksBefore(items: readonly Item[]): string {
-  const from = items.findLastIndex(({ is }) => is !== 'link') + 1;
-  return items
-    .slice(from)
-    .map(({ text }) => text)
-    .join(' ');
-}
-
-function linksBehind(items: readonly Item[]): string {
-  const to = items.findIndex(({ is }) => is !== 'link');
-  return items
-    .slice(0, to === -1 ? items.length : to)
-    .map(({ text }) => text)
-    .join(' ');
-}
 
 /** "Dissolved and cooling": how lye stands in its jug is of no fat. */
 const OF_LYE = new RegExp(
@@ -178,33 +136,6 @@ const WHO_MIXED = new RegExp(
   `,
   'u',
 );
-
-/** Runs of words, and what stands on either side. */
-function runsOf(items: readonly Item[]): readonly Run[] {
-  const runs: Run[] = [];
-  for (let at = 0; at < items.length; at += 1) {
-    // What is left away may be told in any word.
-    if (items[at]!.is !== 'word' || items[at - 1]?.is === 'without') continue;
-    const from = at;
-    while (items[at + 1]?.is === 'word') at += 1;
-    const links = linksBefore(items.slice(0, from));
-    runs.push({
-      words: items.slice(from, at + 1),
-      before: items.slice(0, from).findLast(({ is }) => is !== 'link'),
-      isSpeech: SPEECH.test(links) || WHEN.test(textOf(items.slice(at + 1, at + 4))),
-      isHead: items[at + 1]?.text === ':',
-      isIn: IN.test(links),
-      isPlaced: PLACE.test(links) || PLACE.test(linksBehind(items.slice(at + 1))),
-      isOrigin: ORIGIN.test(links),
-      after: items.slice(at + 1).find(({ is }) => is !== 'link'),
-    });
-  }
-  return runs;
-}
-
-function followsJoint(items: readonly Item[], { items: [first] }: Part): boolean {
-  return first !== undefined && items[items.indexOf(first) - 1]?.is === 'joint';
-}
 
 /** Beside a weight and the word for any oil these tell of all of it; any other word names one that nobody here knows. */
 const OF_ALL_OIL = new RegExp(

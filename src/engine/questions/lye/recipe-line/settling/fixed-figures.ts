@@ -1,6 +1,6 @@
-import { knownOil } from '../../../../batch/oils/find-oil.ts';
 import { unbroken } from '../../../../over-lines.ts';
 import { FAT, LYE, PERCENT } from '../../amounts/words.ts';
+import { isReason, PUT_RIGHT, PUT_RIGHT_WHY, YES_SO } from './superfat-put-right.ts';
 
 /** Superfat by its short hands too: "sf5", "se 5 %", "4% de se" (trade usage). */
 const SHORT_FAT = `(?:${FAT}|s\\.?e\\.?|s\\.?g\\.?|super ?grasa|sobre ?grasa|sobre ?engr?|sobre(?= (?:\\d|1[0-2])(?: ?%)? ?(?:[;,]|$)))`;
@@ -65,49 +65,6 @@ const BEHIND_WEIGHT = new RegExp(
 /** Percent up to which a bare figure beside lye is its superfat, and from which no percent is one (common practice, no source). */
 export const MOST_BARE_SUPERFAT = 12;
 export const MOST_SUPERFAT = 30;
-
-/** What puts a superfat right, directly behind it. */
-const PUT_RIGHT = new RegExp(
-  unbroken`
-    ^[ ;,]*(?:(?:no(?! ?\d)|oops|wait|sorry|actually|bueno|rectifico|corrijo|correccion|correction|ponle|
-    pongamos|ponedle|ponganle|better|rather|call it|scratch that|perdon|digo|espera|mejor|ay|mejor dicho|
-    i mean|i meant|make (?:it|that)|quise decir|que sean?|it's|its|is|es|son|at|al|del|well|
-    :) ?,? ?)+(?<figure>\d{1,2}(?:[.,]\d)?)(?: ?(?:%|percent|pct|
-    por ?ciento))?(?: (?:${FAT}))?(?= *(?:[;,.](?!\d)|$))
-  `,
-  'u',
-);
-
-/** "Superfat 5. No wait, I've dry hands, make it 8": why it is put right stands between; no oil and no figure does. */
-const PUT_RIGHT_WHY = new RegExp(
-  unbroken`
-    ^[ ;,%]*(?:no(?: wait)?|wait|oops|sorry|actually|perdon|espera|ay no|
-    mejor),? (?<why>[^;\d]{3,60}),? (?:so )?(?:make (?:it|that)|mejor(?: al| a| el)?|que sean?|ponle|
-    pongamos|call it) (?<figure>\d{1,2}(?:[.,]\d)?)(?: ?(?:%|percent|pct|por ?ciento))?(?= *(?:[;,.](?!\d)|
-    $))
-  `,
-  'u',
-);
-/** What is done to a recipe, or of it, is no reason for another superfat. */
-const OF_RECIPE = new RegExp(
-  unbroken`
-    (?<!\p{L})(?:oils?|fats?|butters?|aceites?|mantecas?|grasas?|ceras?|wax|water|agua|milk|leche|each|
-    every|all|todo|batch|recipe|receta|tanda|half|double|mitad|doble)(?!\p{L})
-  `,
-  'u',
-);
-const isReason = (why: string): boolean =>
-  !OF_RECIPE.test(why) &&
-  why.split(/[^\p{L}]+/u).every(word => word.length < 3 || knownOil(word) === undefined);
-
-/** The same figure, said to be meant. */
-const YES_SO = new RegExp(
-  unbroken`
-    ^[ ;,]*(?:yes|yeah|si|so|really|correct|right|de verdad|i do mean|
-    asi es),? (?<figure>\d{1,2}(?:[.,]\d)?)(?: ?(?:%|percent|por ciento))?(?: now)?(?= *(?:[;,.](?!\d)|$))
-  `,
-  'u',
-);
 
 const STRENGTH = new RegExp(
   `(?<![\\p{L}\\d])(?:lejia de )?${LYE} (?:at|al|de|a) (3[1-9]|40) ?%(?! ?(?:de |of )?(?:${FAT}|solu|disol|conc))`,
@@ -266,36 +223,6 @@ export function fixedIn(line: string): Fixed {
       ' ; ',
     );
   return { rest, superfat, kept };
-}
-
-/** What puts one discount on top of another. */
-const ON_TOP = new RegExp(
-  unbroken`
-    (?<!\p{L})(?:also|too|as well|on top|plus|added?|additional|another|extra|again|further|and then|
-    besides|mas|ademas|tambien|encima|aparte|otro|otra|adicional|extra|sumado|y luego)(?!\p{L})
-  `,
-  'u',
-);
-/** The same in other words: "5% superfat (that is a 5% lye discount)". */
-const SUPERFAT_TOLD = new RegExp(`(?<![\\p{L}\\d])${FAT}(?![\\p{L}])`, 'u');
-const BESIDE_FAT = new RegExp(
-  `(?:${FAT})(?: (?:of|at|de|del|al|is|es|the|lye|sosa|soda))* (?<figure>\\d{1,2}(?:[.,]\\d+)?)(?![\\d.,]*\\d| ?(?:g|gr|kg|oz|lb|grams?|gramos)(?!\\p{L}))`,
-  'u',
-);
-const PERCENT_TOLD = /(?<![\d.,])(?<figure>\d{1,2}(?:[.,]\d+)?)(?= ?(?:%|percent|pct|por ?ciento))/u;
-/**
- * The words of a line without its superfat that tell of a second one: another figure, or the same on top of it. Undefined where the
- * first is only told again. Takes what {@link fixedIn} leaves. Pure.
- */
-export function secondFat(rest: string, superfat: string | undefined): string | undefined {
-  if (superfat === undefined) return undefined;
-  for (const sentence of rest.split(';')) {
-    const [fat] = SUPERFAT_TOLD.exec(sentence) ?? [];
-    const figure = (BESIDE_FAT.exec(sentence) ?? PERCENT_TOLD.exec(sentence))?.groups?.figure;
-    if (fat === undefined || figure === undefined) continue;
-    if (figure !== superfat || ON_TOP.test(rest)) return `${figure}% ${fat}`;
-  }
-  return undefined;
 }
 
 /** A superfat's percent is none of the potash. */

@@ -1,5 +1,6 @@
 import { unbroken } from '../../../../over-lines.ts';
-import { NO_ABSENCE, PERSON } from '../doubts/beside-oils.ts';
+import { NO_ABSENCE } from '../doubts/beside-oils.ts';
+import { PERSON } from '../doubts/harmless-phrases.ts';
 import type { Amount, Item, Name } from '../items/item.ts';
 import { type State, same } from '../state.ts';
 import { isMeasure, isName, isOil, type Measure, type Part } from './parts.ts';

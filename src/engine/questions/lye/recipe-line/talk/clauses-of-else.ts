@@ -1,7 +1,7 @@
 import { knownOil } from '../../../../batch/oils/find-oil.ts';
 import { unbroken } from '../../../../over-lines.ts';
 import { FAT, LYE } from '../../amounts/words.ts';
-import { PERSON } from '../doubts/beside-oils.ts';
+import { PERSON } from '../doubts/harmless-phrases.ts';
 import { BESIDE_FATS, THING_OF_ELSE, WEATHER_WORD } from './things-of-else.ts';
 
 /*

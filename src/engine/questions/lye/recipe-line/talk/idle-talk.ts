@@ -1,6 +1,6 @@
 import { knownOil } from '../../../../batch/oils/find-oil.ts';
 import { unbroken } from '../../../../over-lines.ts';
-import { PERSON } from '../doubts/beside-oils.ts';
+import { PERSON } from '../doubts/harmless-phrases.ts';
 
 /*
  * What is chatted beside a recipe and by its kind can neither keep an oil out of the pot nor change a weight; plain text of both

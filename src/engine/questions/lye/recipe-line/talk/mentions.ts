@@ -1,5 +1,5 @@
 import { unbroken } from '../../../../over-lines.ts';
-import { PERSON } from '../doubts/beside-oils.ts';
+import { PERSON } from '../doubts/harmless-phrases.ts';
 import type { Item, Name } from '../items/item.ts';
 import { isMeasure, isName, isOil, type Pair, type Part } from '../settling/parts.ts';
 import { isPaired, type State, same } from '../state.ts';

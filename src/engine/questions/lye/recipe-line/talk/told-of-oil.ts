@@ -1,7 +1,8 @@
 import { knownOil } from '../../../../batch/oils/find-oil.ts';
 import { unbroken } from '../../../../over-lines.ts';
 import { FAT, LYE } from '../../amounts/words.ts';
-import { isHarmlessBesideOil, PERSON } from '../doubts/beside-oils.ts';
+import { isHarmlessBesideOil } from '../doubts/beside-oils.ts';
+import { PERSON } from '../doubts/harmless-phrases.ts';
 import { isOfElse } from './clauses-of-else.ts';
 
 /*

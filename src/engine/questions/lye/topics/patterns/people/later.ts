@@ -1,6 +1,6 @@
-import { unbroken } from '../../../../over-lines.ts';
-import { CAUSTIC, HURT, KID, MAKING, PET, said } from '../care-words.ts';
-import { near, type TopicPatterns } from './topic.ts';
+import { unbroken } from '../../../../../over-lines.ts';
+import { CAUSTIC, HURT, KID, MAKING, PET, said } from '../../care-words.ts';
+import { near, type TopicPatterns } from '../topic.ts';
 
 const SOAP = '(?:soaps?|bars?|jabon(?:es)?|pastillas?)';
 const SOAPY = `(?:${SOAP}|batter|masa|${CAUSTIC}|jabon)`;

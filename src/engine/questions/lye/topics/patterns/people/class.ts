@@ -1,6 +1,6 @@
-import { unbroken } from '../../../../over-lines.ts';
-import { BLENDER, CHILD, PET } from '../things.ts';
-import { LYE, near, SOAP, type TopicPatterns } from './topic.ts';
+import { unbroken } from '../../../../../over-lines.ts';
+import { BLENDER, CHILD, PET } from '../../things.ts';
+import { LYE, near, SOAP, type TopicPatterns } from '../topic.ts';
 
 const FOOD = unbroken`
   soup|food|cook\w*|eat\w*|bak\w+|smoothies?|kitchen|put it back|ice(?: cubes)?|gazpacho|sopa|comida|comer|

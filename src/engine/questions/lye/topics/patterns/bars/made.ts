@@ -1,5 +1,5 @@
-import { unbroken } from '../../../../over-lines.ts';
-import { ACID, LYE, MAY, near, SOAP, type TopicPatterns } from './topic.ts';
+import { unbroken } from '../../../../../over-lines.ts';
+import { ACID, LYE, MAY, near, SOAP, type TopicPatterns } from '../topic.ts';
 
 const ZAP =
   '(?:zaps?|zapped|zapping|zap test|da corriente|da calambre|pica (?:en )?la lengua|pica al tocarlo con la lengua)';

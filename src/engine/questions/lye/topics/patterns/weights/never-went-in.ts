@@ -1,7 +1,7 @@
-import { unbroken } from '../../../../over-lines.ts';
-import { CAUSTIC, HURT, said } from '../care-words.ts';
-import { OIL } from '../things.ts';
-import type { TopicPatterns } from './topic.ts';
+import { unbroken } from '../../../../../over-lines.ts';
+import { CAUSTIC, HURT, said } from '../../care-words.ts';
+import { OIL } from '../../things.ts';
+import type { TopicPatterns } from '../topic.ts';
 
 /** The soap is made: what stayed out of it is missing. */
 const MADE = unbroken`

@@ -1,6 +1,6 @@
-import { unbroken } from '../../../../over-lines.ts';
-import { CHILD } from '../things.ts';
-import { LYE, near, SOAP, type TopicPatterns } from './topic.ts';
+import { unbroken } from '../../../../../over-lines.ts';
+import { CHILD } from '../../things.ts';
+import { LYE, near, SOAP, type TopicPatterns } from '../topic.ts';
 
 const BABY = '(?:baby|babies|newborn|infant|bebes?|recien nacid[oa])';
 const BIRD =

@@ -1,6 +1,6 @@
-import { unbroken } from '../../../../over-lines.ts';
-import { RAW_BATTER } from '../things.ts';
-import { LYE, near, SOAP, type TopicPatterns } from './topic.ts';
+import { unbroken } from '../../../../../over-lines.ts';
+import { RAW_BATTER } from '../../things.ts';
+import { LYE, near, SOAP, type TopicPatterns } from '../topic.ts';
 
 /** Lye by a name that is no bleach's: "lejía" is both. */
 const CAUSTIC = '(?:lye|naoh|caustic soda|sodium hydroxide|sosa(?: caustica)?|soda caustica)';

@@ -1,5 +1,5 @@
-import { unbroken } from '../../../../over-lines.ts';
-import { LYE, near, SOAP, type TopicPatterns } from './topic.ts';
+import { unbroken } from '../../../../../over-lines.ts';
+import { LYE, near, SOAP, type TopicPatterns } from '../topic.ts';
 
 const INSTEAD =
   '(?:instead of|insted of|in place of|for|as|en (?:vez|lugar) de|como|por)(?: the| el| la)? ?(?:water|agua|liquid|liquido)';

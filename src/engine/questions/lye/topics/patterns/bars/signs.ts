@@ -1,6 +1,6 @@
-import { unbroken } from '../../../../over-lines.ts';
-import { CAUSTIC, HURT, said } from '../care-words.ts';
-import type { TopicPatterns } from './topic.ts';
+import { unbroken } from '../../../../../over-lines.ts';
+import { CAUSTIC, HURT, said } from '../../care-words.ts';
+import type { TopicPatterns } from '../topic.ts';
 
 const LYE = `(?:${CAUSTIC}|soda|lejia)`;
 const LYE_WATER = `(?:${CAUSTIC} ?(?:water|solution)|lye ?water|(?:agua|disolucion|solucion) (?:de|con) (?:la )?${LYE}|${LYE} (?:disuelta|con agua|en agua))`;

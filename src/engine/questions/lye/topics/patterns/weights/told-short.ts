@@ -1,6 +1,6 @@
-import { unbroken } from '../../../../over-lines.ts';
-import { CAUSTIC, HURT, OIL, said } from '../care-words.ts';
-import type { TopicPatterns } from './topic.ts';
+import { unbroken } from '../../../../../over-lines.ts';
+import { CAUSTIC, HURT, OIL, said } from '../../care-words.ts';
+import type { TopicPatterns } from '../topic.ts';
 
 const WEIGHT = '\\d+ ?(?:g|gr|grams?|gramos?|oz|ounces?|onzas?)';
 /** Where lye stands before it is weighed, or what it has become. */

@@ -1,6 +1,6 @@
-import { unbroken } from '../../../../over-lines.ts';
-import { CAUSTIC, HURT, OIL, said } from '../care-words.ts';
-import { near, type TopicPatterns } from './topic.ts';
+import { unbroken } from '../../../../../over-lines.ts';
+import { CAUSTIC, HURT, OIL, said } from '../../care-words.ts';
+import { near, type TopicPatterns } from '../topic.ts';
 
 const SPOON = unbroken`
   (?:(?:table|tea|soup )? ?spoons?(?:fuls?)?|tbsps?|tsps?|cucharad\w+|cucharas?(?! de palo)|cucharillas?|

@@ -1,6 +1,6 @@
-import { unbroken } from '../../../../over-lines.ts';
-import { OIL } from '../things.ts';
-import { LYE, near, SOAP, type TopicPatterns } from './topic.ts';
+import { unbroken } from '../../../../../over-lines.ts';
+import { OIL } from '../../things.ts';
+import { LYE, near, SOAP, type TopicPatterns } from '../topic.ts';
 
 const FORGOT =
   '(?:forgot(?:ten)?|forget|left out|missed(?: out)?|olvide|olvido|olvidado|olvidaron|deje fuera|me falto)';

@@ -1,6 +1,6 @@
-import { unbroken } from '../../../../over-lines.ts';
-import { CAUSTIC, HURT, OIL, PAST, said } from '../care-words.ts';
-import type { TopicPatterns } from './topic.ts';
+import { unbroken } from '../../../../../over-lines.ts';
+import { CAUSTIC, HURT, OIL, PAST, said } from '../../care-words.ts';
+import type { TopicPatterns } from '../topic.ts';
 
 const MANY = '(?:more|extra|mas|de mas|excess|exceso|surplus|double|doble|sobra\\w*)';
 const CLEAN =

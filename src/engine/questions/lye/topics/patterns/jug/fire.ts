@@ -1,5 +1,5 @@
-import { unbroken } from '../../../../over-lines.ts';
-import { LYE, near, SOAP, type TopicPatterns } from './topic.ts';
+import { unbroken } from '../../../../../over-lines.ts';
+import { LYE, near, SOAP, type TopicPatterns } from '../topic.ts';
 
 const SPIRIT =
   '(?:alcohol|ethanol|isopropyl|isopropanol|methylated spirits?|rubbing alcohol|surgical spirit|vodka|etanol|isopropilico|aguardiente)';
