@@ -9,14 +9,14 @@ import type { Words } from '../../src/words/index.ts';
 import { askFollowUps } from './follow-ups.ts';
 
 /** What was told to a command, how the question was read, and where. */
-export type Told = { readonly given: Given; readonly read: QuestionRead; readonly context: Context };
+export type QuestionTold = { readonly given: Given; readonly read: QuestionRead; readonly context: Context };
 
 /** Slips that were put right in words that the command was given. */
 export const usedCorrections = ({ corrections }: QuestionRead, given: Given) =>
   corrections.filter(({ to }) => Object.values(textsOf(given)).some(text => text.toLowerCase().includes(to)));
 
 /** What was understood, in one line as the command it runs. */
-export function understoodBlock(reading: Reading, { given, read, context }: Told): Block {
+export function understoodBlock(reading: Reading, { given, read, context }: QuestionTold): Block {
   const { say } = context;
   const corrections = usedCorrections(read, given).map(({ from, to }) => say.ask.corrected({ from, to }));
   const { target } = read.facts;

@@ -3,6 +3,7 @@ import type { Block, Reply } from '../../src/conversation/reply.ts';
 import type { StageDate } from '../../src/engine/batch/curing/stages.ts';
 import { dryingOf } from '../../src/engine/batch/curing/weight-loss.ts';
 import type { Change } from '../../src/engine/batch/made/changes.ts';
+import { portionCalled } from '../../src/engine/batch/portions/portion-name.ts';
 import { dateAt } from '../../src/engine/challenges/wall-time.ts';
 import { nearestWord } from '../../src/engine/colour/reading/plain-words.ts';
 import { hexOfLab } from '../../src/engine/colour/spectra/cielab.ts';
@@ -61,7 +62,7 @@ export function portionView(batch: Batch, at: number, say: Words): string {
 export const nameOf = ({ name, colours }: PouredPortion, say: Words): string | undefined =>
   colours.length > 0 && colours.map(one => one.name).join(' + ') === name
     ? undefined
-    : say.batch.portionName(name);
+    : say.batch.portionName(portionCalled(name));
 
 /** The reply to a pour: what left the shelf first, then what is kept and what comes next. */
 export function pouredView(

@@ -40,7 +40,7 @@ export function pictured(
 }
 
 /** Short marks for nonces, which hold no more than 25 characters with the id. */
-const marks: Readonly<Record<Told, string>> = {
+const marks: Readonly<Record<PostTold, string>> = {
   announcement: 'a',
   open: 'o',
   'entries-soon': 'e',
@@ -50,7 +50,7 @@ const marks: Readonly<Record<Told, string>> = {
   cancelled: 'c',
 };
 /** What is told by a message of its own. */
-export type Told = Exclude<PostOf, 'thread' | 'entries-event' | 'votes-event'>;
+export type PostTold = Exclude<PostOf, 'thread' | 'entries-event' | 'votes-event'>;
 
 /**
  * Posts unless that was done before; gives the message when it was posted just now. Between posting and noting it
@@ -61,7 +61,7 @@ export async function tellOnce(
   services: DeadlineServices,
   scope: ChallengeScope,
   challenge: StoredChallenge,
-  { what, reply }: { what: Told; reply: Drawing },
+  { what, reply }: { what: PostTold; reply: Drawing },
 ): Promise<Posted | undefined> {
   if (await postOf(scope, challenge.id, what)) return undefined;
   const place = placeOf(challenge);
@@ -80,7 +80,7 @@ export async function tellOnce(
 async function tellSteward(
   services: DeadlineServices,
   challenge: StoredChallenge,
-  what: Told,
+  what: PostTold,
 ): Promise<void> {
   const { store, outbox, now, onBarred } = services;
   const { id, group, channel, language, events } = challenge;

@@ -1,6 +1,7 @@
 import type { Measure } from '../../src/conversation/reply.ts';
 import { oilById } from '../../src/engine/batch/oils/find-oil.ts';
 import type { PlanAnswer } from '../../src/engine/batch/planning/plan-answer.ts';
+import { portionCalled } from '../../src/engine/batch/portions/portion-name.ts';
 import type { Dose } from '../../src/engine/dosing/request.ts';
 import { midSentence } from '../../src/engine/text/capital.ts';
 import { nameOf, rough, spoonsOf } from '../../src/presenting/dose.ts';
@@ -190,7 +191,10 @@ function portionTitle(view: PlanView, at: number): string {
   const { answer, read, say } = view;
   const portion = answer.portions[at]!;
   const name = read.request.portions[at]?.name ?? portion.name;
-  return say.plan.portion({ name, volume: say.plan.volume(volumeOf(portion.millilitres, view)) });
+  return say.plan.portion({
+    name: portionCalled(name),
+    volume: say.plan.volume(volumeOf(portion.millilitres, view)),
+  });
 }
 
 /** One portion: how much batter, each colour with its liquid, and what it is like inside. */

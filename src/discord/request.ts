@@ -4,7 +4,7 @@ import { request } from 'undici';
 
 /** How the library has a request sent. */
 export type Sends = RESTOptions['makeRequest'];
-type Told = Awaited<ReturnType<typeof request>>;
+type RequestAnswer = Awaited<ReturnType<typeof request>>;
 
 /**
  * Sends a request for the library, over the same client as its own way does. Its own makes a `Headers` of each answer's
@@ -25,7 +25,7 @@ export const sendRequest: Sends = async (url, asked) => {
 };
 
 /** What the library asks of a response: how it went, what it says, and headers by name. */
-const responseOf = ({ body, headers, statusCode }: Told): Awaited<ReturnType<Sends>> => ({
+const responseOf = ({ body, headers, statusCode }: RequestAnswer): Awaited<ReturnType<Sends>> => ({
   body,
   headers: namedIn(headers),
   status: statusCode,
@@ -38,7 +38,7 @@ const responseOf = ({ body, headers, statusCode }: Told): Awaited<ReturnType<Sen
 });
 
 /** Headers of which nobody asks more than what a name holds; names in any case, several values as one (RFC 9110, 5.2 and 5.1). */
-function namedIn(headers: Told['headers']): Headers {
+function namedIn(headers: RequestAnswer['headers']): Headers {
   const get = (name: string): string | null => {
     const value = headers[name.toLowerCase()];
     return value === undefined ? null : Array.isArray(value) ? value.join(',') : value;

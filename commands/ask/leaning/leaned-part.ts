@@ -4,11 +4,7 @@ import type { Aspect } from '../../../src/engine/questions/leaning/aspects/aspec
 import { asOneText, type Before, isOfLye, type Ran } from '../../../src/engine/questions/leaning/before.ts';
 import { asksOfSuds, tellsOfPoured } from '../../../src/engine/questions/leaning/behind/names-another.ts';
 import { goOnPart, nearestPart } from '../../../src/engine/questions/leaning/parts/nearest-part.ts';
-import {
-  type Told as MatterTold,
-  partOf,
-  tellingOf,
-} from '../../../src/engine/questions/leaning/parts/part-of.ts';
+import { type MatterTold, partOf, tellingOf } from '../../../src/engine/questions/leaning/parts/part-of.ts';
 import type { LyeTopic } from '../../../src/engine/questions/lye/topics/topic.ts';
 import { answerTo } from '../../../src/engine/questions/technique/answer-to.ts';
 import { IN_THE_POT } from '../../../src/engine/questions/technique/likely.ts';

@@ -10,7 +10,7 @@ import { plainReply } from '../../../src/presenting/plain-reply.ts';
 import { compareReply } from '../colour/compare.ts';
 import { oilsWithoutShares, type PlanLacks } from '../colour/plan-lacks.ts';
 import { askFollowUps } from '../follow-ups.ts';
-import type { Told } from '../how-read.ts';
+import type { QuestionTold } from '../how-read.ts';
 import type { Ran } from '../understood.ts';
 import { ranCommand } from './ran-command.ts';
 import { toldAmountHeadline } from './told-amount.ts';
@@ -36,7 +36,13 @@ export function confirming(command: string, given: Given, { say, idempotencyKey:
 /** The command's own answer, or what it lacks and the nearest thing that can be done. */
 export async function answered(
   reading: Reading,
-  { question, given, read, context, lacks }: Told & { readonly question: string; readonly lacks: PlanLacks },
+  {
+    question,
+    given,
+    read,
+    context,
+    lacks,
+  }: QuestionTold & { readonly question: string; readonly lacks: PlanLacks },
 ): Promise<Ran> {
   const { say } = context;
   const lacking = reading.missing.filter(name => given[name] === undefined);

@@ -1,4 +1,5 @@
-export { BARRED, type BarredReason } from './colours/barred.ts';
+export { BARRED } from './colours/barred.ts';
+export type { BarredReason } from './colours/barred-colour.ts';
 export { barredInSentence } from './colours/in-sentence.ts';
 export { barredIn, isPoison, refuseBarred, refuseBarredJar, refusePoisonIn } from './colours/refuse.ts';
 export { hasHappened } from './emergencies/asked-before.ts';

@@ -89,13 +89,13 @@ export function readPhrase(
   };
 }
 
-type Told = Term & { readonly value: number; readonly size: number };
+type TermTold = Term & { readonly value: number; readonly size: number };
 
 /**
  * What amounts side by side come to: `1 lb 4 oz` is a sum, `16 oz (454 g)` and `a pint, 568 ml` are one amount that was told
  * twice, where the metric one is as it was measured. Undefined where they are neither.
  */
-function toldOnce(terms: readonly Told[]): number | undefined {
+function toldOnce(terms: readonly TermTold[]): number | undefined {
   const sums: { value: number; isMetric: boolean }[] = [];
   for (const [at, term] of terms.entries()) {
     const before = terms[at - 1];

@@ -30,7 +30,7 @@ const SPANISH_NAMES: ReadonlySet<string> = new Set(
     espuma remolino capas achiote curcuma pimenton espirulina esencia fragancia ceniza
   `.split(' '),
 );
-type Told = keyof typeof TELLING;
+type LanguageTold = keyof typeof TELLING;
 const WORDS = { en: new Set(TELLING.en.split(' ')), es: new Set(TELLING.es.split(' ')) } as const;
 const SPANISH = /[áéíóúñ¿¡]/iu;
 
@@ -38,13 +38,13 @@ const SPANISH = /[áéíóúñ¿¡]/iu;
  * The language that a question is written in, however short; undefined where nothing tells. Pure.
  * @example languageOfQuestion('achiote cuanto') // 'es'
  */
-export function languageOfQuestion(text: string): Told | undefined {
+export function languageOfQuestion(text: string): LanguageTold | undefined {
   const clear = clearLanguageOf(text);
   if (clear) return clear;
   const words = tokenise(text)
     .filter(({ kind }) => kind === 'word')
     .map(word => word.text);
-  const count = (language: Told) => words.filter(word => WORDS[language].has(word)).length;
+  const count = (language: LanguageTold) => words.filter(word => WORDS[language].has(word)).length;
   const [en, es] = [count('en'), count('es') + (SPANISH.test(text) ? 1 : 0)];
   // English names are typed in any language, Spanish ones in Spanish.
   if (en === 0 && es === 0) return words.some(word => SPANISH_NAMES.has(word)) ? 'es' : undefined;

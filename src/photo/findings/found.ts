@@ -38,15 +38,15 @@ export function findingsOf(photo: Pixels, seen: Seen): PhotoFinding[] {
   return found.toSorted((one, other) => other.confidence - one.confidence);
 }
 
-type Told = Omit<Answered, 'id'> & { readonly id: PhotoFinding['id']; readonly map: Plane };
+type FindingTold = Omit<Answered, 'id'> & { readonly id: PhotoFinding['id']; readonly map: Plane };
 
 /**
  * A hole and a speck of dark colour look alike from above: where both are possible in the same places, and neither is
  * sure alone, one finding says so, and it is evidence of neither.
  */
-function hedged(answers: readonly Answered[], maps: readonly Plane[], soap: Mask): Told[] {
+function hedged(answers: readonly Answered[], maps: readonly Plane[], soap: Mask): FindingTold[] {
   const mapOf = (id: Answered['id']) => maps[TAUGHT_IDS.indexOf(id)]!;
-  const told = answers.map((one): Told => ({ ...one, map: mapOf(one.id) }));
+  const told = answers.map((one): FindingTold => ({ ...one, map: mapOf(one.id) }));
   const pit = answers.find(({ id }) => id === 'pinholes');
   const speck = answers.find(({ id }) => id === 'coloured-specks');
   if (!pit || !speck || (pit.answer === 'seen') !== (speck.answer === 'seen')) return told;
@@ -59,7 +59,7 @@ function hedged(answers: readonly Answered[], maps: readonly Plane[], soap: Mask
   ];
   if (inBoth < SHARED * Math.min(inPits, inSpecks) || inBoth === 0) return told;
   for (let i = 0; i < both.data.length; i++) both.data[i] = Math.max(both.data[i]!, specks[i]!);
-  const one: Told = {
+  const one: FindingTold = {
     id: PIT_OR_SPECK,
     answer: pit.answer,
     chance: 1 - (1 - pit.chance) * (1 - speck.chance),

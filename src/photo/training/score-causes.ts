@@ -13,11 +13,11 @@ const line = z.object({
   file: z.string().regex(/^\w[\w.-]*$/),
   cause: z.enum([...CAUSE_IDS, 'something-else']),
 });
-export type Told = z.output<typeof line>;
-export type Read = Told & { readonly reading: PhotoReading };
+export type CauseTold = z.output<typeof line>;
+export type Read = CauseTold & { readonly reading: PhotoReading };
 
 /** The lines of every `.jsonl` file in a folder; undefined where there is none. Throws where one does not read. */
-export function toldIn(folder: string): readonly Told[] | undefined {
+export function toldIn(folder: string): readonly CauseTold[] | undefined {
   const files = readdirSync(folder)
     .filter(name => name.endsWith('.jsonl'))
     .sort();

@@ -34,13 +34,13 @@ type Owner = {
   /** Ends when what it was asked is answered. */
   end(): void;
 };
-type Told = { answered(done: Done): void; lost(why: string): void; ended(): void };
+type OwnerListener = { answered(done: Done): void; lost(why: string): void; ended(): void };
 
 /** Its rows live for one call: the collector would otherwise give them as much room as all else together. */
 const YOUNG_MB = 3;
 
 /** A file: waiting for the lock of another process, or for the disk, holds up a thread of its own. */
-function inThread(opening: Opening, told: Told): Owner {
+function inThread(opening: Opening, told: OwnerListener): Owner {
   const worker = new Worker(new URL('./sqlite-thread.ts', import.meta.url), {
     workerData: opening,
     resourceLimits: { maxYoungGenerationSizeMb: YOUNG_MB },
@@ -62,7 +62,7 @@ function inThread(opening: Opening, told: Told): Owner {
  * Memory: nobody else holds a lock and no disk is waited for, so a message to another thread would take longer than what
  * is asked. As there, what one turn of the loop asks is answered together, reads first.
  */
-function here(opening: Opening, told: Told): Owner {
+function here(opening: Opening, told: OwnerListener): Owner {
   const db = new SqliteDatabase(opening);
   let asked: Call[] = [];
   let isEnding = false;
@@ -113,7 +113,7 @@ export class SqliteAdapter extends RecordAdapter {
     super();
     const exited = Promise.withResolvers<void>();
     this.#exited = exited.promise;
-    const told: Told = {
+    const told: OwnerListener = {
       answered: done => this.#settle(done),
       lost: why => {
         const isUnasked = this.#ended === undefined;

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { planBatch } from '../../../src/engine/batch/planning/plan.ts';
 import type { PlanAnswer } from '../../../src/engine/batch/planning/plan-answer.ts';
+import { type PortionName, portionCalled } from '../../../src/engine/batch/portions/portion-name.ts';
 import { wordsIn } from '../../../src/words/index.ts';
 import { asked, refusalOf, type Written } from './asked.ts';
 
@@ -153,7 +154,9 @@ describe('a portion that may be left with lye is told', () => {
     const low = portions.filter(one => one.superfat - (superfat.band.typical - superfat.band.low) < 0);
     expect(superfat.band.low).toBeGreaterThanOrEqual(0);
     expect(low.length).toBeGreaterThan(0);
-    expect(told.map(({ values }) => (values as { name: string }).name)).toEqual(low.map(({ name }) => name));
+    expect(told.map(({ values }) => (values as { name: PortionName }).name)).toEqual(
+      low.map(({ name }) => portionCalled(name)),
+    );
   });
 
   test('a salt bar without superfat is told too', () => {

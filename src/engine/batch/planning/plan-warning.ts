@@ -1,6 +1,7 @@
 import type { ScentRisk } from '../../hazards/scents/scents.ts';
 import type { AdditiveId } from '../additives/additive.ts';
 import type { Oil } from '../oils/oil.ts';
+import type { PortionName } from '../portions/portion-name.ts';
 
 /** Every warning a plan can carry, with the values its sentence needs. Grams, and percents 0 to 100. */
 export interface PlanWarnings {
@@ -9,7 +10,7 @@ export interface PlanWarnings {
   /** More than one person makes at a kitchen table; the heat of one loaf says nothing of it. */
   'batch-large': { kilograms: number; most: number };
   /** `lowest` if the oils sit at the low end of their ranges. */
-  'portion-superfat-negative': { name: string; percent: number; lowest: number };
+  'portion-superfat-negative': { name: PortionName; percent: number; lowest: number };
   /** Only a wax or hard fat asks for it. */
   'start-hot': { startC: number };
   'superfat-high': { percent: number };
@@ -20,8 +21,8 @@ export interface PlanWarnings {
   'purity-assumed': { alkali: 'NaOH' | 'KOH'; percent: number };
   'hold-back-short': { carrierWaterGrams: number; heldBackGrams: number };
   'dip-lowers-pot': { percent: number };
-  'portion-superfat-high': { name: string; percent: number };
-  'portion-lye-weak': { name: string; percent: number };
+  'portion-superfat-high': { name: PortionName; percent: number };
+  'portion-lye-weak': { name: PortionName; percent: number };
   'fragrance-browns': { level: 'slight' | 'tan' | 'brown' | 'dark'; percentOfOils: number };
   /** `drawn`: the batter is to be drawn or layered, which wants time. `name` of the scent whose kind often does. */
   'fragrance-speeds': { name: string | undefined; drawn: boolean };

@@ -2,6 +2,7 @@ import type { Carrier, Colourant } from '../../colourants/colourant.ts';
 import type { Measured } from '../../quantities/spoons.ts';
 import type { AdditiveId } from '../additives/additive.ts';
 import type { LyePart } from '../lye/lye.ts';
+import type { PortionName } from '../portions/portion-name.ts';
 
 type Names = Colourant['names'];
 type Weighed = { readonly additive: AdditiveId; readonly grams: number };
@@ -63,13 +64,13 @@ export interface PrepSteps {
   'check-temperatures': { startC: number; coldLye: boolean };
   'lye-into-oils': { trace: Trace };
   'add-additive': { additive: AdditiveId; grams: number };
-  split: { portions: readonly { readonly name: string; readonly millilitres: number }[] };
-  'whisk-portion': { name: string; colours: readonly Names[] };
-  'stick-blend-portion': { name: string; colours: readonly Names[]; carrier: Carrier };
-  'scent-portion': { name: string; grams: number };
+  split: { portions: readonly { readonly name: PortionName; readonly millilitres: number }[] };
+  'whisk-portion': { name: PortionName; colours: readonly Names[] };
+  'stick-blend-portion': { name: PortionName; colours: readonly Names[]; carrier: Carrier };
+  'scent-portion': { name: PortionName; grams: number };
   'pour-in-the-pot': Record<never, never>;
   'pour-drop': Record<never, never>;
-  'pour-layered': { order: readonly string[] };
+  'pour-layered': { order: readonly PortionName[] };
   'pour-hanger': Record<never, never>;
   'pour-single': Record<never, never>;
   /** A paste is poured into no mould. */

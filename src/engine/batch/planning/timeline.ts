@@ -3,6 +3,7 @@ import { BOILING_C } from '../../heat/estimate.ts';
 import { type AdditiveEffect, additiveById } from '../additives/additives.ts';
 import { isPaste } from '../bar-kind.ts';
 import { lyeSteps } from '../lye-steps.ts';
+import { portionCalled } from '../portions/portion-name.ts';
 import type { Filled } from '../portions/portions.ts';
 import type { PlanRequest, Swirl } from '../request.ts';
 import { afterPour } from './after-pour.ts';
@@ -177,26 +178,30 @@ function fromSplitting(request: PlanRequest, filled: Filled, kohShare: number): 
   ];
   const scented = filled.portions.filter(({ fragranceGrams }) => fragranceGrams > 0);
   const scentAt = scented.length > 0 ? PER_PORTION : 0;
-  const steps = order.map(({ portion: { name }, colours, stickBlended }, place) => {
+  const steps = order.map(({ portion, colours, stickBlended }, place) => {
+    const name = portionCalled(portion.name);
     const minutes = scentAt + PER_PORTION * (order.length - place);
     return stickBlended === undefined
       ? at(minutes, 'whisk-portion', { name, colours })
       : at(minutes, 'stick-blend-portion', { name, colours, carrier: stickBlended.carrier.choice });
   });
   const splitAt = scentAt + PER_PORTION * (order.length + 1);
-  const cups = filled.portions.map(({ name, millilitres }) => ({ name, millilitres }));
+  const cups = filled.portions.map(({ name, millilitres }) => ({
+    name: portionCalled(name),
+    millilitres,
+  }));
   return [
     ...(cups.length > 1 ? [at(splitAt, 'split', { portions: cups })] : []),
     ...steps,
     ...scented.map(({ name, fragranceGrams }) =>
-      at(scentAt, 'scent-portion', { name, grams: fragranceGrams }),
+      at(scentAt, 'scent-portion', { name: portionCalled(name), grams: fragranceGrams }),
     ),
     isPaste(kohShare) ? at(0, 'into-tub', {}) : pouring(request.swirl, filled),
   ];
 }
 
 function pouring(swirl: Swirl, filled: Filled): TimelineStep {
-  const order = filled.portions.map(({ name }) => name);
+  const order = filled.portions.map(({ name }) => portionCalled(name));
   // One pot is poured as it is: there is nothing to pour back into it, or to draw through it.
   if (filled.portions.length < 2) return at(0, 'pour-single', {});
   return swirl === 'layered' ? at(0, 'pour-layered', { order }) : at(0, `pour-${swirl}`, {});

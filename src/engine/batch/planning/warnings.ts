@@ -4,6 +4,7 @@ import type { FragranceAsk } from '../additives/fragrance.ts';
 import { isSaltBar } from '../bar-kind.ts';
 import { aboutBlend, aboutJug, acidWarning, gramsPerMole } from '../liquids/jug-warnings.ts';
 import { DEFAULT_PURITY, type PlanSuperfat, superfatPercent } from '../lye/lye.ts';
+import { portionCalled } from '../portions/portion-name.ts';
 import type { Filled } from '../portions/portions.ts';
 import { potSuperfat } from '../portions/pot.ts';
 import { type Recipe, saltGrams, saltPercentOf } from '../recipe.ts';
@@ -135,7 +136,8 @@ function aboutPortions(recipe: Recipe, filled: Filled, { band }: PlanSuperfat): 
   if (taken.dipped.length > 0) {
     warnings.push({ id: 'dip-lowers-pot', values: { percent: potSuperfat(filled.pot) } });
   }
-  for (const { name, superfat, lyeConcentration } of filled.portions) {
+  for (const { name: kept, superfat, lyeConcentration } of filled.portions) {
+    const name = portionCalled(kept);
     // As far below as the whole batch may be; where the whole may be lye-heavy, that is said of it already.
     const lowest = superfat - (band.typical - band.low);
     if (lowest < 0 && band.low >= 0)

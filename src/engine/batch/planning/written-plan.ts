@@ -12,6 +12,7 @@ import { parseWater } from '../lye/water.ts';
 import type { OilBlend } from '../oils/blend.ts';
 import { oilsOfBatch } from '../oils/lists/bare-grams.ts';
 import { parsePortions } from '../portions/portion-list.ts';
+import { keptName } from '../portions/portion-name.ts';
 import type { BatchSize, LyeChoice, PlanRequest, PortionAsk, Swirl } from '../request.ts';
 import { checkOven, checkStart, hottestOven } from '../start.ts';
 
@@ -139,14 +140,14 @@ export type FoundColour = Omit<DoseAsked, 'strength' | 'carrier'>;
 
 /**
  * The plan with its colours found: `find` is asked for each of {@link coloursNamed}. A portion without a label is named
- * after its colours, or `plain` or `rest`, which `src/words` translates; names are made unlike.
+ * after its colours, or `plain` or `rest` ({@link keptName}); names are made unlike.
  */
 export function withColours(read: ReadPlan, find: (text: string) => FoundColour): PlanRequest {
   const taken = new Map<string, number>();
   return {
     ...read,
     portions: read.portions.map(portion => ({
-      name: unlike(nameOf(portion), taken),
+      name: keptName(portion, taken),
       share: portion.share,
       scented: portion.scented,
       colours: portion.colours.map(({ text, strength, carrier }) => ({
@@ -155,16 +156,4 @@ export function withColours(read: ReadPlan, find: (text: string) => FoundColour)
       })),
     })),
   };
-}
-
-function nameOf({ name, colours, share }: PortionAsk): string {
-  if (name !== undefined) return name;
-  if (colours.length > 0) return colours.map(({ text }) => text).join(' + ');
-  return share.by === 'rest' ? 'rest' : 'plain';
-}
-
-function unlike(name: string, taken: Map<string, number>): string {
-  const count = (taken.get(name) ?? 0) + 1;
-  taken.set(name, count);
-  return count === 1 ? name : `${name} ${count}`;
 }

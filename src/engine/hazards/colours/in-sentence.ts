@@ -2,7 +2,8 @@ import { groupedBy } from '../../grouped.ts';
 import { spaced } from '../../over-lines.ts';
 import { foldedWords } from '../../text/fold.ts';
 import { distance } from '../../text/spelling/edit-distance.ts';
-import { BARRED, type BarredColour, type BarredReason } from './barred.ts';
+import { BARRED } from './barred.ts';
+import type { BarredColour, BarredReason } from './barred-colour.ts';
 
 /** Says nothing of which thing is meant: "tinte para el pelo". */
 const ARTICLES: ReadonlySet<string> = new Set('the a an my some el la los las mi mis'.split(' '));

@@ -3,7 +3,8 @@ import { spaced, unbroken } from '../../over-lines.ts';
 import { refuse } from '../../refusal.ts';
 import { cut } from '../../text/cut.ts';
 import { foldedWords } from '../../text/fold.ts';
-import { BARRED, type BarredColour, type BarredReason } from './barred.ts';
+import { BARRED } from './barred.ts';
+import type { BarredColour, BarredReason } from './barred-colour.ts';
 import { poisonSlipped } from './in-sentence.ts';
 
 declare module '../../refusal.ts' {

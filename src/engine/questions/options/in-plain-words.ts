@@ -6,7 +6,7 @@ import { respelt } from '../../text/spelling/trade/respelt.ts';
 import { isOfWording } from './of-wording.ts';
 import { oilsTold } from './oils-told.ts';
 import { portionTold, sizeTold } from './portion-told.ts';
-import { isRead, type Told } from './told.ts';
+import { isRead, type OptionTold } from './told.ts';
 
 /** What an option is read as: how much to colour, how large a batch is, which oils it has. */
 export type ReadAs = 'portion' | 'size' | 'oils';
@@ -14,7 +14,7 @@ export type ReadAs = 'portion' | 'size' | 'oils';
 const READERS: Readonly<
   Record<
     ReadAs,
-    { readonly strict: (text: string) => object; readonly told: (text: string) => Told | undefined }
+    { readonly strict: (text: string) => object; readonly told: (text: string) => OptionTold | undefined }
   >
 > = {
   portion: { strict: parsePortionRange, told: portionTold },
@@ -39,7 +39,7 @@ function refusalOf(strict: (text: string) => unknown, text: string): Refusal | u
  * Undefined where the option's own reader takes it, refuses it for what it says, or neither grammar reads it. Pure.
  * @example inPlainWords('portion', 'entre todos los aceites suman 900') // { text: '900 g oils' }
  */
-export function inPlainWords(readAs: ReadAs, text: string): Told | undefined {
+export function inPlainWords(readAs: ReadAs, text: string): OptionTold | undefined {
   const { strict, told } = READERS[readAs];
   const refusal = refusalOf(strict, text);
   if (refusal === undefined || !isOfWording(refusal) || isRead(strict, respelt(text).text)) return undefined;

@@ -8,7 +8,7 @@ import { gramsOf, POTASSIUM, plainWords } from '../lye/amounts/words.ts';
 import { readLyeQuestion } from '../lye/question.ts';
 import { recipeLine } from '../lye/recipe-line/recipe-line.ts';
 import { isIdle, listSaidPlainly } from './recipe-phrases.ts';
-import { isRead, type Told } from './told.ts';
+import { isRead, type OptionTold } from './told.ts';
 
 const LONGEST = 600;
 const FIGURES = /(?<![\d.,/])\d+(?:[.,]\d+)?(?:\/\d+)?(?: \d\/\d)?/gu;
@@ -89,7 +89,7 @@ function alone(said: string): string | undefined {
 const TALK = /^(?:lol|haha|jaja|castill?[ea]|to)$/u;
 
 /** What an option for the oils of a batch says where only the grammar of recipes reads it. Pure. */
-export function oilsTold(text: string): Told | undefined {
+export function oilsTold(text: string): OptionTold | undefined {
   if (text.length > LONGEST) return undefined;
   const said = listSaidPlainly(text);
   const oils = alone(said) ?? listed(said);

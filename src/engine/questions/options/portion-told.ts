@@ -9,7 +9,7 @@ import type { Telling } from '../portion-line/loose.ts';
 import { type PortionLine, readPortions } from '../portion-line/portion-line.ts';
 import { settled } from '../settled.ts';
 import { countedOils, numberWordIn } from './counted-oils.ts';
-import { isRead, type Told } from './told.ts';
+import { isRead, type OptionTold } from './told.ts';
 
 /** "Half. There's 1.2 kg in the bucket": in an option a part is one of the batter. */
 const PART_FIRST =
@@ -61,7 +61,7 @@ function withKind(weight: string, text: string, isBatter: boolean): readonly str
 }
 
 /** What a portion option says where only the grammar of questions reads it; figures that it does not take are asked about. */
-export function portionTold(text: string): Told | undefined {
+export function portionTold(text: string): OptionTold | undefined {
   const { line, isWhole } = lineOf(text);
   const { unclear, loose, amounts } = line;
   const [spoons, ...more] = amounts;
@@ -84,7 +84,7 @@ export function portionTold(text: string): Told | undefined {
 function asked(
   meant: readonly string[],
   { isWhole, read }: { readonly isWhole: boolean; readonly read: (text: string) => object },
-): Told | undefined {
+): OptionTold | undefined {
   const all = [...new Set(meant)];
   if (!all.every(one => isRead(read, one))) return undefined;
   if (all.length > 1) return { unclear: all };
@@ -98,7 +98,7 @@ const asSize = (whole: string): string =>
   );
 
 /** {@link portionTold} of an option for the size of a batch: what is told of its whole, which is oils where nothing tells. */
-export function sizeTold(text: string): Told | undefined {
+export function sizeTold(text: string): OptionTold | undefined {
   const { line, isWhole } = lineOf(text);
   const { whole, unclear, loose } = line;
   if (whole === undefined || !isWhole) return undefined;

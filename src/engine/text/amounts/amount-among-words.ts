@@ -34,10 +34,10 @@ const CARTON = new RegExp(
   'giu',
 );
 
-type Told = { readonly text: string; readonly measure: 'mass' | 'volume'; readonly from?: number };
+type AmountTold = { readonly text: string; readonly measure: 'mass' | 'volume'; readonly from?: number };
 
 /** Figure and unit as an amount; undefined where the word behind the figure is no unit. */
-function toldBy(figure: string, word: string): Told | undefined {
+function toldBy(figure: string, word: string): AmountTold | undefined {
   const unit = unitOfWord(word);
   return unit && { text: `${figure} ${word}`, measure: unitSize(unit, MEASURES.us).measure };
 }
@@ -51,7 +51,7 @@ export function amountAmongWords(text: string): AmountAmongWords | undefined {
   const said = spokenAmounts(hedged(plainText(text)).text)
     .replace(NO_MORE, '')
     .replace(CARTON, 'carton');
-  const amounts: Told[] = [];
+  const amounts: AmountTold[] = [];
   const counts: number[] = [];
   const words: string[] = [];
   // "2 cups - 2 Tbsp" may take away.

@@ -2,7 +2,7 @@ import { unbroken } from '../../over-lines.ts';
 import { VESSEL_WORDS } from './amount-asides.ts';
 
 /** A figure of a text with its unit, where it has one, and where it stands. */
-export type Told = {
+export type FigureTold = {
   readonly value: number;
   readonly unit: string | undefined;
   readonly at: number;
@@ -10,10 +10,10 @@ export type Told = {
 };
 
 /** An amount of which every figure is known, with what it measures. */
-export type Sized = Told & { readonly measure: 'mass' | 'volume'; readonly unit: string };
+export type Sized = FigureTold & { readonly measure: 'mass' | 'volume'; readonly unit: string };
 
 /** "A pint jug with 400 ml in it": how large a vessel is tells nothing of what it holds now. */
-export const isOfVessel = (text: string, { end }: Told): boolean =>
+export const isOfVessel = (text: string, { end }: FigureTold): boolean =>
   new RegExp(
     String.raw`^[\s-]*(?:(?:plastic|glass|measuring|big|small|old|medidora|de pl[aá]stico|de vidrio) )?${VESSEL_WORDS}(?!\p{L})`,
     'iu',

@@ -13,7 +13,7 @@ import { CORRECTS } from './corrects.ts';
 import { isHarmlessWord, mayChangeAmount } from './everyday-words.ts';
 import { shareAt } from './shares/share-at.ts';
 import { isAnyOil } from './stop-words.ts';
-import { isOfVessel, restatedIn, type Sized, type Told } from './told-again.ts';
+import { type FigureTold, isOfVessel, restatedIn, type Sized } from './told-again.ts';
 
 const LONGEST_TEXT = 200;
 const RANGE =
@@ -35,8 +35,8 @@ const LOST =
   /(?<!\p{L})(?:spil(?:t|led)|lost|wasted|dropped|se me (?:cayeron|cay[oó]|derramaron|derram[oó])|derram[eé]|perd[ií])(?!\p{L})/iu;
 
 /** Parts in words, one by one, with where they stand. */
-function partsIn(text: string): readonly Told[] {
-  const parts: Told[] = [];
+function partsIn(text: string): readonly FigureTold[] {
+  const parts: FigureTold[] = [];
   for (const { index } of text.matchAll(/(?<![\p{L}\p{N}.,/])(?:\p{L}|\d\/\d)/gu)) {
     if (index < (parts.at(-1)?.end ?? 0)) continue;
     const share = shareAt(text.slice(index));
@@ -78,8 +78,8 @@ function rangeIn(text: string): string | undefined {
 }
 
 type Read = {
-  readonly amounts: readonly Told[];
-  readonly bare: readonly Told[];
+  readonly amounts: readonly FigureTold[];
+  readonly bare: readonly FigureTold[];
   readonly ofOils: boolean;
 };
 
@@ -89,9 +89,9 @@ const LEFT_OUT = /(?<!\p{L})(?:forgot|forgotten|left out|missed|olvid\p{L}*|falt
 const QUALIFIED = /^(?:imperial|uk|british|metric|m[eé]tric[ao]s?)$/iu;
 
 /** Every figure of a text with its unit; undefined where a word beside them may change what they are of. */
-function read(text: string, parts: readonly Told[]): Read | undefined {
-  const amounts: Told[] = [];
-  const bare: Told[] = [];
+function read(text: string, parts: readonly FigureTold[]): Read | undefined {
+  const amounts: FigureTold[] = [];
+  const bare: FigureTold[] = [];
   const units: string[] = [];
   const oils: string[] = [];
   let ofOils = false;
@@ -154,7 +154,11 @@ const FULL = /^ (?:full|filled|llen[oa]s?)(?!\p{L})/iu;
 const FILLED_TO =
   /(?<!\p{L})(?:(?:fill(?:ed)?|full|llen[oa]|va)? ?(?:up to|to|hasta)|by|a)(?: (?:the|la|los|las|el))?\s*$/iu;
 /** The part of an amount that is asked for: "half of the 900 gram batter", "it was 1.2 kg and I kept a fourth". */
-function partOf(text: string, [part, ...more]: readonly Told[], amount: Told): number | undefined {
+function partOf(
+  text: string,
+  [part, ...more]: readonly FigureTold[],
+  amount: FigureTold,
+): number | undefined {
   if (part === undefined || more.length > 0) return undefined;
   const between = text.slice(part.end, amount.at);
   const isOf = part.end <= amount.at && /^\s*(?:(?:of|de|del|out of)\s+)?(?:\p{L}+\s+){0,3}$/u.test(between);
@@ -203,15 +207,16 @@ export function toldAmount(text: string): string | undefined {
   if (unit === undefined || (units.size > 1 && bare.length > 0)) return undefined;
   const { measure, size } = unitSize(unit, MEASURES.us);
   if (told.some(one => one.measure !== measure)) return undefined;
-  const all: Told[] = [...told, ...bare.map(figure => ({ ...figure, value: figure.value * size }))].toSorted(
-    (a, b) => a.at - b.at,
-  );
+  const all: FigureTold[] = [
+    ...told,
+    ...bare.map(figure => ({ ...figure, value: figure.value * size })),
+  ].toSorted((a, b) => a.at - b.at);
   const value = meant(said, all, parts) ?? (bare.length === 0 ? restatedIn(text, told) : undefined);
   if (value === undefined || !(value > 0)) return undefined;
   return amountText(value, { unit: measure === 'mass' ? 'g' : 'ml', ofOils });
 }
 
-function meant(text: string, all: readonly Told[], parts: readonly Told[]): number | undefined {
+function meant(text: string, all: readonly FigureTold[], parts: readonly FigureTold[]): number | undefined {
   const last = all.at(-1)!;
   const values = all.map(({ value }) => value);
   if (parts.length > 0) {

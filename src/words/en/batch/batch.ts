@@ -1,6 +1,7 @@
 import type { AdditiveId } from '../../../engine/batch/additives/additive.ts';
 import type { ClassStep } from '../../../engine/batch/planning/class-kits.ts';
 import type { PlanWarnings } from '../../../engine/batch/planning/plan-warning.ts';
+import type { PortionName } from '../../../engine/batch/portions/portion-name.ts';
 import { spaced } from '../../../engine/over-lines.ts';
 import { capital } from '../../../engine/text/capital.ts';
 import { numbersIn } from '../../numbers.ts';
@@ -19,8 +20,9 @@ const { additives } = jug;
 const additive = (id: AdditiveId) => additives[id];
 
 /** A portion as the member named it, or in their own language where it has no name. */
-const portionName = (name: string) =>
-  name.replace(/^plain(?= \d+$|$)/u, 'plain').replace(/^rest(?= \d+$|$)/u, 'the rest');
+const UNNAMED: Readonly<Record<'plain' | 'rest', string>> = { plain: 'plain', rest: 'the rest' };
+const portionName = (name: PortionName) =>
+  'told' in name ? name.told : `${UNNAMED[name.is]}${name.nth === undefined ? '' : ` ${name.nth}`}`;
 
 const browning: Readonly<Record<PlanWarnings['fragrance-browns']['level'], string>> = {
   slight: 'slightly, and late',

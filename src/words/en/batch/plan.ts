@@ -1,4 +1,5 @@
 import { oilById } from '../../../engine/batch/oils/find-oil.ts';
+import type { PortionName } from '../../../engine/batch/portions/portion-name.ts';
 import { spaced } from '../../../engine/over-lines.ts';
 import { OUNCE_G } from '../../../engine/quantities/units.ts';
 import { capital, midSentence } from '../../../engine/text/capital.ts';
@@ -52,7 +53,7 @@ export const plan = {
     and ${one(v.high)} %.
   `,
   percent: (v: { percent: number }) => `${one(v.percent)} %`,
-  portion: (v: { name: string; volume: string }) => `${capital(batch.portionName(v.name))}: ${v.volume}`,
+  portion: (v: { name: PortionName; volume: string }) => `${capital(batch.portionName(v.name))}: ${v.volume}`,
   /** Spoons first, then grams, then what it is wetted in. */
   dose: (v: { spoons: string; colour: string; grams: string; liquid: string | undefined }) =>
     `${v.spoons} ${v.colour}, about ${v.grams} g${v.liquid ? `, in ${v.liquid}` : ''}`,

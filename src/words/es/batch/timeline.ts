@@ -1,4 +1,5 @@
 import type { PrepSteps, Trace, Wetting } from '../../../engine/batch/planning/prep-step.ts';
+import type { PortionName } from '../../../engine/batch/portions/portion-name.ts';
 import { spaced } from '../../../engine/over-lines.ts';
 import { OUNCE_G } from '../../../engine/quantities/units.ts';
 import { capital, midSentence } from '../../../engine/text/capital.ts';
@@ -22,9 +23,10 @@ const liquid = ({ carrier, carrierSpoons, oil, dipped }: Wetting) => {
   return `${measure} de ${named}${dipped ? ' apartado de la receta' : ''}`;
 };
 /** The colours of a cup; a cup that is called after them need not name them twice. */
-const what = (v: { name: string; colours: readonly { readonly es: string }[] }) => {
+const what = (v: { name: PortionName; colours: readonly { readonly es: string }[] }) => {
   const names = v.colours.map(one => midSentence(one.es));
-  const told = names.every(name => v.name.toLowerCase().includes(name.toLowerCase().replace(/ \(.*$/u, '')));
+  const called = 'told' in v.name ? v.name.told.toLowerCase() : '';
+  const told = names.every(name => called.includes(name.toLowerCase().replace(/ \(.*$/u, '')));
   if (told) return names.length === 1 ? COLOUR : COLOURS;
   return names.join(', ');
 };

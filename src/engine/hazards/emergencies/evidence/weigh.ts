@@ -35,13 +35,13 @@ export type Account = { readonly names: ReadonlySet<string>; readonly at: number
 /** So many different places make an idea the subject of the text. */
 const SUBJECT = { looks: 4, technique: 3 } as const;
 
-type Told = { readonly id: EmergencyId; readonly from: number };
+type ToldOutright = { readonly id: EmergencyId; readonly from: number };
 
 /** Every account that may be of an emergency: what stands around each of its core words, each combination once. */
 export function accountsOf(
   mentions: readonly Mentioned[],
   { standing, ruler }: Reading,
-  told: readonly Told[],
+  told: readonly ToldOutright[],
 ): ReadonlyMap<WeighedId, readonly Account[]> {
   const ordered = mentions.toSorted((a, b) => a.from - b.from);
   const named = ordered.map(({ concept, to }) => {

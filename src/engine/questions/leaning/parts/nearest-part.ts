@@ -4,7 +4,7 @@ import { thingsIn } from '../../found/names/entities.ts';
 import { wordsOf } from '../../found/words-of.ts';
 import type { Aspect } from '../aspects/aspect.ts';
 import { pointsBack } from '../subject/points-back.ts';
-import { type PartTold, partOf, sentencesOf, type Told } from './part-of.ts';
+import { type MatterTold, type PartTold, partOf, sentencesOf } from './part-of.ts';
 
 /** Shorter words are mostly none that tell what is spoken of. */
 const SHORTEST_WORD = 4;
@@ -59,7 +59,7 @@ function wordsAsked(asked: string): ReadonlySet<string> {
 
 /** The sentence of an answer that shares most words with what is asked on; the answer itself, with none, where no sentence does. */
 function nearestSentence(
-  { answer, why }: Told,
+  { answer, why }: MatterTold,
   asked: string,
 ): { readonly text: string; readonly most: number } {
   const words = wordsAsked(asked);
@@ -74,7 +74,7 @@ function nearestSentence(
   );
 }
 
-const startingWith = ({ answer, why }: Told, first: string): PartTold => ({
+const startingWith = ({ answer, why }: MatterTold, first: string): PartTold => ({
   first,
   whole: first === answer ? why : `${answer} ${why}`,
 });
@@ -83,7 +83,7 @@ const startingWith = ({ answer, why }: Told, first: string): PartTold => ({
  * Of an answer first the sentence that shares most words with what is asked on, the answer itself where none does; then all of it. Undefined
  * where no word is shared and nothing points back. Pure.
  */
-export function nearestPart(told: Told, asked: string): PartTold | undefined {
+export function nearestPart(told: MatterTold, asked: string): PartTold | undefined {
   const { text, most } = nearestSentence(told, asked);
   return most === 0 && !pointsBack(asked) ? undefined : startingWith(told, text);
 }
@@ -93,7 +93,7 @@ export function nearestPart(told: Told, asked: string): PartTold | undefined {
  * what stood behind the answer. The answer itself once more only where it holds the figure or the name that is asked for. Pure.
  * @example goOnPart({ answer: 'One to three passes.', why: 'Light trace.' }, 'how many passes').first // 'One to three passes.'
  */
-export function goOnPart(told: Told, asked: string): PartTold | undefined {
+export function goOnPart(told: MatterTold, asked: string): PartTold | undefined {
   const { text, most } = nearestSentence(told, asked);
   const figure = figureAsked(asked);
   const isNamed = thingsIn(wordsOf(asked)).length > 0;

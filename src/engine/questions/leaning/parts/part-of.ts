@@ -2,7 +2,7 @@ import { unbroken } from '../../../over-lines.ts';
 import type { Aspect } from '../aspects/aspect.ts';
 
 /** What is told to a matter: first what to do, then why and what comes next. */
-export type Told = { readonly answer: string; readonly why: string };
+export type MatterTold = { readonly answer: string; readonly why: string };
 
 /** What is said first, and all of the matter behind it. */
 export type PartTold = { readonly first: string; readonly whole: string };
@@ -43,7 +43,7 @@ const MOST_FIRST = 45;
  * undefined where it tells nothing of that. Nothing is said that the answer does not say. Pure.
  * @example partOf({ answer: 'Wait: 5 to 20 minutes.', why: 'Pour low.' }, 'how-long')?.first // 'Wait: 5 to 20 minutes.'
  */
-export function partOf({ answer, why }: Told, aspect: Aspect): PartTold | undefined {
+export function partOf({ answer, why }: MatterTold, aspect: Aspect): PartTold | undefined {
   const whole = `${answer} ${why}`;
   const pattern = TELLS[aspect];
   const telling = pattern === undefined ? [] : sentencesOf(whole).filter(one => pattern.test(one));

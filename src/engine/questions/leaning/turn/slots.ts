@@ -64,7 +64,7 @@ const PERCENT =
 /** "Al 8": of a figure behind these a percent is meant. */
 const AT = /^(?:at|al)$/u;
 
-type Told = { -readonly [K in keyof Slots]?: Slots[K] };
+type SlotsTold = { -readonly [K in keyof Slots]?: Slots[K] };
 
 /** The colour words that stand for themselves: of "the pink one" the pink. */
 const isHue = (word: string) => isColourWord(foldedColour(word));
@@ -72,7 +72,7 @@ const isHue = (word: string) => isColourWord(foldedColour(word));
 /** What one word tells, written down; false where it tells nothing that is known. */
 function takesWord(
   word: string,
-  { told, before }: { readonly told: Told; readonly before: string | undefined },
+  { told, before }: { readonly told: SlotsTold; readonly before: string | undefined },
 ): boolean {
   const figure = FIGURE.exec(word);
   if (figure) {
@@ -95,7 +95,7 @@ function takesWord(
   return false;
 }
 
-function take<Key extends keyof Told>(told: Told, key: Key, value: Told[Key]): boolean {
+function take<Key extends keyof SlotsTold>(told: SlotsTold, key: Key, value: SlotsTold[Key]): boolean {
   if (told[key] !== undefined && told[key] !== value) return false;
   told[key] = value;
   return true;
@@ -110,7 +110,7 @@ type Span = {
 };
 
 /** Every word has its place: undefined as soon as one has none. */
-function placed({ words }: Words, spans: readonly Span[], told: Told): Told | undefined {
+function placed({ words }: Words, spans: readonly Span[], told: SlotsTold): SlotsTold | undefined {
   const named: string[] = [];
   const hues: string[] = [];
   let denies = false;
@@ -159,8 +159,8 @@ const GOES_ON = /^(?:for|with|in|para|con|en) /u;
 const ONE_OF_THEM = /(?<=\p{L} )ones?$/u;
 
 /** Depth, multiples and marks, which are phrases and no words; and the text without them. */
-function phrasesIn({ text, leads }: Opened): { readonly told: Told; readonly rest: string } {
-  const told: Told = {};
+function phrasesIn({ text, leads }: Opened): { readonly told: SlotsTold; readonly rest: string } {
+  const told: SlotsTold = {};
   let rest = text;
   const isMarked = MARKS.test(rest) || leads.includes('no') || (leads.length > 0 && GOES_ON.test(rest));
   MARKS.lastIndex = 0;

@@ -9,7 +9,7 @@ import { oilsOf } from './items/amounts.ts';
 import type { Name } from './items/item.ts';
 import { isLostWord, wordsBeside } from './items/words-beside.ts';
 import { type Fixed, fixedIn } from './settling/fixed-figures.ts';
-import { type Told, toldIn, type Unclear } from './settling/ingredients-told.ts';
+import { type IngredientsTold, toldIn, type Unclear } from './settling/ingredients-told.ts';
 import { secondFat } from './settling/second-fat.ts';
 import { same } from './state.ts';
 import { written } from './written.ts';
@@ -89,7 +89,7 @@ function passedBy(
     doubt,
     isTurned,
   }: {
-    readonly told: Told;
+    readonly told: IngredientsTold;
     readonly fixed: Fixed;
     readonly doubt: Doubt | undefined;
     readonly isTurned: boolean;
@@ -106,7 +106,7 @@ function passedBy(
 }
 
 /** "Ignore the castor", "I'd wrote almond but it's avocado": whether the oil is in the pot. */
-function spokenOfAgain(told: Told, fixed: Fixed): Unclear {
+function spokenOfAgain(told: IngredientsTold, fixed: Fixed): Unclear {
   const names = told.again.filter((name, at) => told.again.findIndex(other => same(other, name)) === at);
   const text = names.map(name => name.text).join(', ');
   return { unclear: text, doubt: { names, text }, ways: waysOf(told, fixed, names), isTurned: true };

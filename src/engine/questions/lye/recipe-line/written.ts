@@ -3,7 +3,7 @@ import { alkaliNamed } from './items/alkali-named.ts';
 import { besideOils, oilsOf } from './items/amounts.ts';
 import type { Name } from './items/item.ts';
 import { type Fixed, MOST_SUPERFAT } from './settling/fixed-figures.ts';
-import type { Told, Unclear } from './settling/ingredients-told.ts';
+import type { IngredientsTold, Unclear } from './settling/ingredients-told.ts';
 
 /** Unclear is only which alkali is meant, or that both are. */
 export const BOTH = 'NaOH, KOH';
@@ -12,7 +12,7 @@ export const BOTH = 'NaOH, KOH';
  * What a line tells, in the words that the strict reader of lye questions takes: oils, lye and water with their amounts, the superfat,
  * the alkali; unclear where one of them has no amount or two. Pure.
  */
-export function written(told: Told, fixed: Fixed): string | Unclear {
+export function written(told: IngredientsTold, fixed: Fixed): string | Unclear {
   const oils = oilsOf(told);
   if ('unclear' in oils) return oils;
   const beside = told.pairs.filter(({ name }) => name.known !== 'oil' && name.known !== 'any-oil');

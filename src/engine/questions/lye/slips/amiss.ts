@@ -72,7 +72,7 @@ export function lyeAmissIn(question: string): LyeAmiss | undefined {
   return wentIn({ amounts, plain, superfat, alkali: POTASSIUM.test(plain) ? 'KOH' : 'NaOH' });
 }
 
-type Told = {
+type WeightsTold = {
   readonly amounts: readonly ToldAmount[];
   readonly plain: string;
   readonly superfat: number | undefined;
@@ -86,7 +86,7 @@ type Weights = {
 };
 
 /** Lye that was too much or too little: by what went in and what was meant. */
-function wentIn(told: Told): LyeAmiss | undefined {
+function wentIn(told: WeightsTold): LyeAmiss | undefined {
   const { amounts, superfat, alkali } = told;
   const [named, whole] = [ofRole(amounts, 'oil'), ofRole(amounts, 'whole')];
   const byName = named.length > 0 && whole.length === 0 ? demandOfNamed(named) : undefined;
@@ -128,7 +128,7 @@ const clauseAt = (plain: string, at: number): string =>
 const NEAR_WANTED = 1.2;
 
 function weightsOf(
-  { amounts, plain }: Told,
+  { amounts, plain }: WeightsTold,
   wanted: number | undefined,
   isNamed: boolean,
 ): Weights | undefined {

@@ -22,13 +22,13 @@ const AGAIN = new RegExp(
   'iu',
 );
 
-type Told = { readonly share: Extract<Token, { is: 'share' }>; readonly names: readonly string[] };
+type ShareTold = { readonly share: Extract<Token, { is: 'share' }>; readonly names: readonly string[] };
 
 /** Shares and the colours that they are of by turns, whichever stands first; undefined where they do not alternate. */
-function turnsOf(tokens: readonly Token[]): readonly Told[] | undefined {
+function turnsOf(tokens: readonly Token[]): readonly ShareTold[] | undefined {
   const told = tokens.filter(({ is }) => is === 'share' || is === 'colour');
   const isShareFirst = told[0]?.is === 'share';
-  const turns: { share: Told['share'] | undefined; names: string[] }[] = [];
+  const turns: { share: ShareTold['share'] | undefined; names: string[] }[] = [];
   for (const [at, token] of told.entries()) {
     const isNew = isShareFirst
       ? token.is === 'share'

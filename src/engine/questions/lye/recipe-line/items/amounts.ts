@@ -1,6 +1,6 @@
 import { figureText } from '../../../../quantities/for-readers.ts';
 import { OUNCE_G, POUND_G } from '../../../../quantities/units.ts';
-import type { Told, Unclear } from '../settling/ingredients-told.ts';
+import type { IngredientsTold, Unclear } from '../settling/ingredients-told.ts';
 import type { Pair } from '../settling/parts.ts';
 import { timesOf } from '../settling/times.ts';
 import type { Amount, Name, Unit } from './item.ts';
@@ -44,7 +44,10 @@ function unitBeside(figure: number, units: ReadonlySet<Unit>): Unit | undefined 
 }
 
 /** The unit of every figure of an oil that has none. */
-function unitOfBare(told: Told, oils: readonly Pair[]): ((figure: number) => Unit | undefined) | undefined {
+function unitOfBare(
+  told: IngredientsTold,
+  oils: readonly Pair[],
+): ((figure: number) => Unit | undefined) | undefined {
   const amounts = oils.filter(isAmountPair).map(({ measure }) => measure);
   const bare = amounts.filter(({ unit }) => unit === undefined);
   if (bare.length === 0) return () => undefined;
@@ -84,7 +87,7 @@ const shortOf = ({ isOf, figure }: Amount, previous: Unit | undefined): Unit | u
   isOf && previous === 'oz' && figure <= POUND_G / OUNCE_G ? 'oz' : undefined;
 
 /** The same line with a unit on every figure of an oil; undefined where that is not plain. */
-function settled(told: Told): readonly Pair[] | undefined {
+function settled(told: IngredientsTold): readonly Pair[] | undefined {
   const oils = told.pairs.filter(({ name }) => name.known === 'oil');
   const unit = unitOfBare(told, oils);
   if (!unit) return undefined;
@@ -119,7 +122,7 @@ function settled(told: Told): readonly Pair[] | undefined {
 }
 
 /** The oils of what a line tells, each with its weight or share; unclear where figures do not make a whole. */
-export function oilsOf(told: Told): Oils | Unclear {
+export function oilsOf(told: IngredientsTold): Oils | Unclear {
   const unclear = { unclear: told.pairs.map(({ measure }) => measure.text).join(', ') };
   if (told.even.length > 0) return evenly(told) ?? unclear;
   const pairs = settled(told);
@@ -146,7 +149,7 @@ const sizeOf = (whole: Amount | undefined, pairs: readonly Pair[]): string | und
   return isMass(unit) ? `${neat(whole.figure)} ${unit} oils` : undefined;
 };
 
-function evenly({ even, pairs, whole }: Told): Oils | undefined {
+function evenly({ even, pairs, whole }: IngredientsTold): Oils | undefined {
   const names = unique(even);
   if (names.length < 2 || pairs.some(({ name }) => name.known === 'oil')) return undefined;
   return {
@@ -160,7 +163,7 @@ const unique = (names: readonly Name[]) => [...new Map(names.map(name => [name.t
 function byMass(
   masses: readonly (Pair & { readonly measure: Amount })[],
   rest: readonly Pair[],
-  told: Told,
+  told: IngredientsTold,
 ): Oils | undefined {
   const sum = masses.reduce((all, { measure }) => all + gramsOf(measure)!, 0);
   const whole = sizeOf(told.whole, masses);
@@ -194,7 +197,7 @@ const parseSize = (size: string): number => {
 };
 
 /** Percents, fractions or parts, and what is left of the whole. */
-function byShare(pairs: readonly Pair[], told: Told): Oils | undefined {
+function byShare(pairs: readonly Pair[], told: IngredientsTold): Oils | undefined {
   if (told.times !== undefined) return undefined;
   const areParts = pairs.some(({ measure }) => measure.is === 'amount' && measure.unit === 'part');
   const figures = pairs.map(({ measure }) =>
@@ -233,7 +236,7 @@ function massBesideShares(pairs: readonly Pair[]): Oils | undefined {
 }
 
 /** The weight of lye, of water or of what is added, as words; undefined where its unit is not plain. */
-export function besideOils({ measure, name }: Pair, unit: Unit, told: Told): string | undefined {
+export function besideOils({ measure, name }: Pair, unit: Unit, told: IngredientsTold): string | undefined {
   if (measure.is !== 'amount') return undefined;
   const usual = isMass(told.unit) ? told.unit : isMass(unit) ? unit : 'g';
   const own = measure.unit ?? unitBeside(measure.figure, new Set([usual]));

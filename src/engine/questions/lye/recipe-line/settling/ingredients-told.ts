@@ -17,7 +17,7 @@ import { lone, swap } from './units-settled.ts';
 import { wholeAmong, wholes } from './whole-amounts.ts';
 
 /** What a line tells of its ingredients, before their units are settled. */
-export type Told = {
+export type IngredientsTold = {
   readonly pairs: readonly Pair[];
   /** Oils that share what there is in equal parts. */
   readonly even: readonly Name[];
@@ -66,7 +66,7 @@ export type Unclear = {
 };
 
 /** Reads who is how much in a line of `plainWords`. Pure. */
-export function toldIn(line: string): Told | Unclear {
+export function toldIn(line: string): IngredientsTold | Unclear {
   const items = withoutOthers(itemsOf(line));
   const state = beginning();
   const { rest, ratio } = ratioIn(items);
