@@ -1,4 +1,5 @@
 import { fahrenheit } from '../engine/quantities/units.ts';
+import { temperaturesIn } from '../engine/text/amounts/temperatures-in-sentence.ts';
 
 const whole = (value: number) => `${Math.round(value)}`;
 
@@ -9,8 +10,8 @@ export const degrees = (celsius: number): string => `${whole(celsius)} °C (${wh
 export const degreesBetween = (low: number, high: number, to: string): string =>
   `${whole(low)} ${to} ${whole(high)} °C (${whole(fahrenheit(low))} ${to} ${whole(fahrenheit(high))} °F)`;
 
-const FIGURES = String.raw`-?\d+(?:(?: \p{L}{1,3} |-)\d+)?`;
-const CELSIUS_FIRST = new RegExp(String.raw`(${FIGURES}) °C \((${FIGURES}) °F\)`, 'gu');
-
 /** A sentence with °F before °C, for whoever reads a thermometer of that kind. */
-export const fahrenheitFirst = (text: string): string => text.replace(CELSIUS_FIRST, '$2 °F ($1 °C)');
+export const fahrenheitFirst = (text: string): string =>
+  temperaturesIn(text)
+    .map(piece => (typeof piece === 'string' ? piece : `${piece.fahrenheit} °F (${piece.celsius} °C)`))
+    .join('');
