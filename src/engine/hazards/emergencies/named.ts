@@ -5,13 +5,21 @@ import type { EmergencyId } from './emergency.ts';
 /** What people call an emergency in a word or two, both languages; singular, without accents. */
 const NAMES: { readonly [Id in EmergencyId]: string } = {
   'lye-swallowed': spaced`
-    swallowed; swallow; drank; drunk; ingested; mouth; tongue; throat; poisoning; poisoned; tragar; trago;
-    tragado; bebio; bebi; boca; lengua; garganta; envenenamiento; ingestion
+    swallowed; swallow; drank; drunk;
+    ingested; mouth; tongue; throat;
+    poisoning; poisoned;
+    tragar; trago; tragado;
+    bebio; bebi; boca; lengua;
+    garganta; envenenamiento; ingestion
   `,
   'lye-eye': 'eye; eyes; in eye; ojo; ojos; en el ojo; vista',
   'lye-skin': spaced`
-    burn; burns; burned; burnt; burning; skin; hand; hands; face; arm; lye burn; chemical burn; quemadura;
-    quemaduras; quemado; quemada; quema; piel; mano; manos; cara; brazo
+    burn; burns; burned; burnt; burning;
+    skin; hand; hands; face;
+    arm; lye burn; chemical burn;
+    quemadura; quemaduras; quemado; quemada; quema;
+    piel; mano; manos; cara;
+    brazo
   `,
   fire: 'fire; flames; burning oil; fuego; llamas; incendio',
   'toxic-gas': 'gas; toxic gas; bleach; chlorine; gas toxico; cloro; lavandina',

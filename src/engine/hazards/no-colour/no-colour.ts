@@ -23,20 +23,29 @@ declare module '../../refusal.ts' {
 /** Names in both languages, the whole of what is asked (common practice). */
 const FILLERS: Readonly<Record<'filler' | 'talc' | 'stone', string>> = {
   talc: spaced`
-    talc; talco; talcum; talcum powder; baby powder; steatite; esteatita; soapstone; soapstone powder;
-    jabon de sastre; piedra jabon; french chalk; magnesium silicate; silicato de magnesio; ci 77718; 77718
+    talc; talco; talcum; talcum powder;
+    baby powder; steatite; esteatita;
+    soapstone; soapstone powder; jabon de sastre; piedra jabon;
+    french chalk; magnesium silicate; silicato de magnesio; ci 77718;
+    77718
   `,
   stone: spaced`
-    lapis lazuli; lapislazuli; ground lapis lazuli; genuine lapis lazuli; natural lapis lazuli; lapis
-    lazuli pigment; lapis lazuli natural; pigmento de lapislazuli; natural ultramarine; genuine
-    ultramarine; ultramar natural
+    lapis lazuli; lapislazuli; ground lapis lazuli; genuine lapis lazuli;
+    natural lapis lazuli; lapis lazuli pigment; lapis lazuli natural;
+    pigmento de lapislazuli; natural ultramarine; genuine ultramarine;
+    ultramar natural
   `,
   filler: spaced`
-    chalk; calcium carbonate; creta; carbonato de calcio; silica; silice; diatomaceous earth; tierra de
-    diatomeas; tierra de diatomea; diatomite; cornstarch; corn starch; maicena; almidon de maiz; almidon;
-    starch; rice starch; almidon de arroz; arrowroot; tapioca starch; baking soda; bicarbonate;
-    bicarbonato; bicarbonato de sodio; gypsum; yeso; plaster; pumice; piedra pomez; barium sulfate; barium
-    sulphate; sulfato de bario; blanc fixe; magnesium carbonate; carbonato de magnesio; eggshell powder;
+    chalk; calcium carbonate; creta; carbonato de calcio;
+    silica; silice; diatomaceous earth;
+    tierra de diatomeas; tierra de diatomea; diatomite;
+    cornstarch; corn starch; maicena;
+    almidon de maiz; almidon; starch; rice starch;
+    almidon de arroz; arrowroot; tapioca starch; baking soda;
+    bicarbonate; bicarbonato; bicarbonato de sodio;
+    gypsum; yeso; plaster; pumice;
+    piedra pomez; barium sulfate; barium sulphate; sulfato de bario;
+    blanc fixe; magnesium carbonate; carbonato de magnesio; eggshell powder;
     cascara de huevo
   `,
 };

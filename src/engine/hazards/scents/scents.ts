@@ -47,8 +47,11 @@ export const SCENTS: readonly ScentRow[] = [
   {
     risk: 'cinnamal',
     names: spaced`
-      cinnamon; cinnamon bark; cinnamon leaf; cinnamal; cinnamaldehyde; cinnamic aldehyde; cassia; cassia
-      bark; canela; corteza de canela; hoja de canela; casia; cinamal; cinamaldehido; aldehido cinamico
+      cinnamon; cinnamon bark; cinnamon leaf;
+      cinnamal; cinnamaldehyde; cinnamic aldehyde;
+      cassia; cassia bark; canela; corteza de canela;
+      hoja de canela; casia; cinamal; cinamaldehido;
+      aldehido cinamico
     `,
     source: memory(
       `cinnamal, ${ANNEX_3}; IFRA standard on cinnamic aldehyde; seizes batter: common practice`,
@@ -57,17 +60,23 @@ export const SCENTS: readonly ScentRow[] = [
   {
     risk: 'eugenol',
     names: spaced`
-      clove; clove bud; clove leaf; clove stem; eugenol; isoeugenol; pimento; pimento berry; allspice; bay;
-      west indian bay; bay rum; carnation absolute; clavo; clavo de olor; clavos de olor; pimienta de
-      jamaica; laurel de indias; malagueta; isoeugenol
+      clove; clove bud; clove leaf; clove stem;
+      eugenol; isoeugenol; pimento; pimento berry;
+      allspice; bay; west indian bay; bay rum;
+      carnation absolute;
+      clavo; clavo de olor; clavos de olor;
+      pimienta de jamaica; laurel de indias; malagueta; isoeugenol
     `,
     source: memory(`eugenol and isoeugenol, ${ANNEX_3}; seizes batter: common practice`),
   },
   {
     risk: 'phenols',
     names: spaced`
-      oregano; thyme; red thyme; thyme ct thymol; thymol; carvacrol; savory; winter savory; summer savory;
-      ajowan; tomillo; tomillo rojo; timol; ajedrea; oregano brujo; orejon
+      oregano; thyme; red thyme;
+      thyme ct thymol; thymol; carvacrol; savory;
+      winter savory; summer savory; ajowan;
+      tomillo; tomillo rojo; timol; ajedrea;
+      oregano brujo; orejon
     `,
     source: memory(
       'phenols of oregano, thyme and savory irritate skin and lining: textbooks of aromatic oils',
@@ -76,18 +85,24 @@ export const SCENTS: readonly ScentRow[] = [
   {
     risk: 'citral',
     names: spaced`
-      lemongrass; lemon grass; citronella; lemon myrtle; lemon tea tree; litsea; litsea cubeba; may chang;
-      citral; melissa; lemon balm; hierba limon; hierba luisa; limoncillo; zacate limon; te limon;
-      citronela; melisa; toronjil; mirto limon; verbena exotica
+      lemongrass; lemon grass; citronella;
+      lemon myrtle; lemon tea tree; litsea; litsea cubeba;
+      may chang; citral; melissa; lemon balm;
+      hierba limon; hierba luisa; limoncillo; zacate limon;
+      te limon; citronela; melisa; toronjil;
+      mirto limon; verbena exotica
     `,
     source: memory(`citral and geraniol, ${ANNEX_3}`),
   },
   {
     risk: 'phototoxic',
     names: spaced`
-      bergamot; lime; lemon; grapefruit; bitter orange; angelica; angelica root; rue; cumin; opoponax;
-      opopanax; tagetes; marigold oil; bergamota; limon; lima; pomelo; toronja; naranja amarga; raiz de
-      angelica; ruda; comino; tagete
+      bergamot; lime; lemon; grapefruit;
+      bitter orange; angelica; angelica root; rue;
+      cumin; opoponax; opopanax; tagetes;
+      marigold oil; bergamota; limon; lima;
+      pomelo; toronja; naranja amarga; raiz de angelica;
+      ruda; comino; tagete
     `,
     source: {
       trust: 'published',
@@ -101,8 +116,11 @@ export const SCENTS: readonly ScentRow[] = [
   {
     risk: 'oxidises',
     names: spaced`
-      tea tree; melaleuca; pine; pine needle; turpentine; fir needle; spruce; juniper berry; cajeput;
-      cajuput; arbol del te; arbol de te; pino; trementina; abeto; enebro; cayeput
+      tea tree; melaleuca; pine; pine needle;
+      turpentine; fir needle; spruce; juniper berry;
+      cajeput; cajuput; arbol del te; arbol de te;
+      pino; trementina; abeto; enebro;
+      cayeput
     `,
     source: memory(
       'old oils with terpenes sensitise: peroxide limits of the IFRA standards on Pinacea; tea tree: SCCS',
@@ -117,8 +135,12 @@ export const SCENTS: readonly ScentRow[] = [
   {
     risk: 'camphor',
     names: spaced`
-      camphor; white camphor; menthol; peppermint; spearmint; cornmint; mint; eucalyptus; rosemary; hyssop;
-      alcanfor; mentol; menta; menta piperita; hierbabuena; yerbabuena; eucalipto; romero; hisopo
+      camphor; white camphor; menthol; peppermint;
+      spearmint; cornmint; mint; eucalyptus;
+      rosemary; hyssop; alcanfor;
+      mentol; menta; menta piperita;
+      hierbabuena; yerbabuena; eucalipto; romero;
+      hisopo
     `,
     source: memory(
       'camphor, menthol and cineole: stinging eyes, small children and seizures; poison centres',
@@ -127,9 +149,12 @@ export const SCENTS: readonly ScentRow[] = [
   {
     risk: 'sensitises',
     names: spaced`
-      ylang; ylang ylang; jasmine absolute; jasmine sambac; oakmoss; tree moss; treemoss;
-      hydroxycitronellal; laurel leaf; bay laurel; costus; black pepper; ginger oil; ilang; ilang ilang;
-      absoluto de jazmin; musgo de roble; musgo de arbol; laurel; hoja de laurel; pimienta negra
+      ylang; ylang ylang; jasmine absolute; jasmine sambac;
+      oakmoss; tree moss; treemoss; hydroxycitronellal;
+      laurel leaf; bay laurel; costus; black pepper;
+      ginger oil; ilang; ilang ilang; absoluto de jazmin;
+      musgo de roble; musgo de arbol; laurel; hoja de laurel;
+      pimienta negra
     `,
     source: memory(`extracts of ylang, jasmine, oak moss, laurel: ${ANNEX_3}`),
   },
@@ -147,12 +172,18 @@ export const SCENTS: readonly ScentRow[] = [
   {
     barred: 'alcohol',
     names: spaced`
-      eau de toilette; eau de parfum; eau de perfume; eau de cologne; edt; edp; edc; cologne; body spray;
-      body mist; body splash; aftershave; after shave; perfume spray; perfume in alcohol; alcohol perfume;
-      bottle of perfume; fine fragrance mist; hair mist; deodorant; room spray; linen spray; vanilla
-      extract; lemon extract; peppermint extract; almond extract; tincture; colonia; agua de colonia; agua
-      de perfume; agua de toilette; perfume en alcohol; perfume con alcohol; frasco de perfume;
-      desodorante; bruma corporal; locion para despues de afeitar; extracto de vainilla; tintura; rociador
+      eau de toilette; eau de parfum; eau de perfume; eau de cologne;
+      edt; edp; edc; cologne;
+      body spray; body mist; body splash;
+      aftershave; after shave; perfume spray; perfume in alcohol;
+      alcohol perfume; bottle of perfume; fine fragrance mist; hair mist;
+      deodorant; room spray; linen spray; vanilla extract;
+      lemon extract; peppermint extract; almond extract; tincture;
+      colonia;
+      agua de colonia; agua de perfume; agua de toilette;
+      perfume en alcohol; perfume con alcohol; frasco de perfume; desodorante;
+      bruma corporal; locion para despues de afeitar; extracto de vainilla;
+      tintura; rociador
     `,
     source: {
       trust: 'common practice',
@@ -162,13 +193,20 @@ export const SCENTS: readonly ScentRow[] = [
   {
     barred: 'not-for-skin',
     names: spaced`
-      candle fragrance; candle fragrance oil; candle scent; candle oil; wax melt; wax melt oil; reed
-      diffuser; diffuser oil; diffuser; home fragrance; room fragrance; air freshener; potpourri; potpourri
-      oil; car freshener; car fragrance; laundry scent; laundry bead; scent bead; fabric softener;
-      flavouring; flavoring; food flavour; food flavor; candy oil; candy flavour; candy flavor; lip
-      flavour; ambientador; aroma para velas; fragancia para velas; esencia para velas; aceite para
-      difusor; aroma para difusor; difusor; difusor de varillas; popurri; suavizante; suavizante de ropa;
-      saborizante; esencia de reposteria; esencia comestible; aroma alimentario; aroma de reposteria
+      candle fragrance; candle fragrance oil; candle scent; candle oil;
+      wax melt; wax melt oil; reed diffuser;
+      diffuser oil; diffuser; home fragrance; room fragrance;
+      air freshener; potpourri; potpourri oil;
+      car freshener; car fragrance; laundry scent; laundry bead;
+      scent bead; fabric softener; flavouring; flavoring;
+      food flavour; food flavor;
+      candy oil; candy flavour; candy flavor;
+      lip flavour; ambientador; aroma para velas; fragancia para velas;
+      esencia para velas; aceite para difusor; aroma para difusor;
+      difusor; difusor de varillas; popurri;
+      suavizante; suavizante de ropa; saborizante;
+      esencia de reposteria; esencia comestible;
+      aroma alimentario; aroma de reposteria
     `,
     source: {
       trust: 'common practice',
@@ -178,12 +216,19 @@ export const SCENTS: readonly ScentRow[] = [
   {
     barred: 'prohibited',
     names: spaced`
-      fig leaf; fig leaf absolute; verbena; verbena oil; lemon verbena; costus root; savin; savine; boldo;
-      wormseed; chenopodium; mustard; mustard oil; horseradish; sassafras; safrole; bitter almond;
-      pennyroyal; thuja; tansy; calamus; elecampane; alantroot; birch tar; cade; crude cade; hoja de
-      higuera; cedron; raiz de costo; sabina; paico; epazote; mostaza; aceite de mostaza; rabano picante;
-      sasafras; safrol; almendra amarga; almendras amargas; poleo; poleo menta; tuya; tanaceto; calamo;
-      helenio; alquitran de abedul; enebro de la miera; miera
+      fig leaf; fig leaf absolute; verbena; verbena oil;
+      lemon verbena; costus root; savin; savine;
+      boldo; wormseed; chenopodium;
+      mustard; mustard oil; horseradish; sassafras;
+      safrole; bitter almond; pennyroyal; thuja;
+      tansy; calamus; elecampane; alantroot;
+      birch tar; cade; crude cade; hoja de higuera;
+      cedron; raiz de costo; sabina; paico;
+      epazote; mostaza; aceite de mostaza; rabano picante;
+      sasafras; safrol; almendra amarga; almendras amargas;
+      poleo; poleo menta; tuya; tanaceto;
+      calamo; helenio; alquitran de abedul; enebro de la miera;
+      miera
     `,
     source: {
       trust: 'published',

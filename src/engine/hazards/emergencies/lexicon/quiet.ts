@@ -41,10 +41,16 @@ export const QUIET_WORDS = {
     pairs(
       'faint',
       spaced`
-        diagonal, parallel, vertical, horizontal, straight, wavy, thin, grooves, groove, streak, streaks,
-        mark, marks, ring, rings, halo, haze, swirl, swirls, veins, specks, dots, white, grey, yellow,
-        brown, orange, purple, red, shadow, edge, band, bands, crackle, bloom, film, odour, scratches,
-        ridges
+        diagonal, parallel, vertical, horizontal,
+        straight, wavy, thin,
+        grooves, groove, streak, streaks,
+        mark, marks, ring, rings,
+        halo, haze, swirl, swirls,
+        veins, specks, dots, white,
+        grey, yellow, brown, orange,
+        purple, red, shadow, edge,
+        band, bands, crackle, bloom,
+        film, odour, scratches, ridges
       `,
     ),
     pairs('red, blue, green, white, yellow, pink, black, purple, dark, light, coloured, orange', 'bit, bits'),
@@ -65,13 +71,18 @@ export const QUIET_WORDS = {
     ),
     // Colours that are named after animals.
     spaced`
-      duck egg, robins egg, dove grey, dove gray, mouse grey, elephant grey, flamingo pink, salmon pink,
-      canary yellow, peacock blue, oxblood, teal duck, camel brown, fawn brown, gris raton, gris elefante,
-      rosa flamenco, azul pavo, amarillo canario, amarillo pollito, color camello, color salmon
+      duck egg, robins egg, dove grey, dove gray,
+      mouse grey, elephant grey, flamingo pink, salmon pink,
+      canary yellow, peacock blue, oxblood, teal duck,
+      camel brown, fawn brown, gris raton, gris elefante,
+      rosa flamenco, azul pavo, amarillo canario, amarillo pollito,
+      color camello, color salmon
     `,
     spaced`
-      caught my eye, catches my eye, catch my eye, catches the eye, caught the eye, evil eye, googly eyes,
-      mal de ojo, ojo turco, entra por los ojos, entran por los ojos
+      caught my eye,
+      catches my eye, catch my eye, catches the eye,
+      caught the eye, evil eye, googly eyes, mal de ojo,
+      ojo turco, entra por los ojos, entran por los ojos
     `,
     'whiff of ammonia, smell of ammonia from the milk, olorcito a amoniaco, olor a amoniaco de la leche',
     // Turns of phrase: supplies that are used up, restlessness, laughter, a look that strays.
@@ -85,13 +96,14 @@ export const QUIET_WORDS = {
     'itchy feet, itching to try, itching to make, itching to start, burning question',
     'wheezing with laughter, wheezing laughing, choking with laughter, crying with laughter, dying with laughter, died laughing',
     spaced`
-      se me fue el ojo, se me va el ojo, se me fueron los ojos, se me van los ojos, ojo con, ojo al color,
-      muerta de risa, muerto de risa, llorando de risa, ahogada de risa
+      se me fue el ojo, se me va el ojo, se me fueron los ojos, se me van los ojos,
+      ojo con, ojo al color, muerta de risa, muerto de risa,
+      llorando de risa, ahogada de risa
     `,
     // Tears of joy.
     spaced`
-      eyes watered with joy, eyes watered it was so pretty, eyes watered it was so beautiful, happy tears,
-      tears of joy, lagrimas de alegria, lagrimas de emocion
+      eyes watered with joy, eyes watered it was so pretty, eyes watered it was so beautiful,
+      happy tears, tears of joy, lagrimas de alegria, lagrimas de emocion
     `,
     // Too much of something was put in; rain that pours.
     pairs(

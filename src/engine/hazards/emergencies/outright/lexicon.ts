@@ -4,6 +4,8 @@ import { HARM_WORDS } from '../lexicon/harm.ts';
 import { pairs } from '../lexicon/pairs.ts';
 import { SCENE_WORDS } from '../lexicon/scene.ts';
 import { AT_THE_BENCH } from './at-the-bench.ts';
+import { IN_THE_EYE } from './in-the-eye.ts';
+import { SWALLOWED } from './swallowed.ts';
 
 /** All of those phrases. */
 const phrases = (...lists: readonly string[]): string => lists.join(', ');
@@ -18,34 +20,61 @@ export const OUTRIGHT_WORDS = {
   harmless: HARM_WORDS.harmless,
   caustic: SCENE_WORDS.caustic,
   batter: spaced`
-    batter, raw soap, raw bar, raw loaf, fresh soap, fresh bar, uncured soap, uncured bar, soap, masa,
-    mezcla, pasta de jabon, jabon, jabon crudo, jabon fresco, lye water, lye solution
+    batter,
+    raw soap, raw bar, raw loaf,
+    fresh soap, fresh bar, uncured soap, uncured bar,
+    soap, masa, mezcla, pasta de jabon,
+    jabon, jabon crudo, jabon fresco,
+    lye water, lye solution
   `,
   rawsoap: spaced`
-    raw soap, raw bar, raw loaf, raw batter, fresh soap, fresh bar, uncured soap, uncured bar, soap batter,
-    jabon crudo, jabon fresco, barra cruda, pastilla cruda, jabon sin curar, masa de jabon, masa cruda
+    raw soap, raw bar, raw loaf, raw batter,
+    fresh soap, fresh bar, uncured soap, uncured bar,
+    soap batter, jabon crudo, jabon fresco, barra cruda,
+    pastilla cruda, jabon sin curar, masa de jabon, masa cruda
   `,
   who: `i, he, she, we, they, somebody, someone, ${pairs(
     'my, our, his, her, the, a',
     spaced`
-    kid, child, son, daughter, baby, toddler, boy, girl, friend, husband, wife, partner, mum, mom, dad,
-    mother, father, grandma, grandpa, granny, gran, nan, nana, grandmother, grandfather, brother, sister,
-    aunt, uncle, cousin, niece, nephew, neighbour, neighbor, grandson, granddaughter, roommate, student,
-    helper, guest
+    kid, child, son, daughter,
+    baby, toddler, boy, girl,
+    friend, husband, wife, partner,
+    mum, mom, dad, mother,
+    father,
+    grandma, grandpa, granny, gran,
+    nan, nana, grandmother, grandfather,
+    brother, sister, aunt, uncle,
+    cousin, niece, nephew,
+    neighbour, neighbor, grandson, granddaughter,
+    roommate, student, helper, guest
   `,
   )}, kid, toddler, child, baby, alguien, ${pairs(
     'mi, el, la, un, una, nuestro, nuestra, su',
     spaced`
-    hijo, hija, hijito, hijita, nino, nina, nene, nena, bebe, abuela, abuelo, abuelita, abuelito, amigo,
-    amiga, esposo, esposa, marido, mujer, mama, papa, madre, padre, hermano, hermana, tia, tio, prima,
-    primo, sobrino, sobrina, nieto, nieta, vecino, vecina, suegra, suegro, invitado, alumno, alumna
+    hijo, hija, hijito, hijita,
+    nino, nina, nene, nena,
+    bebe,
+    abuela, abuelo, abuelita, abuelito,
+    amigo, amiga, esposo, esposa,
+    marido, mujer, mama, papa,
+    madre, padre, hermano, hermana,
+    tia, tio, prima, primo,
+    sobrino, sobrina, nieto, nieta,
+    vecino, vecina, suegra, suegro,
+    invitado, alumno, alumna
   `,
   )}, ella`,
   swell: spaced`
-    swollen, swelling, swelled, swell, swells, swell up, swelling up, puffed up, puffing up, ballooned,
-    closing up, is closing, se cierra, se me cierra, se le cierra, hincho, hinchó, se hincho, hinchada,
-    hinchado, hinchadas, hinchados, hinchazon, hinchando, se hinchan, se hinchó, inflamo, se inflamo,
-    inflamada, inflamados, inflamado
+    swollen,
+    swelling, swelled, swell,
+    swells, swell up, swelling up,
+    puffed up, puffing up, ballooned,
+    closing up, is closing,
+    se cierra, se me cierra, se le cierra,
+    hincho, hinchó, se hincho, hinchada,
+    hinchado, hinchadas, hinchados, hinchazon,
+    hinchando, se hinchan, se hinchó,
+    inflamo, se inflamo, inflamada, inflamados, inflamado
   `,
   spout: phrases(
     pairs(
@@ -68,102 +97,52 @@ export const OUTRIGHT_WORDS = {
   allergy:
     'allergic, allergy, allergies, alergia, alergico, alergica, anaphylaxis, anaphylactic, anafilaxia, anafilactico, epipen, epi pen',
   breathless: spaced`
-    cant breathe, cannot breathe, can not breathe, couldnt breathe, hard to breathe, trouble breathing,
-    difficulty breathing, struggling to breathe, short of breath, no puedo respirar, no puede respirar,
-    cuesta respirar, me ahogo, se ahoga, falta el aire, falta de aire, throat is closing
+    cant breathe, cannot breathe, can not breathe,
+    couldnt breathe, hard to breathe, trouble breathing, difficulty breathing,
+    struggling to breathe, short of breath, no puedo respirar, no puede respirar,
+    cuesta respirar, me ahogo, se ahoga,
+    falta el aire, falta de aire, throat is closing
   `,
-  drink: `${HARM_WORDS.swallow}, le dio un trago, dio un trago, un trago`,
-  tookself:
-    'se tomo, se bebio, se trago, se ha tomado, se ha bebido, se lo tomo, se la tomo, se mando, me tome, me bebi, me trague',
-  bite: spaced`
-    bit, bitten, bit into, took a bite, bite of, ate, eaten, eating, licked, licking, chewed, chewing,
-    mordio, mordisco, comio, comi, se comio, lamio, chupo, mastico
-  `,
-  jug: spaced`
-    the jug, a jug, my jug, lye jug, jug, pitcher, the bottle, a bottle, unlabelled bottle,
-    unlabeled bottle, the jar, la jarra, jarra, el frasco, un frasco, la botella, el bote, el vaso,
-    el recipiente
-  `,
-  find: 'found, caught, discovered, walked in on, came in and, encontre, encontramos, encontro, halle, pille, lo vi con, la vi con',
-  mistaken: spaced`
-    thinking it was, thought it was, thought that it was, wrong bottle, wrong cup, wrong glass, wrong mug,
-    wrong jug, wrong jar, by mistake, by accident, accidentally, penso que era, pense que era,
-    pensando que era, creyo que era, crei que era, creyendo que era, por error, por equivocacion,
-    se confundio, botella equivocada, vaso equivocado
-  `,
-  seizure:
-    'seizure, seizures, convulsion, convulsions, convulsing, fitting, convulsiones, convulsiona, convulsionando',
-  ontongue: pairs(
-    'on, in, en',
-    spaced`
-      tongue, my tongue, his tongue, her tongue, the tongue, my mouth, his mouth, her mouth, the mouth,
-      la lengua, la boca, los labios, my lips, his lips, her lips
-    `,
-  ),
-  tasted: 'probo, probe, tasted, tried a sip, tried some',
-  lyewater:
-    'agua de sosa, agua con sosa, agua de soda, agua de lejia, solucion de sosa, lye water, lye solution, lejia de sosa, sosa disuelta',
-  cantswallow:
-    'cant swallow, cannot swallow, can not swallow, couldnt swallow, no puedo tragar, no puede tragar, no logra tragar',
-  kid: spaced`
-    kid, child, son, daughter, baby, toddler, boy, girl, niece, nephew, grandson, granddaughter, somebody,
-    someone, hijo, hija, nino, nina, nene, nena, bebe, sobrino, sobrina, nieto, nieta, hijita, hijito,
-    alguien
-  `,
+  ...SWALLOWED,
   pigment: spaced`
-    mica, micas, pigment, oxide, glitter, colourant, colourants, clay, charcoal, powder, fragrance,
-    fragrance oil, essential oil, candle dye, dye, pigmento, oxido, purpurina, colorante, arcilla,
+    mica, micas, pigment, oxide,
+    glitter, colourant, colourants, clay,
+    charcoal, powder, fragrance, fragrance oil,
+    essential oil, candle dye, dye, pigmento,
+    oxido, purpurina, colorante, arcilla,
     fragancia, esencia, aceite esencial
   `,
   contact: spaced`
-    splash, splashed, splashes, splashback, splatter, splattered, spattered, sprayed, squirted, flicked,
-    flew, popped, dripped, spilled, spilt, erupted, got some, got it, got lye, got soap, got batter,
-    got a bit, got a drop, rubbed, wiped, touched, salpico, salpique, salpicado, salpicadura, entro, cayo,
-    salto, escurrio, chorreo, derramo, toque, talle, frote, restregue, me paso
+    splash, splashed, splashes,
+    splashback, splatter, splattered,
+    spattered, sprayed, squirted, flicked,
+    flew, popped, dripped,
+    spilled, spilt, erupted,
+    got some, got it, got lye, got soap,
+    got batter, got a bit, got a drop,
+    rubbed, wiped, touched,
+    salpico, salpique, salpicado, salpicadura,
+    entro, cayo, salto, escurrio,
+    chorreo, derramo, toque, talle,
+    frote, restregue, me paso
   `,
-  splash:
-    'splash, splashed, splashes, splashback, splattered, spattered, sprayed, squirted, flew, salpico, salpique, salpicadura, salto',
-  inface: pairs('in, into, at, en, a', 'my face, his face, her face, their face, la cara'),
-  ineye: `${pairs(
-    'in, into, inside, en, a, dentro de',
-    spaced`
-    ${pairs('my, his, her, the, our, one, both', 'eye, eyes')}, el ojo, los ojos, un ojo, mi ojo, mis ojos,
-    su ojo, sus ojos
-  `,
-  )}, los ojos, el ojo, un ojo, ${pairs('my, his, her', 'eye, eyes, eyeball')}`,
-  aneye: `${pairs('my, his, her, one, both', 'eye, eyes, eyeball, eyeballs')}, ${pairs('el, los, un, mi, mis, su, sus', 'ojo, ojos')}`,
-  sting: spaced`
-    sting, stings, stinging, stung, burn, burns, burning, hurt, hurts, hurting, on fire, arde, arden,
-    ardiendo, ardor, escuece, escuecen, duele, duelen, quema, queman, quemando, me pica, me pican, le pica,
-    le pican
-  `,
-  lens: 'contact lens, contact lenses, lentilla, lentillas, lente de contacto, lentes de contacto, pupilentes',
-  glove:
-    'glove, gloves, gloved, soapy hands, soapy fingers, guante, guantes, manos con jabon, manos enjabonadas',
-  dim: spaced`
-    cloudy vision, blurry vision, blurred vision, hazy vision, foggy vision, vision is cloudy,
-    vision is blurry, vision went, lost my sight, lost his sight, lost her sight, lost vision,
-    vista nublada, vista borrosa, vision borrosa, vision nublada, veo borroso, ve borroso, veo nublado,
-    no veo nada, no ve nada, ya no veo, ya no ve, cant see anything, cant see anymore, cant see right,
-    cant see properly, cant see out, cannot see anything, now i cant see, and i cant see, now he cant see,
-    now she cant see, he cant see, she cant see, i cant see now, i cannot see
-  `,
-  view: spaced`
-    swirl, swirls, colour, colours, difference, layer, layers, line, lines, trace, mica, bubbles, design,
-    pattern, glitter, specks, remolino, colores, diferencia, capa, traza, scale, thermometer, display,
-    numbers, label
-  `,
+  ...IN_THE_EYE,
   pouring:
     'pour, poured, pouring, verti, eche, vertiendo, mixed, mixing, mezcle, mezclando, stirring, stick blending, making soap, haciendo jabon',
   onme: 'on me, onto me, over me, all over me, on myself, over myself, on him, onto him, on her, onto her, encima de mi, sobre mi, me cayo encima, encima mio',
   boilover: spaced`
-    boil over, boiled over, boiling over, boils over, bubbled over, foamed over, volcanoed, erupted,
-    overflowed, exploded, spilled, spilt, splashed, splattered, spat, tipped, poured, fell, dumped,
-    derramo, desbordo, salpico, exploto
+    boil over, boiled over, boiling over, boils over,
+    bubbled over, foamed over, volcanoed, erupted,
+    overflowed, exploded, spilled, spilt,
+    splashed, splattered, spat, tipped,
+    poured, fell, dumped, derramo,
+    desbordo, salpico, exploto
   `,
   ranonme: spaced`
-    me escurrio, me chorreo, me cayo, me salpico, me salpique, me derrame, me salto, se me escurrio,
-    se me derramo, se me cayo, me echo, me moje, le escurrio, le chorreo, le salpico
+    me escurrio, me chorreo, me cayo,
+    me salpico, me salpique, me derrame, me salto,
+    se me escurrio, se me derramo, se me cayo, me echo,
+    me moje, le escurrio, le chorreo, le salpico
   `,
   splashedself:
     'me salpique, me he salpicado, se salpico, splashed myself, i got splashed, spilled on myself',
@@ -178,19 +157,32 @@ export const OUTRIGHT_WORDS = {
   ),
   /** Skin that lye has softened day after day: it does not hurt at first. */
   rawskin: spaced`
-    raw, red raw, cracking, cracked, cracks, bleeding, bleed, bleeds, splitting, split open, peeling,
-    peeled, shredded, agrietadas, agrietados, agrietan, se agrietan, sangran, sangrando, en carne viva,
-    se pelan, peladas, peladisimas, despellejadas
+    raw, red raw,
+    cracking, cracked, cracks,
+    bleeding, bleed, bleeds,
+    splitting, split open, peeling, peeled,
+    shredded,
+    agrietadas, agrietados, agrietan, se agrietan,
+    sangran, sangrando, en carne viva,
+    se pelan, peladas, peladisimas,
+    despellejadas
   `,
   barehanded: spaced`
-    bare handed, barehanded, bare hands, bare fingers, unmoulding, unmolding, unmoulded, unmolded,
-    without gloves, no gloves, gloveless, desmoldo, desmoldar, desmoldando, desmolde, sin guantes,
-    a mano pelada, manos desnudas
+    bare handed, barehanded, bare hands, bare fingers,
+    unmoulding, unmolding, unmoulded, unmolded,
+    without gloves, no gloves, gloveless,
+    desmoldo, desmoldar, desmoldando, desmolde,
+    sin guantes, a mano pelada, manos desnudas
   `,
   fingerpart: spaced`
-    fingertip, fingertips, yema, yemas, yemas de los dedos, fingernail, fingernails, cuticle, cuticles,
-    under my nail, under my nails, nail bed, una del dedo, debajo de la una, bajo la una, bajo las unas,
-    dedo, dedos, finger, fingers, brazo, mano, manos, arm, hand, hands, pierna, leg
+    fingertip, fingertips,
+    yema, yemas, yemas de los dedos,
+    fingernail, fingernails, cuticle, cuticles,
+    under my nail, under my nails, nail bed, una del dedo,
+    debajo de la una, bajo la una, bajo las unas,
+    dedo, dedos, finger, fingers,
+    brazo, mano, manos, arm,
+    hand, hands, pierna, leg
   `,
   /** Lye eats deep and numbs what it eats: a hole in a hand need not hurt. */
   holed: spaced`
@@ -209,9 +201,13 @@ export const OUTRIGHT_WORDS = {
     pairs('flema, flemas, esputo', 'rosada, rosado, rosa, con sangre'),
   ),
   outcold: spaced`
-    unconscious, passed out, fainted, faints, collapsed, unresponsive, not breathing, isnt breathing,
-    not waking up, wont wake up, blacked out, lost consciousness, desmayo, desmaye, se desmayo, me desmaye,
-    desmayado, desmayada, inconsciente, se desplomo, no despierta, no responde, no reacciona, no respira,
+    unconscious, passed out, fainted, faints,
+    collapsed, unresponsive, not breathing, isnt breathing,
+    not waking up, wont wake up, blacked out, lost consciousness,
+    desmayo, desmaye, se desmayo,
+    me desmaye, desmayado, desmayada,
+    inconsciente, se desplomo,
+    no despierta, no responde, no reacciona, no respira,
     perdio el conocimiento
   `,
   ...AT_THE_BENCH,

@@ -1,0 +1,82 @@
+import { spaced } from '../../../over-lines.ts';
+
+/** Who is there, what they wear, and how they call for help. Written as in `harm.ts`. */
+export const PEOPLE_WORDS = {
+  /** A person, so that an animal in the room does not take their place. */
+  mine: spaced`
+    my hand, my hands, my arm, my arms,
+    my leg, my legs, my eye, my eyes,
+    my face, my skin, my foot, my feet,
+    my mouth, on me, in my eye, me cayo,
+    me salto, me salpico, mi mano, mis manos,
+    mi brazo, mi pierna, mi ojo, mis ojos,
+    mi cara, mi hijo, mi hija, me quema,
+    me arde, son, daughter, husband,
+    wife, toddler, baby, kid,
+    hijo, hija, marido,
+    esposo, esposa, nene, nena,
+    nino, nina
+  `,
+  people: spaced`
+    i, me, my, he,
+    she, him, her,
+    kid, kids, child, children,
+    boy, girl, son, daughter,
+    baby, toddler, teen, teenager,
+    nephew, niece, brother, sister,
+    mum, mom, mother, dad,
+    father, husband, wife, partner,
+    boyfriend, girlfriend, friend,
+    neighbour, neighbor, roommate, flatmate,
+    grandma, grandpa, granny, grandson, granddaughter,
+    student, guest, yo, me,
+    hijo, hija, nino, nina,
+    nene, nena, bebe,
+    sobrino, sobrina, hermano, hermana,
+    mama, papa, madre, padre,
+    viejo, marido, esposo, esposa,
+    mujer, pareja, novio, novia,
+    amigo, amiga, vecino, vecina,
+    companero, companera, abuelo, abuela,
+    nieto, nieta, alumno, alumna,
+    cunado, cunada, suegra, suegro,
+    chico, chica
+  `,
+  specs: 'glasses, goggles, gafas, gafa, lentes, anteojos, visor, face shield',
+  behind: spaced`
+    got behind, went behind, behind them,
+    under them, under the, bajo la, bajo las,
+    debajo de, got under, went under, got in under,
+    se metio por, por debajo, por detras
+  `,
+  /** An emergency in plain words, whatever it is. */
+  help: spaced`
+    help, help me,
+    what do i do, what should i do, what do we do,
+    what to do, what does she do, what should he do,
+    is that ok, is this ok, is it ok, is it safe,
+    hurry, emergency, 911, ambulance,
+    poison control, poison centre, hospital, doctor,
+    ayuda, auxilio, socorro,
+    que hago, que hacemos, que le hago, que le pongo,
+    que le echo, que le doy, que debo hacer,
+    urgente, emergencia, ambulancia, medico,
+    urgencias, es normal, lo dejo, la agarro,
+    supposed to do, what are they supposed to do, first aid, primeros auxilios,
+    que se hace,
+    just noticed, just realised, just realized,
+    noticed, realised, realized, me di cuenta,
+    acabo de darme cuenta, darme cuenta, sigo, the er,
+    go to the er, urgent care, poison line, call someone,
+    who do i call, a quien llamo, llamo a alguien, vamos a urgencias,
+    voy al medico, voy a urgencias,
+    ayudenme, ayudame, ayudenos,
+    por favor ayuda, dangerous, peligroso, peligrosa,
+    toxic, toxico, es grave, is it serious,
+    is it bad, pls help, please help, what now,
+    now what, y ahora que, que tengo que hacer, going mental,
+    turned out to be, turned out its, turned out it was,
+    resulta que es, resulto ser, era de aluminio, is aluminium,
+    its aluminium, was aluminium
+  `,
+} as const;
