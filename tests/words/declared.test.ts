@@ -33,7 +33,9 @@ describe.each(LANGUAGES)('the phrases of declarations in %s', language => {
   }).filter(file => /\/[^/]+\.ts$/u.test(file));
 
   test('are in a file for each command there is', () => {
-    expect(files.map(file => basename(file)).sort()).toEqual(registry.commands.map(({ name }) => `${name}.ts`).sort());
+    expect(files.map(file => basename(file)).sort()).toEqual(
+      registry.commands.map(({ name }) => `${name}.ts`).sort(),
+    );
   });
 
   test.each(files)('%s holds what its command shows, and nothing else', async file => {

@@ -1,12 +1,12 @@
-import { refuseBatchPart, refuseNoColour } from '../../hazards/no-colour/no-colour.ts';
 import { refuseBarred } from '../../hazards/colours/refuse.ts';
+import { refuseBatchPart, refuseNoColour } from '../../hazards/no-colour/no-colour.ts';
 import { refuse } from '../../refusal.ts';
 import { cut } from '../../text/cut.ts';
 import { whenAsked } from '../../when-asked.ts';
-import { choiceOf, type ColourantChoice } from '../catalogue.ts';
+import { type ColourantChoice, choiceOf } from '../catalogue.ts';
 import type { Colourant } from '../colourant.ts';
-import { refuseMetal } from '../metals.ts';
 import { colourantsByNumber, colourantsMeant, colourantsNamed, nearestColourants } from '../find.ts';
+import { refuseMetal } from '../metals.ts';
 
 declare module '../../refusal.ts' {
   interface Reasons {
