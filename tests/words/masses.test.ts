@@ -18,6 +18,8 @@ test.each([
   ['en', '2 tsp, about 4 g (2.8 to 5.2 g)', '2 tsp, about 0.14 oz (4 g), 0.1 to 0.18 oz'],
   ['es', 'unos 4 g (de 2,8 a 5,2 g)', 'unos 0,14 oz (4 g), de 0,1 a 0,18 oz'],
   ['en', 'between 4 to 12 g', 'between 0.14 to 0.42 oz (4 to 12 g)'],
+  // What may be enough for such a scale is told on it.
+  ['en', '2 to 5 g', '0.07 to 0.18 oz (2 to 5 g)'],
   ['en', 'in 1000\u00a0g oils', 'in 35.27 oz (1000\u00a0g) oils'],
 ] as const)('ounces come first for whoever weighs in them (%s: %s)', (language, text, told) => {
   expect(ouncesFirst(text, language)).toBe(told);

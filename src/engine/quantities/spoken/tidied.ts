@@ -28,6 +28,7 @@ const TWICE = /(?<![\d.,])(\d[\d.,]* ?(?:g|gr|grams?|gramos?|oz|ounces?|onzas?|m
 
 const AND = /(?<=\s)(?:n|'n'|'n|&)(?=\s)|(?<=\s)an(?= (?:a )?half\b)/giu;
 
+/** A text with dozens, “and a half” and doubled amounts as figures, without what hedges it; `about` where something did. Pure. */
 export function tidied(text: string): { readonly text: string; readonly about: boolean } {
   const plain = plainText(text).replace(/(?<=\d)\s?~\s?(?=\d)/gu, '-');
   const { text: firm, about } = hedged(plain);

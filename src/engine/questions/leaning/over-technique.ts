@@ -4,6 +4,7 @@ import { type Lean, run } from './lean-kinds.ts';
 import type { Slots } from './turn/slots.ts';
 
 const OF_WETTING: ReadonlySet<Technique> = new Set(['no-lumps', 'dry-in', 'mica-floats', 'premix-keeps']);
+/** Matters after which another liquid is one to wet colours in. */
 export const OF_LIQUID: ReadonlySet<Technique> = new Set([...OF_WETTING, 'carrier-counts', 'mica-settles']);
 const OF_HOLDING: ReadonlySet<Technique> = new Set([
   'colours-that-stay',

@@ -16,8 +16,10 @@ export function isTalk(word: string, line: string): boolean {
   return /^[\p{L}'-]+$/u.test(word) && !isNearOil(word) && !isWeighed.test(line);
 }
 
+/** Whether words name a fat by its kind. Pure. */
 export const namesFat = (words: string): boolean =>
   /\b(?:oils?|butters?|fats?|wax|aceites?|mantecas?|mantequillas?|grasas?|ceras?)\b/u.test(words);
 
+/** Whether a word is near the name of an oil and none itself. Pure. */
 export const isStrangeOil = (word: string): boolean =>
   !TURNS.has(word) && isNearOil(word) && knownOil(word) === undefined;

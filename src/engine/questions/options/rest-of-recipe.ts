@@ -6,6 +6,7 @@ import { shareAt } from '../../text/amounts/shares/share-at.ts';
 /** "Castor the last 10", "the last quarter coconut". */
 export const THE_LAST =
   /(?<!\p{L})(?:the |las? |los |el )?(?:last|final|remaining|[uú]ltim[oa]s?) (?=\d|(?:quarter|third|fifth|half|cuart[oa]|terci|quint[oa]|mitad))/giu;
+/** Units of mass; a pattern. */
 export const MASS = '(?:kgs?|kilos?|lbs?|pounds?|libras?|g|grams?|gramos?|oz|ounces?|onzas?)';
 /** "The rest of the kilo was olive". */
 export const REST_OF = new RegExp(
@@ -69,6 +70,7 @@ function inPercents(text: string): { readonly said: string; readonly sum: number
   return { said: said + text.slice(end), sum };
 }
 
+/** A list with the rest that two oils share in equal parts as percents of each. Pure. */
 export function withRestParted(text: string): string {
   const match = REST_EVENLY.exec(text);
   const names = match?.slice(1, 3) as [string, string] | undefined;

@@ -32,7 +32,8 @@ type Warned =
   | 'koh-soft'
   | 'salt-bar';
 
-export const warnings: { readonly [Id in Warned]: (values: PlanWarnings[Id]) => string } = {
+/** What is warned of where a liquid, a wax or another lye is in the plan. */
+export const liquidWarnings: { readonly [Id in Warned]: (values: PlanWarnings[Id]) => string } = {
   'milk-keep-cold': ({ additive }) =>
     `${capital(name(additive))} scorches and may foam up with lye: frozen, a spoonful of lye at a time, the jug in an ice bath. Its water counts as jug water.`,
   'liquid-goes-into-oils': ({ additive, grams }) =>

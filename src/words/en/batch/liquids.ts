@@ -8,7 +8,7 @@ import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 import { degrees } from '../../temperatures.ts';
 import { additives, bareLiquids, liquids } from './liquid-names.ts';
-import { warnings } from './liquid-warnings.ts';
+import { liquidWarnings } from './liquid-warnings.ts';
 
 const { down, one } = numbersIn('en');
 const g = (grams: number) => `${one(grams)} g`;
@@ -200,7 +200,7 @@ export const jug = {
   strength: (v: { percent: number }) => `In the jug: ${pc(v.percent)} lye, all its water counted.`,
   placed: (v: { into: 'jug' | 'oils'; frozen: boolean; water: string }) =>
     `${v.into === 'oils' ? 'Into the oils' : v.frozen ? 'Into the jug, frozen' : 'Into the jug'}; ${v.water} of it is water.`,
-  warnings,
+  warnings: liquidWarnings,
   refusals,
   steps,
 };

@@ -13,7 +13,8 @@ const pc = (percent: number) => `${one(percent)} %`;
 const name = (id: AdditiveId) => additives[id];
 const bare = (id: AdditiveId) => ({ ...additives, ...bareLiquids })[id];
 
-export const warnings: typeof en.jug.warnings = {
+/** What is warned of where a liquid, a wax or another lye is in the plan. */
+export const liquidWarnings: typeof en.jug.warnings = {
   'milk-keep-cold': ({ additive }) => spaced`
     ${capital(name(additive))}: se quema y puede subir con la sosa. En cubitos congelados, una cucharada de
     álcali cada vez, la jarra en un baño de hielo. Su agua cuenta en la jarra.

@@ -7,7 +7,7 @@ import type * as en from '../../en/batch/liquids.ts';
 import { numbersIn } from '../../numbers.ts';
 import { degrees } from '../../temperatures.ts';
 import { additives, bareLiquids, liquids } from './liquid-names.ts';
-import { warnings } from './liquid-warnings.ts';
+import { liquidWarnings } from './liquid-warnings.ts';
 
 const { down, one } = numbersIn('es');
 const g = (grams: number) => `${one(grams)} g`;
@@ -158,7 +158,7 @@ export const jug: typeof en.jug = {
   strength: v => `En la jarra: sosa al ${pc(v.percent)}, contada toda su agua.`,
   placed: v =>
     `${v.into === 'oils' ? 'A los aceites' : v.frozen ? 'A la jarra, en cubitos' : 'A la jarra'}; ${v.water} son agua.`,
-  warnings,
+  warnings: liquidWarnings,
   refusals,
   steps,
 };

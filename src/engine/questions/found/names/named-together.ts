@@ -78,6 +78,7 @@ export function headApart(words: readonly string[], found: readonly NamedThing[]
   });
 }
 
+/** A kind of colourant named alone, and how one of its hues is named in full. */
 export const HEAD_ALONE: ReadonlyMap<string, (of: string) => string> = new Map([
   ['oxide', of => `${of} iron oxide`],
   ['oxido', of => `oxido de hierro ${of}`],

@@ -2,6 +2,7 @@ import { unbroken } from '../../../over-lines.ts';
 
 const HUE =
   'white|black|red|blue|green|pink|purple|yellow|orange|brown|grey|blanc[oa]|negr[oa]|roj[oa]|azul|verde|morad[oa]|amarill[oa]|rosa|naranja|cafe|marron|gris';
+/** Words that wish a colour deep; a pattern. */
 export const DEEP =
   'dark|deep|strong|bold|bright|intense|vivid|saturated|oscur[oa]|fuerte|intens[oa]|viv[oa]|cargad[oa]|saturad[oa]|profund[oa]';
 
@@ -25,6 +26,7 @@ export const PARTS: readonly (readonly [name: string, RegExp])[] = [
   ['half', part('half|1/2|mitad|media|medio')],
   ['half', /\b(?:at|a) (?:half|1\/2|medio|mitad de) color\b/u],
 ];
+/** A percent of full colour. */
 export const PERCENT = new RegExp(
   String.raw`(?<![\d.,])([1-9]\d|1\d\d|200) ?%(?: (?:of|de))?(?: full)? ${STRENGTH}`,
   'u',

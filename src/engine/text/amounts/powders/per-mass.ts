@@ -41,4 +41,5 @@ export function perMassIn(text: string): { readonly grams: number; readonly rest
   };
 }
 
+/** An amount as it is read; undefined where it is refused. Pure. */
 export const amountOf = (text: string): Amount | undefined => unlessRefused(() => parseAmount(text));

@@ -2,6 +2,7 @@ import { unbroken } from '../../../../over-lines.ts';
 import type { Part } from '../settling/parts.ts';
 import type { Item } from './item.ts';
 
+/** Words that stand side by side in a part of a line, and what is told by where they stand. */
 export type Run = {
   readonly words: readonly Item[];
   readonly before: Item | undefined;
@@ -18,6 +19,18 @@ export type Run = {
   readonly isHead: boolean;
 };
 
+/** "And my exam is tomorrow": of no oil. */
+const WHEN = new RegExp(
+  unbroken`
+    ^(?:is|are|was|es|son) (?:the )?(?:tomorrow|today|tonight|soon|over|next|on|monday|tuesday|wednesday|
+    thursday|friday|saturday|sunday|manana|hoy|pronto)(?!\p{L})
+  `,
+  'u',
+);
+const SPEECH = /(?:^| )(?:it|is|are|was|were|es|son|era|eran)(?: |$)/u;
+const PLACE = /(?:^| )(?:in|at|on|as|to|en)(?: |$)/u;
+const IN = /^(?:in|at|on|into|en)(?: (?:the|a|my|our|la|el|mi))?$/u;
+const ORIGIN = /^(?:del|de (?:la|mi|mis|los|las|nuestr[oa])|from (?:the|my|our)|off the)$/u;
 const textOf = (items: readonly Item[]): string => items.map(({ text }) => text).join(' ');
 
 /** The links that stand directly before, as text. */
@@ -60,19 +73,7 @@ export function runsOf(items: readonly Item[]): readonly Run[] {
   return runs;
 }
 
+/** Whether a part begins behind a joint ("and", "with") of the one before. Pure. */
 export function followsJoint(items: readonly Item[], { items: [first] }: Part): boolean {
   return first !== undefined && items[items.indexOf(first) - 1]?.is === 'joint';
 }
-
-/** "And my exam is tomorrow": of no oil. */
-export const WHEN = new RegExp(
-  unbroken`
-    ^(?:is|are|was|es|son) (?:the )?(?:tomorrow|today|tonight|soon|over|next|on|monday|tuesday|wednesday|
-    thursday|friday|saturday|sunday|manana|hoy|pronto)(?!\p{L})
-  `,
-  'u',
-);
-export const SPEECH = /(?:^| )(?:it|is|are|was|were|es|son|era|eran)(?: |$)/u;
-export const PLACE = /(?:^| )(?:in|at|on|as|to|en)(?: |$)/u;
-export const IN = /^(?:in|at|on|into|en)(?: (?:the|a|my|our|la|el|mi))?$/u;
-export const ORIGIN = /^(?:del|de (?:la|mi|mis|los|las|nuestr[oa])|from (?:the|my|our)|off the)$/u;

@@ -32,6 +32,7 @@ const OF_RECIPE = new RegExp(
   `,
   'u',
 );
+/** Whether what stands between a superfat and another tells why, and nothing of the recipe. Pure. */
 export const isReason = (why: string): boolean =>
   !OF_RECIPE.test(why) &&
   why.split(/[^\p{L}]+/u).every(word => word.length < 3 || knownOil(word) === undefined);
