@@ -30,7 +30,7 @@ test('layers are poured in the order in which they were written', () => {
   const [poured] = stepsOf({ swirl: 'layered', portions: '2 cups ultramarine blue; rest' }).filter(
     ({ step }) => step === 'pour-layered',
   );
-  expect(poured?.values).toEqual({ order: ['ultramarine blue', 'rest'] });
+  expect(poured?.values).toEqual({ order: [{ told: 'ultramarine blue' }, { is: 'rest' }] });
 });
 
 test('one pot is poured as it is', () => {
