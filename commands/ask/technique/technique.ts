@@ -24,7 +24,7 @@ import { acidIn } from '../../../src/engine/text/names/acid-words.ts';
 import { unaccented } from '../../../src/engine/text/unaccented.ts';
 import { whenAsked } from '../../../src/engine/when-asked.ts';
 import type { Answerer } from '../asked.ts';
-import { chatReply } from '../chat.ts';
+import { chatReply, smallTalkReply } from '../chat.ts';
 import { colourGivenReply } from '../colour/colour-given.ts';
 import { type AnsweredBy, firstOf } from '../first-of.ts';
 import { askFollowUps } from '../follow-ups.ts';
@@ -51,6 +51,7 @@ export const BATTER_ANSWERERS: readonly Answerer<AskedOfBatter>[] = [
   { id: 'bench', answer: bench },
   { id: 'two-together', answer: twoTogether },
   { id: 'chat', answer: chat },
+  { id: 'errand', answer: errand },
   { id: 'trouble', answer: trouble },
   { id: 'after-lye', answer: afterLye },
   { id: 'colour-families', answer: colourFamilies },
@@ -138,6 +139,12 @@ async function likelyTechnique({ near }: AskedOfBatter): Promise<Technique | und
 async function chat({ question, context, near }: AskedOfBatter): Promise<AskReply | undefined> {
   const [first] = await near();
   return first?.matter === 'chat' ? chatReply(question, context) : undefined;
+}
+
+/** What a program that only answers cannot do: order, remind, tell somebody. */
+async function errand({ context, near }: AskedOfBatter): Promise<AskReply | undefined> {
+  const [first] = await near();
+  return first?.matter === 'cannot-do' ? smallTalkReply('cannot', context) : undefined;
 }
 
 async function trouble({ question, read, context, near }: AskedOfBatter): Promise<AskReply | undefined> {

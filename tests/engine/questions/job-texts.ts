@@ -13,6 +13,7 @@ import { settled } from '../../../src/engine/questions/settled.ts';
 import { chatSpelt } from '../../../src/engine/text/spelling/chat-spelling.ts';
 import { EXAMPLES } from '../flaws/examples.ts';
 import type { Lesson } from '../text/learned/fit.ts';
+import { inboxTexts } from './inbox.ts';
 import { linesOf, phrasings } from './phrasings.ts';
 import { ofShelf } from './shelf-labels.ts';
 import { type OrdinarySet, ordinarySets } from './technique/ordinary.ts';
@@ -166,6 +167,7 @@ const ofField = (hand: (typeof FIELD_HANDS)[number]): readonly JobText[] =>
 
 /** Labels of ordinary questions that no command answers, and that are not of the craft either. */
 const NO_JOB: ReadonlySet<string> = new Set([
+  'cannot-do',
   'chat',
   'follow-up',
   'job:first-aid',
@@ -182,13 +184,18 @@ export const ORDINARY_WRITERS: ReadonlySet<string> = new Set(
 
 /** Short questions as they come all day, by what another hand says they ask for; what is of the craft and no job is inside. */
 const ofOrdinary = ({ name, questions }: OrdinarySet): readonly JobText[] =>
-  questions
-    .filter(({ label }) => !NO_JOB.has(label))
-    .map(({ text, label }): JobText => {
-      const heading = label.startsWith('job:') ? label.slice('job:'.length) : 'inside';
-      const part = heading === 'inside' ? 'scope' : 'question';
-      return { text, label: ofHeading(heading, text), writer: asOrdinary(name), part };
-    });
+  questions.flatMap(one => ofMessage(one, asOrdinary(name)));
+
+function ofMessage(
+  { text, label }: { readonly text: string; readonly label: string },
+  writer: string,
+): readonly JobText[] {
+  if (NO_JOB.has(label)) return [];
+  const job = label.startsWith('job:') ? label.slice('job:'.length) : 'inside';
+  const heading = label === 'outside' ? label : job;
+  const part = heading === 'inside' || heading === 'outside' ? 'scope' : 'question';
+  return [{ text, label: ofHeading(heading, text), writer, part }];
+}
 
 /** Every text that is learned from. */
 export const jobTexts = (): readonly JobText[] => [
@@ -196,6 +203,7 @@ export const jobTexts = (): readonly JobText[] => [
   ...CORPORA.flatMap(ofCorpus),
   ...FIELD_HANDS.flatMap(ofField),
   ...ordinarySets().flatMap(ofOrdinary),
+  ...inboxTexts().flatMap(one => ofMessage(one, one.writer)),
   ...phrasings(1).map(({ text, label }): JobText => ({ text, label, writer: 'own', part: 'own' })),
   ...EXAMPLES.filter((_, at) => at % 3 === 0).map(
     ({ text }): JobText => ({ text, label: 'diagnose', writer: 'own', part: 'own' }),

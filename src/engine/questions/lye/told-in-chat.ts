@@ -62,6 +62,8 @@ const CORRECTS = new RegExp(
   `,
   'u',
 );
+/** Struck through, as a chat marks it: nobody here sees whether the writer did, or only drew waves. */
+const STRUCK_OUT = /(~~[^~]*[\p{L}\d][^~]*~~|[^\s,;]*\p{L}[\u0335\u0336][^,;]*)/u;
 const SCALES = new RegExp(
   unbroken`
     (?<!\p{L})(?:doubl(?:e|ed|ing)(?! ?check)|tripl(?:e|ed|ing)|halve|half of this|scal(?:e|ed|ing) (?:it|
@@ -101,6 +103,8 @@ export function readLyeInChat(
   question: string,
   order: { readonly ordered: string; readonly unordered?: Refusal },
 ): LyeQuestion {
+  const [, struck] = STRUCK_OUT.exec(question) ?? [];
+  if (struck !== undefined) refuse('recipe-words', { text: struck.slice(0, 60) });
   const plain = plainWords(question);
   const soft = /\d/u.test(plain) && plain.split(/[^\p{L}]+/u).some(isOil) ? softSoapIn(plain) : undefined;
   if (soft !== undefined) refuse('lye-of-soft-soap', { text: soft });

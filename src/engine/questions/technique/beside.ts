@@ -70,6 +70,6 @@ export const LED_TO = {
 } as const satisfies Readonly<Record<string, LyeTopic>>;
 export type Led = keyof typeof LED_TO;
 
-/** What is said where nothing is asked yet: a cry that names nothing, and chat. */
-export const TALK = ['vague-trouble', 'chat'] as const;
+/** What is said where nothing is asked of soap yet: a cry that names nothing, chat, and what a program of this kind cannot do. */
+export const TALK = ['vague-trouble', 'chat', 'cannot-do'] as const;
 export type Talk = (typeof TALK)[number];

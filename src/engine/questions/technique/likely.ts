@@ -55,6 +55,8 @@ const isFlawTold = ({ readings: [reading], facts }: QuestionRead): boolean =>
 const URGENT =
   /(?<!\p{L})(?:now|help|quick|hurry|do i do|to do|can i do|ahora|ayuda|rapido|urgente?|que hago|hago ya|auxilio|still in the|todavia en)(?!\p{L})/u;
 
+/** Neither asks anything of soap. */
+const isPastime = (matter: Matter): boolean => matter === 'chat' || matter === 'cannot-do';
 /** What is done while the batter is in the pot. */
 export const IN_THE_POT: ReadonlySet<Matter> = new Set<Matter>(['thick-now', 'riced-now']);
 /** Shops and labels are spoken of as prices are. */
@@ -160,10 +162,10 @@ const STANDS_BEFORE: readonly {
   },
   {
     what: 'chat that may be one',
-    applies: beside => beside.matter === 'chat' && (beside.reading?.job === 'doubt' || !isSureOf(beside)),
+    applies: beside => isPastime(beside.matter) && (beside.reading?.job === 'doubt' || !isSureOf(beside)),
     least: BESIDE_CHAT,
   },
-  { what: 'a command, beside chat', applies: ({ matter }) => matter === 'chat', least: BESIDE_JOB },
+  { what: 'a command, beside chat', applies: ({ matter }) => isPastime(matter), least: BESIDE_JOB },
   // Of a flaw without a sign nothing is known yet, and help is no more than a list.
   {
     what: 'nothing that is sure',

@@ -98,7 +98,10 @@ export const lyeQuestions = {
       paper on a wet bar, never the tongue: 11 or more, or it stings, do not use it: rebatch with more oil,
       or discard it.
     `,
-    soft: 'It will be no caustic bar, but soft, and soon rancid. If not yet mixed, use the lye of the 5 % line.',
+    soft: spaced`
+      It will be no caustic bar, but soft, and soon rancid. If no lye is in yet, weigh that of the 5 % line
+      instead. If it is in already, never put that figure on top: it is all the lye, not what is missing.
+    `,
     usual: 'Still test the cured bar before it is used.',
   } satisfies Record<LyeCheck['verdict'], string>,
   tooMuchForAll: (v: { lye: number; oils: number }) =>

@@ -95,7 +95,11 @@ export const lyeQuestions: typeof english = {
       semanas y prueba con papel de pH en la pastilla mojada, nunca la lengua: con 11 o más, o si pica, no
       lo uses: rehazlo con más aceite o deséchalo.
     `,
-    soft: 'No será cáustico, pero sí blando, y se enranciará pronto. Si aún no lo has mezclado, usa la sosa de la línea del 5 %.',
+    soft: spaced`
+      No será cáustico, pero sí blando, y se enranciará pronto. Si aún no hay sosa dentro, pesa la de la línea
+      del 5 % en su lugar. Si ya la has echado, nunca pongas esa cifra encima: es toda la sosa, no lo que
+      falta.
+    `,
     usual: 'Prueba igualmente la pastilla curada antes de usarla.',
   },
   tooMuchForAll: v =>

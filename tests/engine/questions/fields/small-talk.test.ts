@@ -12,6 +12,8 @@ test.each([
   ['¿me reservas un puesto?', 'cannot'],
   ['ur the best', 'praise'],
   ['sos un genio', 'praise'],
+  ['Thanks a million, that blue came out gorgeous', 'praise'],
+  ['gracias, me quedó precioso el rosa', 'praise'],
   ['night all', 'night'],
   ['me voy a dormir', 'night'],
 ] as const)('“%s” is small talk: %s', (text, kind) => {
@@ -25,6 +27,8 @@ test.each([
   ['can you tell me how much mica for 500 g'],
   ['what is the best green'],
   ['do you like 33 % lye'],
+  ['thanks, gorgeous blue, but it has white spots'],
+  ['gracias, quedó precioso. ¿y cómo lo hago más oscuro?'],
 ])('“%s” is none: somebody wants help, or asks of soap', text => {
   expect(smallTalkIn(text)).toBeUndefined();
 });

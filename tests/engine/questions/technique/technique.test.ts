@@ -12,6 +12,7 @@ import * as english from '../../../../src/words/en/index.ts';
 import * as spanish from '../../../../src/words/es/index.ts';
 import { drawn, isDue, WHOLE } from '../../../walk.ts';
 import { fitModel } from '../../text/learned/fit.ts';
+import { INBOXES } from '../inbox.ts';
 import { CLASSES, FIT, lessonOf } from './fit-technique.ts';
 import { LISTS, ORDINARY, techniqueTexts } from './texts.ts';
 
@@ -60,11 +61,19 @@ describe.skipIf(!WHOLE && !isDue('techniques'))('a writer whose questions were n
     barbershop: 68,
     auckland: 55,
     brisbane: 50,
+    'dairy-and-workbench': 50,
+    'ledger-and-fishing-port': 50,
+    'library-and-salon': 50,
+    'lorry-and-pharmacy': 50,
+    'organ-and-olive-press': 50,
+    'schoolroom-and-needle': 50,
+    'signalbox-and-kitchen': 50,
+    'surgery-and-terrace': 50,
   } as const;
   const MOST_WRONG = 18;
   const MOST_TAKEN = 24;
 
-  test.each(drawn([...LISTS, ...ORDINARY], 1, 'technique'))(
+  test.each(drawn([...LISTS, ...ORDINARY, ...INBOXES], 1, 'technique'))(
     '%s is answered rightly',
     { timeout: 600_000 },
     writer => {
@@ -94,6 +103,6 @@ test('no matter is named after what every object has', () => {
 });
 
 test('where nothing is asked yet there is no technique', () => {
-  expect(TALK.map(isMatter)).toEqual([true, true]);
-  expect(TALK.map(isTechnique)).toEqual([false, false]);
+  expect(TALK.map(isMatter)).toEqual([true, true, true]);
+  expect(TALK.map(isTechnique)).toEqual([false, false, false]);
 });

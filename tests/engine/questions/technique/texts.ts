@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { isMatter } from '../../../../src/engine/questions/technique/topic.ts';
 import { technique as english } from '../../../../src/words/en/colour/technique.ts';
 import { technique as spanish } from '../../../../src/words/es/colour/technique.ts';
+import { INBOXES, inboxTexts } from '../inbox.ts';
 import { DOZENS, jobTexts, ORDINARY_WRITERS } from '../job-texts.ts';
 import { type LabelledLine, labelledLines, linesIn } from '../labelled-lines.ts';
 import { ordinarySets } from './ordinary.ts';
@@ -39,6 +40,8 @@ const NEAR_LYE: Readonly<Record<string, string>> = {
   'why-cure': 'cure-time',
   'undissolved-lye': 'lye-cloudy',
   'cloudy-lye': 'lye-cloudy',
+  'scent-dose': 'scent-amount',
+  'scale-off': 'scale-drift',
 };
 
 const nearLye = (): readonly TechniqueText[] =>
@@ -58,7 +61,7 @@ const nearLye = (): readonly TechniqueText[] =>
 const elsewhere = (): readonly TechniqueText[] =>
   jobTexts()
     .filter(({ label, part }) => label !== 'inside' && part !== 'own')
-    .filter(({ writer }) => !DOZENS.has(writer) && !ORDINARY_WRITERS.has(writer))
+    .filter(({ writer }) => !DOZENS.has(writer) && !ORDINARY_WRITERS.has(writer) && !INBOX.has(writer))
     .filter(({ label, part }, at) => label === 'outside' || part === 'question' || at % 3 === 0)
     .map(({ text }) => ({ text, label: 'none', writer: 'elsewhere' }));
 
@@ -72,6 +75,13 @@ const ofWords = (): readonly TechniqueText[] =>
     Object.entries(matters).map(([label, text]) => ({ text, label, writer: 'own' })),
   );
 
+const INBOX: ReadonlySet<string> = new Set(INBOXES);
+/** What leans on an earlier message is about whatever that was. */
+const inInboxes = (): readonly TechniqueText[] =>
+  inboxTexts()
+    .filter(({ label }) => label !== 'follow-up')
+    .map(one => ({ ...one, label: isMatter(one.label) ? one.label : (NEAR_LYE[one.label] ?? 'none') }));
+
 /** What the lists and the ordinary questions ask. */
 export const listedTexts = (): readonly TechniqueText[] => [
   ...labelledLines(join(import.meta.dirname, 'lines')),
@@ -80,6 +90,7 @@ export const listedTexts = (): readonly TechniqueText[] => [
 
 export const techniqueTexts = (): readonly TechniqueText[] => [
   ...listedTexts(),
+  ...inInboxes(),
   ...nearLye(),
   ...ofWords(),
   ...elsewhere(),

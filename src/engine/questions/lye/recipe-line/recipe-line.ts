@@ -4,6 +4,7 @@ import { absenceIn } from './doubts/beside-oils.ts';
 import { type Doubt, doubtOfOil } from './doubts/in-the-pot.ts';
 import { waysOf } from './doubts/left-out-choices.ts';
 import { saidBehind } from './doubts/said-behind.ts';
+import { restatedAsOther, saidBetween } from './doubts/said-between.ts';
 import { takenBackIn } from './doubts/taken-back.ts';
 import { oilsOf } from './items/amounts.ts';
 import type { Name } from './items/item.ts';
@@ -52,11 +53,18 @@ export function recipeLine(plain: string, said = plain): RecipeLine | Unclear {
   // Another's recipe, or another day's, stands before the one that counts.
   const counted = told.items.filter(({ from }) => from >= told.begins);
   const doubt = doubtOfOil(counted, [...told.pairs.map(({ name }) => name), ...told.even]);
+  const restated = restatedAsOther(said);
+  if (restated !== undefined) return { unclear: restated, isTurned: true };
   const behind = saidBehind(told.items);
   if (behind !== undefined) return passedBy(behind, { told, fixed, doubt, isTurned: true });
-  if (told.again.length > 0) return spokenOfAgain(told, fixed);
+  if (told.again.length > 0) return spokenOfAgain(told, fixed, told.again);
+  const between = saidBetween(counted);
+  // What another clause took out already is struck out once.
+  if (between?.strikesOut && told.pairs.some(({ name }) => same(name, between.before)))
+    return spokenOfAgain(told, fixed, [between.before]);
   const words = wordsBeside(counted);
   if ('unclear' in words) return passedBy(words.unclear, { told, fixed, doubt, isTurned });
+  if (between && !between.strikesOut) return passedBy(between.text, { told, fixed, doubt, isTurned });
   if (doubt) return { unclear: doubt.text, doubt, ways: waysOf(told, fixed, doubt.names), isTurned };
   const recipe = written(told, fixed);
   if (typeof recipe !== 'string') return { ...recipe, isTurned };
@@ -106,8 +114,8 @@ function passedBy(
 }
 
 /** "Ignore the castor", "I'd wrote almond but it's avocado": whether the oil is in the pot. */
-function spokenOfAgain(told: IngredientsTold, fixed: Fixed): Unclear {
-  const names = told.again.filter((name, at) => told.again.findIndex(other => same(other, name)) === at);
+function spokenOfAgain(told: IngredientsTold, fixed: Fixed, again: readonly Name[]): Unclear {
+  const names = again.filter((name, at) => again.findIndex(other => same(other, name)) === at);
   const text = names.map(name => name.text).join(', ');
   return { unclear: text, doubt: { names, text }, ways: waysOf(told, fixed, names), isTurned: true };
 }

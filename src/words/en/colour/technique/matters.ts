@@ -95,6 +95,7 @@ export const techniqueMatters = {
   'darker-lighter': 'how do I make it darker or lighter?',
   'vague-trouble': 'something went wrong',
   chat: 'just chatting',
+  'cannot-do': 'an errand for me?',
   'kitchen-tools': 'which pots, bowls and spoons?',
   'small-batch': 'how small can a batch be?',
   'water-amount': 'how much water altogether?',

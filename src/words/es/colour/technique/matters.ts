@@ -97,6 +97,7 @@ export const techniqueMatters: typeof english = {
   'darker-lighter': '¿cómo lo oscurezco o aclaro?',
   'vague-trouble': 'algo salió mal',
   chat: 'solo charlando',
+  'cannot-do': '¿un recado para mí?',
   'kitchen-tools': '¿qué ollas, boles y cucharas?',
   'small-batch': '¿cómo de pequeño puede ser un lote?',
   'water-amount': '¿cuánta agua en total?',

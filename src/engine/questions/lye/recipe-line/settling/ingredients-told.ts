@@ -9,6 +9,7 @@ import { alike } from './alike.ts';
 import { butterMeant } from './butter-meant.ts';
 import { MOST_BARE_SUPERFAT } from './fixed-figures.ts';
 import { isMeantThenTold } from './meant-then-told.ts';
+import { namedAnew } from './named-anew.ts';
 import { isCount, nameless } from './nameless-amounts.ts';
 import { isMeasure, isName, isOil, type Pair, type Part, pairsOf, partsOf } from './parts.ts';
 import { ratioIn } from './ratio.ts';
@@ -98,7 +99,7 @@ export function toldIn(line: string): IngredientsTold | Unclear {
   );
   if (struck) return { unclear: struck.name.text, isTurned: true };
   state.pairs = state.pairs.filter(({ name }) => !state.removed.some(one => same(one, name)));
-  const again = state.unpaired.filter(name => isToldAgain(state, name, line));
+  const again = [...state.unpaired.filter(name => isToldAgain(state, name, line)), ...namedAnew(state)];
   // All of it one oil, and another beside it.
   const hundred = state.hundred;
   const beside = state.pairs.find(({ name }) => hundred && isOil(name) && !same(name, hundred));
