@@ -9,7 +9,7 @@ import { matterTexts } from '../../../matter-texts.ts';
 
 const folder = join(import.meta.dirname, '../../../../../../src/engine/questions/lye/topics/patterns');
 const lists = (
-  await Promise.all(globSync('*.ts', { cwd: folder }).map(file => import(join(folder, file))))
+  await Promise.all(globSync('**/*.ts', { cwd: folder }).map(file => import(join(folder, file))))
 ).flatMap(module => Object.values(module).filter(Array.isArray)) as readonly TopicPatterns[];
 const patterns = lists.flat().flatMap(([topic, all]) => all.map(pattern => ({ topic, pattern })));
 
