@@ -57,6 +57,12 @@ export const EQUIVALENT: readonly Equivalent[] = [
     why: 'beyond the last word stands none, which is the name of no scent',
   },
   {
+    file: 'src/engine/hazards/colours/batch-part.ts',
+    from: "''",
+    to: '"Stryker was here!"',
+    why: 'a name that is split has a first and a last word',
+  },
+  {
     file: 'src/engine/hazards/emergencies/evidence/weigh.ts',
     from: '[...names].sort()',
     to: '[...names]',
