@@ -288,6 +288,20 @@ export const EQUIVALENT: readonly Equivalent[] = [
     to: 'size >= greatest![0] / 3',
     why: NO_TIE,
   },
+  ...(['#xyz[1]! / WHITE_POINT.y) / WHITE_POINT.y', 'sums.y / WHITE_POINT.y) / WHITE_POINT.y'] as const).map(
+    (from, at) => ({
+      file: colour(at === 0 ? 'mixing/mix-kernel' : 'matching/subset-solver'),
+      from: `labResponseSlope(${at === 0 ? 'this.' : ''}${from}`,
+      to: `labResponseSlope(${at === 0 ? 'this.' : ''}${from.replace(/ \/ WHITE_POINT\.y$/u, ' * WHITE_POINT.y')}`,
+      why: 'the Y of white is 1',
+    }),
+  ),
+  {
+    file: 'src/engine/stability/beta.ts',
+    from: 'm <= 500',
+    to: 'm < 500',
+    why: 'the fraction is found within a hundred steps',
+  },
   {
     file: colour('mixing/mix-kernel'),
     from: 'false',
