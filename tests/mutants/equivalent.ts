@@ -64,6 +64,24 @@ export const EQUIVALENT: readonly Equivalent[] = [
   },
   {
     file: 'src/engine/hazards/emergencies/evidence/weigh.ts',
+    from: 'known',
+    to: 'false',
+    why: 'what was gathered before is gathered again',
+  },
+  {
+    file: 'src/engine/hazards/emergencies/scenes.ts',
+    from: "'no'",
+    to: '""',
+    why: 'of what is past it is only asked whether it is meant',
+  },
+  {
+    file: 'src/engine/hazards/emergencies/read.ts',
+    from: '!best || !first',
+    to: '!best && !first',
+    why: 'without a best account the first has no score, and stays where it is',
+  },
+  {
+    file: 'src/engine/hazards/emergencies/evidence/weigh.ts',
     from: '[...names].sort()',
     to: '[...names]',
     why: 'the same ideas in another order weigh the same: one more account of what is told already',
@@ -313,6 +331,42 @@ export const EQUIVALENT: readonly Equivalent[] = [
     from: 'first.chroma < LEAST_CHROMA',
     to: 'first.chroma <= LEAST_CHROMA',
     why: NO_TIE,
+  },
+  {
+    file: 'src/engine/palettes/what-to-buy.ts',
+    from: 'before - best.off >= WORTH',
+    to: 'before - best.off > WORTH',
+    why: NO_TIE,
+  },
+  {
+    file: 'src/engine/palettes/what-to-buy.ts',
+    from: 'one.deltaE < least.deltaE',
+    to: 'one.deltaE <= least.deltaE',
+    why: NO_TIE,
+  },
+  {
+    file: 'src/engine/palettes/colours-beside.ts',
+    from: 'chroma < LEAST_CHROMA',
+    to: 'chroma <= LEAST_CHROMA',
+    why: NO_TIE,
+  },
+  {
+    file: 'src/engine/palettes/colours-beside.ts',
+    from: 'hue + turn + 360',
+    to: 'hue + turn - 360',
+    why: 'a hue is the same a whole turn on',
+  },
+  {
+    file: 'src/engine/palettes/hue-schemes.ts',
+    from: 'apart > 180',
+    to: 'apart >= 180',
+    why: 'half a turn is half a turn either way',
+  },
+  {
+    file: 'src/engine/cost/money.ts',
+    from: "''",
+    to: '"Stryker was here!"',
+    why: 'what was matched has its figures',
   },
   {
     file: 'src/engine/palettes/what-to-buy.ts',

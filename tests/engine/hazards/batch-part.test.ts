@@ -68,6 +68,11 @@ test.each(PARTS)('%s is %s', (name, part) => {
   expect(batchPartIn(name)).toBe(part);
 });
 
+test('a name is read up to two hundred signs', () => {
+  expect(batchPartIn(`${'x '.repeat(98)}milk`)).toBe('liquid');
+  expect(batchPartIn(`${'x '.repeat(99)}milk`)).not.toBe('liquid');
+});
+
 describe('a likeness makes no colour of the kitchen', () => {
   test.each(['wine', 'sugar', 'orange juice', 'beer', 'lemon juice', 'rose water', 'miel', 'vino'])(
     '%s',
@@ -102,6 +107,8 @@ describe('what a sentence asks for that stays out of soap', () => {
   });
 
   test.each([
+    'can I use hair dye mica',
+    'can I use a hair dye brush',
     'how much cobalt blue mica for 3 cups',
     'does this lead to soda ash',
     'will calcium carbonate lighten my soap',

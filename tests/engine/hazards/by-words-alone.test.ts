@@ -77,6 +77,12 @@ test.each([
     'lye splashed my arm and my eye stings, coughing from the fumes',
     ['lye-eye', 'fumes-inhaled', 'lye-skin'],
   ],
+  [
+    'lips that swell are no mouth with lye in it',
+    'se me hincharon los labios después de lavarme la cara con mi jabón de propóleo',
+    ['skin-reaction'],
+  ],
+  ['what is likened to long ago is now', 'lye burns my hand now like years ago', ['lye-skin']],
   ['what is denied is not told', 'the dog did not lick any lye', []],
   ['nor of an eye', 'no lye in my eye', []],
   ['who cannot breathe denies nothing', 'no puedo respirar con los vapores de la sosa', ['fumes-inhaled']],

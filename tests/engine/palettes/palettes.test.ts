@@ -65,6 +65,36 @@ describe('a palette in words', () => {
       );
   });
 
+  test('one colour is a palette of one, and a text is read up to 400 signs', () => {
+    expect(readPalette('teal').colours).toHaveLength(1);
+    expect(readPalette(`teal${' '.repeat(396)}`).colours).toHaveLength(1);
+    expect(() => readPalette(`teal${' '.repeat(397)}`)).toThrow(Refusal);
+    // An article, or nothing before it, is no number of layers.
+    expect(readPalette('a sunset').colours).toHaveLength(4);
+    expect(readPalette('sunset').colours).toHaveLength(4);
+    expect(readPalette('sunset, two layers').colours).toHaveLength(2);
+  });
+
+  test('a mood tells its colours and how they look on a screen, top to bottom', () => {
+    const { colours } = readPalette('sunset');
+    expect(colours.map(({ hex }) => hex)).toEqual([
+      '#4b3a78',
+      expect.any(String),
+      expect.any(String),
+      '#f2b95c',
+    ]);
+    for (const { hex, lab } of colours) expect(apart(labOfHex(hex), lab)).toBeLessThan(0.5);
+  });
+
+  test('a line needs two ends', () => {
+    const ends = ['#000000', '#ffffff'].map(labOfHex);
+    expect(() => evenAlong(ends, 1)).toThrow(RangeError);
+    expect(() => evenAlong(ends.slice(1), 3)).toThrow(RangeError);
+    const [, middle] = evenAlong([ends[0]!, ends[1]!, ends[0]!], 3);
+    expect(apart(middle!, ends[1]!)).toBeLessThan(0.5);
+    expect(evenAlong([ends[0]!, ends[0]!], 3)).toHaveLength(3);
+  });
+
   test.each(['', '🧼', 'sunset, 99 layers', 'sunset, one layer', 'x'.repeat(5000), 'constructor'])(
     'is not %s',
     text => {
@@ -106,6 +136,43 @@ describe('hues that hold together', () => {
     expect(found.off).toBeGreaterThan(0);
     expect(paletteOf('complementary', ['#c8323a', '#c83a32'].map(labOfHex))).toBeUndefined();
     expect(paletteOf('complementary', ['#808080', '#909090'].map(labOfHex))).toBeUndefined();
+  });
+
+  test('a grey begins none, and what is far lighter or duller joins none', () => {
+    const lch = (l: number, c: number, h: number) => ({
+      l,
+      a: c * Math.cos((h * Math.PI) / 180),
+      b: c * Math.sin((h * Math.PI) / 180),
+    });
+    const [red, green] = [lch(55, 50, 30), lch(55, 50, 210)];
+    const turn = hueApart(hueOfLab(red).hue, hueOfLab(green).hue);
+    expect(turn).toBeGreaterThan(180 - MOST_OFF);
+    expect(paletteOf('complementary', [red, green])?.places).toEqual([0, 1]);
+    expect(paletteOf('complementary', [red, lch(95, 20, 210)])).toBeUndefined();
+    expect(paletteOf('complementary', [red, lch(55, 3, 210)])).toBeUndefined();
+    expect(paletteOf('complementary', [lch(55, 3, 30), lch(55, 3, 210)])).toBeUndefined();
+    // The liveliest of several, and each place once.
+    const dull = lch(55, 25, 210);
+    expect(paletteOf('complementary', [red, dull, green])?.places).toEqual([0, 2]);
+    expect(paletteOf('complementary', [dull, red, lch(55, 25, 30)])?.places.toSorted()).toEqual([0, 1]);
+    expect(paletteOf('complementary', [red])).toBeUndefined();
+  });
+
+  test('one scheme alone may be asked for, and a jar that runs short is left out', () => {
+    const all = ['ultramarine-blue', 'yellow-iron-oxide', 'red-iron-oxide', 'titanium-dioxide'].map(
+      candidate,
+    );
+    const asked = makeablePalettes({ candidates: all, ...soap, scheme: 'complementary' });
+    expect(asked.map(({ scheme }) => scheme)).toEqual(['complementary']);
+    const short = all.map(one => (one.id === 'ultramarine-blue' ? { ...one, stockTeaspoons: 0.01 } : one));
+    const used = makeablePalettes({ candidates: short, ...soap }).flatMap(({ colours }) =>
+      colours.flatMap(({ doses }) => doses.map(({ id }) => id)),
+    );
+    expect(used).not.toContain('ultramarine-blue');
+    // An empty jar gives nothing, and a spoon that nobody owns measures nothing.
+    const owned = makeablePalettes({ candidates: all, ...soap, owned: ['1 tsp'] });
+    for (const { colours } of owned)
+      for (const { doses } of colours) for (const { teaspoons } of doses) expect(teaspoons % 1).toBe(0);
   });
 
   test('hueApart goes the short way round', () => {
@@ -161,6 +228,49 @@ describe('what to buy', () => {
     const [plain] = whatToBuy({ ...ask, own: [], offered: [], targets: [target] }).now.reach;
     expect(plain!.hex).toMatch(/^#[\da-f]{6}$/);
     expect(plain!.deltaE).toBeCloseTo(apart(labOfHex(plain!.hex), target), 0);
+  });
+
+  test('at most three are shown, each worth its money, and how far off is the mean of what is not reached', () => {
+    const targets = ['#5467b8', '#d8b456'].map(labOfHex);
+    const found = whatToBuy({ ...ask, targets });
+    expect(found.one.length).toBeLessThanOrEqual(3);
+    for (const one of found.one) expect(found.now.off - one.off).toBeGreaterThanOrEqual(0.5);
+    for (const { reach, off, mean } of [found.now, ...found.one]) {
+      const beyond = reach.map(({ deltaE }) => Math.max(0, deltaE - 3));
+      expect(off).toBeCloseTo((beyond[0]! + beyond[1]!) / 2, 9);
+      expect(mean).toBeCloseTo((reach[0]!.deltaE + reach[1]!.deltaE) / 2, 9);
+    }
+    const many = [
+      'ultramarine-blue',
+      'ultramarine-violet',
+      'phthalocyanine-blue',
+      'ultramarine-blue-mica',
+      'neon-blue',
+    ];
+    const blues = whatToBuy({ ...ask, offered: many.map(candidate), targets: [labOfHex('#5467b8')] });
+    expect(blues.one).toHaveLength(3);
+  });
+
+  test('a white on offer is used where there is none of one’s own, and one’s own where there is', () => {
+    const [red, white] = own;
+    const pale = [labOfHex('#d9a79c')];
+    const dark = { ...ask, shades: [{ shade: 'deep', share: 1 }], gelled: true } as const;
+    const bought = whatToBuy({ ...dark, own: [red!], offered: [white!], targets: pale });
+    expect(bought.one.map(({ ids }) => ids)).toEqual([['titanium-dioxide']]);
+    const owned = whatToBuy({
+      ...dark,
+      own: [red!, white!],
+      offered: [candidate('zinc-oxide')],
+      targets: pale,
+    });
+    expect(owned.now.off).toBeCloseTo(bought.one[0]!.off, 9);
+    expect(owned.one).toEqual([]);
+    // As much of the jar as its ceiling allows, and no more, so that twice the ceiling reaches farther.
+    const weak = { ...red!, ceilingTspPerCup: red!.ceilingTspPerCup / 50 };
+    const deep = [labOfHex('#9a4a3a')];
+    expect(whatToBuy({ ...ask, own: [weak], offered: [], targets: deep }).now.off).toBeGreaterThan(
+      whatToBuy({ ...ask, own: [red!], offered: [], targets: deep }).now.off,
+    );
   });
 
   test('what is reached already wants nothing', () => {
