@@ -315,6 +315,24 @@ export const EQUIVALENT: readonly Equivalent[] = [
     }),
   ),
   {
+    file: 'src/engine/batch/portions/split.ts',
+    from: 'left - taken',
+    to: 'left + taken',
+    why: 'either all that is left is taken, of which nothing stays, or nothing is',
+  },
+  {
+    file: 'src/engine/stability/entries.ts',
+    from: "raw !== ''",
+    to: 'true',
+    why: 'what holds no letter and no figure is left out afterwards',
+  },
+  {
+    file: 'src/engine/stability/beta.ts',
+    from: 'middle === low',
+    to: 'false',
+    why: 'what is halved to its last bit stays the same',
+  },
+  {
     file: 'src/engine/stability/beta.ts',
     from: 'm <= 500',
     to: 'm < 500',

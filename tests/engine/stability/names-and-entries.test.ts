@@ -55,6 +55,7 @@ describe('a name on a label', () => {
   // 21 CFR 74: certified colours by number; 82: their lakes.
   test.each([
     ['Red 40', 'red-40'],
+    ['Red40', 'red-40'],
     ['FD&C Red No. 40 Aluminum Lake', 'red-40-lake'],
     ['Ext. D&C Violet No. 2', 'ext-violet-2'],
     ['D&C Black No. 2', 'carbon-black'],
@@ -135,6 +136,11 @@ describe('what an entry holds, by name, brackets and numbers together', () => {
   });
 });
 
+test('lists in lists in lists are lists, and no deeper', () => {
+  expect(told('Mica (+/- Talc (+/- Carmine))')).toEqual(['Mica', 'Talc perhaps', 'Carmine perhaps']);
+  expect(told('Mica (+/- Talc (+/- Carmine (+/- Silica (+/- Tin oxide))))')).toHaveLength(4);
+});
+
 describe('a report', () => {
   test.each([
     ['Mica, Titanium Dioxide', { confidence: 'high', like: 'pearl-white-mica', light: 'holds' }],
@@ -145,6 +151,14 @@ describe('a report', () => {
     ['Ultramarines, citric acid', { verdict: 'destroyed', towards: 'paler', acidMeetsUltramarine: true }],
     ['Titanium Dioxide, Glycerin', { kind: 'white', predispersedIn: 'glycerin' }],
     ['PET', { kind: 'glitter' }],
+    ['Iron Oxides, Mica', { kind: 'mica', like: 'bronze-mica' }],
+    ['Titanium Dioxide, Iron Oxides', { kind: 'oxide' }],
+    // Metal that is in it, or only may be, is neither dosed nor wetted.
+    ['Mica, Aluminum Powder', { kind: 'metal', carriers: [], dose: undefined, verdict: 'never' }],
+    [
+      'Mica, may contain Aluminum',
+      { kind: 'mica', carriers: [], dose: undefined, verdict: 'stable', verdictIfPresent: 'never' },
+    ],
     ['Silica', { kind: 'plain', verdict: 'stable' }],
     ['', { kind: 'unknown', verdict: 'unknown', confidence: 'low', components: [] }],
   ])('of %s', (list, report) => {
@@ -206,6 +220,7 @@ describe('what reports are filed under', () => {
     ['Mica, Titanium Dioxide', 'of:mica+titanium-dioxide'],
     ['Titanium Dioxide, Mica, Xyzzyol', 'of:mica+titanium-dioxide+?xyzzyol'],
     ['may contain Mica, Carmine', 'of:carmine+mica'],
+    ['Mica, may contain Carmine', 'mica-unknown-coat'],
   ])('%s: %s', (list, identity) => {
     expect(identityOf(checkIngredients(list))).toBe(identity);
   });
