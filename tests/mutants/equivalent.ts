@@ -315,6 +315,24 @@ export const EQUIVALENT: readonly Equivalent[] = [
     }),
   ),
   {
+    file: colour('calibration/darker-base'),
+    from: 'plain.length === 0',
+    to: 'false',
+    why: 'without a plain bar nothing speaks for darker, which is believed to be none',
+  },
+  {
+    file: colour('matching/target-metric'),
+    from: 'bb - m02 * m02',
+    to: 'bb + m02 * m02',
+    why: 'CIEDE2000 has no term of lightness with b*',
+  },
+  {
+    file: colour('matching/constrained-least-squares'),
+    from: 'round < MOST_ROUNDS',
+    to: 'false',
+    why: 'every set of bounds is tried then, which finds the same step',
+  },
+  {
     file: 'src/engine/batch/portions/split.ts',
     from: 'left - taken',
     to: 'left + taken',
