@@ -314,6 +314,62 @@ export const EQUIVALENT: readonly Equivalent[] = [
       why: 'the Y of white is 1',
     }),
   ),
+  ...(
+    [
+      ['outward > 0', 'outward >= 0'],
+      ['upward > 0', 'upward >= 0'],
+      ['outside > 0', 'outside >= 0'],
+    ] as const
+  ).map(([from, to]) => ({
+    file: heat('conduction'),
+    from,
+    to,
+    why: 'through what does not conduct no heat flows',
+  })),
+  {
+    file: heat('gel'),
+    from: 'water >= waterPercent',
+    to: 'water > waterPercent',
+    why: 'a row of the table lies on the line before it and on the line after it',
+  },
+  ...(
+    [
+      ['step === 0 || step === shares.length - 1', 'step === 0 && step === shares.length - 1'],
+      ['step === shares.length - 1', 'false'],
+    ] as const
+  ).map(([from, to]) => ({
+    file: 'src/engine/pouring/gradient.ts',
+    from,
+    to,
+    why: 'the ends are aimed at where they stand',
+  })),
+  {
+    file: 'src/engine/pouring/layers.ts',
+    from: 'sine < 1',
+    to: 'sine <= 1',
+    why: 'a mould that is turned over has no end of a slope either way',
+  },
+  ...(
+    [
+      ['members.length === 0 || bought.length > 2', 'false', 'what three purchases make is never looked up'],
+      ['bought.length > 2', 'false', 'what three purchases make is never looked up'],
+      ['members.length === 0', 'false', 'no mix is of nothing'],
+      ['at < owned', 'true', 'one’s own stand before those on offer'],
+      ['at >= owned', 'true', 'where none is one’s own, all are on offer'],
+      [
+        'deltaE < (table.get(key)?.deltaE ?? Number.POSITIVE_INFINITY)',
+        'deltaE <= (table.get(key)?.deltaE ?? Number.POSITIVE_INFINITY)',
+        NO_TIE,
+      ],
+      ['made.deltaE < own.deltaE', 'made.deltaE <= own.deltaE', NO_TIE],
+    ] as const
+  ).map(([from, to, why]) => ({ file: 'src/engine/palettes/what-to-buy.ts', from, to, why })),
+  ...(
+    [
+      ['one.chroma < LEAST_CHROMA', 'one.chroma <= LEAST_CHROMA'],
+      ['cost < best.cost', 'cost <= best.cost'],
+    ] as const
+  ).map(([from, to]) => ({ file: 'src/engine/palettes/hue-schemes.ts', from, to, why: NO_TIE })),
   {
     file: colour('calibration/darker-base'),
     from: 'plain.length === 0',

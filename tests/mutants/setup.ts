@@ -7,7 +7,7 @@ const OWN_TEST = '/tests/engine/remembered.test.ts';
 registerHooks({
   resolve(specifier, context, next) {
     const found = next(specifier, context);
-    if (!found.url.endsWith(REMEMBERED) || context.parentURL?.endsWith(OWN_TEST)) return found;
+    if (!found.url.endsWith(REMEMBERED) || context.parentURL?.includes(OWN_TEST)) return found;
     return { ...found, url: new URL('unremembered.ts', import.meta.url).href };
   },
 });

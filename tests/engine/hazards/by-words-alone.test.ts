@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { readLexically } from '../../../src/engine/hazards/emergencies/read.ts';
+import { readLexically, toldIn } from '../../../src/engine/hazards/emergencies/read.ts';
 import { scenesIn } from '../../../src/engine/hazards/emergencies/scenes.ts';
 
 type Written = { readonly text: string; readonly id?: string };
@@ -26,6 +26,16 @@ test.each([
     'the gas of rotten eggs makes eyes run and people cough',
     'rotten egg smell from the ultramarine and vinegar, my eyes water and I cough',
     ['hydrogen-sulfide'],
+  ],
+  [
+    'and stands before the eyes that it stings',
+    'rotten eggs smell, really strong in my shed from the sulphur batch, and my eyes sting',
+    ['hydrogen-sulfide', 'lye-eye'],
+  ],
+  [
+    'in Spanish too',
+    'Mezclé azul ultramar con vinagre, salió un olor a huevo podrido y me arden los ojos',
+    ['hydrogen-sulfide', 'lye-eye'],
   ],
   [
     'and is what was breathed',
@@ -88,6 +98,16 @@ test.each([
   ['who cannot breathe denies nothing', 'no puedo respirar con los vapores de la sosa', ['fumes-inhaled']],
 ])('%s: %s', (_why, text, ids) => {
   expect(idsIn(text)).toEqual(ids);
+});
+
+// Hydrogen sulfide stings eyes and throats by itself: NIOSH Pocket Guide, hydrogen sulfide.
+test.each([
+  'rotten eggs smell, really strong in my shed from the sulphur batch, and my eyes sting',
+  'Mezclé azul ultramar con vinagre, salió un olor a huevo podrido y me arden los ojos',
+])('what patterns tell of the gas leaves out the eyes that it stings: %s', text => {
+  const found = scenesIn(text);
+  expect(found.scenes.has('eye')).toBe(true);
+  expect(toldIn(text, found).map(({ id }) => id)).toEqual(['hydrogen-sulfide']);
 });
 
 test('what the words were read from is quoted as it was written, up to 120 signs', () => {

@@ -1,7 +1,9 @@
 import { differenceCiede2000 } from 'culori';
 import { describe, expect, test } from 'vitest';
-import { usualTeaspoon } from '../../../src/engine/colour/jars/colourant-optics.ts';
+import { opticsOf, usualTeaspoon } from '../../../src/engine/colour/jars/colourant-optics.ts';
 import type { JarCandidate } from '../../../src/engine/colour/matching/match-jars.ts';
+import { barLab } from '../../../src/engine/colour/mixing/bar.ts';
+import { plainBase } from '../../../src/engine/colour/mixing/base-soap.ts';
 import { type Lab, labOfHex } from '../../../src/engine/colour/spectra/cielab.ts';
 import { colourantById } from '../../../src/engine/colourants/catalogue.ts';
 import { evenAlong } from '../../../src/engine/palettes/even-steps.ts';
@@ -102,6 +104,13 @@ describe('a palette in words', () => {
     },
   );
 
+  test('a mood beside a colour is no palette of moods, and colours have their Lab', () => {
+    expect(readPalette('sunset, teal').theme).toBeUndefined();
+    const { colours } = readPalette('teal, #f2b95c');
+    for (const { hex, lab } of colours) expect(apart(lab, labOfHex(hex))).toBe(0);
+    expect(colours[1]!.hex).toBe('#f2b95c');
+  });
+
   test('a mood keeps its ends, and its steps are even by the reference library', () => {
     for (const { stops } of THEMES) {
       const colours = evenAlong([stops[0]!, stops.at(-1)!].map(labOfHex), 6);
@@ -156,6 +165,44 @@ describe('hues that hold together', () => {
     expect(paletteOf('complementary', [red, dull, green])?.places).toEqual([0, 2]);
     expect(paletteOf('complementary', [dull, red, lch(55, 25, 30)])?.places.toSorted()).toEqual([0, 1]);
     expect(paletteOf('complementary', [red])).toBeUndefined();
+  });
+
+  test('of several near a turn the one that stands on it is taken, and the palette is as lively as its mean', () => {
+    const lch = (h: number, c = 50) => ({
+      l: 55,
+      a: c * Math.cos((h * Math.PI) / 180),
+      b: c * Math.sin((h * Math.PI) / 180),
+    });
+    const [first, off, on, other] = [lch(100), lch(118), lch(130), lch(70)];
+    const found = paletteOf('analogous', [first, off, on, other]);
+    const hues = [first, off, on, other].map(hueOfLab);
+    const apartFromTurn = (at: number) =>
+      Math.min(...[30, 330].map(turn => hueApart(hues[at]!.hue, hues[found!.places[0]!]!.hue + turn)));
+    for (const place of found!.places.slice(1)) expect(apartFromTurn(place)).toBeLessThanOrEqual(MOST_OFF);
+    const mean = found!.places.reduce((sum, place) => sum + hues[place]!.chroma, 0) / found!.places.length;
+    expect(found!.chroma).toBeCloseTo(mean, 12);
+    expect(found!.off).toBeLessThan(10);
+  });
+
+  test('what a palette is made of is what its spoons of jars make', () => {
+    const candidates = ['ultramarine-blue', 'yellow-iron-oxide'].map(candidate);
+    const palettes = makeablePalettes({ candidates, ...soap });
+    const colours = palettes.flatMap(one => one.colours);
+    expect(colours.length).toBeGreaterThan(0);
+    for (const { doses, predicted } of colours) {
+      for (const { teaspoons } of doses) expect(teaspoons).toBeGreaterThan(0);
+      const mix = doses.map(({ id, teaspoons }) => ({
+        optics: opticsOf(colourantById(id)!),
+        grams: (100 * teaspoons * usualTeaspoon(colourantById(id)!)) / soap.portion.grams,
+      }));
+      expect(apart(predicted.lab, barLab(mix, plainBase('cream', false)))).toBeLessThan(1e-6);
+    }
+    // Blue and yellow lie opposite; what stands between them is mixed of both.
+    const mixed = makeablePalettes({
+      candidates: ['ultramarine-blue', 'yellow-iron-oxide', 'red-iron-oxide'].map(candidate),
+      ...soap,
+    }).flatMap(one => one.colours);
+    expect(mixed.some(({ doses }) => doses.length === 2)).toBe(true);
   });
 
   test('one scheme alone may be asked for, and a jar that runs short is left out', () => {
@@ -271,6 +318,13 @@ describe('what to buy', () => {
     expect(whatToBuy({ ...ask, own: [weak], offered: [], targets: deep }).now.off).toBeGreaterThan(
       whatToBuy({ ...ask, own: [red!], offered: [], targets: deep }).now.off,
     );
+  });
+
+  test('a white alone is a mix, too', () => {
+    const white = candidate('titanium-dioxide');
+    const dark = { ...ask, shades: [{ shade: 'deep', share: 1 }], gelled: true } as const;
+    const found = whatToBuy({ ...dark, own: [], offered: [white], targets: [labOfHex('#f5f3ee')] });
+    expect(found.one.map(({ ids }) => ids)).toEqual([['titanium-dioxide']]);
   });
 
   test('what is reached already wants nothing', () => {
