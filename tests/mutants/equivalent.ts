@@ -389,6 +389,38 @@ export const EQUIVALENT: readonly Equivalent[] = [
     why: 'every set of bounds is tried then, which finds the same step',
   },
   {
+    file: 'src/engine/batch/size-among-words.ts',
+    from: 'one === undefined || other === undefined',
+    to: 'one === undefined && other === undefined',
+    why: BOTH,
+  },
+  {
+    file: 'src/engine/batch/portions/portions.ts',
+    from: 'settled < 1e-9',
+    to: 'false',
+    why: 'what has settled stays as it is in further rounds',
+  },
+  ...(
+    [
+      ['metric[0]! * l + metric[1]! * a', 'metric[0]! * l - metric[1]! * a'],
+      [
+        'metric[0]! * l + metric[1]! * a + metric[2]! * b',
+        'metric[0]! * l + metric[1]! * a - metric[2]! * b',
+      ],
+    ] as const
+  ).map(([from, to]) => ({
+    file: colour('matching/subset-solver'),
+    from,
+    to,
+    why: 'CIEDE2000 has no term of lightness with a* or b*',
+  })),
+  {
+    file: colour('mixing/fluorescence'),
+    from: 'band < BAND_COUNT',
+    to: 'band <= BAND_COUNT',
+    why: 'nothing glows beyond the bands, so that it ends at its peak',
+  },
+  {
     file: 'src/engine/batch/portions/split.ts',
     from: 'left - taken',
     to: 'left + taken',

@@ -182,6 +182,7 @@ describe('bars on the scale', () => {
     const book = [at(9, 80, 80), at(1, 100, 100), at(5, 90, 90)];
     expect(otherBars(book, at(6, 99, 99))).toMatchObject({ why: 'gained', before: { at: 5 } });
     expect(otherBars(book, at(9, 81, 81))).toBeUndefined();
+    expect(otherBars(book, at(9, 86, 86))).toMatchObject({ why: 'gained', before: { at: 9 } });
     expect(otherBars(book, at(0, 500, 500))).toBeUndefined();
     expect(otherBars([], at(0, 500))).toBeUndefined();
   });

@@ -36,6 +36,9 @@ describe('the order of a pour', () => {
     expect(boiled! - frozen!).toBe(60);
     expect(frozen! - mixed!).toBe(24 * 60);
   });
+  test('ice is bought frozen', () => {
+    expect(minutesOf(steps({ liquid: 'ice 50%' }), 'freeze-liquid')).toBeUndefined();
+  });
   test('a batter is blended after its lye has cooled, split, coloured, scented and poured in two minutes each', () => {
     const plan = steps({ portions: '1 cup gold mica; 1 cup red oxide; rest', fragrance: '3%' });
     const [split, first] = [minutesOf(plan, 'split')!, minutesOf(plan, 'whisk-portion')!];

@@ -61,6 +61,15 @@ describe('a plan warns from where it matters', () => {
     expect(told?.percentOfOils).toBeCloseTo((4 * vanillin) / 100, 12);
   });
 
+  test('lye is told by its strength, a batch by its weight', () => {
+    expect(valuesOf('lye-strong', { water: '45% lye' })?.percent).toBeCloseTo(45, 9);
+    expect(valuesOf('lye-weak', { water: '22% lye' })?.percent).toBeCloseTo(22, 9);
+    expect(valuesOf('batch-large', { size: '12 kg oils' })).toEqual({ kilograms: 12, most: 10 });
+    expect(valuesOf('superfat-high', { superfat: 25, scale: 0.001 })?.percent).toBeCloseTo(25, 1);
+    expect(valuesOf('fragrance-limit', { fragrance: '5.5%' })).toEqual({ percentOfOils: 5.5 });
+    expect(valuesOf('start-hot', { start: '62 C', oils: 'olive 95%, beeswax 5%' })).toEqual({ startC: 62 });
+  });
+
   test('a loaf that comes to where water boils erupts, and is not wrapped', () => {
     expect(valuesOf('boils-over', {}, 99)).toBeUndefined();
     expect(valuesOf('boils-over', {}, 101)).toMatchObject({ peakC: 101, sweet: false });
@@ -214,10 +223,9 @@ describe('a class buys for all its stations', () => {
     additives: 'honey 10 g',
     portions: '1 cup gold mica; rest plain',
   });
-  const kits = planClass(plan, { people: 6, stations: 3, planIsFor: 'station' });
 
   test('what each takes, so many times', () => {
-    const { station, totals } = kits;
+    const { station, totals } = planClass(plan, { people: 6, stations: 3, planIsFor: 'station' });
     for (const { id, grams } of station.additives)
       expect(totals.additives.find(one => one.id === id)?.grams).toBeCloseTo(3 * grams, 9);
     expect(totals.additives).toHaveLength(2);

@@ -210,10 +210,11 @@ describe('light given back', () => {
     expect(given([{ optics: flat(1), grams: 0 }])).toBe(0);
     expect(given([{ optics: flat(0), grams: 1 }])).toBe(0);
     const mix = [part('neon-pink', 1)];
-    const dark = mix.map(({ optics: { emission: _, ...rest }, grams }) => ({
-      optics: rest as Optics,
-      grams,
-    }));
+    const dark = mix.map(({ optics: lit, grams }) => {
+      const { emission: given, ...rest } = lit;
+      expect(given).toBeDefined();
+      return { optics: rest as Optics, grams };
+    });
     const added = glow(mix, cream);
     const [seen, unlit] = [barReflectance(mix, cream), barReflectance(dark, cream)];
     for (const band of [10, 22, 30]) expect(seen[band]! - unlit[band]!).toBeCloseTo(added[band]!, 12);
