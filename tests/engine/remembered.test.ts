@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { readOnce, remembered } from '../../src/engine/remembered.ts';
+import { readOnce, remembered, rememberedWord } from '../../src/engine/remembered.ts';
 
 test('a short text is read once, a long one and one that cannot be read each time', () => {
   const read: string[] = [];
@@ -40,4 +40,25 @@ test('a whole question is read once while it is answered, and anew when many oth
   for (let other = 0; other < 64; other += 1) lengthOf(`${question}${other}`);
   lengthOf(question);
   expect(read.filter(text => text === question)).toHaveLength(2);
+});
+
+test('a word is remembered however long, and so is that it is none', () => {
+  let reads = 0;
+  const find = rememberedWord(() => {
+    reads += 1;
+    return undefined;
+  });
+  const long = 'x'.repeat(200);
+  for (const word of ['mica', 'mica', long, long]) expect(find(word)).toBeUndefined();
+  expect(reads).toBe(2);
+});
+
+test('a text of eighty signs is still a short one', () => {
+  let reads = 0;
+  const lengthOf = remembered(text => {
+    reads += 1;
+    return text.length;
+  });
+  for (let time = 0; time < 3; time += 1) expect(lengthOf('x'.repeat(80))).toBe(80);
+  expect(reads).toBe(1);
 });

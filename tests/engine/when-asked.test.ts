@@ -1,7 +1,7 @@
 import { execFile } from 'node:child_process';
 import { promisify } from 'node:util';
 import { describe, expect, test } from 'vitest';
-import { MapWhenAsked, SetWhenAsked } from '../../src/engine/when-asked.ts';
+import { MapWhenAsked, SetWhenAsked, whenAsked } from '../../src/engine/when-asked.ts';
 
 const WORDS = ['moss', 'rust', 'moss', 'clay'];
 const PAIRS = [
@@ -52,6 +52,18 @@ describe('a set and a map that are filled when somebody looks', () => {
     expect([set.has('moss'), set.size, map.get('rust'), map.size]).toEqual([true, 3, 2, 2]);
     expect(gathered).toBe(2);
   });
+});
+
+test('what is made when it is asked for is made once, whatever it is', () => {
+  let made = 0;
+  const nothing = whenAsked(() => {
+    made += 1;
+    return undefined;
+  });
+  expect(made).toBe(0);
+  expect([nothing(), nothing()]).toEqual([undefined, undefined]);
+  expect(made).toBe(1);
+  expect(whenAsked(() => WORDS)()).toBe(WORDS);
 });
 
 /** Entries that sets and maps are given while a file and all that it needs is loaded. */

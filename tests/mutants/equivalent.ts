@@ -57,6 +57,30 @@ export const EQUIVALENT: readonly Equivalent[] = [
     why: 'beyond the last word stands none, which is the name of no scent',
   },
   {
+    file: 'src/engine/hazards/colours/batch-part.ts',
+    from: "''",
+    to: '"Stryker was here!"',
+    why: 'a name that is split has a first and a last word',
+  },
+  {
+    file: 'src/engine/hazards/emergencies/evidence/weigh.ts',
+    from: 'known',
+    to: 'false',
+    why: 'what was gathered before is gathered again',
+  },
+  {
+    file: 'src/engine/hazards/emergencies/scenes.ts',
+    from: "'no'",
+    to: '""',
+    why: 'of what is past it is only asked whether it is meant',
+  },
+  {
+    file: 'src/engine/hazards/emergencies/read.ts',
+    from: '!best || !first',
+    to: '!best && !first',
+    why: 'without a best account the first has no score, and stays where it is',
+  },
+  {
     file: 'src/engine/hazards/emergencies/evidence/weigh.ts',
     from: '[...names].sort()',
     to: '[...names]',
@@ -282,6 +306,144 @@ export const EQUIVALENT: readonly Equivalent[] = [
     to: 'size >= greatest![0] / 3',
     why: NO_TIE,
   },
+  ...(['#xyz[1]! / WHITE_POINT.y) / WHITE_POINT.y', 'sums.y / WHITE_POINT.y) / WHITE_POINT.y'] as const).map(
+    (from, at) => ({
+      file: colour(at === 0 ? 'mixing/mix-kernel' : 'matching/subset-solver'),
+      from: `labResponseSlope(${at === 0 ? 'this.' : ''}${from}`,
+      to: `labResponseSlope(${at === 0 ? 'this.' : ''}${from.replace(/ \/ WHITE_POINT\.y$/u, ' * WHITE_POINT.y')}`,
+      why: 'the Y of white is 1',
+    }),
+  ),
+  ...(
+    [
+      ['outward > 0', 'outward >= 0'],
+      ['upward > 0', 'upward >= 0'],
+      ['outside > 0', 'outside >= 0'],
+    ] as const
+  ).map(([from, to]) => ({
+    file: heat('conduction'),
+    from,
+    to,
+    why: 'through what does not conduct no heat flows',
+  })),
+  {
+    file: heat('gel'),
+    from: 'water >= waterPercent',
+    to: 'water > waterPercent',
+    why: 'a row of the table lies on the line before it and on the line after it',
+  },
+  ...(
+    [
+      ['step === 0 || step === shares.length - 1', 'step === 0 && step === shares.length - 1'],
+      ['step === shares.length - 1', 'false'],
+    ] as const
+  ).map(([from, to]) => ({
+    file: 'src/engine/pouring/gradient.ts',
+    from,
+    to,
+    why: 'the ends are aimed at where they stand',
+  })),
+  {
+    file: 'src/engine/pouring/layers.ts',
+    from: 'sine < 1',
+    to: 'sine <= 1',
+    why: 'a mould that is turned over has no end of a slope either way',
+  },
+  ...(
+    [
+      ['members.length === 0 || bought.length > 2', 'false', 'what three purchases make is never looked up'],
+      ['bought.length > 2', 'false', 'what three purchases make is never looked up'],
+      ['members.length === 0', 'false', 'no mix is of nothing'],
+      ['at < owned', 'true', 'one’s own stand before those on offer'],
+      ['at >= owned', 'true', 'where none is one’s own, all are on offer'],
+      [
+        'deltaE < (table.get(key)?.deltaE ?? Number.POSITIVE_INFINITY)',
+        'deltaE <= (table.get(key)?.deltaE ?? Number.POSITIVE_INFINITY)',
+        NO_TIE,
+      ],
+      ['made.deltaE < own.deltaE', 'made.deltaE <= own.deltaE', NO_TIE],
+    ] as const
+  ).map(([from, to, why]) => ({ file: 'src/engine/palettes/what-to-buy.ts', from, to, why })),
+  ...(
+    [
+      ['one.chroma < LEAST_CHROMA', 'one.chroma <= LEAST_CHROMA'],
+      ['cost < best.cost', 'cost <= best.cost'],
+    ] as const
+  ).map(([from, to]) => ({ file: 'src/engine/palettes/hue-schemes.ts', from, to, why: NO_TIE })),
+  {
+    file: colour('calibration/darker-base'),
+    from: 'plain.length === 0',
+    to: 'false',
+    why: 'without a plain bar nothing speaks for darker, which is believed to be none',
+  },
+  {
+    file: colour('matching/target-metric'),
+    from: 'bb - m02 * m02',
+    to: 'bb + m02 * m02',
+    why: 'CIEDE2000 has no term of lightness with b*',
+  },
+  {
+    file: colour('matching/constrained-least-squares'),
+    from: 'round < MOST_ROUNDS',
+    to: 'false',
+    why: 'every set of bounds is tried then, which finds the same step',
+  },
+  {
+    file: 'src/engine/batch/size-among-words.ts',
+    from: 'one === undefined || other === undefined',
+    to: 'one === undefined && other === undefined',
+    why: BOTH,
+  },
+  {
+    file: 'src/engine/batch/portions/portions.ts',
+    from: 'settled < 1e-9',
+    to: 'false',
+    why: 'what has settled stays as it is in further rounds',
+  },
+  ...(
+    [
+      ['metric[0]! * l + metric[1]! * a', 'metric[0]! * l - metric[1]! * a'],
+      [
+        'metric[0]! * l + metric[1]! * a + metric[2]! * b',
+        'metric[0]! * l + metric[1]! * a - metric[2]! * b',
+      ],
+    ] as const
+  ).map(([from, to]) => ({
+    file: colour('matching/subset-solver'),
+    from,
+    to,
+    why: 'CIEDE2000 has no term of lightness with a* or b*',
+  })),
+  {
+    file: colour('mixing/fluorescence'),
+    from: 'band < BAND_COUNT',
+    to: 'band <= BAND_COUNT',
+    why: 'nothing glows beyond the bands, so that it ends at its peak',
+  },
+  {
+    file: 'src/engine/batch/portions/split.ts',
+    from: 'left - taken',
+    to: 'left + taken',
+    why: 'either all that is left is taken, of which nothing stays, or nothing is',
+  },
+  {
+    file: 'src/engine/stability/entries.ts',
+    from: "raw !== ''",
+    to: 'true',
+    why: 'what holds no letter and no figure is left out afterwards',
+  },
+  {
+    file: 'src/engine/stability/beta.ts',
+    from: 'middle === low',
+    to: 'false',
+    why: 'what is halved to its last bit stays the same',
+  },
+  {
+    file: 'src/engine/stability/beta.ts',
+    from: 'm <= 500',
+    to: 'm < 500',
+    why: 'the fraction is found within a hundred steps',
+  },
   {
     file: colour('mixing/mix-kernel'),
     from: 'false',
@@ -293,6 +455,42 @@ export const EQUIVALENT: readonly Equivalent[] = [
     from: 'first.chroma < LEAST_CHROMA',
     to: 'first.chroma <= LEAST_CHROMA',
     why: NO_TIE,
+  },
+  {
+    file: 'src/engine/palettes/what-to-buy.ts',
+    from: 'before - best.off >= WORTH',
+    to: 'before - best.off > WORTH',
+    why: NO_TIE,
+  },
+  {
+    file: 'src/engine/palettes/what-to-buy.ts',
+    from: 'one.deltaE < least.deltaE',
+    to: 'one.deltaE <= least.deltaE',
+    why: NO_TIE,
+  },
+  {
+    file: 'src/engine/palettes/colours-beside.ts',
+    from: 'chroma < LEAST_CHROMA',
+    to: 'chroma <= LEAST_CHROMA',
+    why: NO_TIE,
+  },
+  {
+    file: 'src/engine/palettes/colours-beside.ts',
+    from: 'hue + turn + 360',
+    to: 'hue + turn - 360',
+    why: 'a hue is the same a whole turn on',
+  },
+  {
+    file: 'src/engine/palettes/hue-schemes.ts',
+    from: 'apart > 180',
+    to: 'apart >= 180',
+    why: 'half a turn is half a turn either way',
+  },
+  {
+    file: 'src/engine/cost/money.ts',
+    from: "''",
+    to: '"Stryker was here!"',
+    why: 'what was matched has its figures',
   },
   {
     file: 'src/engine/palettes/what-to-buy.ts',

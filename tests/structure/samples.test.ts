@@ -45,6 +45,8 @@ describe('a sample of mutants', () => {
     expect(of).toBeGreaterThan(2);
     const { drawn: two } = drawnOf(root, changes, 2);
     expect(two).toEqual(all.slice(0, 2));
+    const seeds = ['a', 'b', 'c', 'd'].map(seed => drawnOf(root, changes, 2, seed).drawn);
+    expect(seeds.some(drawn => JSON.stringify(drawn) !== JSON.stringify(two))).toBe(true);
     // A constant is read once, while its file is loaded.
     const [line] = readFileSync(join(root, 'steps-down.ts'), 'utf8').split('\n');
     expect(line).toBe('const GROUND = 0;');

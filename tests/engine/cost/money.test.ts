@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { costOf, parseMoney, sumsOf } from '../../../src/engine/cost/money.ts';
+import { costOf, parseMoney, sumsOf, times } from '../../../src/engine/cost/money.ts';
 import { oilsCost, parseOilPrices } from '../../../src/engine/cost/oil-prices.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import { moneyIn } from '../../../src/words/money.ts';
@@ -47,6 +47,18 @@ describe('a price', () => {
     ['8 € '.repeat(1250), 'price-unreadable'],
   ])('is not %s', (text, id) => {
     expect(refusal(text)).toBe(id);
+  });
+
+  test('is read up to forty signs', () => {
+    expect(parseMoney(`8.50${' €'.padStart(2)}`)).toEqual({ amount: 8.5, currency: 'EUR' });
+    const long = `${'0'.repeat(34)}8.50 €`;
+    expect(long).toHaveLength(40);
+    expect(parseMoney(long).amount).toBe(8.5);
+    expect(refusal(`0${long}`)).toBe('price-unreadable');
+  });
+
+  test('of so many times a thing is so many times the price', () => {
+    expect(times({ amount: 2.5, currency: 'EUR' }, 3)).toEqual({ amount: 7.5, currency: 'EUR' });
   });
 
   test('that is refused is quoted', () => {

@@ -26,6 +26,8 @@ test('who chickened out has no chicken that met lye', () => {
 describe('handling asked about before it is done is no emergency', () => {
   test.each([
     'pour water onto the lye?',
+    'la cúrcuma aguanta la soda cáustica',
+    'aguanta la sosa la mica rosa?',
     'can I pour water onto the lye',
     'should I add water to the lye?',
     'aluminium pot for lye?',

@@ -5,6 +5,7 @@ import { colourants } from '../../../src/engine/colourants/catalogue.ts';
 import {
   BARRED,
   barredIn,
+  isPoison,
   refuseBarred,
   refuseBarredJar,
   refusePoisonIn,
@@ -28,6 +29,17 @@ const refusalOf = (act: () => unknown) => {
 const rows = BARRED.flatMap(({ reason, names, hues = '', ci = [] }) =>
   [...names.split('; '), ...hues.split('; ').filter(Boolean), ...ci].map(name => ({ reason, name })),
 );
+
+test.each([
+  ['cadmium red', true],
+  ['lead', true],
+  // The hue of a poison too, and nothing that is only sold for something else.
+  ['cobalt blue', true],
+  ['acrylic paint', false],
+  ['gold mica', false],
+])('%s is a poison: %s', (name, isOne) => {
+  expect(isPoison(name)).toBe(isOne);
+});
 
 describe('colours that stay out of soap', () => {
   test.each(rows)('$name ($reason) finds itself and is refused as a colourant', ({ reason, name }) => {

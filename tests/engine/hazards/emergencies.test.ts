@@ -211,6 +211,8 @@ describe('the language of the words', () => {
     ['sosa en el ojo, ¡ayuda!', 'es'],
     ['lye in my eye help', 'en'],
     ['the café purée got into my eye', 'en'],
+    ["don't, I'm", 'en'],
+    ['mi lejía', 'es'],
   ])('%s is in %s', (text, language) => {
     expect(clearLanguageOf(text)).toBe(language);
   });

@@ -9,6 +9,8 @@ test('beside a colour stand its neighbours and its opposite, as light as it is (
     const [before, after, opposite] = coloursBeside(labOfHex(hex)).map(one => hueOfLab(labOfHex(one)));
     expect(hueApart(before!.hue, own.hue)).toBeCloseTo(30, -0.7);
     expect(hueApart(after!.hue, own.hue)).toBeCloseTo(30, -0.7);
+    // One on either side of it.
+    expect(hueApart(before!.hue, after!.hue)).toBeCloseTo(60, -1);
     expect(hueApart(opposite!.hue, own.hue)).toBeGreaterThan(170);
     expect(opposite!.chroma).toBeLessThan(0.6 * own.chroma);
     for (const one of [before, after, opposite]) expect(one!.lightness).toBeCloseTo(own.lightness, 1);

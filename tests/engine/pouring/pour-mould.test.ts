@@ -33,6 +33,15 @@ describe('a mould to pour into', () => {
     // An inch is 2.54 cm by definition (NIST Handbook 44, Appendix C).
     ['12 cavities x 100 ml, 2 inches deep', { ...tray, depthCm: 5.08 }],
     ['12 cavities x 100 ml', { ...tray, depthCm: undefined }],
+    ['12 cavities x 100 ml, 0 cm deep', { ...tray, depthCm: undefined }],
+    ['12 x 100 ml', { ...tray, depthCm: undefined }],
+    // The depth of a tray is no third side, wherever it stands.
+    ['12 x 100 ml; 3 cm deep', tray],
+    ['12 cavities 3 cm deep x 100 ml', tray],
+    // Three sides need no word for a mould, and a litre is one that holds it.
+    ['25 9 7 cm', loaf],
+    ['25 x 9 cm and 7 cm deep', loaf],
+    ['1 l', { shape: 'cavities', count: 1, eachMillilitres: 1000, depthCm: undefined }],
   ])('is read from %s', (text, mould) => {
     expect(parsePourMould(text)).toEqual(mould);
   });

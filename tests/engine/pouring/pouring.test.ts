@@ -64,6 +64,12 @@ describe('layers', () => {
   });
 });
 
+test('a wedge is one of as many layers, the others level above it', () => {
+  const layers = wedgedLayers(loaf, 3, 1);
+  expect(layers).toHaveLength(3);
+  expect(layers.slice(1)).toEqual(equalLayers(loaf, 3).slice(1));
+});
+
 test('a line is by area', () => {
   expect(lineGrams({ areaCm2: 225, lines: 2, thickness: 'usual' })).toBeCloseTo(1.35, 9);
   // Common practice: about 1/2 tsp of mica on a loaf of 25 x 9 cm.
@@ -84,6 +90,15 @@ describe('shares of a swirl', () => {
       { name: 'gold', share: 0.25 },
     ]);
     expect(readSwirlShares('sky blue: 1/2; white 1.5').map(({ share }) => share)).toEqual([0.25, 0.75]);
+  });
+
+  test('percents that make more than all are told, those that make less leave the rest to the base', () => {
+    expect(() => readSwirlShares('blue 70%, white 60%')).toThrow(
+      expect.objectContaining({ id: 'swirl-shares-over', values: { percent: 130 } }),
+    );
+    expect(readSwirlShares('blue 50%, white 49%').map(({ share }) => share)).toEqual([0.5, 0.49]);
+    expect(readSwirlShares('blue 60, white 60').map(({ share }) => share)).toEqual([0.5, 0.5]);
+    expect(readSwirlShares(Array.from({ length: 8 }, () => 'blue 1').join(', '))).toHaveLength(8);
   });
 
   test.each(['', 'blue', 'blue 70%, white 60%', 'blue 2, white 50%', 'blue 0', 'blue -1, 2', '🧼', '50%'])(
@@ -135,6 +150,25 @@ describe('an infused oil', () => {
     expect(infusedShare({ ...ask, bar, target: barOf(share) }).share).toBeCloseTo(share, 1);
     expect(infusedShare({ ...ask, bar, target: barOf(2 * share) }).share).toBeCloseTo(2 * share, 1);
     expect(infusedShare({ ...ask, bar, target: barOf(2 * share) }).deltaE).toBeLessThan(2);
+  });
+
+  test('one that gives the colour says neither, though it takes all of the oils', () => {
+    const bar = { share: 1, lab: { l: 88, a: 1, b: 14 } };
+    const all = infusedShare({ ...ask, bar, target: bar.lab });
+    expect(all).toMatchObject({ share: 1, tooWeak: false, otherColour: false });
+    const half = infusedShare({ ...ask, bar: { ...bar, share: 0.5 }, target: bar.lab });
+    expect(half).toMatchObject({ share: 0.5, tooWeak: false, otherColour: false });
+    expect(infusedShare({ ...ask, bar, target: { l: 50, a: 10, b: 50 } }).otherColour).toBe(false);
+    expect(infusedShare({ ...ask, bar, target: { l: 40, a: 5, b: -40 } }).tooWeak).toBe(false);
+  });
+
+  test('in gelled soap, which scatters less, a bar finds its own share too', () => {
+    const base = plainBase('white', true);
+    const dye = base.k.map((_, band) => 3 * Math.exp(-((band - 5) ** 2) / 20));
+    const lab = barLab([], { ...base, k: base.k.map((k, band) => k + 0.25 * dye[band]!) });
+    const found = infusedShare({ ...ask, gelled: true, bar: { share: 0.25, lab }, target: lab });
+    expect(found.share).toBeCloseTo(0.25, 1);
+    expect(found.deltaE).toBeLessThan(0.5);
   });
 
   test('one too weak says so', () => {

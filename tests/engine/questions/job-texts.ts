@@ -26,7 +26,7 @@ export type JobText = {
   readonly text: string;
   readonly label: Class | 'inside';
   readonly writer: string;
-  readonly part: 'question' | 'scope' | 'flaw' | 'own';
+  readonly part: 'question' | 'scope' | 'flaw' | 'own' | 'inbox';
 };
 
 type TextSet = {
@@ -203,15 +203,17 @@ export const jobTexts = (): readonly JobText[] => [
   ...CORPORA.flatMap(ofCorpus),
   ...FIELD_HANDS.flatMap(ofField),
   ...ordinarySets().flatMap(ofOrdinary),
-  ...inboxTexts().flatMap(one => ofMessage(one, one.writer)),
+  ...inboxTexts()
+    .flatMap(one => ofMessage(one, one.writer))
+    .map(one => ({ ...one, part: one.label === 'outside' ? one.part : ('inbox' as const) })),
   ...phrasings(1).map(({ text, label }): JobText => ({ text, label, writer: 'own', part: 'own' })),
   ...EXAMPLES.filter((_, at) => at % 3 === 0).map(
     ({ text }): JobText => ({ text, label: 'diagnose', writer: 'own', part: 'own' }),
   ),
 ];
 
-/** How much a text counts: flaws are many and alike. */
-const WEIGHTS = { question: 3, scope: 3, flaw: 0.2, own: 2.5 } as const;
+/** How much a text counts: flaws are many and alike, and inboxes hold hardly anything of another field. */
+const WEIGHTS = { question: 3, scope: 3, flaw: 0.2, own: 2.5, inbox: 1 } as const;
 
 type Prepared = { readonly words: Words; readonly stems: readonly number[]; readonly found: () => Found };
 

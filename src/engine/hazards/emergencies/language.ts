@@ -39,7 +39,7 @@ const TIMES = 2;
 export function clearLanguageOf(words: string): ReadLanguage | undefined {
   const tokens = tokenise(words);
   const count = (language: ReadLanguage) =>
-    tokens.filter(({ text }) => KNOWN.get(language)!.has(text.replaceAll("'", ''))).length;
+    tokens.filter(({ text }) => KNOWN.get(language)!.has(text)).length;
   const [en, es] = [count('en'), count('es') + (SPANISH.test(words) ? 1 : 0)];
   if (en >= FEWEST && en > TIMES * es) return 'en';
   if (es >= FEWEST && es > TIMES * en) return 'es';

@@ -80,8 +80,8 @@ function stillTold(text: string, model: Model | undefined): readonly Emergency[]
   return read.some(({ id, inDoubt }) => !inDoubt && NOT_TAKEN_BACK.has(id)) ? read : [];
 }
 
-/** By the lexicon: patterns, and the evidence weighed. */
-function readLexically(text: string, found: Found): readonly Emergency[] {
+/** By the lexicon: patterns, and the evidence weighed; nothing that was learned has a part in it. `found` is what {@link scenesIn} reads in the text. */
+export function readLexically(text: string, found: Found): readonly Emergency[] {
   const told = toldIn(text, found);
   const weighed = weigh(found);
   const scenes = told.length > 0 ? likeliestFirst(told, weighed) : [];
@@ -122,7 +122,8 @@ function isLikely({ score, names }: Weighed): boolean {
 const quote = (text: string, { tokens }: Found, from: number, to: number) =>
   cut(text.slice(tokens[from]!.start, tokens[to - 1]!.end), 120);
 
-function toldIn(text: string, found: Found): readonly Emergency[] {
+/** What patterns tell outright, most urgent first, but for scenes that another explains. `found` as for {@link readLexically}. */
+export function toldIn(text: string, found: Found): readonly Emergency[] {
   return [...found.scenes]
     .filter(([scene]) => !isOvershadowed(scene, found))
     .map(([scene, [first]]) => ({

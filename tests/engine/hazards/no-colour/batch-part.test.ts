@@ -32,6 +32,21 @@ const PARTS: readonly (readonly [name: string, part: BatchPart | undefined])[] =
   ['aceite de coco', 'fat'],
   ['cinnamon oil', 'scent'],
   ['motor oil', 'oil'],
+  // Prohibited scents, and scents still.
+  ['boldo oil', 'scent'],
+  ['pennyroyal oil', 'scent'],
+  ['aceite de boldo', 'scent'],
+  ['lard', 'fat'],
+  ['sebo', 'fat'],
+  ['coconut milk powder', 'sugar'],
+  ['lemon juice powder', 'acid'],
+  ['agua destilada', 'plain'],
+  ['vegetable glycerin', 'plain'],
+  ['stearic acid', 'wax'],
+  ['citric acid', 'acid'],
+  ['beer', 'liquid'],
+  ['sea salt', 'salt'],
+  ['', undefined],
   ['lavender essential oil', 'scent'],
   ['vanilla extract', 'scent'],
   ['fragancia de rosas', 'scent'],
@@ -51,6 +66,11 @@ const PARTS: readonly (readonly [name: string, part: BatchPart | undefined])[] =
 
 test.each(PARTS)('%s is %s', (name, part) => {
   expect(batchPartIn(name)).toBe(part);
+});
+
+test('a name is read up to two hundred signs', () => {
+  expect(batchPartIn(`${'x '.repeat(98)}milk`)).toBe('liquid');
+  expect(batchPartIn(`${'x '.repeat(99)}milk`)).not.toBe('liquid');
 });
 
 describe('a likeness makes no colour of the kitchen', () => {
@@ -87,6 +107,8 @@ describe('what a sentence asks for that stays out of soap', () => {
   });
 
   test.each([
+    'can I use hair dye mica',
+    'can I use a hair dye brush',
     'how much cobalt blue mica for 3 cups',
     'does this lead to soda ash',
     'will calcium carbonate lighten my soap',
