@@ -69,12 +69,13 @@ export function isInFunction(lines: readonly string[], start: Change['start']): 
 
 /**
  * So many of the changes that stand in functions, drawn by chance: the same each time, and also after an edit elsewhere, since a change
- * is drawn by what it takes away and puts there, not by its line. A larger sample holds the smaller one.
+ * is drawn by what it takes away and puts there, not by its line. A larger sample holds the smaller one; with another `seed` it is another.
  */
 export function drawnOf(
   root: string,
   changes: readonly Change[],
   most: number,
+  seed = '',
 ): { readonly drawn: readonly Change[]; readonly of: number } {
   const texts = new Map<string, readonly string[]>();
   const seen = new Map<string, number>();
@@ -86,7 +87,7 @@ export function drawnOf(
     const word = `${change.file} ${taken(lines, change)} ${change.replacement}`;
     const before = seen.get(word) ?? 0;
     seen.set(word, before + 1);
-    ranked.push([createHash('sha256').update(`${word} ${before}`).digest('hex'), change]);
+    ranked.push([createHash('sha256').update(`${seed}${word} ${before}`).digest('hex'), change]);
   }
   ranked.sort(([one], [other]) => (one < other ? -1 : 1));
   return { drawn: ranked.slice(0, most).map(([, change]) => change), of: ranked.length };

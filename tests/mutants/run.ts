@@ -3,7 +3,8 @@
  * `npm run mutants` all rooms, `npm run mutants -- lye tally` some: a room's share of noticed changes may not fall below
  * the one kept in `scores.json`, which rises by itself, nor below what the room has to reach.
  * `npm run mutants -- --sample=60 lye` so many changes of a room, drawn by chance; without names of all rooms, with the share of the
- * whole engine. A sample's share may not be surely below the one that is kept.
+ * whole engine. A sample's share may not be surely below the one that is kept. `--seed=WORD` draws another sample: one that was looked at
+ * while tests were written judges them too well.
  * `npm run mutants -- src/engine/cost/money.ts` that file, or those lines of it (`FILE:3-7`), with the tests of its room.
  * `npm run mutants:changed` the lines of the engine that differ from the commit named by SINCE, else from the main branch, a
  * sample of them where they are many, for three minutes.
@@ -67,7 +68,7 @@ async function sampled(rooms: readonly (readonly [string, Room])[], most: number
   const samples = [];
   for (const [name, room] of rooms) {
     const files = filesOf(root, room.sources);
-    samples.push({ name, room, files, ...drawnOf(root, await changesIn(root, files), most) });
+    samples.push({ name, room, files, ...drawnOf(root, await changesIn(root, files), most, seed) });
   }
   const outcomes = await tryAll(
     samples.flatMap(({ drawn }) => drawn),
@@ -134,6 +135,7 @@ const unknown = names.filter(name => !ROOMS[name] && !places.includes(name));
 if (unknown.length > 0)
   throw new Error(`no such room: ${unknown.join(', ')}; there are ${Object.keys(ROOMS).join(', ')}`);
 const rooms = Object.entries(ROOMS).filter(([name]) => names.length === 0 || names.includes(name));
+const seed = asked.map(name => /^--seed=(.+)$/.exec(name)?.[1]).find(Boolean);
 const count = asked.map(name => /^--sample=(\d+)$/.exec(name)?.[1]).find(Boolean);
 
 if (asked.includes('--changed')) await changed(rooms);
