@@ -28,6 +28,7 @@ const TOLD: readonly (readonly [text: string, given: object, beside?: object])[]
     { oils: '600 g oliva, 200 g coco', lye: 'KOH' },
     { usualKoh: true },
   ],
+  ['600 g olive, 200 g coconut, naoh 97% purity. lye?', { oils: '600 g olive, 200 g coconut', purity: 97 }],
   [
     '600 g olive (extra virgin), 200 g coconut (76 degrees). lye?',
     { oils: '600 g extra virgin olive, 200 g coconut' },
@@ -146,6 +147,14 @@ const TOLD: readonly (readonly [text: string, given: object, beside?: object])[]
     { left: ["mum's"] },
   ],
   ['600 g dripping, 200 g coconut. lye?', { oils: '600 g dripping, 200 g coconut' }],
+  [
+    '600 g de oliva, 200 g de coco, sosa al 97% de pureza. cuánta sosa?',
+    { oils: '600 g oliva, 200 g coco', purity: 97 },
+  ],
+  [
+    '600 g olive, 200 g coconut, KOH 90% purity. how much?',
+    { oils: '600 g olive, 200 g coconut', lye: 'KOH 90%' },
+  ],
 ];
 
 const ASKED: readonly (readonly [text: string, id: string, values: object])[] = [
@@ -319,6 +328,7 @@ const ASKED: readonly (readonly [text: string, id: string, values: object])[] = 
   ],
   ['600 g olive for the base and 200 g coconut. lye?', 'recipe-words', { text: 'base' }],
   ['600 g sheep fat, not rendered yet, 200 g coconut. lye?', 'oil-unknown', { text: 'sheep fat' }],
+  ['500 g 97% pure olive oil, 200 g coconut. lye?', 'oil-unknown', { text: '500 g' }],
 ];
 
 /** The recipes that a question back may be answered with, by their lines; what lies near an unknown name is the oils' own matter. */
