@@ -82,7 +82,7 @@ function readBy(question: string) {
     term: termAsked(question),
     request: plainRequest(question),
     warmth: warmthTold(question),
-    scents: scentsAsked(question, read).map(scent => scent.id),
+    scents: scentsAsked(question, read).map(({ name }) => name),
     kitchen: ifOther(question, kitchenColoursNamed(question)),
     judged: amountJudged(question, facts),
     courtesy: (courtesy => (courtesy === 'any' ? undefined : courtesy))(courtesyIn(question)),

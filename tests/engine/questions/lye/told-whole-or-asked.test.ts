@@ -342,7 +342,9 @@ const isTold = (value: unknown): boolean =>
   value !== undefined && value !== false && !(Array.isArray(value) && value.length === 0);
 
 describe('a recipe beside whatever else is said', () => {
-  test.each(TOLD)('is read as it is in the pot: %s', (text, recipe, beside = {}) => {
+  test.each(
+    TOLD.map(([text, recipe, beside = {}]): readonly [string, object, object] => [text, recipe, beside]),
+  )('is read as it is in the pot: %s', (text, recipe, beside) => {
     const { given, ...more } = readInChat(text);
     expect(given).toEqual(recipe);
     expect(Object.fromEntries(Object.entries(more).filter(([, value]) => isTold(value)))).toEqual(beside);

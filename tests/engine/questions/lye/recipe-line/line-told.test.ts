@@ -294,14 +294,18 @@ const ASKED: readonly Row[] = [
   ['500 g de aceite para jabon, 200 g de coco. sosa?', '200 g'],
 ];
 
+/** Every row with what stands beside it. */
+const whole = (rows: readonly Row[]) =>
+  rows.map(([text, told, beside = {}]): readonly [string, string, object] => [text, told, beside]);
+
 describe('a recipe told in chat', () => {
-  test.each(WHOLE)('is whole where every weight has its oil: %s', (text, line, beside = {}) => {
+  test.each(whole(WHOLE))('is whole where every weight has its oil: %s', (text, line, beside) => {
     expect(toldBy(text)).toEqual({ line, ...beside });
   });
 
-  test.each(ASKED)(
+  test.each(whole(ASKED))(
     'is asked where a weight may be of another, or of nothing: %s',
-    (text, unclear, beside = {}) => {
+    (text, unclear, beside) => {
       expect(toldBy(text)).toEqual({ unclear, ...beside });
     },
   );
