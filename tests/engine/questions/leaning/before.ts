@@ -17,10 +17,21 @@ export const BEFORE: Readonly<Record<string, Ran>> = {
   check: { ...ran('colourant check', { item: 'spirulina' }, 'survives-lye'), wish: 'green' },
   teal: ran('match', { target: 'teal', portion: '3 cups' }, 'mix'),
   shelf: ran('shelf add', { item: 'rose clay', amount: '80 g' }, 'shelf-add'),
+  wet: ran('dose', { colourant: 'titanium dioxide' }, 'wet'),
+  flaw: { ...ran('diagnose', { words: 'it zaps' }, 'diagnose'), burns: true },
 };
 const ANSWERED: Readonly<Record<string, Before>> = {
   layers: { kind: 'technique', id: 'layers-how' },
   jug: { kind: 'matter', id: 'glass-jug' },
+  ash: { kind: 'technique', id: 'ash-avoid' },
+  lumps: { kind: 'technique', id: 'no-lumps', words: 'how do I wet mica' },
+  cloudy: { kind: 'matter', id: 'cloudy-lye' },
+  water: { kind: 'matter', id: 'water-amount', words: 'how much water' },
+  tooMuch: { kind: 'matter', id: 'too-much-in' },
+  eruption: { kind: 'emergency', ids: ['lye-eruption'] },
+  contest: { kind: 'contest' },
+  recipe: { kind: 'recipe', hadOne: true },
+  open: { kind: 'open' },
 };
 
 /** A talk in which that was last. */

@@ -17,7 +17,9 @@ import {
 } from '../../../../src/engine/questions/leaning/behind/said-since.ts';
 import { cameOut } from '../../../../src/engine/questions/leaning/came-out.ts';
 import { isAsked, turnsToAnother } from '../../../../src/engine/questions/leaning/carried.ts';
+import type { Danger } from '../../../../src/engine/questions/leaning/danger/danger-kind.ts';
 import { asksWhetherLye, objects } from '../../../../src/engine/questions/leaning/danger/objects.ts';
+import { askedInDanger } from '../../../../src/engine/questions/leaning/danger/turns.ts';
 import { halfPlain } from '../../../../src/engine/questions/leaning/half-plain.ts';
 import { mayNeedContext, namesItsOwn } from '../../../../src/engine/questions/leaning/in-context.ts';
 import { lackOf, unnamed } from '../../../../src/engine/questions/leaning/lacks.ts';
@@ -50,7 +52,7 @@ import {
 } from '../../../../src/engine/questions/leaning/recipes/recipe-swaps.ts';
 import { isSoMuchOver } from '../../../../src/engine/questions/leaning/recipes/recipe-turns.ts';
 import { slotsOf } from '../../../../src/engine/questions/leaning/slots.ts';
-import { holderNamed } from '../../../../src/engine/questions/leaning/subject.ts';
+import { holderNamed, subjectAfter } from '../../../../src/engine/questions/leaning/subject.ts';
 import {
   fineTurn,
   languageTurn,
@@ -62,8 +64,8 @@ import { asData } from '../../as-data.ts';
 import { BEFORE, talkAfter } from './before.ts';
 
 /*
- * What each reader makes of a turn, alone or behind what was asked before (turns of the talks and of the tests beside), looked through
- * by hand: what it takes as going on, and what it leaves.
+ * What each reader makes of a turn, alone or behind what was asked before (turns of the talks and of the tests beside): what it takes as
+ * going on, and what it leaves. As read when this was written, and looked over for what is plainly wrong.
  */
 
 const STEPS = {
@@ -83,6 +85,7 @@ const STEPS = {
   turnsToAnother: (text: string) => turnsToAnother(text),
   objects: (text: string) => objects(text),
   asksWhetherLye: (text: string) => asksWhetherLye(text),
+  askedInDanger: ([danger, turn]: [Danger, string]) => askedInDanger(turn, danger),
   halfPlain: (text: string) => halfPlain(text),
   namesItsOwn: (text: string) => namesItsOwn(text),
   mayNeedContext: (text: string) => mayNeedContext(text),
@@ -112,6 +115,8 @@ const STEPS = {
   gramsOf: (text: string) => gramsOf(text),
   mayChangeRecipe: ([before, turn]: [string, string]) => mayChangeRecipe(BEFORE[before]!, turn),
   slotsOf: (text: string) => slotsOf(openedTurn(text)!),
+  subjectAfter: ([before, turn]: [string, string]) =>
+    subjectAfter(undefined, { text: turn, ran: turn.length % 2 === 1 ? BEFORE[before]! : undefined }),
   holderNamed: (text: string) => holderNamed(text),
   languageTurn: (text: string) => languageTurn(text),
   partSwapTurn: (text: string) => partSwapTurn(text),

@@ -40,7 +40,8 @@ import { settled as settledWords } from '../../../../src/engine/questions/settle
 import { asData } from '../../as-data.ts';
 
 /*
- * What each step makes of questions with an amount in them (texts of the sets and of the tests beside), looked through by hand.
+ * What each step makes of questions with an amount in them (texts of the sets and of the tests beside). As read when this was written, and
+ * looked over for what is plainly wrong.
  */
 
 function askedIn(question: string) {

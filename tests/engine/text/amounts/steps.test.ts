@@ -57,8 +57,8 @@ import { withUpperEnd } from '../../../../src/engine/text/amounts/upper-end.ts';
 import { asData } from '../../as-data.ts';
 
 /*
- * What each reader makes of amounts as makers write them (texts of the sets and of the tests beside), looked through by hand: what it
- * reads, and what it leaves to the next.
+ * What each reader makes of amounts as makers write them (texts of the sets and of the tests beside): what it reads, and what it leaves to
+ * the next. As read when this was written, and looked over for what is plainly wrong.
  */
 
 const STEPS = {

@@ -92,8 +92,8 @@ import { withoutToldOfOil } from '../../../../../src/engine/questions/lye/recipe
 import { asData } from '../../../as-data.ts';
 
 /*
- * What each step makes of recipes as makers chat them (texts of the sets and of the tests beside, from memory of how makers write), looked
- * through by hand: which words are weights, names and talk, what is taken out, what stays. A step that is no longer needed is taken out here.
+ * What each step makes of recipes as makers chat them (texts of the sets and of the tests beside): which words are weights, names and talk,
+ * what is taken out, what stays. As read when this was written, and looked over for what is plainly wrong; a step that goes takes its rows along.
  */
 
 const STEPS = {
