@@ -4,7 +4,7 @@ import { heatShapeOf } from '../../../src/engine/batch/batch-heat.ts';
 import { parseSize } from '../../../src/engine/batch/batch-size.ts';
 import { DAY, isInTime, nextWeek, STAGES, STALE } from '../../../src/engine/batch/curing/stages.ts';
 import { parseChanges } from '../../../src/engine/batch/made/changes.ts';
-import { parseOils } from '../../../src/engine/batch/oils/oil-list.ts';
+import { parseOils } from '../../../src/engine/batch/oils/lists/oil-list.ts';
 import { planClass } from '../../../src/engine/batch/planning/class-kits.ts';
 import { planNumbers } from '../../../src/engine/batch/planning/plan.ts';
 import { MEASURES } from '../../../src/engine/quantities/units.ts';

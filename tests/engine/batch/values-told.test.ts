@@ -3,7 +3,7 @@ import { dryingOf } from '../../../src/engine/batch/curing/weight-loss.ts';
 import { lyeMixingRise, lyeSolutionDensity } from '../../../src/engine/batch/lye/lye-solution.ts';
 import { applyChanges } from '../../../src/engine/batch/made/apply-changes.ts';
 import { parseChanges } from '../../../src/engine/batch/made/changes.ts';
-import { parseOils } from '../../../src/engine/batch/oils/oil-list.ts';
+import { parseOils } from '../../../src/engine/batch/oils/lists/oil-list.ts';
 import { afterPour } from '../../../src/engine/batch/planning/after-pour.ts';
 import { planNumbers } from '../../../src/engine/batch/planning/plan.ts';
 import type { TimelineFacts } from '../../../src/engine/batch/planning/timeline-facts.ts';

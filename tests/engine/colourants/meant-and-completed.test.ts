@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { colourants } from '../../../src/engine/colourants/catalogue.ts';
+import { findColourant } from '../../../src/engine/colourants/asked/find-colourant.ts';
 import { completeColourants } from '../../../src/engine/colourants/complete.ts';
 import {
   colourantsByNumber,
   colourantsMeant,
-  findColourant,
   nearestColourants,
 } from '../../../src/engine/colourants/find.ts';
 import { bleeds, holderOf } from '../../../src/engine/colourants/holding-hues.ts';

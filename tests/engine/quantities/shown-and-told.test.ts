@@ -8,7 +8,7 @@ import {
   readDecimal,
 } from '../../../src/engine/quantities/number.ts';
 import { practicalSpoons } from '../../../src/engine/quantities/spoons.ts';
-import { parseStock, shownSlack, stockDecimals } from '../../../src/engine/quantities/stock.ts';
+import { parseStock, shownSlack, stockDecimals } from '../../../src/engine/quantities/told/stock.ts';
 import { measuredBy } from '../../../src/engine/quantities/told-in-two-units.ts';
 import { qualifiedUnit } from '../../../src/engine/quantities/unit-words.ts';
 import { MEASURES } from '../../../src/engine/quantities/units.ts';

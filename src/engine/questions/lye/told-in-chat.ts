@@ -171,7 +171,8 @@ function readWhole(
     if (!(refusal instanceof Refusal) || !OF_WORDS.has(refusal.id)) throw refusal;
     return refuseUnclear({ line, unclear, passed }, refusal);
   }
-  return refuse('recipe-words', { text: unclear.slice(0, 60), ...passed });
+  // What only the strict reader does not take has no words of its own.
+  return refuse('recipe-words', { text: (unclear === '' ? line : unclear).slice(0, 60), ...passed });
 }
 
 /** A weight in figures, or in words: "half a kilo". */

@@ -6,7 +6,7 @@ const COUNT = '(?:[2-9]|two|three|four|five|six|seven|dos|tres|cuatro|cinco|seis
 /** "Sumando los tres aceites", "the three oils together": how many there are tells nothing of how much. */
 const OILS = new RegExp(
   unbroken`
-    (?<!\p{L})(?:(?:sumando|juntando|contando|adding(?: up)?|counting|of|de|entre|between|with|con|for|
+    (?<![\p{L}\d.,])(?:(?:sumando|juntando|contando|adding(?: up)?|counting|of|de|entre|between|with|con|for|
     para) )?(?:(?:all|the|my|todos?|los|mis) )*${COUNT} (?:different )?(oils|fats|aceites|grasas)(?!\p{L})
   `,
   'giu',

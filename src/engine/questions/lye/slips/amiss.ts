@@ -22,11 +22,13 @@ import {
 import { type ToldAmount, toldAmounts, wordsOfBatch } from './told-amounts.ts';
 import { spoonedOnTop } from './weighed-amiss.ts';
 
+/** "Didn't double the lye": nothing was. */
+const NOT = "(?<!(?:not|n['’]?t|never|nunca|forgot to|no|sin|without|to) )";
 const timesLye = (done: string, much: string) =>
   new RegExp(
     unbroken`
-      (?<!\p{L})(?:${done})(?: up)?(?: on)?(?: (?:the|my|la))?(?: amount of)? ${CAUSTIC}|(?<!(?:not|
-      forgot to|no|sin|without|to) )(?<!\p{L})(?:${much})(?: (?:the|as much|amount|of|de|la))* ${CAUSTIC}
+      ${NOT}(?<!\p{L})(?:${done})(?: up)?(?: on)?(?: (?:the|my|la))?(?: amount of)? ${CAUSTIC}|
+      ${NOT}(?<!\p{L})(?:${much})(?: (?:the|as much|amount|of|de|la))* ${CAUSTIC}
     `,
     'u',
   );

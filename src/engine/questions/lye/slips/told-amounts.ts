@@ -2,7 +2,7 @@ import { knownOil } from '../../../batch/oils/find-oil.ts';
 import type { Oil } from '../../../batch/oils/oil.ts';
 import { unbroken } from '../../../over-lines.ts';
 import { readOnce } from '../../../remembered.ts';
-import { COUNT, decimal, gramsOf, POTASSIUM, plainWords, UNIT } from '../amounts/words.ts';
+import { COUNT, gramsOf, POTASSIUM, plainWords, UNIT } from '../amounts/words.ts';
 import { CAUSTIC } from '../topics/care-words.ts';
 
 /**
@@ -27,14 +27,14 @@ export const VOLUME = `${COUNT} ?${LIQUID_UNIT}`;
 /** Grams of a weight, or of water by its volume: a millilitre weighs a gram. */
 export function gramsOrMillilitres(amount: string): number {
   const [, figure = '', unit] = new RegExp(`^(${COUNT}) ?(${LIQUID_UNIT})$`, 'u').exec(amount) ?? [];
-  return unit === undefined ? gramsOf(amount) : decimal(figure) * (/^(?:ml|cc)/u.test(unit) ? 1 : 1000);
+  return gramsOf(unit === undefined ? amount : `${figure} ${/^(?:ml|cc)/u.test(unit) ? 'g' : 'kg'}`);
 }
 /** Figures of other things: shares, times, heat, pieces. */
 const OTHER_FIGURE = new RegExp(
   unbroken`
     ^ ?(?:%|percent|por ciento|:|degrees|grados|[cf]\b|bars?|pastillas?|barras?|days?|dias?|weeks?|semanas?|
     hours?|horas?|minut|months?|meses|years?|anos?|am\b|pm\b|times|veces|(?:table ?|tea ?)?spoons?|tbsps?|
-    tsps?|cucharad|cucharit|a (?:1|uno)\b)
+    tsps?|cucharad|cucharit|cups?\b|tazas?\b|vasos?\b|a (?:1|uno)\b)
   `,
   'u',
 );

@@ -105,6 +105,12 @@ const KEPT: readonly RegExp[] = [
   `(?:water|agua)(?: (?:at|of|al|del|is))* ${PERCENT}(?: (?:of|de) (?:the |los )?(?:oils?|aceites?))?`,
 ].map(pattern => new RegExp(`(?<![\\p{L}\\d])(?:${pattern})(?![\\p{L}\\d])`, 'u'));
 
+/** "97% purity", "al 97% de pureza": in the order that the strict reader takes. */
+const PURITY_BEHIND = new RegExp(
+  `^(?:${LYE} )?(?:al |at )?(\\d+(?:[.,]\\d+)?) ?(?:%|percent|por ?ciento) ?(?:of |de )?(?:purity|pureza)$`,
+  'u',
+);
+
 /** What is no ingredient's amount, as the reader of lye questions takes it, and the line without it. */
 export type Fixed = {
   readonly rest: string;
@@ -174,7 +180,7 @@ export function fixedIn(line: string): Fixed {
   for (const pattern of KEPT) {
     const match = pattern.exec(rest);
     if (!match) continue;
-    kept.push(match[0].replace(/ (?:is|says|es|dice) /u, ' '));
+    kept.push(match[0].replace(/ (?:is|says|es|dice) /u, ' ').replace(PURITY_BEHIND, 'purity $1%'));
     // "170 g KOH 85%": the alkali is what was weighed, too.
     const [lye] = WEIGHED.test(rest.slice(0, match.index)) ? (FIRST_LYE.exec(match[0]) ?? []) : [];
     rest = without(rest, match, lye);

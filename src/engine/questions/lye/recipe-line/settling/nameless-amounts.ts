@@ -1,3 +1,4 @@
+import { isPlain } from '../../amounts/chat-words.ts';
 import type { Amount, Fraction, Item } from '../items/item.ts';
 import { type State, withUnit } from '../state.ts';
 import { MOST_BARE_SUPERFAT } from './fixed-figures.ts';
@@ -45,6 +46,14 @@ const isLyeAgain = ({ pairs }: State, { figure, unit }: Amount, before: Item | u
       (unit === undefined || unit === measure.unit),
   );
 
+/** "With 7% excess": of the fat, whose name was not said. */
+const OF_THE_FAT = /^(?:exceso|excess|extra|spare|free|over|libre|sobrante)$/u;
+/** "2% lavender": so much of something that nobody here knows, and no superfat. */
+function isOfStrange(items: readonly Item[], at: number): boolean {
+  const behind = items.slice(at + 1).find(({ is }) => is !== 'link');
+  return behind?.is === 'word' && !isPlain(behind.text) && !OF_THE_FAT.test(behind.text);
+}
+
 /** A part without a name: the whole, the superfat, a figure put right, or nothing of the recipe. */
 export function nameless(state: State, items: readonly Item[], sentence: number): string | undefined {
   const isOfRecipe = state.told.has(sentence);
@@ -90,7 +99,8 @@ export function nameless(state: State, items: readonly Item[], sentence: number)
       // "I make 25 % of it": a share of the recipe, and no superfat.
       state.isTurned = true;
       return item.text;
-    } else if (item.unit === '%') state.percents.push(item);
+    } else if (item.unit === '%' && isOfStrange(items, at)) return item.text;
+    else if (item.unit === '%') state.percents.push(item);
     else state.masses.push({ ...item, isSum: items.every(one => one.is !== 'word' || SUMS.test(one.text)) });
   }
   return undefined;
