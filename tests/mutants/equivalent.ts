@@ -75,6 +75,24 @@ export const EQUIVALENT: readonly Equivalent[] = [
     why: 'of what is past it is only asked whether it is meant',
   },
   {
+    file: 'src/engine/hazards/emergencies/evidence/weigh.ts',
+    from: "' '",
+    to: '""',
+    why: 'no two sets of ideas run together to the same word',
+  },
+  {
+    file: 'src/engine/hazards/emergencies/read.ts',
+    from: 'all.filter(({ first }) => !first)',
+    to: 'all',
+    why: 'what stands first already is left out the second time',
+  },
+  {
+    file: 'src/engine/hazards/emergencies/read.ts',
+    from: 'next.score > best.score - CLEARLY',
+    to: 'next.score >= best.score - CLEARLY',
+    why: 'no two sums of weights lie just one apart to their last digit',
+  },
+  {
     file: 'src/engine/hazards/emergencies/read.ts',
     from: '!best || !first',
     to: '!best && !first',

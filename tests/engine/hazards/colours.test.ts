@@ -41,6 +41,18 @@ test.each([
   expect(isPoison(name)).toBe(isOne);
 });
 
+test('a poison stands before a mere hue, whichever is named first, and a longer hue before the metal in it', () => {
+  expect(barredIn('cobalt blue, lead')).toMatchObject({ reason: 'lead', hue: false });
+  expect(barredIn('lead, cobalt blue')).toMatchObject({ reason: 'lead', hue: false });
+  expect(barredIn('my cobalt blue')).toMatchObject({ reason: 'cobalt', hue: true });
+  expect(barredIn('cobalt powder')).toMatchObject({ reason: 'cobalt', hue: false });
+  expect(refusalOf(() => refusePoisonIn('Mica, lead'))?.values).toEqual({
+    text: 'Mica, lead',
+    reason: 'lead',
+    hue: false,
+  });
+});
+
 describe('colours that stay out of soap', () => {
   test.each(rows)('$name ($reason) finds itself and is refused as a colourant', ({ reason, name }) => {
     expect(reasonOf(name)).toBe(reason);

@@ -32,3 +32,7 @@ test.each([
 ])('a colour by that name alarms nobody: %s', text => {
   expect(criesFire(text)).toBe(false);
 });
+
+test('a cry is told for sure, as it was written', () => {
+  expect(readEmergencies('  FIRE! ')).toEqual([{ id: 'fire', from: 'FIRE!', inDoubt: false }]);
+});

@@ -104,6 +104,12 @@ describe('a scent that burns is weighed only under the limit that its maker cert
   });
 });
 
+test('“perfume” beside another scent is only the word for one', () => {
+  expect(risksIn('2% clove perfume oil parfum')).toEqual(['eugenol']);
+  expect(risksIn('2% parfum')).toEqual(['perfume']);
+  expect(risksIn('2% parfum, clove')).toEqual(['eugenol']);
+});
+
 describe('a scent that stays out', () => {
   test.each([
     ['3% eau de toilette', 'alcohol'],

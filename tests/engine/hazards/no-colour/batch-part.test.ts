@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { findColourant } from '../../../../src/engine/colourants/asked/find-colourant.ts';
 import { colourants } from '../../../../src/engine/colourants/catalogue.ts';
+import { isCalledColour } from '../../../../src/engine/hazards/no-colour/batch-part.ts';
 import { type BatchPart, barredInSentence, batchPartIn } from '../../../../src/engine/hazards/index.ts';
 import { Refusal } from '../../../../src/engine/refusal.ts';
 
@@ -60,12 +61,22 @@ const PARTS: readonly (readonly [name: string, part: BatchPart | undefined])[] =
   ['maltodextrin', 'plain'],
   ['wine red mica', undefined],
   ['honey pigment', undefined],
+  ['mica milk', undefined],
+  ['neon beer', undefined],
   ['kaolin clay', undefined],
   ['moonlight dream', undefined],
 ];
 
 test.each(PARTS)('%s is %s', (name, part) => {
   expect(batchPartIn(name)).toBe(part);
+});
+
+test.each([
+  ['wine mica', true],
+  ['azul óxido', true],
+  ['red wine', false],
+])('%s calls itself a colour: %s', (name, isColour) => {
+  expect(isCalledColour(name)).toBe(isColour);
 });
 
 test('a name is read up to two hundred signs', () => {
