@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { colourants } from '../../../src/engine/colourants/catalogue.ts';
 import { findColourant } from '../../../src/engine/colourants/asked/find-colourant.ts';
+import { colourants } from '../../../src/engine/colourants/catalogue.ts';
 import { completeColourants } from '../../../src/engine/colourants/complete.ts';
 import {
   colourantsByNumber,

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { parseStrength, printStrength, splitStrength } from '../../../src/engine/quantities/strength.ts';
 import { ofKindTold, tellsKind } from '../../../src/engine/quantities/told/kind-told.ts';
 import { oilsTold } from '../../../src/engine/quantities/told/oils-told.ts';
 import { parsePortion, parsePortionRange } from '../../../src/engine/quantities/told/portion.ts';
-import { parseStrength, printStrength, splitStrength } from '../../../src/engine/quantities/strength.ts';
 import { MEASURES } from '../../../src/engine/quantities/units.ts';
 import { refused } from './refused.ts';
 

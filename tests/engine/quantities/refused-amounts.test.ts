@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { parseAmount } from '../../../src/engine/quantities/amount.ts';
 import { parseColour } from '../../../src/engine/quantities/colour.ts';
+import { parseStrength } from '../../../src/engine/quantities/strength.ts';
 import { parsePortion, parsePortionRange } from '../../../src/engine/quantities/told/portion.ts';
 import { parseStock } from '../../../src/engine/quantities/told/stock.ts';
-import { parseStrength } from '../../../src/engine/quantities/strength.ts';
 import { MEASURES } from '../../../src/engine/quantities/units.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 

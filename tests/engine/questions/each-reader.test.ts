@@ -12,9 +12,9 @@ import { isUnsureNearLye } from '../../../src/engine/questions/fields/unsure.ts'
 import { amountJudged } from '../../../src/engine/questions/found/amount-judged.ts';
 import { asksItsColour } from '../../../src/engine/questions/found/asked/asks-its-colour.ts';
 import { hueAsked } from '../../../src/engine/questions/found/asked/hue-asked.ts';
-import { kitchenColoursNamed } from '../../../src/engine/questions/found/names/kitchen-colours.ts';
 import { scentsAsked } from '../../../src/engine/questions/found/asked/scent-asked.ts';
 import { survivalAsked } from '../../../src/engine/questions/found/asked/survives.ts';
+import { kitchenColoursNamed } from '../../../src/engine/questions/found/names/kitchen-colours.ts';
 import { termAsked } from '../../../src/engine/questions/found/trade-terms.ts';
 import { asksOfContest } from '../../../src/engine/questions/jobs/contest-asked.ts';
 import { plainRequest } from '../../../src/engine/questions/jobs/plain-requests.ts';

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { findColourant } from '../../../../src/engine/colourants/asked/find-colourant.ts';
 import { colourants } from '../../../../src/engine/colourants/catalogue.ts';
-import { isCalledColour } from '../../../../src/engine/hazards/no-colour/batch-part.ts';
 import { type BatchPart, barredInSentence, batchPartIn } from '../../../../src/engine/hazards/index.ts';
+import { isCalledColour } from '../../../../src/engine/hazards/no-colour/batch-part.ts';
 import { Refusal } from '../../../../src/engine/refusal.ts';
 
 const refusalOf = (name: string) => {

@@ -15,29 +15,15 @@ import {
   onlyTells,
   tellsWhatItBecame,
 } from '../../../../src/engine/questions/leaning/behind/said-since.ts';
-import { cameOut } from '../../../../src/engine/questions/leaning/turn/came-out.ts';
 import { isAsked, turnsToAnother } from '../../../../src/engine/questions/leaning/carried.ts';
 import type { Danger } from '../../../../src/engine/questions/leaning/danger/danger-kind.ts';
 import { asksWhetherLye, objects } from '../../../../src/engine/questions/leaning/danger/objects.ts';
 import { askedInDanger } from '../../../../src/engine/questions/leaning/danger/turns.ts';
-import { halfPlain } from '../../../../src/engine/questions/leaning/turn/half-plain.ts';
 import { mayNeedContext, namesItsOwn } from '../../../../src/engine/questions/leaning/in-context.ts';
 import { lackOf, unnamed } from '../../../../src/engine/questions/leaning/lacks.ts';
 import { leanOf } from '../../../../src/engine/questions/leaning/lean.ts';
 import { ofMatterNear } from '../../../../src/engine/questions/leaning/near-turns.ts';
 import { sentencesOf } from '../../../../src/engine/questions/leaning/parts/part-of.ts';
-import { openedTurn, plainTurn } from '../../../../src/engine/questions/leaning/turn/plain.ts';
-import {
-  asksForAcid,
-  hasMetMetal,
-  isOfNothingElse,
-  isOnClothes,
-  isOnSurface,
-  isOnSurfaceToo,
-  isSkinStillHurt,
-  isStillHurt,
-  pointsBack,
-} from '../../../../src/engine/questions/leaning/subject/points-back.ts';
 import {
   gramsOf,
   mayChangeRecipe,
@@ -51,8 +37,22 @@ import {
   waterLaid,
 } from '../../../../src/engine/questions/leaning/recipes/recipe-swaps.ts';
 import { isSoMuchOver } from '../../../../src/engine/questions/leaning/recipes/recipe-turns.ts';
-import { slotsOf } from '../../../../src/engine/questions/leaning/turn/slots.ts';
+import {
+  asksForAcid,
+  hasMetMetal,
+  isOfNothingElse,
+  isOnClothes,
+  isOnSurface,
+  isOnSurfaceToo,
+  isSkinStillHurt,
+  isStillHurt,
+  pointsBack,
+} from '../../../../src/engine/questions/leaning/subject/points-back.ts';
 import { holderNamed, subjectAfter } from '../../../../src/engine/questions/leaning/subject/subject.ts';
+import { cameOut } from '../../../../src/engine/questions/leaning/turn/came-out.ts';
+import { halfPlain } from '../../../../src/engine/questions/leaning/turn/half-plain.ts';
+import { openedTurn, plainTurn } from '../../../../src/engine/questions/leaning/turn/plain.ts';
+import { slotsOf } from '../../../../src/engine/questions/leaning/turn/slots.ts';
 import {
   fineTurn,
   languageTurn,

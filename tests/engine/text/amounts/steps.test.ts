@@ -1,11 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { amountPhrase } from '../../../../src/engine/quantities/spoken/amount-phrases.ts';
+import { hedged, unframed, withoutRemark } from '../../../../src/engine/quantities/spoken/amount-remarks.ts';
+import { figuresOf } from '../../../../src/engine/quantities/spoken/number-words.ts';
+import { piecesOf } from '../../../../src/engine/quantities/spoken/pieces.ts';
+import { spokenAmounts } from '../../../../src/engine/quantities/spoken/spoken-amounts.ts';
 import { amountAlone } from '../../../../src/engine/text/amounts/amount-alone.ts';
 import { amountAmongWords } from '../../../../src/engine/text/amounts/amount-among-words.ts';
 import { withoutAsides } from '../../../../src/engine/text/amounts/amount-asides.ts';
-import { amountPhrase } from '../../../../src/engine/quantities/spoken/amount-phrases.ts';
-import { piecesOf } from '../../../../src/engine/quantities/spoken/pieces.ts';
-import { hedged, unframed, withoutRemark } from '../../../../src/engine/quantities/spoken/amount-remarks.ts';
 import {
   isEverydayWord,
   isHarmlessWord,
@@ -16,7 +18,6 @@ import { layersIn } from '../../../../src/engine/text/amounts/layers/layer-phras
 import { layersSaid } from '../../../../src/engine/text/amounts/layers/layers-said.ts';
 import { placedLayers } from '../../../../src/engine/text/amounts/layers/placed-layers.ts';
 import { leadingAmount, leadingBatter } from '../../../../src/engine/text/amounts/leading-amount.ts';
-import { figuresOf } from '../../../../src/engine/quantities/spoken/number-words.ts';
 import {
   coloursIn,
   placed,
@@ -42,7 +43,6 @@ import { listedShares } from '../../../../src/engine/text/amounts/shares/share-l
 import { sharesPhrase } from '../../../../src/engine/text/amounts/shares/share-phrases.ts';
 import { tidiedShares, wordedShares } from '../../../../src/engine/text/amounts/shares/share-wordings.ts';
 import { sharesSaid } from '../../../../src/engine/text/amounts/shares/shares-said.ts';
-import { spokenAmounts } from '../../../../src/engine/quantities/spoken/spoken-amounts.ts';
 import {
   isAnyOil,
   isEachWord,
