@@ -14,7 +14,7 @@ import { refused } from '../quantities/refused.ts';
 import { asked, filled, refusalOf } from './asked.ts';
 
 /** What is done after a pour, with the values that its sentences quote. */
-const afterPour = (more: Partial<TimelineFacts>, start = '40 C') =>
+const hoursAfter = (more: Partial<TimelineFacts>, start = '40 C') =>
   Object.fromEntries(
     afterPour(asked({ start, process: 'insulated' }), {
       kohShare: 0,
@@ -29,11 +29,11 @@ const afterPour = (more: Partial<TimelineFacts>, start = '40 C') =>
 
 describe('the hours after a pour are told in numbers', () => {
   test('how hot and when', () => {
-    expect(afterPour({ peakCoreC: 71, peakHours: 2.6 })['watch-heat']).toEqual({ hours: 2.5, peakC: 71 });
-    expect(afterPour({ peakCoreC: 42 })['stays-cool']).toEqual({ peakC: 42 });
-    expect(afterPour({ peakCoreC: 103 })['too-hot-to-wrap']).toEqual({ peakC: 103 });
-    expect(afterPour({}).unmould).toEqual({ hours: 24 });
-    expect(afterPour({ saltPercent: 30 })['cut-salt-bar']).toEqual({ percent: 30, fromHours: 1, toHours: 4 });
+    expect(hoursAfter({ peakCoreC: 71, peakHours: 2.6 })['watch-heat']).toEqual({ hours: 2.5, peakC: 71 });
+    expect(hoursAfter({ peakCoreC: 42 })['stays-cool']).toEqual({ peakC: 42 });
+    expect(hoursAfter({ peakCoreC: 103 })['too-hot-to-wrap']).toEqual({ peakC: 103 });
+    expect(hoursAfter({}).unmould).toEqual({ hours: 24 });
+    expect(hoursAfter({ saltPercent: 30 })['cut-salt-bar']).toEqual({ percent: 30, fromHours: 1, toHours: 4 });
   });
 });
 
