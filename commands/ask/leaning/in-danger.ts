@@ -1,7 +1,7 @@
 import type { Context } from '../../../src/conversation/context.ts';
 import { firstAidReply } from '../../../src/conversation/first-aid/first-aid.ts';
 import { LYE_WORDS } from '../../../src/engine/questions/fields/soap-words.ts';
-import type { Ran } from '../../../src/engine/questions/leaning/before.ts';
+import type { Before, Ran } from '../../../src/engine/questions/leaning/before.ts';
 import { isOfSoundSoap } from '../../../src/engine/questions/leaning/danger/danger.ts';
 import { asksToGoOn } from '../../../src/engine/questions/leaning/danger/go-on.ts';
 import { asksWhetherLye, objects } from '../../../src/engine/questions/leaning/danger/objects.ts';
@@ -15,14 +15,17 @@ import { ranCommand } from '../reading/ran-command.ts';
 import { orItsNo } from '../reading/run-reading.ts';
 import { type AskReply, leansOnTalk, ofFirstAid } from '../understood.ts';
 
+/** What was said of ash may be lye all the same. */
+const isOfAsh = (last: Before): boolean => last.kind === 'technique' && last.id === 'ash-avoid';
+
 /** What a turn asks of soap or lye that may hurt, as the talk told; undefined where it asks of something else. */
 async function inDangerReply(question: string, context: Context): Promise<AskReply | undefined> {
   const talk = context.lately?.before(context);
   if (!talk) return undefined;
   if (talk.last.kind === 'emergency' && asksToGoOn(question, talk.last.ids)) return goOnReply(context);
   const { danger, last } = talk;
-  if (last.kind === 'command' && last.command === 'diagnose' && asksWhetherLye(question))
-    return leansOnTalk(topicReply('ash-or-lye', context));
+  const isOfWhite = last.kind === 'command' ? last.command === 'diagnose' : isOfAsh(last);
+  if (isOfWhite && asksWhetherLye(question)) return leansOnTalk(topicReply('ash-or-lye', context));
   if (last.kind === 'command' && objects(question)) {
     const barred = await stillBarred(last, context);
     if (barred) return barred;

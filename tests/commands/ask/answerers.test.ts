@@ -95,7 +95,7 @@ describe('a question that nobody else answers but as a command', () => {
       'how much caustic for the curtains',
       ['lye-elsewhere', 'other-field', 'not-understood'],
     ],
-    ['unsure-near-lye', 'four cups of batter it takes', ['unsure-near-lye', 'as-command']],
+    ['technique', 'four cups of batter it takes', ['technique', 'unsure-near-lye', 'as-command']],
     ['other-field', 'formula in my cost sheet shows an error', ['other-field', 'not-understood']],
     ['not-understood', 'and for the other one?', ['not-understood']],
     ['as-command', 'what does lake mean', ['as-command']],

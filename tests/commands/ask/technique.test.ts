@@ -100,7 +100,9 @@ test.each([
 
 test('another technique that may be meant is a press away', async () => {
   const { choices } = await asked('how thin should it be to swirl');
-  expect(choices?.map(one => one.kind === 'button' && one.label)).toContain('I meant: which trace for what?');
+  expect(choices?.map(one => one.kind === 'button' && one.label)).toContain(
+    'I meant: how do I keep batter thin?',
+  );
 });
 
 test('the spoon of a powder in grams is that of the catalogue: mica 0.32 g/ml, a US teaspoon 4.93 ml (NIST)', async () => {

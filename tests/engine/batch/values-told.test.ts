@@ -33,7 +33,11 @@ describe('the hours after a pour are told in numbers', () => {
     expect(hoursAfter({ peakCoreC: 42 })['stays-cool']).toEqual({ peakC: 42 });
     expect(hoursAfter({ peakCoreC: 103 })['too-hot-to-wrap']).toEqual({ peakC: 103 });
     expect(hoursAfter({}).unmould).toEqual({ hours: 24 });
-    expect(hoursAfter({ saltPercent: 30 })['cut-salt-bar']).toEqual({ percent: 30, fromHours: 1, toHours: 4 });
+    expect(hoursAfter({ saltPercent: 30 })['cut-salt-bar']).toEqual({
+      percent: 30,
+      fromHours: 1,
+      toHours: 4,
+    });
   });
 });
 

@@ -125,14 +125,14 @@ describe('a plan warns from where it matters', () => {
 
   test('a portion is spoken of by name, with its own figure', () => {
     const fat = valuesOf('portion-superfat-high', { portions: 'Sky: 1 cup gold mica in 3 Tbsp olive; rest' });
-    expect(fat?.name).toBe('Sky');
+    expect(fat?.name).toEqual({ told: 'Sky' });
     expect(fat!.percent).toBeGreaterThan(20);
     // Where the whole pot is that fat, it is said of the batch.
     expect(warned({ superfat: 21, portions: 'Sky: 1 cup gold mica in 3 Tbsp olive; rest' })).not.toContain(
       'portion-superfat-high',
     );
     const wet = { portions: 'Sky: 1 cup gold mica in 3 Tbsp water; rest' };
-    expect(valuesOf('portion-lye-weak', { ...wet, water: '27% lye' })?.name).toBe('Sky');
+    expect(valuesOf('portion-lye-weak', { ...wet, water: '27% lye' })?.name).toEqual({ told: 'Sky' });
     expect(warned({ ...wet, water: '24% lye' })).not.toContain('portion-lye-weak');
   });
 

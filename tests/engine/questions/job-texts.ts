@@ -13,7 +13,6 @@ import { settled } from '../../../src/engine/questions/settled.ts';
 import { chatSpelt } from '../../../src/engine/text/spelling/chat-spelling.ts';
 import { EXAMPLES } from '../flaws/examples.ts';
 import type { Lesson } from '../text/learned/fit.ts';
-import { inboxTexts } from './inbox.ts';
 import { linesOf, phrasings } from './phrasings.ts';
 import { ofShelf } from './shelf-labels.ts';
 import { type OrdinarySet, ordinarySets } from './technique/ordinary.ts';
@@ -26,7 +25,7 @@ export type JobText = {
   readonly text: string;
   readonly label: Class | 'inside';
   readonly writer: string;
-  readonly part: 'question' | 'scope' | 'flaw' | 'own' | 'inbox';
+  readonly part: 'question' | 'scope' | 'flaw' | 'own';
 };
 
 type TextSet = {
@@ -167,7 +166,6 @@ const ofField = (hand: (typeof FIELD_HANDS)[number]): readonly JobText[] =>
 
 /** Labels of ordinary questions that no command answers, and that are not of the craft either. */
 const NO_JOB: ReadonlySet<string> = new Set([
-  'cannot-do',
   'chat',
   'follow-up',
   'job:first-aid',
@@ -184,18 +182,13 @@ export const ORDINARY_WRITERS: ReadonlySet<string> = new Set(
 
 /** Short questions as they come all day, by what another hand says they ask for; what is of the craft and no job is inside. */
 const ofOrdinary = ({ name, questions }: OrdinarySet): readonly JobText[] =>
-  questions.flatMap(one => ofMessage(one, asOrdinary(name)));
-
-function ofMessage(
-  { text, label }: { readonly text: string; readonly label: string },
-  writer: string,
-): readonly JobText[] {
-  if (NO_JOB.has(label)) return [];
-  const job = label.startsWith('job:') ? label.slice('job:'.length) : 'inside';
-  const heading = label === 'outside' ? label : job;
-  const part = heading === 'inside' || heading === 'outside' ? 'scope' : 'question';
-  return [{ text, label: ofHeading(heading, text), writer, part }];
-}
+  questions
+    .filter(({ label }) => !NO_JOB.has(label))
+    .map(({ text, label }): JobText => {
+      const heading = label.startsWith('job:') ? label.slice('job:'.length) : 'inside';
+      const part = heading === 'inside' ? 'scope' : 'question';
+      return { text, label: ofHeading(heading, text), writer: asOrdinary(name), part };
+    });
 
 /** Every text that is learned from. */
 export const jobTexts = (): readonly JobText[] => [
@@ -203,17 +196,14 @@ export const jobTexts = (): readonly JobText[] => [
   ...CORPORA.flatMap(ofCorpus),
   ...FIELD_HANDS.flatMap(ofField),
   ...ordinarySets().flatMap(ofOrdinary),
-  ...inboxTexts()
-    .flatMap(one => ofMessage(one, one.writer))
-    .map(one => ({ ...one, part: one.label === 'outside' ? one.part : ('inbox' as const) })),
   ...phrasings(1).map(({ text, label }): JobText => ({ text, label, writer: 'own', part: 'own' })),
   ...EXAMPLES.filter((_, at) => at % 3 === 0).map(
     ({ text }): JobText => ({ text, label: 'diagnose', writer: 'own', part: 'own' }),
   ),
 ];
 
-/** How much a text counts: flaws are many and alike, and inboxes hold hardly anything of another field. */
-const WEIGHTS = { question: 3, scope: 3, flaw: 0.2, own: 2.5, inbox: 1 } as const;
+/** How much a text counts: flaws are many and alike. */
+const WEIGHTS = { question: 3, scope: 3, flaw: 0.2, own: 2.5 } as const;
 
 type Prepared = { readonly words: Words; readonly stems: readonly number[]; readonly found: () => Found };
 

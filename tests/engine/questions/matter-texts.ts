@@ -1,10 +1,6 @@
 import { join } from 'node:path';
-import { isLyeMatter } from '../../../src/engine/questions/lye/topics/lye-matter.ts';
-import { LED_TO } from '../../../src/engine/questions/technique/beside.ts';
-import { isTechnique } from '../../../src/engine/questions/technique/topic.ts';
 import { lyeMatters as english } from '../../../src/words/en/lye/lye-matters.ts';
 import { lyeMatters as spanish } from '../../../src/words/es/lye/lye-matters.ts';
-import { inboxTexts } from './inbox.ts';
 import { DOZENS, FIELD_WRITERS, jobTexts, OF_FIELDS, ORDINARY_WRITERS } from './job-texts.ts';
 import { type LabelledLine, labelledLines } from './labelled-lines.ts';
 
@@ -54,34 +50,9 @@ const ofWords = (): readonly MatterText[] =>
     Object.entries(matters).map(([label, text]) => ({ text, label, writer: 'own' })),
   );
 
-/** Of the inboxes what is labelled as one of these matters, or as what surely is none; {@link elsewhere} has their jobs and other fields. */
-const inInboxes = (): readonly MatterText[] =>
-  inboxTexts().flatMap(one => {
-    if (isLyeMatter(one.label)) return [one];
-    const isNone = one.label === 'chat' || one.label === 'cannot-do' || isTechnique(one.label);
-    return isNone && !(one.label in LED_TO) && !NEAR_LYE.has(one.label) ? [{ ...one, label: 'none' }] : [];
-  });
-/** Matters of technique that a matter of lye answers too: which of the two is meant no label tells. */
-const NEAR_LYE: ReadonlySet<string> = new Set([
-  'cure-time',
-  'powder-dust',
-  'vanilla-brown',
-  'label-selling',
-  'botanicals',
-  'shine-sparkle',
-  'honey-sugar',
-  'scent-amount',
-  'scale-drift',
-  'lye-nerves',
-  'ash-avoid',
-  'small-batch',
-  'starter-recipe',
-]);
-
 /** Every text, those that are kept out too. */
 export const matterTexts = (): readonly MatterText[] => [
   ...labelledLines(folder),
-  ...inInboxes(),
   ...ofWords(),
   ...elsewhere(),
 ];

@@ -73,6 +73,7 @@ const isSurely = (reading: QuestionRead['readings'][number] | undefined, job: Jo
 /** Near lye a wrong answer is worse than none, and what is learned of lye's own matters is asked behind. */
 const BESIDE_LYE = 0.7;
 export const NEAR_LYE: ReadonlySet<Matter> = new Set<Matter>([
+  'honey-sugar',
   'lye-cloudy',
   'lye-spilt-surface',
   'lye-nerves',

@@ -60,7 +60,7 @@ test('the weights written down were fitted on these texts, read them right, and 
 /** Of 60 questions, 25 lines of the field or not and 110 flaws, so many at least; each writer asked what the others taught. */
 const ALL = [
   { writer: 'beginner-in-a-hurry', question: 58, scope: 12, flaw: 105 },
-  { writer: 'market-seller', question: 58, scope: 23, flaw: 99 },
+  { writer: 'market-seller', question: 55, scope: 12, flaw: 100 },
   { writer: 'three-generations', question: 58, scope: 13, flaw: 105 },
   { writer: 'four-of-one-group', question: 58, scope: 13, flaw: 105 },
   // Of 150 questions and 100 lines of the field or not; without these three and the dozens 129, 120 questions of the first two.

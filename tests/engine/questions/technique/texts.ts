@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { isMatter } from '../../../../src/engine/questions/technique/topic.ts';
 import { technique as english } from '../../../../src/words/en/colour/technique.ts';
 import { technique as spanish } from '../../../../src/words/es/colour/technique.ts';
-import { INBOXES, inboxTexts } from '../inbox.ts';
+import { inboxTexts } from '../inbox.ts';
 import { DOZENS, jobTexts, ORDINARY_WRITERS } from '../job-texts.ts';
 import { type LabelledLine, labelledLines, linesIn } from '../labelled-lines.ts';
 import { ordinarySets } from './ordinary.ts';
@@ -61,7 +61,7 @@ const nearLye = (): readonly TechniqueText[] =>
 const elsewhere = (): readonly TechniqueText[] =>
   jobTexts()
     .filter(({ label, part }) => label !== 'inside' && part !== 'own')
-    .filter(({ writer }) => !DOZENS.has(writer) && !ORDINARY_WRITERS.has(writer) && !INBOX.has(writer))
+    .filter(({ writer }) => !DOZENS.has(writer) && !ORDINARY_WRITERS.has(writer))
     .filter(({ label, part }, at) => label === 'outside' || part === 'question' || at % 3 === 0)
     .map(({ text }) => ({ text, label: 'none', writer: 'elsewhere' }));
 
@@ -75,11 +75,10 @@ const ofWords = (): readonly TechniqueText[] =>
     Object.entries(matters).map(([label, text]) => ({ text, label, writer: 'own' })),
   );
 
-const INBOX: ReadonlySet<string> = new Set(INBOXES);
-/** What leans on an earlier message is about whatever that was. */
+/** What leans on an earlier message is about whatever that was, and in a talk so may what looks like chat or a cry by itself. */
 const inInboxes = (): readonly TechniqueText[] =>
   inboxTexts()
-    .filter(({ label }) => label !== 'follow-up')
+    .filter(({ label }) => label !== 'follow-up' && label !== 'chat' && label !== 'vague-trouble')
     .map(one => ({ ...one, label: isMatter(one.label) ? one.label : (NEAR_LYE[one.label] ?? 'none') }));
 
 /** What the lists and the ordinary questions ask. */

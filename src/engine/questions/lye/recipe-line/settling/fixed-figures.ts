@@ -52,7 +52,8 @@ const AT = new RegExp(
   unbroken`
     (?<![\p{L}\d])(?:${LYE} |${KEEPS} )?(?:at|al|a|for|para|to) (?:un |
     a )?(?<figure>\d{1,2}(?:[.,]\d)?)(?<percent> ?(?:%|percent|pct|por ?ciento))?(?= *(?:[;,.](?!\d)|$|and |
-    y |x fa|please|pls|plz|porfa|(?:in|en) (?:g|gr|grams?|gramos|oz|ounces|onzas)(?!\p{L})|thanks|ta(?!\p{L})|cuant[oa]s?(?!\p{L})|eh(?!\p{L})|(?:after|with|con|
+    y |x fa|please|pls|plz|porfa|
+    (?:in|en) (?:g|gr|grams?|gramos|oz|ounces|onzas)(?!\p{L})|thanks|ta(?!\p{L})|cuant[oa]s?(?!\p{L})|eh(?!\p{L})|(?:after|with|con|
     tras) (?:the |el |la )?(?:swap|change|switch|cambio)(?!\p{L})|how much|${LYE}|(?<=^(?:al|
     at) \d{1,2} ?%) *\d))
   `,
