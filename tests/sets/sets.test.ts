@@ -314,7 +314,7 @@ const sets = [
     file: 'schoolkitchen-and-nightdesk.json',
     // Of 140 questions and 60 amounts: run once, before anything was tuned on it.
     first: { questions: 110, amounts: 58, colours: 0, scope: 0 },
-    held: { questions: 120, amounts: 60, colours: 0, scope: 0 },
+    held: { questions: 119, amounts: 60, colours: 0, scope: 0 },
   },
   {
     file: 'beeyard-and-notary.json',
@@ -350,7 +350,7 @@ const sets = [
     file: 'prairiebus-and-taxirank.json',
     // Every question in the news of a day. Run once, nothing was learned from it; of its 60 flaws all came first.
     first: { questions: 75, amounts: 75, colours: 29, scope: 73 },
-    held: { questions: 76, amounts: 75, colours: 29, scope: 73 },
+    held: { questions: 76, amounts: 75, colours: 29, scope: 72 },
   },
   {
     file: 'schoolcook-and-hairdresser.json',
@@ -362,13 +362,13 @@ const sets = [
     file: 'vetnurse-and-chemistry.json',
     // Rules were tuned on two thirds of it; colours as they are now.
     first: { questions: 78, amounts: 66, colours: 29, scope: 79 },
-    held: { questions: 82, amounts: 74, colours: 29, scope: 79 },
+    held: { questions: 81, amounts: 74, colours: 29, scope: 79 },
   },
   {
     file: 'elevator-and-ward.json',
     // Run once, nothing was learned from it; of its 60 flaws 58 came first and 59 in the first three.
-    first: { questions: 87, amounts: 79, colours: 29, scope: 79 },
-    held: { questions: 87, amounts: 79, colours: 29, scope: 79 },
+    first: { questions: 85, amounts: 79, colours: 29, scope: 79 },
+    held: { questions: 85, amounts: 79, colours: 29, scope: 79 },
   },
 ];
 
