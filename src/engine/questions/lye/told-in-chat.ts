@@ -11,6 +11,7 @@ import { refuseGroupLeftOut } from './group-left-out.ts';
 import { refuseOtherAlkali } from './other-alkali.ts';
 import { type LyeQuestion, readLyeQuestion } from './question.ts';
 import { dissolved } from './ready-lye-told.ts';
+import { markedIn } from './recipe-line/doubts/marked.ts';
 import { oilLostIn } from './recipe-line/doubts/oil-lost.ts';
 import { refusePotsCompared } from './recipe-line/doubts/pots-compared.ts';
 import { isShareOfOneOil } from './recipe-line/doubts/share-of-oil.ts';
@@ -62,8 +63,6 @@ const CORRECTS = new RegExp(
   `,
   'u',
 );
-/** Struck through, as a chat marks it: nobody here sees whether the writer did, or only drew waves. */
-const STRUCK_OUT = /(~~[^~]*[\p{L}\d][^~]*~~|[^\s,;]*\p{L}[\u0335\u0336][^,;]*)/u;
 const SCALES = new RegExp(
   unbroken`
     (?<!\p{L})(?:doubl(?:e|ed|ing)(?! ?check)|tripl(?:e|ed|ing)|halve|half of this|scal(?:e|ed|ing) (?:it|
@@ -103,8 +102,8 @@ export function readLyeInChat(
   question: string,
   order: { readonly ordered: string; readonly unordered?: Refusal },
 ): LyeQuestion {
-  const [, struck] = STRUCK_OUT.exec(question) ?? [];
-  if (struck !== undefined) refuse('recipe-words', { text: struck.slice(0, 60) });
+  const mark = WEIGHED.test(question) ? markedIn(question) : undefined;
+  if (mark !== undefined) refuse('recipe-words', { text: mark.slice(0, 60) });
   const plain = plainWords(question);
   const soft = /\d/u.test(plain) && plain.split(/[^\p{L}]+/u).some(isOil) ? softSoapIn(plain) : undefined;
   if (soft !== undefined) refuse('lye-of-soft-soap', { text: soft });

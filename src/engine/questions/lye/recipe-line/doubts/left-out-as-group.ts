@@ -194,8 +194,10 @@ export function groupTold(plain: string, named: readonly string[]): GroupTold | 
           .every(isIdle)
       )
         continue;
+      // "Scratch that last one" in the middle of a list is of what was told until then: which oils follow it is asked.
+      const isInMiddle = group.isPlace && !isBefore && isListed(plain.slice(from + text.length));
       const outOf = (names: readonly string[]) => {
-        const found = group.of(names);
+        const found = isInMiddle ? undefined : group.of(names);
         const out = isOnly && found ? names.flatMap((_, at) => (found.includes(at) ? [] : [at])) : found;
         return out === undefined || out.length === 0 || out.length === names.length ? undefined : out;
       };
@@ -212,6 +214,7 @@ export function groupTold(plain: string, named: readonly string[]): GroupTold | 
   }
   return undefined;
 }
+const isListed = (text: string): boolean => FIRST_WEIGHT.test(text) && hasOil(text);
 const isStrictly = (head: string, group: string): boolean =>
   group.endsWith('-free') || (STRICTLY.test(head) && !ONLY_BUT.test(head));
 const isIdle = (word: string): boolean => word === '' || DONE.test(word) || isHarmlessBesideOil(word);

@@ -12,8 +12,8 @@ const STRIKES_OUT = new RegExp(
     eso no|es[ae] no|wrong(?: (?:one|line|oil|row|list))?|mistake|my mistake|error|typo|errata|oops|whoops|ups|uy|
     ugh|argh|sorry|perdon|mal|me equivoque|equivocad[oa]|never ?mind|nvm|
     (?:delete|del|strike|scrap|scratch|cancel|ignore|forget|erase|remove|undo|disregard|drop|lose|skip)(?: (?:that|
-    this|it|the last(?: one)?|last))?|(?:borr|tach|quit|olvid|elimin|suprim|anul|cancel|ignor|descart|retir)\p{L}*(?: (?:
-    eso|esto|es[ae]|el|la|lo|ultim[oa]|lo ultimo))*)$
+    this|it|the|last|previous|one|oil|line|bit|amount))*|(?:borr|tach|quit|olvid|elimin|suprim|anul|cancel|ignor|descart|retir)\p{L}*(?: (?:
+    eso|esto|es[ae]|el|la|lo|ultim[oa]|anterior|aceite|linea))*)$
   `,
   'u',
 );

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { isAskedBack } from '../../../read-in-chat.ts';
+import { isAskedBack, refusalOf } from '../../../read-in-chat.ts';
 
 const grams = fc.integer({ min: 60, max: 900 });
 
@@ -61,6 +61,23 @@ describe('an oil that is taken back between two weights is asked for, never coun
     '~~300 g castor~~ 300 g coconut 600 g olive naoh 5%',
     '300 g r̶i̶c̶i̶n̶o̶, 300 g coco, 600 g oliva, sosa 5%',
   ])('or by a line through it: %s', question => expect(isAskedBack(question)).toBe(true));
+});
+
+test('the last one in the middle of a list is not the last of all: no button leaves the castor out', () => {
+  const { id, values } = refusalOf(
+    '16 oz olive oil, 8 oz coconut oil, 8 oz palm, scratch that last one, 4 oz castor. NaOH 5% sf?',
+  );
+  expect({ id, values }).toMatchObject({ id: 'oils-left-out', values: { names: [] } });
+  expect(values).not.toHaveProperty('ways');
+});
+
+describe('a mark that the message gives a meaning to may keep an oil out', () => {
+  test.each([
+    'sosa para 900 g de oliva [100 g de coco] sobreengrasado 5%, lo de los corchetes va en otra olla',
+    'olive oil 600 g, coconut oil 200 g, (cocoa butter 100 g), superfat 5, NaOH? brackets = what my sister puts in hers',
+    '600 g olive, 200 g coconut*, lye at 5%. the one with the asterisk I add another day',
+    'oliva 600 g, coco 200 g, sosa 5%. lo subrayado es de mi prima',
+  ])('%s', question => expect(isAskedBack(question)).toBe(true));
 });
 
 describe('what is no taking back leaves a recipe read', () => {
