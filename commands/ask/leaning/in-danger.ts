@@ -15,8 +15,10 @@ import { ranCommand } from '../reading/ran-command.ts';
 import { orItsNo } from '../reading/run-reading.ts';
 import { type AskReply, leansOnTalk, ofFirstAid } from '../understood.ts';
 
-/** What was said of ash may be lye all the same. */
-const isOfAsh = (last: Before): boolean => last.kind === 'technique' && last.id === 'ash-avoid';
+/** What was diagnosed, or said of ash, may be lye all the same. */
+const mayBeLye = (last: Before): boolean =>
+  (last.kind === 'command' && last.command === 'diagnose') ||
+  (last.kind === 'technique' && last.id === 'ash-avoid');
 
 /** What a turn asks of soap or lye that may hurt, as the talk told; undefined where it asks of something else. */
 async function inDangerReply(question: string, context: Context): Promise<AskReply | undefined> {
@@ -24,8 +26,7 @@ async function inDangerReply(question: string, context: Context): Promise<AskRep
   if (!talk) return undefined;
   if (talk.last.kind === 'emergency' && asksToGoOn(question, talk.last.ids)) return goOnReply(context);
   const { danger, last } = talk;
-  const isOfWhite = last.kind === 'command' ? last.command === 'diagnose' : isOfAsh(last);
-  if (isOfWhite && asksWhetherLye(question)) return leansOnTalk(topicReply('ash-or-lye', context));
+  if (mayBeLye(last) && asksWhetherLye(question)) return leansOnTalk(topicReply('ash-or-lye', context));
   if (last.kind === 'command' && objects(question)) {
     const barred = await stillBarred(last, context);
     if (barred) return barred;

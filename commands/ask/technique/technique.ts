@@ -10,6 +10,7 @@ import { tellsOfHurt } from '../../../src/engine/questions/lye/topics/nearest/hu
 import { lyeTopicIn } from '../../../src/engine/questions/lye/topics/topics.ts';
 import type { QuestionRead } from '../../../src/engine/questions/read.ts';
 import { benchAsked } from '../../../src/engine/questions/technique/bench-asked.ts';
+import type { Talk } from '../../../src/engine/questions/technique/beside.ts';
 import {
   IN_THE_POT,
   LIKELY,
@@ -44,15 +45,27 @@ type AskedOfBatter = {
   readonly near: () => Promise<readonly NearMatter[]>;
 };
 
+/** What a matter is told with, where it is the likeliest one. */
+const where =
+  (matter: Talk, reply: (asked: AskedOfBatter) => AskReply | Promise<AskReply | undefined>) =>
+  async (asked: AskedOfBatter): Promise<AskReply | undefined> => {
+    const [first] = await asked.near();
+    return first?.matter === matter ? await reply(asked) : undefined;
+  };
+
 /** Who answers how coloured batter is worked with, in this order: what is asked in so many words, then what is likeliest. */
 export const BATTER_ANSWERERS: readonly Answerer<AskedOfBatter>[] = [
   { id: 'its-colour', answer: itsColour },
   { id: 'outright', answer: outright },
   { id: 'bench', answer: bench },
   { id: 'two-together', answer: twoTogether },
-  { id: 'chat', answer: chat },
-  { id: 'errand', answer: errand },
-  { id: 'trouble', answer: trouble },
+  { id: 'chat', answer: where('chat', ({ question, context }) => chatReply(question, context)) },
+  // What a program that only answers cannot do: order, remind, tell somebody.
+  { id: 'errand', answer: where('cannot-do', ({ context }) => smallTalkReply('cannot', context)) },
+  {
+    id: 'trouble',
+    answer: where('vague-trouble', ({ question, read, context }) => troubleReply(question, read, context)),
+  },
   { id: 'after-lye', answer: afterLye },
   { id: 'colour-families', answer: colourFamilies },
   { id: 'likeliest', answer: likeliest },
@@ -134,22 +147,6 @@ function twoTogether({ question, read, context }: AskedOfBatter): AskReply | und
 async function likelyTechnique({ near }: AskedOfBatter): Promise<Technique | undefined> {
   const [first] = await near();
   return first && isTechnique(first.matter) ? first.matter : undefined;
-}
-
-async function chat({ question, context, near }: AskedOfBatter): Promise<AskReply | undefined> {
-  const [first] = await near();
-  return first?.matter === 'chat' ? chatReply(question, context) : undefined;
-}
-
-/** What a program that only answers cannot do: order, remind, tell somebody. */
-async function errand({ context, near }: AskedOfBatter): Promise<AskReply | undefined> {
-  const [first] = await near();
-  return first?.matter === 'cannot-do' ? smallTalkReply('cannot', context) : undefined;
-}
-
-async function trouble({ question, read, context, near }: AskedOfBatter): Promise<AskReply | undefined> {
-  const [first] = await near();
-  return first?.matter === 'vague-trouble' ? await troubleReply(question, read, context) : undefined;
 }
 
 async function afterLye(asked: AskedOfBatter): Promise<AskReply | undefined> {

@@ -1,5 +1,3 @@
-import { readFileSync } from 'node:fs';
-import { expect, test } from 'vitest';
 import { askedPart, askingPart } from '../../../src/engine/questions/asking/asked-part.ts';
 import { asksIn } from '../../../src/engine/questions/asking/asks.ts';
 import { asksCalmly } from '../../../src/engine/questions/asking/asks-calmly.ts';
@@ -54,7 +52,7 @@ import { isPlainMix, isWishedWith } from '../../../src/engine/questions/techniqu
 import { outrightIn } from '../../../src/engine/questions/technique/outright/read.ts';
 import { putsTwoTogether } from '../../../src/engine/questions/technique/two-hues.ts';
 import { warmthTold } from '../../../src/engine/questions/technique/warmth.ts';
-import { asData } from '../as-data.ts';
+import { holdRecorded } from '../recorded.ts';
 
 /*
  * What each reader makes of questions (texts of the sets and of the tests beside): what it finds in them, and what it leaves to another. What
@@ -69,78 +67,70 @@ function askedIn(question: string) {
 }
 
 const STEPS = {
-  askedPart: (text: string) => askedPart(text),
-  askingPart: (text: string) => askingPart(text),
-  asksCalmly: (text: string) => asksCalmly(text),
-  asksIn: (text: string) => asksIn(text),
-  speaksOfTrade: (text: string) => speaksOfTrade(text),
-  isTalk: (text: string) => isTalk(text),
-  piecesOf: (text: string) => piecesOf(text),
-  asksWhatItDoes: (text: string) => asksWhatItDoes(text),
-  courtesyIn: (text: string) => courtesyIn(text),
-  plainlyElsewhere: (text: string) => plainlyElsewhere(text),
-  withoutLikenesses: (text: string) => withoutLikenesses(text),
+  askedPart,
+  askingPart,
+  asksCalmly,
+  asksIn,
+  speaksOfTrade,
+  isTalk,
+  piecesOf,
+  asksWhatItDoes,
+  courtesyIn,
+  plainlyElsewhere,
+  withoutLikenesses,
   isOurs: (text: string) => isOurs(foundIn(text).words, foundIn(text).found),
-  isOfTheSkin: (text: string) => isOfTheSkin(text),
-  tellsOfMakingSoap: (text: string) => tellsOfMakingSoap(text),
-  outsideField: (text: string) => outsideField(text),
-  isHotProcess: (text: string) => isHotProcess(text),
-  mayBeOfShelf: (text: string) => mayBeOfShelf(text),
-  smallTalkIn: (text: string) => smallTalkIn(text),
-  pastAside: (text: string) => pastAside(text),
+  isOfTheSkin,
+  tellsOfMakingSoap,
+  outsideField,
+  isHotProcess,
+  mayBeOfShelf,
+  smallTalkIn,
+  pastAside,
   isSurelyOurs: (text: string) => isSurelyOurs(foundIn(text).words, foundIn(text).found),
-  heldWhateverIsMeant: (text: string) => heldWhateverIsMeant(text),
+  heldWhateverIsMeant,
   amountJudged: (text: string) => amountJudged(text, readQuestion(text).facts),
   amountsIn: (text: string) => amountsIn(askedIn(text).words, askedIn(text).things),
   isOil: ([words, at]: [readonly string[], number]) => isOil(words, at),
   askedOfNamed: (text: string) => askedOfNamed(text, readQuestion(text).facts),
   asksItsColour: (text: string) => asksItsColour(text, readQuestion(text)),
-  carrierIn: (text: string) => carrierIn(text),
+  carrierIn,
   thingsIn: (text: string) => thingsIn(askedIn(text).words),
-  hueAsked: (text: string) => hueAsked(text),
+  hueAsked,
   kindAlone: (text: string) => kindAlone(askedIn(text).words),
-  kitchenColoursNamed: (text: string) => kitchenColoursNamed(text),
+  kitchenColoursNamed,
   oilsIn: (text: string) => oilsIn(askedIn(text).words, askedIn(text).amounts),
   plantAsked: (text: string) => plantAsked(askedIn(text).words, askedIn(text).things),
   scentsAsked: (text: string) => scentsAsked(text, readQuestion(text)),
   isBarredScent: (text: string) => isBarredScent(text, readQuestion(text)),
-  withSharedHead: (text: string) => withSharedHead(text),
+  withSharedHead,
   staysOut: (text: string) => staysOut(text, readQuestion(text)),
   strengthIn: (text: string) => strengthIn(askedIn(text).words, askedIn(text).things),
-  survivalAsked: (text: string) => survivalAsked(text),
+  survivalAsked,
   targetIn: (text: string) => targetIn(text, askedIn(text).words, askedIn(text).things),
   wishIn: (text: string) => wishIn(askedIn(text).words, askedIn(text).things),
   wishOfThing: (text: string) => wishOfThing(askedIn(text).words, askedIn(text).things),
-  termAsked: (text: string) => termAsked(text),
+  termAsked,
   unlistedIn: (text: string) => unlistedIn(askedIn(text).words),
   plantsBeside: (text: string) => plantsBeside(askedIn(text).words, askedIn(text).things),
-  whiteBeside: (text: string) => whiteBeside(text),
-  wordsOf: (text: string) => wordsOf(text),
-  asksOfContest: (text: string) => asksOfContest(text),
+  whiteBeside,
+  wordsOf,
+  asksOfContest,
   asksForDose: (text: string) => asksForDose(foundIn(text).words, foundIn(text).found),
   jobByPhrase: (text: string) => jobByPhrase(foundIn(text).words, foundIn(text).found),
   plainJobOf: (text: string) => plainJobOf(askedIn(text).words, askedIn(text).things),
-  plainRequest: (text: string) => plainRequest(text),
-  topicOf: (text: string) => topicOf(text),
+  plainRequest,
+  topicOf,
   topicsIn: (text: string) => topicsIn(text.split(' ')),
   isOfCraft: (text: string) => isOfCraft(text.split(' ')),
-  otherCountryIn: (text: string) => otherCountryIn(text),
-  regionIn: (text: string) => regionIn(text),
-  languageOfQuestion: (text: string) => languageOfQuestion(text),
+  otherCountryIn,
+  regionIn,
+  languageOfQuestion,
   benchAsked: (text: string) => benchAsked(text, readQuestion(text)),
   isPlainMix: (text: string) => isPlainMix(text, readQuestion(text)),
   isWishedWith: (text: string) => isWishedWith(text, readQuestion(text)),
-  outrightIn: (text: string) => outrightIn(text),
-  putsTwoTogether: (text: string) => putsTwoTogether(text),
-  warmthTold: (text: string) => warmthTold(text),
+  outrightIn,
+  putsTwoTogether,
+  warmthTold,
 } as const;
 
-const rows = JSON.parse(readFileSync(new URL('steps.json', import.meta.url), 'utf8')) as Record<
-  keyof typeof STEPS,
-  readonly (readonly [input: never, told: unknown])[]
->;
-
-test.each(Object.keys(STEPS) as (keyof typeof STEPS)[])('a reader of questions: %s', step => {
-  const told = rows[step].map(([input]) => ({ input, told: asData(() => STEPS[step](input)) }));
-  expect(told).toEqual(rows[step].map(([input, one]) => ({ input, told: one })));
-});
+holdRecorded('a reader of questions', { steps: STEPS, folder: import.meta.dirname });

@@ -1,5 +1,3 @@
-import { readFileSync } from 'node:fs';
-import { expect, test } from 'vitest';
 import { capital, midSentence } from '../../../src/engine/text/capital.ts';
 import { comparedIn, longestName } from '../../../src/engine/text/colours/colour-comparisons.ts';
 import { hexOf } from '../../../src/engine/text/colours/colour-lists.ts';
@@ -26,7 +24,7 @@ import { respelt, wordMeant } from '../../../src/engine/text/spelling/trade/resp
 import { fold as fold2, stem, tokenise } from '../../../src/engine/text/tokens.ts';
 import { deaccented, unaccented } from '../../../src/engine/text/unaccented.ts';
 import { wordCount } from '../../../src/engine/text/word-count.ts';
-import { asData } from '../as-data.ts';
+import { holdRecorded } from '../recorded.ts';
 
 /*
  * What each reader makes of words, names and colours as makers write them (texts of the sets and of the tests beside). As read when this was
@@ -34,54 +32,46 @@ import { asData } from '../as-data.ts';
  */
 
 const STEPS = {
-  capital: (text: string) => capital(text),
-  midSentence: (text: string) => midSentence(text),
+  capital,
+  midSentence,
   longestName: (text: string) => longestName(text.split(' ')),
-  comparedIn: (text: string) => comparedIn(text),
-  hexOf: (text: string) => hexOf(text),
-  colourNamed: (text: string) => colourNamed(text),
-  readColour: (text: string) => readColour(text),
-  shadeOf: (text: string) => shadeOf(text),
+  comparedIn,
+  hexOf,
+  colourNamed,
+  readColour,
+  shadeOf,
   hueApart: ([one, other]: [string, string]) => hueApart(one, other),
-  isHue: (text: string) => isHue(text),
-  likeness: (text: string) => likeness(text),
+  isHue,
+  likeness,
   corrected: (text: string) => corrected(text.split(' ')),
-  inSingular: (text: string) => inSingular(text),
-  colourWordIn: (text: string) => colourWordIn(text),
-  foldedColour: (text: string) => foldedColour(text),
-  isColourWord: (text: string) => isColourWord(text),
-  knowsColour: (text: string) => knowsColour(text),
-  fold: (text: string) => fold(text),
-  questionWords: (text: string) => questionWords(text),
-  oneSpelling: (text: string) => oneSpelling(text),
-  quoted: (text: string) => quoted(text),
-  numberTyped: (text: string) => numberTyped(text),
-  acidIn: (text: string) => acidIn(text),
-  carrierNamed: (text: string) => carrierNamed(text),
-  percentsMarked: (text: string) => percentsMarked(text),
-  foldName: (text: string) => foldName(text),
-  shown: (text: string) => shown(text),
-  figuresHeard: (text: string) => figuresHeard(text),
-  chatSpelt: (text: string) => chatSpelt(text),
+  inSingular,
+  colourWordIn,
+  foldedColour,
+  isColourWord,
+  knowsColour,
+  fold,
+  questionWords,
+  oneSpelling,
+  quoted,
+  numberTyped,
+  acidIn,
+  carrierNamed,
+  percentsMarked,
+  foldName,
+  shown,
+  figuresHeard,
+  chatSpelt,
   distance: ([one, other]: [string, string]) => distance(one, other),
-  isBarredWord: (text: string) => isBarredWord(text),
-  wordMeant: (text: string) => wordMeant(text),
-  respelt: (text: string) => respelt(text),
+  isBarredWord,
+  wordMeant,
+  respelt,
   slipCost: ([one, other]: [string, string]) => slipCost(one, other),
-  fold2: (text: string) => fold2(text),
-  tokenise: (text: string) => tokenise(text),
-  stem: (text: string) => stem(text),
-  unaccented: (text: string) => unaccented(text),
-  deaccented: (text: string) => deaccented(text),
-  wordCount: (text: string) => wordCount(text),
+  fold2,
+  tokenise,
+  stem,
+  unaccented,
+  deaccented,
+  wordCount,
 } as const;
 
-const rows = JSON.parse(readFileSync(new URL('steps.json', import.meta.url), 'utf8')) as Record<
-  keyof typeof STEPS,
-  readonly (readonly [input: never, told: unknown])[]
->;
-
-test.each(Object.keys(STEPS) as (keyof typeof STEPS)[])('a reader of text: %s', step => {
-  const told = rows[step].map(([input]) => ({ input, told: asData(() => STEPS[step](input)) }));
-  expect(told).toEqual(rows[step].map(([input, one]) => ({ input, told: one })));
-});
+holdRecorded('a reader of text', { steps: STEPS, folder: import.meta.dirname });

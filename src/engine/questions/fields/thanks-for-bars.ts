@@ -14,8 +14,8 @@ const CAME_OUT_WELL = new RegExp(
 /** More is asked, wished, or not as it should be. */
 const SAYS_BESIDE = new RegExp(
   unbroken`
-    \?|(?<!\p{L})(?:but|pero|except|only|although|though|aunque|however|not|no|nt|never|how|what|why|which|when|where|can|
-    could|should|would|next|now|como|cual|cuanto|cuando|puedo|ahora|sino|todavia|brown|grey|crack\p{L}*|spot\p{L}*|speck\p{L}*|
+    (?<!\p{L})(?:but|pero|except|only|although|though|aunque|however|not|no|nt|never|how|what|why|which|when|where|can|
+    could|should|would|next|now|como|cual|cuanto|cuando|puedo|ahora|sino|todavia|brown|grey|crack\p{L}*|spot(?! on)\p{L}*|speck\p{L}*|
     smell\p{L}*|mancha\p{L}*|grieta\p{L}*|huele)(?!\p{L})
   `,
   'u',
@@ -25,6 +25,4 @@ const SAYS_BESIDE = new RegExp(
  * the same in lower case without accents and marks. Pure.
  */
 export const thanksForBars = (text: string, plain: string): boolean =>
-  THANKS.test(plain) &&
-  CAME_OUT_WELL.test(plain) &&
-  !SAYS_BESIDE.test(text.includes('?') ? '?' : plain.replaceAll('spot on', ''));
+  !text.includes('?') && THANKS.test(plain) && CAME_OUT_WELL.test(plain) && !SAYS_BESIDE.test(plain);

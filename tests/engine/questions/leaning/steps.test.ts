@@ -1,5 +1,3 @@
-import { readFileSync } from 'node:fs';
-import { expect, test } from 'vitest';
 import { aspectIn } from '../../../../src/engine/questions/leaning/asked-of-it.ts';
 import { aspectByWords } from '../../../../src/engine/questions/leaning/aspects/by-words.ts';
 import { askedIn } from '../../../../src/engine/questions/leaning/before.ts';
@@ -60,7 +58,7 @@ import {
   partSwapTurn,
   swapTurn,
 } from '../../../../src/engine/questions/leaning/turn/turns.ts';
-import { asData } from '../../as-data.ts';
+import { holdRecorded } from '../../recorded.ts';
 import { BEFORE, talkAfter } from './before.ts';
 
 /*
@@ -69,68 +67,60 @@ import { BEFORE, talkAfter } from './before.ts';
  */
 
 const STEPS = {
-  aspectIn: (text: string) => aspectIn(text),
-  aspectByWords: (text: string) => aspectByWords(text),
-  askedIn: (text: string) => askedIn(text),
-  namesOil: (text: string) => namesOil(text),
-  namesOilOrFigure: (text: string) => namesOilOrFigure(text),
-  saysOtherwise: (text: string) => saysOtherwise(text),
-  tellsOfPoured: (text: string) => tellsOfPoured(text),
-  asksOfSuds: (text: string) => asksOfSuds(text),
-  onlyTells: (text: string) => onlyTells(text),
-  tellsWhatItBecame: (text: string) => tellsWhatItBecame(text),
-  isOfAmount: (text: string) => isOfAmount(text),
+  aspectIn,
+  aspectByWords,
+  askedIn,
+  namesOil,
+  namesOilOrFigure,
+  saysOtherwise,
+  tellsOfPoured,
+  asksOfSuds,
+  onlyTells,
+  tellsWhatItBecame,
+  isOfAmount,
   cameOut: ([before, turn]: [string, string]) => cameOut(turn, BEFORE[before]!),
-  isAsked: (text: string) => isAsked(text),
-  turnsToAnother: (text: string) => turnsToAnother(text),
-  objects: (text: string) => objects(text),
-  asksWhetherLye: (text: string) => asksWhetherLye(text),
+  isAsked,
+  turnsToAnother,
+  objects,
+  asksWhetherLye,
   askedInDanger: ([danger, turn]: [Danger, string]) => askedInDanger(turn, danger),
-  halfPlain: (text: string) => halfPlain(text),
-  namesItsOwn: (text: string) => namesItsOwn(text),
-  mayNeedContext: (text: string) => mayNeedContext(text),
+  halfPlain,
+  namesItsOwn,
+  mayNeedContext,
   lackOf: (text: string) => lackOf(slotsOf(openedTurn(text)!)!),
   unnamed: (text: string) => unnamed(slotsOf(openedTurn(text)!)!),
   leanOf: ([before, turn]: [string, string]) => leanOf(turn, talkAfter(before)),
   ofMatterNear: ([before, turn]: [string, string]) => ofMatterNear(turn, talkAfter(before)),
-  sentencesOf: (text: string) => sentencesOf(text),
-  openedTurn: (text: string) => openedTurn(text),
-  plainTurn: (text: string) => plainTurn(text),
-  pointsBack: (text: string) => pointsBack(text),
-  isStillHurt: (text: string) => isStillHurt(text),
-  isOfNothingElse: (text: string) => isOfNothingElse(text),
-  asksForAcid: (text: string) => asksForAcid(text),
-  hasMetMetal: (text: string) => hasMetMetal(text),
-  isOnClothes: (text: string) => isOnClothes(text),
-  isOnSurfaceToo: (text: string) => isOnSurfaceToo(text),
-  isOnSurface: (text: string) => isOnSurface(text),
-  isSkinStillHurt: (text: string) => isSkinStillHurt(text),
+  sentencesOf,
+  openedTurn,
+  plainTurn,
+  pointsBack,
+  isStillHurt,
+  isOfNothingElse,
+  asksForAcid,
+  hasMetMetal,
+  isOnClothes,
+  isOnSurfaceToo,
+  isOnSurface,
+  isSkinStillHurt,
   weightsPutRight: ([before, turn]: [string, string]) => weightsPutRight(turn, BEFORE[before]!),
   swapLaid: ([before, turn]: [string, string]) => swapLaid(turn, BEFORE[before]!),
   waterLaid: ([before, turn]: [string, string]) => waterLaid(turn, BEFORE[before]!),
-  takesOilAway: (text: string) => takesOilAway(text),
-  tellsOilOff: (text: string) => tellsOilOff(text),
-  isSoMuchOver: (text: string) => isSoMuchOver(text),
-  oilsAlone: (text: string) => oilsAlone(text),
-  gramsOf: (text: string) => gramsOf(text),
+  takesOilAway,
+  tellsOilOff,
+  isSoMuchOver,
+  oilsAlone,
+  gramsOf,
   mayChangeRecipe: ([before, turn]: [string, string]) => mayChangeRecipe(BEFORE[before]!, turn),
   slotsOf: (text: string) => slotsOf(openedTurn(text)!),
   subjectAfter: ([before, turn]: [string, string]) =>
     subjectAfter(undefined, { text: turn, ran: turn.length % 2 === 1 ? BEFORE[before]! : undefined }),
-  holderNamed: (text: string) => holderNamed(text),
-  languageTurn: (text: string) => languageTurn(text),
-  partSwapTurn: (text: string) => partSwapTurn(text),
-  swapTurn: (text: string) => swapTurn(text),
-  oilTurn: (text: string) => oilTurn(text),
+  holderNamed,
+  languageTurn,
+  partSwapTurn,
+  swapTurn,
+  oilTurn,
   fineTurn: (text: string) => fineTurn(openedTurn(text)!),
 } as const;
 
-const rows = JSON.parse(readFileSync(new URL('steps.json', import.meta.url), 'utf8')) as Record<
-  keyof typeof STEPS,
-  readonly (readonly [input: never, told: unknown])[]
->;
-
-test.each(Object.keys(STEPS) as (keyof typeof STEPS)[])('a reader of turns: %s', step => {
-  const told = rows[step].map(([input]) => ({ input, told: asData(() => STEPS[step](input)) }));
-  expect(told).toEqual(rows[step].map(([input, one]) => ({ input, told: one })));
-});
+holdRecorded('a reader of turns', { steps: STEPS, folder: import.meta.dirname });

@@ -1,5 +1,3 @@
-import { readFileSync } from 'node:fs';
-import { expect, test } from 'vitest';
 import {
   isNoSingleAlkali,
   isOfAWord,
@@ -63,7 +61,7 @@ import {
 } from '../../../../src/engine/questions/lye/topics/topics.ts';
 import { isWeighedRecipe } from '../../../../src/engine/questions/lye/weighed-recipe.ts';
 import { readQuestion } from '../../../../src/engine/questions/read.ts';
-import { asData } from '../../as-data.ts';
+import { holdRecorded } from '../../recorded.ts';
 
 /*
  * What each reader near lye makes of what makers ask (lines of the matters, and of the tests beside): what it reads, and what it leaves to
@@ -71,66 +69,58 @@ import { asData } from '../../as-data.ts';
  */
 
 const STEPS = {
-  opensWithPlan: (text: string) => opensWithPlan(text),
-  isOnlyOfLye: (text: string) => isOnlyOfLye(text),
-  tellsOfMade: (text: string) => tellsOfMade(text),
+  opensWithPlan,
+  isOnlyOfLye,
+  tellsOfMade,
   isOfAWord: (text: string) => isOfAWord(readQuestion(text).readings[0]!, text),
-  isNoSingleAlkali: (text: string) => isNoSingleAlkali(text),
+  isNoSingleAlkali,
   refuseGroupLeftOut: (text: string) => refuseGroupLeftOut(text, { sure: true }),
   isOfNoAmount: (text: string) => isOfNoAmount(text, readQuestion(text)),
-  refuseOtherAlkali: (text: string) => refuseOtherAlkali(text),
-  readPlanQuestion: (text: string) => readPlanQuestion(text),
-  refuseWeighedFat: (text: string) => refuseWeighedFat(text),
-  readLyeQuestion: (text: string) => readLyeQuestion(text),
-  isBleachOrLye: (text: string) => isBleachOrLye(text),
-  lyeAskedIn: (text: string) => lyeAskedIn(text),
-  saidBeside: (text: string) => saidBeside(text),
-  saidPlainly: (text: string) => saidPlainly(text),
-  lyeAmissIn: (text: string) => lyeAmissIn(text),
-  differenceTopic: (text: string) => differenceTopic(text),
-  asksWhetherTooMuch: (text: string) => asksWhetherTooMuch(text),
-  tellsDifference: (text: string) => tellsDifference(text),
+  refuseOtherAlkali,
+  readPlanQuestion,
+  refuseWeighedFat,
+  readLyeQuestion,
+  isBleachOrLye,
+  lyeAskedIn,
+  saidBeside,
+  saidPlainly,
+  lyeAmissIn,
+  differenceTopic,
+  asksWhetherTooMuch,
+  tellsDifference,
   ofLye: (text: string) => ofLye(toldAmounts(wordsOfBatch(text))),
-  gramsOrMillilitres: (text: string) => gramsOrMillilitres(text),
-  lyeAndOilsAlone: (text: string) => lyeAndOilsAlone(text),
-  toldAmounts: (text: string) => toldAmounts(text),
-  wordsOfBatch: (text: string) => wordsOfBatch(text),
-  putInAmiss: (text: string) => putInAmiss(text),
-  spoonedOnTop: (text: string) => spoonedOnTop(text),
-  acidTakesIn: (text: string) => acidTakesIn(text),
-  oilsForLye: (text: string) => oilsForLye(text),
-  readyLyeIn: (text: string) => readyLyeIn(text),
-  impureLyeIn: (text: string) => impureLyeIn(text),
-  waterForLyeIn: (text: string) => waterForLyeIn(text),
-  withHalfAsPercent: (text: string) => withHalfAsPercent(text),
-  strengthOfReady: (text: string) => strengthOfReady(text),
-  withSolution: (text: string) => withSolution(text),
-  readyLyeNamed: (text: string) => readyLyeNamed(text),
-  scaledIn: (text: string) => scaledIn(text),
-  lyeSpilledIn: (text: string) => lyeSpilledIn(text),
-  asksForOrder: (text: string) => asksForOrder(text),
-  isAskedGenerally: (text: string) => isAskedGenerally(text),
-  askedTopicIn: (text: string) => askedTopicIn(text),
-  asksOfKeeping: (text: string) => asksOfKeeping(text),
-  isOfAnOil: (text: string) => isOfAnOil(text),
-  isCurious: (text: string) => isCurious(text),
-  isHotSpice: (text: string) => isHotSpice(text),
-  asksAmountOfLye: (text: string) => asksAmountOfLye(text),
-  tellsOfHurt: (text: string) => tellsOfHurt(text),
-  lyeBeyondAllOils: (text: string) => lyeBeyondAllOils(text),
-  careTopicIn: (text: string) => careTopicIn(text),
-  isCalmMatter: (text: string) => isCalmMatter(text),
-  isHarmMatter: (text: string) => isHarmMatter(text),
-  lyeTopicIn: (text: string) => lyeTopicIn(text),
-  isWeighedRecipe: (text: string) => isWeighedRecipe(text),
+  gramsOrMillilitres,
+  lyeAndOilsAlone,
+  toldAmounts,
+  wordsOfBatch,
+  putInAmiss,
+  spoonedOnTop,
+  acidTakesIn,
+  oilsForLye,
+  readyLyeIn,
+  impureLyeIn,
+  waterForLyeIn,
+  withHalfAsPercent,
+  strengthOfReady,
+  withSolution,
+  readyLyeNamed,
+  scaledIn,
+  lyeSpilledIn,
+  asksForOrder,
+  isAskedGenerally,
+  askedTopicIn,
+  asksOfKeeping,
+  isOfAnOil,
+  isCurious,
+  isHotSpice,
+  asksAmountOfLye,
+  tellsOfHurt,
+  lyeBeyondAllOils,
+  careTopicIn,
+  isCalmMatter,
+  isHarmMatter,
+  lyeTopicIn,
+  isWeighedRecipe,
 } as const;
 
-const rows = JSON.parse(readFileSync(new URL('steps.json', import.meta.url), 'utf8')) as Record<
-  keyof typeof STEPS,
-  readonly (readonly [input: never, told: unknown])[]
->;
-
-test.each(Object.keys(STEPS) as (keyof typeof STEPS)[])('a reader near lye: %s', step => {
-  const told = rows[step].map(([input]) => ({ input, told: asData(() => STEPS[step](input)) }));
-  expect(told).toEqual(rows[step].map(([input, one]) => ({ input, told: one })));
-});
+holdRecorded('a reader near lye', { steps: STEPS, folder: import.meta.dirname });

@@ -1,5 +1,3 @@
-import { readFileSync } from 'node:fs';
-import { expect, test } from 'vitest';
 import { amountsIn } from '../../../../src/engine/questions/found/amounts.ts';
 import { thingsIn } from '../../../../src/engine/questions/found/names/entities.ts';
 import { wordsOf } from '../../../../src/engine/questions/found/words-of.ts';
@@ -37,7 +35,7 @@ import { withCupSizes } from '../../../../src/engine/questions/portion-line/size
 import { sumOfOilsIn } from '../../../../src/engine/questions/portion-line/sums.ts';
 import { withoutTwins } from '../../../../src/engine/questions/portion-line/told-twice.ts';
 import { settled as settledWords } from '../../../../src/engine/questions/settled.ts';
-import { asData } from '../../as-data.ts';
+import { holdRecorded } from '../../recorded.ts';
 
 /*
  * What each step makes of questions with an amount in them (texts of the sets and of the tests beside). As read when this was written, and
@@ -56,16 +54,16 @@ const itemsIn = (question: string) => {
 };
 
 const STEPS = {
-  countedOils: (text: string) => countedOils(text),
+  countedOils,
   numberWordIn: (text: string) => numberWordIn(text.split(' ')),
   inPlainWords: ([as, text]: [ReadAs, string]) => inPlainWords(as, text),
-  oilsTold: (text: string) => oilsTold(text),
-  portionTold: (text: string) => portionTold(text),
-  sizeTold: (text: string) => sizeTold(text),
+  oilsTold,
+  portionTold,
+  sizeTold,
   isIdle: (text: string) => isIdle(text.split(' ')),
   namesOilIn: (text: string) => namesOilIn(text.split(' ')),
-  listSaidPlainly: (text: string) => listSaidPlainly(text),
-  paletteAsked: (text: string) => paletteAsked(text),
+  listSaidPlainly,
+  paletteAsked,
   planColours: (text: string) => planColours(askedIn(text).words),
   planParts: (text: string) => planParts(askedIn(text).words),
   sharesAsked: (text: string) => sharesAsked(askedIn(text).words),
@@ -73,15 +71,15 @@ const STEPS = {
   enoughAsked: (text: string) => enoughAsked(askedIn(text).words),
   barsAsked: (text: string) => barsAsked(askedIn(text).words),
   readAt: ([words, at]: [readonly string[], number]) => readAt(words, at),
-  amountOf: (text: string) => amountOf(text),
+  amountOf,
   bareAmounts: (text: string) =>
     bareAmounts(askedIn(text).words, askedIn(text).things, askedIn(text).amounts),
   elidedAmounts: (text: string) =>
     elidedAmounts(askedIn(text).words, askedIn(text).things, askedIn(text).amounts),
   countAt: ([words, at]: [readonly string[], number]) => countAt(words, at),
-  isPiece: (text: string) => isPiece(text),
+  isPiece,
   itemsOf: (text: string) => itemsOf(askedIn(text).words, askedIn(text).things, askedIn(text).amounts),
-  isOther: (text: string) => isOther(text),
+  isOther,
   partsIn: (text: string) => partsIn(itemsIn(text)),
   readPortions: (text: string) =>
     readPortions(askedIn(text).words, askedIn(text).things, askedIn(text).amounts),
@@ -92,12 +90,4 @@ const STEPS = {
   withoutTwins: (text: string) => withoutTwins(itemsIn(text)),
 } as const;
 
-const rows = JSON.parse(readFileSync(new URL('steps.json', import.meta.url), 'utf8')) as Record<
-  keyof typeof STEPS,
-  readonly (readonly [input: never, told: unknown])[]
->;
-
-test.each(Object.keys(STEPS) as (keyof typeof STEPS)[])('a step of reading a portion: %s', step => {
-  const told = rows[step].map(([input]) => ({ input, told: asData(() => STEPS[step](input)) }));
-  expect(told).toEqual(rows[step].map(([input, one]) => ({ input, told: one })));
-});
+holdRecorded('a step of reading a portion', { steps: STEPS, folder: import.meta.dirname });

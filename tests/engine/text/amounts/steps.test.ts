@@ -1,5 +1,3 @@
-import { readFileSync } from 'node:fs';
-import { expect, test } from 'vitest';
 import { amountPhrase } from '../../../../src/engine/quantities/spoken/amount-phrases.ts';
 import { hedged, unframed, withoutRemark } from '../../../../src/engine/quantities/spoken/amount-remarks.ts';
 import { figuresOf } from '../../../../src/engine/quantities/spoken/number-words.ts';
@@ -55,7 +53,7 @@ import { thousandsPlain } from '../../../../src/engine/text/amounts/thousands.ts
 import { toldAmount } from '../../../../src/engine/text/amounts/told-amount.ts';
 import { portionBeside, sizeBeside, withHundreds } from '../../../../src/engine/text/amounts/told-beside.ts';
 import { withUpperEnd } from '../../../../src/engine/text/amounts/upper-end.ts';
-import { asData } from '../../as-data.ts';
+import { holdRecorded } from '../../recorded.ts';
 
 /*
  * What each reader makes of amounts as makers write them (texts of the sets and of the tests beside): what it reads, and what it leaves to
@@ -63,66 +61,58 @@ import { asData } from '../../as-data.ts';
  */
 
 const STEPS = {
-  amountAlone: (text: string) => amountAlone(text),
-  amountAmongWords: (text: string) => amountAmongWords(text),
-  withoutAsides: (text: string) => withoutAsides(text),
-  amountPhrase: (text: string) => amountPhrase(text),
-  piecesOf: (text: string) => piecesOf(text),
-  hedged: (text: string) => hedged(text),
-  withoutRemark: (text: string) => withoutRemark(text),
-  unframed: (text: string) => unframed(text),
-  isEverydayWord: (text: string) => isEverydayWord(text),
-  isHarmlessWord: (text: string) => isHarmlessWord(text),
-  mayChangeAmount: (text: string) => mayChangeAmount(text),
-  readOff: (text: string) => readOff(text),
-  layersIn: (text: string) => layersIn(text),
-  layersSaid: (text: string) => layersSaid(text),
-  placedLayers: (text: string) => placedLayers(text),
-  leadingAmount: (text: string) => leadingAmount(text),
-  leadingBatter: (text: string) => leadingBatter(text),
-  figuresOf: (text: string) => figuresOf(text),
+  amountAlone,
+  amountAmongWords,
+  withoutAsides,
+  amountPhrase,
+  piecesOf,
+  hedged,
+  withoutRemark,
+  unframed,
+  isEverydayWord,
+  isHarmlessWord,
+  mayChangeAmount,
+  readOff,
+  layersIn,
+  layersSaid,
+  placedLayers,
+  leadingAmount,
+  leadingBatter,
+  figuresOf,
   placed: (text: string) => placed(tokensOf(text)!),
-  placedByClause: (text: string) => placedByClause(text),
-  resting: (text: string) => resting(text),
+  placedByClause,
+  resting,
   stacked: (text: string) => stacked(tokensOf(text)!),
   coloursIn: (text: string) => coloursIn(tokensOf(text)!),
-  tokensOf: (text: string) => tokensOf(text),
-  portionsAmongWords: (text: string) => portionsAmongWords(text),
-  isPlainDivision: (text: string) => isPlainDivision(text),
-  powderFromFigure: (text: string) => powderFromFigure(text),
-  colourantAmongWords: (text: string) => colourantAmongWords(text),
-  isChangedBeside: (text: string) => isChangedBeside(text),
-  readPowder: (text: string) => readPowder(text),
-  powderSaid: (text: string) => powderSaid(text),
-  restated: (text: string) => restated(text),
-  shareAt: (text: string) => shareAt(text),
-  bare: (text: string) => bare(text),
-  listedShares: (text: string) => listedShares(text),
-  sharesPhrase: (text: string) => sharesPhrase(text),
-  wordedShares: (text: string) => wordedShares(text),
-  tidiedShares: (text: string) => tidiedShares(text),
-  sharesSaid: (text: string) => sharesSaid(text),
-  spokenAmounts: (text: string) => spokenAmounts(text),
-  listed: (text: string) => listed(text),
-  isAnyOil: (text: string) => isAnyOil(text),
-  isStopWord: (text: string) => isStopWord(text),
-  isVesselWord: (text: string) => isVesselWord(text),
-  isPieceWord: (text: string) => isPieceWord(text),
-  isEachWord: (text: string) => isEachWord(text),
-  thousandsPlain: (text: string) => thousandsPlain(text),
-  toldAmount: (text: string) => toldAmount(text),
-  sizeBeside: (text: string) => sizeBeside(text),
-  portionBeside: (text: string) => portionBeside(text),
-  withHundreds: (text: string) => withHundreds(text),
-  withUpperEnd: (text: string) => withUpperEnd(text),
+  tokensOf,
+  portionsAmongWords,
+  isPlainDivision,
+  powderFromFigure,
+  colourantAmongWords,
+  isChangedBeside,
+  readPowder,
+  powderSaid,
+  restated,
+  shareAt,
+  bare,
+  listedShares,
+  sharesPhrase,
+  wordedShares,
+  tidiedShares,
+  sharesSaid,
+  spokenAmounts,
+  listed,
+  isAnyOil,
+  isStopWord,
+  isVesselWord,
+  isPieceWord,
+  isEachWord,
+  thousandsPlain,
+  toldAmount,
+  sizeBeside,
+  portionBeside,
+  withHundreds,
+  withUpperEnd,
 } as const;
 
-const rows = JSON.parse(readFileSync(new URL('steps.json', import.meta.url), 'utf8')) as Record<
-  keyof typeof STEPS,
-  readonly (readonly [input: never, told: unknown])[]
->;
-
-test.each(Object.keys(STEPS) as (keyof typeof STEPS)[])('a reader of amounts: %s', step => {
-  const told = rows[step].map(([input]) => ({ input, told: asData(() => STEPS[step](input)) }));
-  expect(told).toEqual(rows[step].map(([input, one]) => ({ input, told: one })));
-});
+holdRecorded('a reader of amounts', { steps: STEPS, folder: import.meta.dirname });

@@ -4,13 +4,13 @@ import { isPlain } from '../../amounts/chat-words.ts';
 import type { Item, Name } from '../items/item.ts';
 import { type WeighedOil, weighedOils } from '../items/weighed-oils.ts';
 import { isHarmlessBesideOil } from './beside-oils.ts';
+import { SLIPPED } from './taken-back.ts';
 
 /** What strikes out what stands before it, as a clause by itself: "300 g castor, delete that, 300 g coconut". */
 const STRIKES_OUT = new RegExp(
   unbroken`
-    ^(?:(?:oh|ah|ay|no|nah|ugh|argh|hmm+|er|um|uy|wait|espera),? )*(?:no|nope|nah|naw|not (?:that|this)(?: one)?|
-    eso no|es[ae] no|wrong(?: (?:one|line|oil|row|list))?|mistake|my mistake|error|typo|errata|oops|whoops|ups|uy|
-    ugh|argh|sorry|perdon|mal|me equivoque|equivocad[oa]|never ?mind|nvm|
+    ^(?:(?:oh|ah|ay|no|nah|ugh|argh|hmm+|er|um|uy|wait|espera),? )*(?:${SLIPPED}|not (?:that|this)(?: one)?|
+    eso no|es[ae] no|wrong (?:one|line|oil|row|list)|my mistake|ugh|argh|me equivoque|equivocad[oa]|never ?mind|nvm|
     (?:delete|del|strike|scrap|scratch|cancel|ignore|forget|erase|remove|undo|disregard|drop|lose|skip)(?: (?:that|
     this|it|the|last|previous|one|oil|line|bit|amount))*|(?:borr|tach|quit|olvid|elimin|suprim|anul|cancel|ignor|descart|retir)\p{L}*(?: (?:
     eso|esto|es[ae]|el|la|lo|ultim[oa]|anterior|aceite|linea))*)$

@@ -3,10 +3,14 @@ import type { Item } from '../items/item.ts';
 import { isMeasure, isOil } from '../settling/parts.ts';
 import { isHarmlessBesideOil } from './beside-oils.ts';
 
+/** What somebody says who slipped, of what stands before it. */
+export const SLIPPED = unbroken`
+  (?:no|nope|nah|naw|wrong|mistake|typo|oops|whoops|ups|uy|sorry|perdon|mal|error|errata)
+`;
 /** Words that take back what was told before them: "no, …", "sorry, …", "nope". */
 const TAKES_BACK = new RegExp(
   unbroken`
-    ^(?:no|nope|nah|naw|noo+|wrong|mistake|typo|oops|whoops|ups|uy|sorry|perdon|digo|mal|error|errata|wait|
+    ^(?:${SLIPPED}|noo+|digo|wait|
     hold on|hang on|espera|esperen|correction|actually)(?!\p{L})
   `,
   'u',

@@ -12,6 +12,7 @@ export const namedAnew = ({ pairs, unpaired }: State): readonly Name[] =>
     const before = pairs
       .map(({ name }) => name)
       .filter(name => isOil(name) && name.to <= bare.from && !same(name, bare))
-      .reduce<Name | undefined>((last, name) => (last && last.from > name.from ? last : name), undefined);
+      .toSorted((one, other) => one.from - other.from)
+      .at(-1);
     return isWeighedLater && before ? [before] : [];
   });
