@@ -35,6 +35,14 @@ describe('chat', () => {
     ],
     ['gracias mija me salvaste el batch', 'De nada. Pregunta lo siguiente cuando haga falta.'],
     ['holaaa alguien', 'Hola. Pregúntame con tus palabras por el color de tu jabón, o elige.'],
+    [
+      'order two bottles of coconut for me',
+      'That I cannot do: I only answer here. I can say which colour to get, how much of it, and whether it holds.',
+    ],
+    [
+      'pídeme dos kilos de coco a la tienda',
+      'Eso no puedo hacerlo: solo respondo aquí. Puedo decir qué color conseguir, cuánto va y si aguanta.',
+    ],
     ['nite all x', 'Good night, and may it still be soap in the morning.'],
     ['haha you lot', 'Here when you need me: ask about colour in your soap in your own words.'],
   ])('“%s”', async (question, headline) => {

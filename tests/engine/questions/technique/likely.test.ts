@@ -16,6 +16,10 @@ describe('the likeliest matter', () => {
     ['how do i make navy', undefined],
     ['show me my shelf', undefined],
     ['how much red oxide for 500 g oils', undefined],
+    ['can you ring the shop and order me more lye', 'cannot-do'],
+    // Who is taken for an errand is told nothing of soap: one that only may be is read in the usual way.
+    ['could you buy the mould', undefined],
+    ['please order me my bars', undefined],
   ])('%s', async (question, matter) => expect(await first(question)).toBe(matter));
 
   test('is none where somebody is ill, or lye is for something else', async () => {
