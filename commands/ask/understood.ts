@@ -8,7 +8,7 @@ import type { Facts } from '../../src/engine/questions/found/facts.ts';
 import type { Correction } from '../../src/engine/questions/found/words-of.ts';
 import type { Job } from '../../src/engine/questions/jobs/jobs.ts';
 import type { PlainRequest } from '../../src/engine/questions/jobs/plain-requests.ts';
-import type { AskedOfIt } from '../../src/engine/questions/leaning/before.ts';
+import type { AskedOfIt, Laid } from '../../src/engine/questions/leaning/before.ts';
 import type { Lack } from '../../src/engine/questions/leaning/lean-kinds.ts';
 import type { WeighedLye } from '../../src/engine/questions/lye/sums/check.ts';
 import type { LyeTopic } from '../../src/engine/questions/lye/topics/topic.ts';
@@ -34,6 +34,8 @@ type OfCommand = {
   readonly corrections?: readonly Correction[];
   /** What of a colourant was told first. */
   readonly asked?: AskedOfIt;
+  /** How a recipe was scaled by a turn before. */
+  readonly scaled?: Laid['scaled'];
   readonly hue?: string;
   /** One command for each jar. */
   readonly lines?: readonly string[];

@@ -53,6 +53,7 @@ export async function leanedRun(
       given: textsOf(given),
       leans: true,
       ...(laid.asked && { asked: laid.asked }),
+      ...(laid.scaled !== undefined && { scaled: laid.scaled }),
       ...(laid.wish !== undefined && { facts: { target: { text: laid.wish } } }),
     },
     blocks: [

@@ -33,6 +33,7 @@ const understood = z.object({
     command: z.string().optional(),
     lacks: z.string().optional().catch(undefined),
     asked: z.enum(ASKED_OF_IT).optional().catch(undefined),
+    scaled: z.union([z.number().positive(), z.literal('to-size')]).optional(),
     given: z.record(z.string(), z.string()).optional(),
     facts: z.object({ target: z.object({ text: z.string() }).optional().catch(undefined) }).optional(),
   }),
@@ -106,6 +107,7 @@ function ofRead({
   given = {},
   lacks,
   asked,
+  scaled,
   facts,
 }: z.infer<typeof understood>['understood']): Before | undefined {
   if (lye === 'stopped') return { kind: 'recipe', hadOne: true };
@@ -119,5 +121,13 @@ function ofRead({
     return { kind: 'technique', id: technique, ...(named && { named }) };
   if (command === 'challenge list') return { kind: 'contest' };
   if (command === undefined || !LEANT_ON.has(command) || Object.keys(given).length === 0) return undefined;
-  return { kind: 'command', job, command, given, wish: facts?.target?.text, ...(asked && { asked }) };
+  return {
+    kind: 'command',
+    job,
+    command,
+    given,
+    wish: facts?.target?.text,
+    ...(asked && { asked }),
+    ...(scaled !== undefined && { scaled }),
+  };
 }

@@ -18,6 +18,8 @@ export type Ran = {
   readonly wish?: string | undefined;
   /** What was asked of its thing, where its answer says that first. */
   readonly asked?: AskedOfIt | undefined;
+  /** How many times the recipe that was told this one is, or that it was brought to another size: what takes the scaling back is of the first. */
+  readonly scaled?: number | 'to-size' | undefined;
   /** A flaw that was surely found to be lye in the bar. */
   readonly burns?: true;
 };

@@ -35,7 +35,16 @@ export type Lean =
   | { readonly kind: 'asks'; readonly lacks: Lack; readonly slots?: Slots };
 
 /** A command run as it stands. */
-export const run = ({ job, command, given, wish, asked }: Laid): Lean => ({
+export const run = ({ job, command, given, wish, asked, scaled }: Laid): Lean => ({
   kind: 'runs',
-  readings: [{ job, command, given, ...(wish !== undefined && { wish }), ...(asked && { asked }) }],
+  readings: [
+    {
+      job,
+      command,
+      given,
+      ...(wish !== undefined && { wish }),
+      ...(asked && { asked }),
+      ...(scaled !== undefined && { scaled }),
+    },
+  ],
 });

@@ -68,10 +68,11 @@ export function leanOf(said: string, talk: Talk | undefined): Lean | undefined {
 /** Asked after an aside, these are of the flaw that was told of before it. */
 const OF_A_FLAW: ReadonlySet<Aspect> = new Set(['next-time', 'still']);
 
-/** "My black is grey": what became of a bar, and no other colour for the question before. */
+/** "My black is grey": what became of a bar, and no other colour for the question before. A scale is of the recipe. */
 const TELLS_OF_MINE = new RegExp(
   unbroken`
-    ^(?:my|our|mi|mis) (?:\p{L}+ ){1,3}?(?:is|are|was|were|went|has gone|gone|turned|came out|looks?|es|
+    ^(?:my|our|mi|mis) (?!(?:\p{L}+ )?(?:scales?|balanza|bascula|peso)(?!\p{L}))
+    (?:\p{L}+ ){1,3}?(?:is|are|was|were|went|has gone|gone|turned|came out|looks?|es|
     esta|estan|salio|salieron|me salio|quedo|me quedo|se puso|se hizo)(?= \p{L})
   `,
   'u',

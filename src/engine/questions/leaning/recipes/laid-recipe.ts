@@ -6,18 +6,33 @@ import { atSuperfat, onlyOilAt, recipeFor, timesRecipe } from './recipe.ts';
 
 /** What a turn changes in a recipe whose lye was told: all oils at once, or the superfat. Nothing else is laid over it, and a volume is asked for. Pure. */
 export function recipeLaid(laid: Laid, slots: Slots): Laid | undefined {
-  const { amount, times, percent, figure, of, named, hues, depth } = slots;
+  const { amount, times, percent, figure, of, named, hues, depth, isMarked } = slots;
   if (named.length > 0 || hues.length > 0 || depth !== undefined || of === 'batter') return undefined;
   if (percent !== undefined) return atSuperfat(laid, percent);
-  if (times !== undefined) return timesRecipe(laid, times) ?? sizedTimes(laid, times);
+  if (times !== undefined) return scaledBy(laid, { times, isMarked });
   if (amount) {
     if (amount.of === 'batter' || amount.of === 'oil') return undefined;
-    return recipeFor(laid, amount.text) ?? sized(laid, gramsIn(amount.text));
+    const laidFor = recipeFor(laid, amount.text) ?? sized(laid, gramsIn(amount.text));
+    return laidFor && { ...laidFor, scaled: 'to-size' };
   }
-  const [oilAnew, isTold] = [figure === undefined ? undefined : onlyOilAt(laid, figure), slots.isMarked];
-  if (oilAnew && isTold) return oilAnew;
+  const oilAnew = figure === undefined ? undefined : onlyOilAt(laid, figure);
+  if (oilAnew && isMarked) return oilAnew;
   // "15 then" is a superfat only where one was told.
   return figure !== undefined && laid.given.superfat !== undefined ? atSuperfat(laid, figure) : undefined;
+}
+
+/**
+ * So many times the recipe. After "double" "no, half" is half of what was told and not of the double, and "and half?" may be either: it is
+ * asked, as is a multiple of what was brought to another size.
+ */
+function scaledBy(
+  laid: Laid,
+  { times, isMarked }: { readonly times: number; readonly isMarked: boolean },
+): Laid | undefined {
+  const { scaled = 1 } = laid;
+  if (scaled === 'to-size' || (scaled !== 1 && !isMarked)) return undefined;
+  const by = timesRecipe(laid, times / scaled) ?? sizedTimes(laid, times / scaled);
+  return by && { ...by, scaled: times };
 }
 
 const gramsIn = (amount: string): number | undefined => {
@@ -26,7 +41,7 @@ const gramsIn = (amount: string): number | undefined => {
 };
 
 /** Options that stay right whatever the size. */
-const OF_ANY_SIZE: ReadonlySet<string> = new Set(['oils', 'size', 'superfat', 'lye', 'water']);
+const OF_ANY_SIZE: ReadonlySet<string> = new Set(['oils', 'size', 'superfat', 'lye', 'purity', 'water']);
 
 /** A recipe of percentages for so many grams of oils; undefined where it tells weights, or an amount that would have to be scaled too. */
 function sized(laid: Laid, grams: number | undefined): Laid | undefined {

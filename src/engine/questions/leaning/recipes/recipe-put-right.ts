@@ -2,6 +2,7 @@ import { knownOil } from '../../../batch/oils/find-oil.ts';
 import { unbroken } from '../../../over-lines.ts';
 import { unaccented } from '../../../text/unaccented.ts';
 import { LYE_WORDS } from '../../fields/soap-words.ts';
+import { FAT } from '../../lye/amounts/words.ts';
 import type { Ran } from '../before.ts';
 import { type Lean, run } from '../lean-kinds.ts';
 import type { Opened } from '../turn/plain.ts';
@@ -15,7 +16,7 @@ const ASKS_RECIPE: Lean = { kind: 'asks', lacks: 'whole-recipe' };
 const PUTS_RIGHT = new RegExp(
   unbroken`
     ^\W*(?:(?:no|nope|ah|oh|oops|and|y|but|pero) )*(?:hang on|hold on|wait|sorry|actually|correction|
-    scrap that|i meant?|my mistake|typo|should be|got that wrong|no|perd[oó]n|espera|esper[aá]|digo|
+    scrap that|i meant?|my mistake|typo|should be|got that wrong|no|perd[oó]n(?:a|e|ame)?|disculpa|espera|esper[aá]|digo|
     en realidad|correcci[oó]n|me equivoqu[eé]|quise decir|ojo|mejor dicho)(?!\p{L})
   `,
   'iu',
@@ -30,6 +31,13 @@ const FIGURE_FIRST = new RegExp(
   `^(?:its |it is |thats |that is |es |son |eran? |fueron )?${FIGURE} (?:of |de )?(?:the |el |la |aceite de )*${NAME}$`,
   'u',
 );
+
+/** "150, not 250": the weight that was wrong. */
+const NOT_SO_MUCH =
+  /,? ?(?:(?:and |y )?(?:not|no)|instead of|rather than|en (?:vez|lugar) de) (?:the |los )?\d{1,4}(?:[.,]\d+)? ?(?:g|gr|grams?|gramos?)?(?= *(?:$|[,.;!?]))/gu;
+
+/** "No, 20 superfat cos of all the lard": nothing weighs otherwise. */
+const OF_SUPERFAT = new RegExp(`(?<!\\p{L})(?:${FAT})(?!\\p{L})|%`, 'u');
 
 const IN_GRAMS = /\d ?(?:g|gr|grams?|gramos?)(?!\p{L})/u;
 
@@ -54,6 +62,7 @@ export function weightsPutRight(typed: string, before: Ran): Lean | undefined {
   for (let found = PUTS_RIGHT.exec(rest); found; found = PUTS_RIGHT.exec(rest))
     rest = rest.slice(found[0].length);
   const parts = rest
+    .replace(NOT_SO_MUCH, '')
     .replace(/[.!?]+\s*$/u, '')
     .split(/,(?!\d)|;| and | y |&/u)
     .map(part => part.replace(/^[\s,.:-]+|[\s,.:-]+$/gu, ''))
@@ -62,7 +71,7 @@ export function weightsPutRight(typed: string, before: Ran): Lean | undefined {
   const weights = told.flatMap(one => (one ? [one] : []));
   // "No, 700 g olive" may be the whole of another recipe.
   if (weights.length === 0 || (parts.length === 1 && !NAME_FIRST.test(parts[0]!)))
-    return weights.length === 1 && namesOilOf(before, rest) && !LYE_WORDS.test(rest)
+    return namesOilOf(before, rest) && !LYE_WORDS.test(rest) && !OF_SUPERFAT.test(rest)
       ? ASKS_RECIPE
       : undefined;
   // Grams in a recipe by ounces are no ounces.
@@ -88,5 +97,5 @@ export function scaledToFit({ text }: Opened, before: Ran): Lean | undefined {
     return undefined;
   const told = amounts[0]![1]!.trim();
   const laid = recipeFor(before, /\p{L}/u.test(told) ? told : `${told} g`);
-  return laid ? run(laid) : ASKS_RECIPE;
+  return laid ? run({ ...laid, scaled: 'to-size' }) : ASKS_RECIPE;
 }

@@ -5,7 +5,7 @@ import { type Lean, run } from '../lean-kinds.ts';
 import { partSwapTurn, swapTurn } from '../turn/turns.ts';
 import { inUnitOf, partSwapped, swappedOil } from './recipe.ts';
 
-/* What a turn puts in the place of something in a recipe: an oil, a part of one, another lye, the water by its strength. */
+/* What a turn puts in the place of something in a recipe: an oil, a part of one, the water by its strength. */
 
 const ASKS_RECIPE: Lean = { kind: 'asks', lacks: 'whole-recipe' };
 
@@ -22,19 +22,6 @@ export function swapLaid(text: string, before: Ran): Lean | undefined {
   const laid = swappedOil(before, swap.out, swap.into);
   return laid ? run(laid) : ASKS_RECIPE;
 }
-
-const OTHER_LYE = new RegExp(
-  unbroken`
-    ^(?:(?:if|si|its|it is|es|fuera|with|con|i have|ive got|ive|only|i|have|got|use|using|tengo|uso|what|
-    about|for|para|lo|que|the|la|el) )*(?:potassium(?: hydroxide)?|koh|potasa(?: caustica)?|potasio|
-    hidroxido de potasio)(?: (?:ive|i have|i|got|have|lye|la|que|lo|tengo|hay|en|casa|here))*$
-  `,
-  'u',
-);
-
-/** "If it's potassium I've got": the same recipe by the other lye. Pure. */
-export const otherLyeLaid = (text: string, before: Ran): Lean | undefined =>
-  OTHER_LYE.test(text) ? run({ ...before, given: { ...before.given, lye: 'KOH' } }) : undefined;
 
 const WATER_AT =
   /^(?:(?:with|con|make|and|haz) )*(?:the |el )?(?:water|agua) (?:(?:at|to|is|of|al|en|a|del|es) )*(\d{2})(?: ?%| ?percent| por ciento)$/u;
@@ -54,10 +41,10 @@ export function waterLaid(text: string, before: Ran): Lean | undefined {
 
 const TAKES_AWAY = new RegExp(
   unbroken`
-    ^(?:(?:what|if|can|could|may|should|i|we|ill|im|lets|puedo|podria|y|si|le|les|que|pasa|voy|
-    a) )*(?:take (?:out|the|my|away)|took (?:out|the|my)|taking out|leav\p{L}+ out|(?:leave|left|drop|
-    dropp\p{L}+|ditch\p{L}*|remov\p{L}+|skip\p{L}*|swap\p{L}*|replac\p{L}+|switch\p{L}*|chang\p{L}+|
-    sac[aoe]\p{L}*|saqu\p{L}+|quit[aoe]\p{L}*|cambi\p{L}+|reempla\p{L}+|sustitu\p{L}+)) |(?:^| )(?:without|
+    ^(?:(?:what|if|can|could|may|should|i|we|ill|im|lets|just|actually|better|puedo|podria|y|si|le|les|
+    que|pasa|voy|a|mejor|al final) )*(?:take (?:out|the|my|away)|took (?:out|the|my)|taking out|leav\p{L}+ out|(?:leave|left|drop|
+    dropp\p{L}+|forget|omit\p{L}*|ditch\p{L}*|remov\p{L}+|skip\p{L}*|swap\p{L}*|replac\p{L}+|switch\p{L}*|chang\p{L}+|
+    sac[aoe]\p{L}*|saqu\p{L}+|quit[aoe]\p{L}*|olvid\p{L}+|elimin\p{L}+|cambi\p{L}+|reempla\p{L}+|sustitu\p{L}+)) |(?:^| )(?:without|
     instead of|rather than|sin|en vez de|en vez del|en lugar de|en lugar del) (?:the |any |el |la |
     aceite de )*OIL
   `,

@@ -8,7 +8,8 @@ import { slotsOf } from '../turn/slots.ts';
 import { oilTurn } from '../turn/turns.ts';
 import { addedOil, inUnitOf, oilsAlone } from './recipe.ts';
 import { scaledToFit, weightsPutRight } from './recipe-put-right.ts';
-import { otherLyeLaid, swapLaid, takesOilAway, tellsOilOff, waterLaid } from './recipe-swaps.ts';
+import { swapLaid, takesOilAway, tellsOilOff, waterLaid } from './recipe-swaps.ts';
+import { otherLyeLaid, purityLaid, tellsPurity, weightAfterAll } from './told-anew.ts';
 
 /* Turns that go on from a recipe, or from the question which recipe it is. Near lye what is unclear is asked for, whole. */
 
@@ -53,13 +54,15 @@ export function recipeTurn(typed: string, turn: Opened, before: Before | undefin
       swapLaid(turn.text, before) ??
       oilLaid(turn, before) ??
       otherLyeLaid(turn.text, before) ??
+      purityLaid(turn.text, before) ??
+      weightAfterAll(typed, before) ??
       waterLaid(turn.text, before) ??
       // What takes an oil out, or tells that it came out otherwise, and is not understood changes the lye.
       (takesOilAway(turn.text) || tellsOilOff(turn.text) ? ASKS_RECIPE : undefined)
     );
-  return before?.kind === 'recipe'
-    ? withoutRecipe(typed, turn, before.hadOne !== true)
-    : addedToNothing(turn);
+  if (before?.kind === 'recipe') return withoutRecipe(typed, turn, before.hadOne !== true);
+  // Of a recipe that nobody holds any more, after a matter of lye.
+  return before?.kind === 'matter' && tellsPurity(turn.text) ? ASKS_RECIPE : addedToNothing(turn);
 }
 
 /** After the question for the recipe: the recipe, or what still cannot be reckoned without it. */
@@ -69,6 +72,7 @@ function withoutRecipe(typed: string, turn: Opened, mayBeOne: boolean): Lean | u
     return { kind: 'runs', readings: [{ job: 'lye', command: 'plan', given: { oils } }] };
   const [added, one] = [addedToNothing(turn), oilTurn(turn.text)];
   if (added) return added;
+  if (takesOilAway(turn.text) || tellsOilOff(turn.text) || tellsPurity(turn.text)) return ASKS_RECIPE;
   if (one && knownOil(one.name) !== undefined) return ASKS_RECIPE;
   const aspect = aspectIn(turn.text);
   if (aspect === 'water' || aspect === 'how-much') return ASKS_RECIPE;

@@ -38,7 +38,7 @@ export const gramsOf = (oils: string): number | undefined =>
 const NEAR_G = 1;
 
 /** Options that stay right whatever the size: any other may be an amount that would have to be scaled too. */
-const OF_ANY_SIZE: ReadonlySet<string> = new Set(['oils', 'superfat', 'lye', 'water']);
+const OF_ANY_SIZE: ReadonlySet<string> = new Set(['oils', 'superfat', 'lye', 'purity', 'water']);
 const isOfAnySize = ({ given }: Laid): boolean =>
   Object.keys(given).every(name => OF_ANY_SIZE.has(name)) &&
   (given.water === undefined || given.water.includes('%'));

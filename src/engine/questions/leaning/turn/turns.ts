@@ -158,9 +158,11 @@ export function swapTurn(text: string): { readonly out: string; readonly into: s
 
 const ONE_OIL = new RegExp(
   unbroken`
-    ^(?:(?:im |ill |le |les |si le |if i |i |voy a |put )?(add|adding|added|plus|anad\p{L}*|agreg\p{L}*|
-    sum[ao]\p{L}*|ech[oe]\p{L}*|pongo|mas) )?(\d+(?:[.,]\d+)?(?: ?(?:g|kg|oz|lbs?|grams?|gramos?|
-    onzas?))?) (?:more |mas )?(?:of |de )?(?:aceite de )?(\p{L}+(?: \p{L}+){0,3})$
+    ^(?:(?:im |ill |ive |he |i have |just |ya |also |tambien |le |les |si le |if i |i |voy a |
+    put )*(add|adding|added|plus|anad\p{L}*|agreg\p{L}*|sum[ao]\p{L}*|ech[oe]\p{L}*|pongo|puse|
+    mas) )?(\d+(?:[.,]\d+)?(?: ?(?:g|kg|oz|lbs?|grams?|gramos?|onzas?))?) (?:more |mas )?(?:of |
+    de )?(?:aceite de )?(\p{L}+(?: \p{L}+){0,3}?)(?: (?:since|after|afterwards|later|already|in|despues|
+    luego|ya|desde entonces))*$
   `,
   'u',
 );

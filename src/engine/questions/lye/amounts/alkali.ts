@@ -1,11 +1,19 @@
 import { unbroken } from '../../../over-lines.ts';
-import { decimal, FAT, LYE, MASS, PERCENT, POTASSIUM, type Remaining, SODIUM, told } from './words.ts';
+import {
+  DRY_PURITY,
+  decimal,
+  FAT,
+  LYE,
+  MASS,
+  PERCENT,
+  POTASSIUM,
+  type Remaining,
+  SODIUM,
+  told,
+} from './words.ts';
 
-/** "sosa al 98%", "KOH at 85": dry alkali of that purity; lye water is never so strong. */
-const PURE = new RegExp(
-  `(${LYE}) (?:at|al|del|of) ((?:8|9)\\d(?:[.,]\\d+)?|100)(?: ?(?:%|percent|por ciento))?(?: pure| purity| pura| de pureza)?(?![\\d.,]| ?(?:g|gr|kg|oz|lb))`,
-  'u',
-);
+/** "sosa al 98%", "KOH at 85". */
+const PURE = new RegExp(`(${LYE}) ${DRY_PURITY}(?: pure| purity| pura| de pureza)?`, 'u');
 
 export type Alkali = {
   readonly given: { lye?: string; purity?: number };

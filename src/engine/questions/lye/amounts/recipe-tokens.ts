@@ -3,7 +3,7 @@ import { knownOil } from '../../../batch/oils/find-oil.ts';
 import { unbroken } from '../../../over-lines.ts';
 import { isAnyOil } from '../../../text/amounts/stop-words.ts';
 import { isIdleWord } from './oils.ts';
-import { COUNT, FAT, LYE, PERCENT, UNIT } from './words.ts';
+import { COUNT, DRY_PURITY, FAT, LYE, PERCENT, UNIT } from './words.ts';
 
 const MEASURE = unbroken`
   (?:${UNIT}|(?:%|percent|por ciento)|(?:ml|cl|l|lit(?:er|re)s?|litros?|cups?|tazas?|tbsps?|tsps?|
@@ -16,6 +16,7 @@ export const OPAQUE = [
   String.raw`\d+(?:[.,]\d+)? ?: ?\d+(?:[.,]\d+)?`,
   // What all oils weigh together.
   String.raw`${COUNT} ?${UNIT}(?: total| of| de| in)* (?:total )?(?:oils|fats|aceites|grasas)(?![ :]+\d)`,
+  `${LYE} ${DRY_PURITY}`,
   `${PERCENT} ?(?:de |of )?(?:${LYE}|concentration|concentracion|conc|strength|solution|solucion|purity|pureza|pure)`,
   `(?:${LYE}|concentration|concentracion|conc|strength|solution|solucion|purity|pureza) ?(?:of |at |de |del |al |is |: ?)*${PERCENT}`,
   unbroken`

@@ -19,6 +19,11 @@ export const UNIT = String.raw`(?:kg|kilos?|kilograms?|kilogramos?|g|gr|grams?|g
 export const COUNT = String.raw`(?:\d+\/\d+|\d+(?:[.,]\d+)?(?: \d+\/\d+)?)`;
 export const MASS = `${COUNT} ?${UNIT}`;
 export const PERCENT = String.raw`(\d+(?:[.,]\d+)?) ?(?:%|percent|per cent|por ciento)`;
+/** "del 98", "at 90%": how pure dry lye is sold, which is no weight; lye water is never so strong. */
+export const DRY_PURITY = unbroken`
+  (?:at|al|del|of) ((?:8|9)\d(?:[.,]\d+)?|100)(?: ?(?:%|percent|por ciento))?(?!\d|[.,]\d)(?! ?(?:kgs?|
+  gr?s?|oz|lbs?|grams?|gramos?|ounces?|onzas?|kilos?)(?!\p{L}))
+`;
 export const FAT =
   '(?:superfat(?:ting|ted)?|(?:lye )?discount|descuento(?: de sosa)?|sf|(?:sobre|super) ?engrasado|sobre ?engrase|sobregras[ao])';
 

@@ -1,5 +1,5 @@
 import { unbroken } from '../../../../over-lines.ts';
-import { FAT, LYE, PERCENT } from '../../amounts/words.ts';
+import { DRY_PURITY, FAT, LYE, PERCENT } from '../../amounts/words.ts';
 import { isReason, PUT_RIGHT, PUT_RIGHT_WHY, YES_SO } from './superfat-put-right.ts';
 
 /** Superfat by its short hands too: "sf5", "se 5 %", "4% de se" (trade usage). */
@@ -102,6 +102,7 @@ const KEPT: readonly RegExp[] = [
   `,
   String.raw`\d+(?:[.,]\d+)? ?: ?\d+(?:[.,]\d+)? (?:water|agua|ratio)(?: (?:to|a) ${LYE})?(?: ratio)?`,
   `${LYE} (?:at |al |del |of |is |says |es |dice |de )?(?:(?:8|9)\\d(?:[.,]\\d+)?|100) ?%`,
+  `${LYE} ${DRY_PURITY}`,
   `(?:${LYE} )?(?:al|at|del) (?:8|9)\\d(?:[.,]\\d+)? ?%`,
   `(?:water|agua)(?: (?:at|of|al|del|is))* ${PERCENT}(?: (?:of|de) (?:the |los )?(?:oils?|aceites?))?`,
 ].map(pattern => new RegExp(`(?<![\\p{L}\\d])(?:${pattern})(?![\\p{L}\\d])`, 'u'));

@@ -1,0 +1,104 @@
+import { unbroken } from '../../../over-lines.ts';
+import { unaccented } from '../../../text/unaccented.ts';
+import type { Ran } from '../before.ts';
+import { type Lean, run } from '../lean-kinds.ts';
+import { atSuperfat, namesOilOf, reweighed } from './recipe.ts';
+
+/* What comes out otherwise after a recipe was told: an oil that weighs something else, the other lye, how pure it is. */
+
+const ASKS_RECIPE: Lean = { kind: 'asks', lacks: 'whole-recipe' };
+
+/** What was weighed, or is so after all. */
+const AFTER_ALL = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:scales?|weigh(?:s|ed|ing)?|really|actually|in fact|turns out|turned out|only|wrong about|
+    balanza|bascula|peso|pesa|pese|pesaba|de verdad|en verdad|en realidad|resulta|resulto|solo|
+    equivoc\p{L}+|mal)(?!\p{L})
+  `,
+  'u',
+);
+/** "The olive is really 430", "coconut, it's 200", "la oliva son 520 en verdad": the name, words that tell nothing, the weight. */
+const NAME_THEN_WEIGHT = new RegExp(
+  unbroken`
+    (\p{L}+)(?: oil)?,?(?: (?:is|was|its|it|are|were|at|weighs|weighed|came|to|really|actually|only|in fact|
+    es|era|eran|son|fue|fueron|pesa|pesaba|pesan|en realidad|en verdad|de verdad|solo))* (\d{1,4}(?:[.,]
+    \d+)?)(?! ?(?:%|percent|por ciento|kg|kilos?|oz|lbs?|ounces?|onzas?|pounds?|libras?|cucharad|tbsp|tsp|
+    cups?|tazas?|ml))
+  `,
+  'u',
+);
+
+/**
+ * "My scale says the tallow is really 540": another weight of an oil in the recipe, whichever word tells that it is one. Where which weight
+ * is of which oil is not plain the whole recipe is asked for, since the lye that was told stands on it. Undefined where no oil of it is named,
+ * or nothing is told that could be its weight. Pure.
+ */
+export function weightAfterAll(typed: string, before: Ran): Lean | undefined {
+  const plain = unaccented(typed).replace(/['’]/gu, '');
+  const figures = plain.match(/\d+(?:[.,]\d+)?/gu) ?? [];
+  if (figures.length === 0 || !AFTER_ALL.test(plain) || !namesOilOf(before, plain)) return undefined;
+  const [, name, figure] = NAME_THEN_WEIGHT.exec(plain) ?? [];
+  const isPlain = figures.length === 1 && name !== undefined && figure !== undefined;
+  const isOfGrams = / g [^,]*$/u.test(before.given.oils ?? '');
+  const laid =
+    isPlain && isOfGrams ? reweighed(before, new Map([[name, Number(figure.replace(',', '.'))]])) : undefined;
+  return laid ? run(laid) : ASKS_RECIPE;
+}
+
+const LEADS = unbroken`
+  (?:(?:if|si|its|it is|is|es|era|was|fuera|with|con|i|we|have|ive|got|only|use|using|used|tengo|uso|usar|
+  use|what|about|for|para|lo|mismo|misma|la|el|the|same|again|but|pero|should|have|had|said|say|meant|mean|
+  queria|quise|quiero|decir|dicho|tenia|que|haber|debi|digo|sorry|perdon|make|it|hazlo|hacerlo|now|
+  ahora|soda|y|uy|no|mi|my) )*
+`;
+const POTASH = '(?:potassium(?: hydroxide)?|koh|potasa(?: caustica)?|potasio|hidroxido de potasio)';
+const SODA =
+  '(?:sodium(?: hydroxide)?|naoh|sosa(?: caustica)?|soda caustica|caustic soda|hidroxido de sodio)';
+const TAILS =
+  '(?: (?:ive|i have|i|got|have|lye|la|que|lo|tengo|hay|en|casa|here|hard|soap|bar|bars|jabon|duro|solido|instead|en vez))*';
+const OTHER_LYE = new RegExp(
+  `^${LEADS}(?:(${POTASH})|${SODA})${TAILS}(?: (?:at|al|a|with|con)? ?(\\d{1,2}) ?%?(?: ?(?:superfat|sf|de sobreengrasado|sobreengrasado))?)?$`,
+  'u',
+);
+/** Percent from which dry lye is sold: more is no superfat. */
+const LIKE_A_PURITY = 30;
+
+/** "If it's potassium I've got", "should have said caustic soda", "the same with NaOH at 5": the same recipe by the other lye. Pure. */
+export function otherLyeLaid(text: string, before: Ran): Lean | undefined {
+  const [whole, potash, told] = OTHER_LYE.exec(text) ?? [];
+  if (whole === undefined) return undefined;
+  const percent = told === undefined ? undefined : Number(told);
+  if (percent !== undefined && percent > LIKE_A_PURITY) return ASKS_RECIPE;
+  const { lye: _lye, purity: _purity, ...others } = before.given;
+  const given = potash === undefined ? others : { ...others, lye: 'KOH' };
+  const laid = percent === undefined ? { ...before, given } : atSuperfat({ ...before, given }, percent);
+  return laid ? run(laid) : ASKS_RECIPE;
+}
+
+const PURITY_TURN = new RegExp(
+  unbroken`
+    ^(?:(?:the|my|mi|la|el|es|is|its|it|era|was|y|lye|que) )*(?:(?:${POTASH}|${SODA}|lye|lejia) (?:is|es|
+    era|was|only|solo|que|tengo)* ?)?(?:(?:at|del|al|de|of|only|solo) )*((?:8|9)\d(?:[.,]\d+)?|100)(?: ?(?:%|
+    percent|por ciento))?(?: (?:pure|purity|pura|pureza|de pureza))?(?: (?:the|my|la|mi) (?:${POTASH}|${SODA}|
+    lye|lejia))?$
+  `,
+  'u',
+);
+const OF_LYE = new RegExp(`(?<!\\p{L})(?:${POTASH}|${SODA}|lye|lejia|pur[eo]|pur[ai]\\p{L}*)(?!\\p{L})`, 'u');
+const purityIn = (text: string): string | undefined =>
+  OF_LYE.test(text) ? PURITY_TURN.exec(text)?.[1] : undefined;
+
+/** "Es del 85 la potasa", "my KOH is 85%": how pure the lye of the recipe is. Pure. */
+export function purityLaid(text: string, before: Ran): Lean | undefined {
+  const told = purityIn(text);
+  if (told === undefined) return undefined;
+  const isPotash = before.given.lye?.includes('KOH') === true;
+  const saysPotash = new RegExp(POTASH, 'u').test(text);
+  const saysSoda = new RegExp(SODA, 'u').test(text);
+  // Of the other lye than the recipe's: which is meant is asked.
+  if ((saysPotash && !isPotash) || (saysSoda && isPotash)) return ASKS_RECIPE;
+  const given = isPotash ? { ...before.given, lye: `KOH ${told}%` } : { ...before.given, purity: told };
+  return run({ ...before, given });
+}
+/** Whether a turn tells how pure lye is. Pure. */
+export const tellsPurity = (text: string): boolean => purityIn(text) !== undefined;

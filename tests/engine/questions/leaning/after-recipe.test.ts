@@ -1,0 +1,116 @@
+import { expect, test } from 'vitest';
+import type { Ran, Talk } from '../../../../src/engine/questions/leaning/before.ts';
+import { leanOf } from '../../../../src/engine/questions/leaning/lean.ts';
+
+/* What is told after the lye of a recipe: the figure that was given stands on what the pot holds. */
+
+const recipe = (oils: string, more: Partial<Ran> = {}): Ran => ({
+  kind: 'command',
+  job: 'lye',
+  command: 'plan',
+  given: { oils, superfat: '5' },
+  ...more,
+});
+const talk = (last: Talk['last']): Talk => ({ last, ran: last.kind === 'command' ? last : undefined });
+const given = (turn: string, before: Talk['last']) => {
+  const lean = leanOf(turn, talk(before));
+  return lean?.kind === 'runs' ? lean.readings[0]?.given : lean?.kind === 'asks' ? lean.lacks : lean;
+};
+
+// Arithmetic: 800 g told, 1,600 g or 2,400 g after "double" and "triple"; what takes that back is of the 800 g.
+test.each([
+  [2, 'no sorry I meant half', '400 g lard'],
+  [2, 'no perdón, quería decir la mitad', '400 g lard'],
+  [3, 'ay no, la mitad', '400 g lard'],
+  [0.5, 'no, double', '1600 g lard'],
+  [0.5, 'no, el triple', '2400 g lard'],
+])('%f times, then “%s”', (scaled, turn, oils) => {
+  const now = `${800 * scaled} g lard`;
+  expect(given(turn, recipe(now, { scaled }))).toEqual({ oils, superfat: '5' });
+});
+test.each(['and half?', 'y la mitad', 'triple it'])(
+  'of a recipe that was doubled nobody knows what “%s” is of',
+  turn => {
+    expect(given(turn, recipe('1600 g lard', { scaled: 2 }))).toBe('whole-recipe');
+    expect(given('no, half', recipe('900 g lard', { scaled: 'to-size' }))).toBe('whole-recipe');
+  },
+);
+test.each([
+  ['double', '1600 g lard', 2],
+  ['la mitad', '400 g lard', 0.5],
+])('“%s” is remembered as a multiple of what was told', (turn, oils, scaled) => {
+  const lean = leanOf(turn, talk(recipe('800 g lard')));
+  expect(lean?.kind === 'runs' && lean.readings[0]).toMatchObject({ given: { oils }, scaled });
+});
+test('a recipe for another size is no multiple', () => {
+  const lean = leanOf('and for 900 g', talk(recipe('800 g lard')));
+  expect(lean?.kind === 'runs' && lean.readings[0]).toMatchObject({ scaled: 'to-size' });
+});
+
+const TWO = '600 g tallow, 200 g coconut';
+test.each([
+  ['my scale just said the tallow is really 540', '540 g tallow, 200 g coconut'],
+  ['oh my scale says the tallow is really 430', '430 g tallow, 200 g coconut'],
+  ['my scale was wrong about the coconut, it’s 180', '600 g tallow, 180 g coconut'],
+  ['mi báscula dice que el coco son 150 en verdad', '600 g tallow, 150 g coconut'],
+  ['new scale says the tallow is actually 190, do i change the lye?', '190 g tallow, 200 g coconut'],
+  ['sorry the coconut was 150 not 200', '600 g tallow, 150 g coconut'],
+])('“%s” is another weight of that oil', (turn, oils) => {
+  expect(given(turn, recipe(TWO))).toMatchObject({ oils });
+});
+test.each([
+  'my scale shows the tallow 20 over and the coconut 10 under',
+  'weighed again, tallow 540 coconut 210 or so',
+  'perdona, el coco eran 20 cucharadas no 200 gramos',
+  'sorry the coconut was 20 spoons not 200 g',
+  'and if i leave the coconut out altogether?',
+  'vale olvida el coco del todo',
+  'oh and I added 100g castor since',
+  'actually forget the coconut',
+])('“%s” asks for the recipe, and never lets the figure stand', turn => {
+  const found = given(turn, recipe(TWO));
+  if (typeof found === 'object') expect((found as { oils: string }).oils).toContain('castor');
+  else expect(found).toBe('whole-recipe');
+});
+test.each([
+  'and if i leave the castor out altogether?',
+  'vale olvida el coco del todo',
+  'it is 85% pure, the koh',
+])('“%s” after a recipe that no longer stands asks for it whole', turn => {
+  expect(given(turn, { kind: 'recipe', hadOne: true })).toBe('whole-recipe');
+});
+test('an oil that came in since is never a pot of its own', () => {
+  expect(given('oh and I added 100g shea since', { kind: 'matter', id: 'water-amount' })).toBe(
+    'whole-recipe',
+  );
+});
+
+test.each([
+  ['uy y tenía que haber dicho sosa, jabon duro', { oils: TWO, superfat: '5' }],
+  ['should have said caustic soda', { oils: TWO, superfat: '5' }],
+  ['lo mismo con sosa al 8', { oils: TWO, superfat: '8' }],
+  ['the same with naoh at 8', { oils: TWO, superfat: '8' }],
+])('“%s” is the other lye, whose purity is no longer the potash’s', (turn, laid) => {
+  const before = recipe(TWO, { given: { oils: TWO, superfat: '5', lye: 'KOH 90%' } });
+  expect(given(turn, before)).toEqual(laid);
+});
+test.each([
+  ['es del 85 la potasa', { lye: 'KOH 85%' }],
+  ['my KOH is 85%', { lye: 'KOH 85%' }],
+])('“%s” is how pure it is', (turn, laid) => {
+  const before = recipe(TWO, { given: { oils: TWO, superfat: '5', lye: 'KOH' } });
+  expect(given(turn, before)).toEqual({ oils: TWO, superfat: '5', ...laid });
+  expect(given(turn, recipe(TWO))).toBe('whole-recipe');
+  expect(given(turn, { kind: 'matter', id: 'potash' as never })).toBe('whole-recipe');
+});
+test.each(['85', 'and for 100', 'is 30% castor too much', 'what colour does olive give'])(
+  '“%s” is neither a purity nor a weight',
+  turn => {
+    const found = given(turn, recipe(TWO)) as { purity?: string; oils?: string } | undefined;
+    expect(found?.purity).toBeUndefined();
+  },
+);
+
+test('a superfat with its reason is no weight of the oil that is named', () => {
+  expect(given('no 20 superfat cos of all the tallow', recipe(TWO))).toEqual({ oils: TWO, superfat: '20' });
+});
