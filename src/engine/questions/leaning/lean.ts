@@ -12,10 +12,12 @@ import { ofItsThing } from './of-its-thing.ts';
 import { OF_LIQUID, overTechnique } from './over-technique.ts';
 import { gramsOf } from './recipes/recipe.ts';
 import { isSoMuchOver, recipeTurn } from './recipes/recipe-turns.ts';
+import { weightsAnew } from './recipes/weights-anew.ts';
 import { colourantOf, holderNamed } from './subject/subject.ts';
 import { cameOut } from './turn/came-out.ts';
 import { halfPlain } from './turn/half-plain.ts';
 import { openedTurn } from './turn/plain.ts';
+import { asksWhatWasSaid } from './turn/said-before.ts';
 import { type Slots, slotsOf } from './turn/slots.ts';
 import { fineTurn, languageTurn } from './turn/turns.ts';
 
@@ -29,6 +31,8 @@ export function leanOf(said: string, talk: Talk | undefined): Lean | undefined {
   const before = talk?.last;
   if (typed.trim().startsWith('/')) return undefined;
   const turn = openedTurn(typed);
+  // What is too long to lean on anything else may weigh the pot anew all the same.
+  if (!turn && before?.kind === 'command' && isOfLye(before)) return weightsAnew(typed, before);
   if (!turn || TELLS_OF_MINE.test(turn.text)) return undefined;
   if (fineTurn(turn)) return { kind: 'fine' };
   if (languageTurn(typed) !== undefined)
@@ -60,7 +64,7 @@ export function leanOf(said: string, talk: Talk | undefined): Lean | undefined {
   if (before && !isOfNothing) return undefined;
   return byAspect
     ? askedOfNothing(byAspect, turn.text)
-    : SAID_BEFORE.test(turn.text) || REMEMBERS.test(turn.text)
+    : asksWhatWasSaid(turn.text)
       ? { kind: 'asks', lacks: 'of-what' }
       : slots && (hueAlone(turn.text, slots) ?? lackOf(slots));
 }
@@ -85,26 +89,6 @@ const TIME_TOLD = new RegExp(
     solo|apenas|como) )*(?:\d{1,3}|an?|one|two|three|four|five|six|couple of|few|un|una|dos|tres|cuatro|
     cinco|seis) (?:hours?|hrs?|days?|weeks?|months?|horas?|dias?|semanas?|mes(?:es)?)(?: (?:ago|now|old|
     since|already|in|so far|ya|asi|de hecho|de curado|y sigue igual|and no change))*$
-  `,
-  'u',
-);
-/** "The purple that you spoke of": nobody remembers it. */
-const SAID_BEFORE = new RegExp(
-  unbroken`
-    ^(?:the|that|el|la|los|las)(?: \p{L}+){1,2}(?: es[ae])?(?: one)?(?: (?:that|which|que|q))? (?:(?:you|
-    u) (?:said|told|mentioned)|(?:me )?dijiste|mencionaste)(?!\p{L})
-  `,
-  'u',
-);
-
-/** "What did I ask you last Tuesday": nobody remembers that either. */
-const REMEMBERS = new RegExp(
-  unbroken`
-    ^(?:(?:do you remember|remember|te acuerdas|te acordas|recuerdas) )?(?:what|que|cual|
-    lo que)(?: \p{L}+){0,3} (?:(?:did|do) (?:i|you|u|we) (?:ask|say|tell|told)|te (?:pregunte|dije|pedi)|
-    me dijiste|(?:i|you) (?:asked|said|told))(?!\p{L})|(?<!\p{L})(?:you|u) (?:said|told me|gave me|
-    mentioned) (?:last|the other|yesterday|before|on)(?!\p{L})|(?<!\p{L})(?:me )?(?:dijiste|
-    diste) (?:la (?:semana|vez)|el otro|ayer|antes)(?!\p{L})
   `,
   'u',
 );

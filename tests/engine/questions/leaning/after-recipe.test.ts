@@ -52,6 +52,7 @@ test.each([
   ['my scale just said the tallow is really 540', '540 g tallow, 200 g coconut'],
   ['oh my scale says the tallow is really 430', '430 g tallow, 200 g coconut'],
   ['my scale was wrong about the coconut, it’s 180', '600 g tallow, 180 g coconut'],
+  ['weighed again, tallow 540 coconut 210', '540 g tallow, 210 g coconut'],
   ['mi báscula dice que el coco son 150 en verdad', '600 g tallow, 150 g coconut'],
   ['new scale says the tallow is actually 190, do i change the lye?', '190 g tallow, 200 g coconut'],
   ['sorry the coconut was 150 not 200', '600 g tallow, 150 g coconut'],
@@ -60,7 +61,6 @@ test.each([
 });
 test.each([
   'my scale shows the tallow 20 over and the coconut 10 under',
-  'weighed again, tallow 540 coconut 210 or so',
   'perdona, el coco eran 20 cucharadas no 200 gramos',
   'sorry the coconut was 20 spoons not 200 g',
   'and if i leave the coconut out altogether?',
@@ -113,4 +113,54 @@ test.each(['85', 'and for 100', 'is 30% castor too much', 'what colour does oliv
 
 test('a superfat with its reason is no weight of the oil that is named', () => {
   expect(given('no 20 superfat cos of all the tallow', recipe(TWO))).toEqual({ oils: TWO, superfat: '20' });
+});
+
+const THREE = '600 g olive, 250 g coconut, 150 g palm';
+const LIKE = { given: { oils: THREE, superfat: '20' } };
+test.each([
+  [
+    'oh hang on i misread my own handwriting, the coconut is 150 and the palm is the 250',
+    '600 g olive, 150 g coconut, 250 g palm',
+  ],
+  ['uy que he bailado los numeros, el coco son 100 y la palma 250', '600 g olive, 100 g coconut, 250 g palm'],
+  ['what would it have been with 300 coconut? just being nosy', '600 g olive, 300 g coconut, 150 g palm'],
+])('“%s” keeps the other oils and the superfat that was told', (turn, oils) => {
+  expect(given(turn, recipe(THREE, LIKE))).toEqual({ oils, superfat: '20' });
+});
+test.each([
+  'ah crud my scale had slipped to grams when I poured the coconut. so theres 2 grams of coconut in there not ounces',
+  'put 50 g castor in too',
+  '40 g shea at trace, I forgot to say',
+  'y la palma fuera',
+  'el coco al final no lo echo',
+  'la cera al final no la echo',
+  'so does the lye change?',
+  '¿y cambia la sosa?',
+])('“%s” asks for the recipe, and is neither a colour nor a flaw', turn => {
+  const found = given(turn, recipe(THREE, LIKE));
+  if (typeof found === 'object') expect((found as { oils: string }).oils).toMatch(/50 g castor/u);
+  else expect(found).toBe('whole-recipe');
+});
+test.each([
+  'managed to save 90 g of it so I will go with that',
+  'Lo he repuesto con almendras dulces pero solo 50',
+])('“%s” behind the question for the recipe is still no recipe', turn => {
+  expect(given(turn, { kind: 'recipe', hadOne: true })).toBe('whole-recipe');
+});
+test('the total and the superfat are changed in few words', () => {
+  expect(given('al final el total en 500 g', recipe(THREE, LIKE))).toEqual({
+    oils: '300 g olive, 125 g coconut, 75 g palm',
+    superfat: '20',
+  });
+  expect(given('anyway whats mine at 8 then', recipe(THREE, LIKE))).toEqual({ oils: THREE, superfat: '8' });
+});
+test.each([
+  'how much lye for 300 g olive and 100 g coconut at 5%',
+  'how much mica for 500 g olive soap',
+  'olive 700 shea 300',
+  'how long does olive soap cure',
+  'melt coconut at 40 degrees?',
+])('“%s” is of that pot no more', turn => {
+  expect(leanOf(turn, talk(recipe(THREE, LIKE)))?.kind ?? 'alone').not.toBe('runs');
+  expect(given(turn, recipe(THREE, LIKE))).not.toBe('whole-recipe');
 });

@@ -46,16 +46,22 @@ const TAKES_AWAY = new RegExp(
     dropp\p{L}+|forget|omit\p{L}*|ditch\p{L}*|remov\p{L}+|skip\p{L}*|swap\p{L}*|replac\p{L}+|switch\p{L}*|chang\p{L}+|
     sac[aoe]\p{L}*|saqu\p{L}+|quit[aoe]\p{L}*|olvid\p{L}+|elimin\p{L}+|cambi\p{L}+|reempla\p{L}+|sustitu\p{L}+)) |(?:^| )(?:without|
     instead of|rather than|sin|en vez de|en vez del|en lugar de|en lugar del) (?:the |any |el |la |
-    aceite de )*OIL
+    aceite de )*OIL|^(?:(?:and|but|y|pero|the|el|la|los|al final|mejor|in the end) )*OIL (?:(?:al final|
+    mejor|in the end) )?(?:fuera|out|off|gone|no (?:l[aeo]s? )?(?:ech|pon|pus|llev|us|va|hay)\p{L}*|al final no|
+    wont go in|stays out|is out|se queda fuera)
   `,
   'u',
 );
+/** Said for short of one in the recipe. */
+const A_FAT = /^(?:wax|cera|butter|manteca|fat|grasa|sebo)$/u;
 const oilNamed = (text: string): string | undefined => {
   const words = text.split(' ');
-  const at = words.findIndex((word, one) =>
-    [word, `${word} ${words[one + 1] ?? ''}`].some(name => knownOil(name) !== undefined),
+  const alone = words.find(word => knownOil(word) !== undefined);
+  // Of a name of two words the first, "rice bran".
+  const byKind = words.find(word => A_FAT.test(word));
+  return (
+    alone ?? byKind ?? words.find((word, at) => knownOil(`${word} ${words[at + 1] ?? ''}`) !== undefined)
   );
-  return words[at];
 };
 
 /** Whether a turn names an oil and takes it, or another, out of a recipe, without telling any weight. Pure. */

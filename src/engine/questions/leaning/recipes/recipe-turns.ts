@@ -2,14 +2,15 @@ import { knownOil } from '../../../batch/oils/find-oil.ts';
 import { unbroken } from '../../../over-lines.ts';
 import { aspectIn } from '../asked-of-it.ts';
 import { type Before, isOfLye, type Ran } from '../before.ts';
-import type { Lean } from '../lean-kinds.ts';
+import { type Lean, run } from '../lean-kinds.ts';
 import type { Opened } from '../turn/plain.ts';
 import { slotsOf } from '../turn/slots.ts';
 import { oilTurn } from '../turn/turns.ts';
-import { addedOil, inUnitOf, oilsAlone } from './recipe.ts';
+import { addedOil, atSuperfat, inUnitOf, oilsAlone, recipeFor } from './recipe.ts';
 import { scaledToFit, weightsPutRight } from './recipe-put-right.ts';
 import { swapLaid, takesOilAway, tellsOilOff, waterLaid } from './recipe-swaps.ts';
-import { otherLyeLaid, purityLaid, tellsPurity, weightAfterAll } from './told-anew.ts';
+import { otherLyeLaid, purityLaid, tellsPurity } from './told-anew.ts';
+import { asksWhetherLyeChanges, weightsAnew } from './weights-anew.ts';
 
 /* Turns that go on from a recipe, or from the question which recipe it is. Near lye what is unclear is asked for, whole. */
 
@@ -41,6 +42,44 @@ const SO_MUCH_OVER = new RegExp(
 /** "By 10 g in 1 kg": how far over lye is, of oils that nobody named. Pure. */
 export const isSoMuchOver = (text: string): boolean => SO_MUCH_OVER.test(text);
 
+/** "I saved 90 g of it so I'll go with that", after the question for the recipe. */
+const WEIGHS_IT = new RegExp(
+  unbroken`
+    (?<![\d.,])${WEIGHT}(?: of| de)? (?:it|that|those|eso|ello|es[ao])(?!\p{L})|
+    ^(?:lo|la|los|las) (?:he |ha )?\p{L}+ .*\d
+  `,
+  'u',
+);
+const weighsIt = (text: string): boolean => WEIGHS_IT.test(text);
+
+const TOTAL = new RegExp(
+  unbroken`
+    ^(?:(?:al final|mejor|finalmente|actually|make|it|the|el|un|in|en|quiero|want|i|to|a) )*total(?: (?:en|de|
+    a|es|to|at|of|is|seria|sea|will be|be))* (${WEIGHT})(?: (?:of |de )?(?:oils?|aceites?))?$
+  `,
+  'u',
+);
+/** "Al final el total en 750 g": the same recipe for so much oil. */
+function totalLaid(text: string, before: Ran): Lean | undefined {
+  const [, weight] = TOTAL.exec(text) ?? [];
+  const laid = weight === undefined ? undefined : recipeFor(before, weight);
+  return laid && run({ ...laid, scaled: 'to-size' });
+}
+
+/** "Anyway whats mine at 8 then": the superfat. */
+const MINE_AT = new RegExp(
+  unbroken`
+    ^(?:(?:anyway|anyways|whats|what is|what|about|how|cuanto|es|seria|y) )*(?:mine|it|the lye|la mia|lo mio|
+    eso) (?:at|al|con) (\d{1,2})(?: ?%| ?percent| por ciento)?$
+  `,
+  'u',
+);
+function mineAt(text: string, before: Ran): Lean | undefined {
+  const [, percent] = MINE_AT.exec(text) ?? [];
+  const laid = percent === undefined ? undefined : atSuperfat(before, Number(percent));
+  return laid && run(laid);
+}
+
 /** How a turn goes on from a recipe; undefined where it says nothing of one. Pure. */
 export function recipeTurn(typed: string, turn: Opened, before: Before | undefined): Lean | undefined {
   const isRecipe = before?.kind === 'command' && isOfLye(before);
@@ -55,10 +94,14 @@ export function recipeTurn(typed: string, turn: Opened, before: Before | undefin
       oilLaid(turn, before) ??
       otherLyeLaid(turn.text, before) ??
       purityLaid(turn.text, before) ??
-      weightAfterAll(typed, before) ??
+      weightsAnew(typed, before) ??
+      totalLaid(turn.text, before) ??
+      mineAt(turn.text, before) ??
       waterLaid(turn.text, before) ??
       // What takes an oil out, or tells that it came out otherwise, and is not understood changes the lye.
-      (takesOilAway(turn.text) || tellsOilOff(turn.text) ? ASKS_RECIPE : undefined)
+      (takesOilAway(turn.text) || tellsOilOff(turn.text) || asksWhetherLyeChanges(turn.text)
+        ? ASKS_RECIPE
+        : undefined)
     );
   if (before?.kind === 'recipe') return withoutRecipe(typed, turn, before.hadOne !== true);
   // Of a recipe that nobody holds any more, after a matter of lye.
@@ -72,7 +115,8 @@ function withoutRecipe(typed: string, turn: Opened, mayBeOne: boolean): Lean | u
     return { kind: 'runs', readings: [{ job: 'lye', command: 'plan', given: { oils } }] };
   const [added, one] = [addedToNothing(turn), oilTurn(turn.text)];
   if (added) return added;
-  if (takesOilAway(turn.text) || tellsOilOff(turn.text) || tellsPurity(turn.text)) return ASKS_RECIPE;
+  const isOfIt = [takesOilAway, tellsOilOff, tellsPurity, asksWhetherLyeChanges, weighsIt];
+  if (isOfIt.some(tells => tells(turn.text))) return ASKS_RECIPE;
   if (one && knownOil(one.name) !== undefined) return ASKS_RECIPE;
   const aspect = aspectIn(turn.text);
   if (aspect === 'water' || aspect === 'how-much') return ASKS_RECIPE;

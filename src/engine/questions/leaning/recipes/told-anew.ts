@@ -1,49 +1,11 @@
 import { unbroken } from '../../../over-lines.ts';
-import { unaccented } from '../../../text/unaccented.ts';
 import type { Ran } from '../before.ts';
 import { type Lean, run } from '../lean-kinds.ts';
-import { atSuperfat, namesOilOf, reweighed } from './recipe.ts';
+import { atSuperfat } from './recipe.ts';
 
-/* What comes out otherwise after a recipe was told: an oil that weighs something else, the other lye, how pure it is. */
+/* What comes out otherwise after a recipe was told: the other lye, how pure it is. */
 
 const ASKS_RECIPE: Lean = { kind: 'asks', lacks: 'whole-recipe' };
-
-/** What was weighed, or is so after all. */
-const AFTER_ALL = new RegExp(
-  unbroken`
-    (?<!\p{L})(?:scales?|weigh(?:s|ed|ing)?|really|actually|in fact|turns out|turned out|only|wrong about|
-    balanza|bascula|peso|pesa|pese|pesaba|de verdad|en verdad|en realidad|resulta|resulto|solo|
-    equivoc\p{L}+|mal)(?!\p{L})
-  `,
-  'u',
-);
-/** "The olive is really 430", "coconut, it's 200", "la oliva son 520 en verdad": the name, words that tell nothing, the weight. */
-const NAME_THEN_WEIGHT = new RegExp(
-  unbroken`
-    (\p{L}+)(?: oil)?,?(?: (?:is|was|its|it|are|were|at|weighs|weighed|came|to|really|actually|only|in fact|
-    es|era|eran|son|fue|fueron|pesa|pesaba|pesan|en realidad|en verdad|de verdad|solo))* (\d{1,4}(?:[.,]
-    \d+)?)(?! ?(?:%|percent|por ciento|kg|kilos?|oz|lbs?|ounces?|onzas?|pounds?|libras?|cucharad|tbsp|tsp|
-    cups?|tazas?|ml))
-  `,
-  'u',
-);
-
-/**
- * "My scale says the tallow is really 540": another weight of an oil in the recipe, whichever word tells that it is one. Where which weight
- * is of which oil is not plain the whole recipe is asked for, since the lye that was told stands on it. Undefined where no oil of it is named,
- * or nothing is told that could be its weight. Pure.
- */
-export function weightAfterAll(typed: string, before: Ran): Lean | undefined {
-  const plain = unaccented(typed).replace(/['’]/gu, '');
-  const figures = plain.match(/\d+(?:[.,]\d+)?/gu) ?? [];
-  if (figures.length === 0 || !AFTER_ALL.test(plain) || !namesOilOf(before, plain)) return undefined;
-  const [, name, figure] = NAME_THEN_WEIGHT.exec(plain) ?? [];
-  const isPlain = figures.length === 1 && name !== undefined && figure !== undefined;
-  const isOfGrams = / g [^,]*$/u.test(before.given.oils ?? '');
-  const laid =
-    isPlain && isOfGrams ? reweighed(before, new Map([[name, Number(figure.replace(',', '.'))]])) : undefined;
-  return laid ? run(laid) : ASKS_RECIPE;
-}
 
 const LEADS = unbroken`
   (?:(?:if|si|its|it is|is|es|era|was|fuera|with|con|i|we|have|ive|got|only|use|using|used|tengo|uso|usar|

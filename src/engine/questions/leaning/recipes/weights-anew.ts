@@ -1,0 +1,124 @@
+import { knownOil } from '../../../batch/oils/find-oil.ts';
+import { unbroken } from '../../../over-lines.ts';
+import { unaccented } from '../../../text/unaccented.ts';
+import { LYE_WORDS } from '../../fields/soap-words.ts';
+import type { Ran } from '../before.ts';
+import { type Lean, run } from '../lean-kinds.ts';
+import { namesOilOf, reweighed } from './recipe.ts';
+import { tellsOilOff } from './recipe-swaps.ts';
+
+/*
+ * After the lye of a recipe a weight of an oil is of that pot, however it is brought up: it is never reckoned as a pot of its own, nor passed
+ * by for a colour or a flaw, since the lye that was told stands on it.
+ */
+
+const ASKS_RECIPE: Lean = { kind: 'asks', lacks: 'whole-recipe' };
+
+/** What was weighed, or is so after all. */
+const AFTER_ALL = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:scales?|weigh(?:s|ed|ing)?|really|actually|in fact|turns out|turned out|only|wrong about|
+    balanza|bascula|peso|pesa|pese|pesaba|de verdad|en verdad|en realidad|resulta|resulto|solo|
+    equivoc\p{L}+|mal)(?!\p{L})
+  `,
+  'u',
+);
+/** Figures that weigh nothing: shares, heat, times, pieces, spoons. */
+const NO_WEIGHT = new RegExp(
+  unbroken`
+    \d+(?:[.,]\d+)? ?(?:%|percent|por ?ciento|c(?!\p{L})|f(?!\p{L})|°|degrees?|grados?|ºc|min\p{L}*|
+    h(?:ours?|oras?|rs?)?(?!\p{L})|days?|dias?|weeks?|semanas?|months?|meses|years?|anos?|bars?|pastillas?|
+    barras?|people|personas|times|veces|am(?!\p{L})|pm(?!\p{L}))|\d+ ?: ?\d+
+  `,
+  'gu',
+);
+/** Words of colour and of other jobs: what is asked stands by itself. */
+const OF_ELSE = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:micas?|oxid\p{L}*|pigment\p{L}*|colou?r\p{L}*|tint\p{L}*|dye\p{L}*|powders?|polvos?|clays?|
+    arcillas?|swirl\p{L}*|charcoal|carbon|titanium|titanio|superfat\p{L}*|sobreengras\p{L}*|fragranc\p{L}*|
+    scents?|esencia\p{L}*|water|agua|too much|demasiad\p{L}+|how long|cuanto (?:tiempo|dura)|shelf|estante|
+    infus\p{L}*|macer\p{L}*|recipe for|receta de)(?!\p{L})
+  `,
+  'u',
+);
+/** Tells that what was said was not so, or that something comes or goes. */
+const TURNED = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:not|no|nope|sorry|wrong|wrongly|misread|mixed up|swapped|actually|really|meant|instead|
+    hang on|hold on|wait|oops|crud|slipped|too|also|as well|since|more|less|only|just|would|if|what|left|
+    perdon\p{L}*|mal|equivoc\p{L}*|confund\p{L}*|bail\p{L}*|al reves|en vez|en lugar|uy|ups|tambien|ademas|
+    mas|menos|solo|era|eran|son|was|is|its|repuesto|queda\p{L}*)(?!\p{L})
+  `,
+  'u',
+);
+const FIGURE = String.raw`\d{1,4}(?:[.,]\d+)?`;
+const NAME_THEN = new RegExp(
+  unbroken`
+    (\p{L}+)(?: oil)?,?(?: (?:is|are|was|were|its|it|at|the|only|to|be|really|actually|in fact|weighs|weighed|
+    came|es|son|era|eran|pesa|pesan|pesaba|la|el|los|las|de|con|en|solo|realidad|verdad))* (${FIGURE}) ?(?:g|gr|
+    grams?|gramos?)?(?![\p{L}\d.,]*\d)
+  `,
+  'gu',
+);
+const THEN_NAME = new RegExp(
+  `(?<![\\d.,])(${FIGURE}) ?(?:g|gr|grams?|gramos?)? (?:of |de )?(?:the |el |la |los |las )?(?:aceite de )?(\\p{L}+)`,
+  'gu',
+);
+
+/** Each known oil with the one figure beside it; undefined where figures and oils do not pair. */
+function pairsIn(plain: string, count: number): ReadonlyMap<string, number> | undefined {
+  for (const [pattern, name, figure] of [
+    [NAME_THEN, 1, 2],
+    [THEN_NAME, 2, 1],
+  ] as const) {
+    const found = [...plain.matchAll(pattern)].filter(one => knownOil(one[name]!) !== undefined);
+    const pairs = new Map(found.map(one => [one[name]!, Number(one[figure]!.replace(',', '.'))]));
+    if (pairs.size === count && found.length === count) return pairs;
+  }
+  return undefined;
+}
+
+const oilsNamed = (plain: string): readonly string[] =>
+  (plain.match(/\p{L}+/gu) ?? []).filter(word => knownOil(word) !== undefined);
+
+/**
+ * "I misread it, the coconut is 150 and the palm the 250": other weights of oils of the recipe, the rest of which stays, and its superfat with
+ * it. Asked for whole where the weights do not pair with oils of it. Undefined where no oil is told with a figure, where a colour or another
+ * job is spoken of, or lye that is asked for, or where a list of two oils and more says nowhere that it puts anything right: that is another recipe. Pure.
+ */
+export function weightsAnew(typed: string, before: Ran): Lean | undefined {
+  const plain = unaccented(typed).replace(/['’]/gu, '').replace(NO_WEIGHT, ' ');
+  const figures = plain.match(/\d+(?:[.,]\d+)?/gu) ?? [];
+  const oils = oilsNamed(plain);
+  if (
+    figures.length === 0 ||
+    oils.length === 0 ||
+    OF_ELSE.test(plain) ||
+    (LYE_WORDS.test(plain) && !AFTER_ALL.test(plain))
+  )
+    return undefined;
+  const isOfIt = oils.every(oil => namesOilOf(before, oil));
+  if (oils.length > 1 && !TURNED.test(plain) && !AFTER_ALL.test(plain)) return undefined;
+  if (tellsOilOff(plain)) return ASKS_RECIPE;
+  const isOfGrams =
+    / g [^,]*$/u.test(before.given.oils ?? '') &&
+    !/\d ?(?:oz|ounces?|onzas?|lbs?|libras?|pounds?|kg|kilos?)/u.test(plain);
+  const pairs =
+    isOfIt && isOfGrams && figures.length === oils.length ? pairsIn(plain, oils.length) : undefined;
+  const laid = pairs && reweighed(before, pairs);
+  return laid ? run(laid) : ASKS_RECIPE;
+}
+
+/** "So does the lye change?", "¿cambia la sosa?": of a pot that was told of otherwise since. Pure. */
+export const asksWhetherLyeChanges = (text: string): boolean => LYE_CHANGES.test(text);
+const LYE_CHANGES = new RegExp(
+  unbroken`
+    ^(?:(?:do|does|will|would|is|has|should|did|so|then|still|and|y|entonces|me|i|have to|need to|tengo que|
+    debo|hay que|se) )*(?:(?:change|changes|alter|adjust|redo|cambia\p{L}*|ajusta\p{L}*|var[ií]a\p{L}*)(?: (?:the|
+    my|la|el|de|mi))* (?:lye|sosa|naoh|koh|potasa|lejia|soda)|(?:the |my |la |mi )?(?:lye|sosa|naoh|koh|potasa|
+    lejia|soda)(?: (?:amount|figure|weight|still|needs? to|have to|number|cantidad|sigue|es|queda|la|the|is|be))* (?:
+    change|changes|changed|right|ok|okay|good|same|fine|hold|stand|cambia\p{L}*|igual|bien|vale|misma))(?!\p{L})
+  `,
+  'u',
+);
