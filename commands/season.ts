@@ -106,13 +106,7 @@ export default commandGroup('season', says.purpose, {
       const all = await proposals(scopeOf(context));
       const taken = all.some(one => one.member !== context.asker.id && fold(one.title) === fold(title));
       if (taken) refuse('season-title-taken', { title });
-      const proposal = {
-        id: context.id,
-        member: context.asker.id,
-        title,
-        colours: [...colours],
-        at: new Date(context.at),
-      };
+      const proposal = { ...context.by, id: context.id, title, colours: [...colours] };
       await proposePalette(scopeOf(context), proposal);
       return plainReply(context.say.community.proposed({ title, colours }), { title, colours }, [
         await drawn(title, colours, context),
@@ -128,8 +122,7 @@ export default commandGroup('season', says.purpose, {
     completes: { palette: suggest },
     async answer({ palette }, context) {
       const chosen = named(await proposals(scopeOf(context)), palette);
-      const { asker, at } = context;
-      await voteFor(scopeOf(context), { member: asker.id, chosen: chosen.id, at: new Date(at) });
+      await voteFor(scopeOf(context), { ...context.by, chosen: chosen.id });
       return plainReply(context.say.community.voted({ title: chosen.title }), { palette: chosen.title });
     },
   }),

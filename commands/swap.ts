@@ -24,10 +24,10 @@ export default commandGroup('swap', says.purpose, {
     },
     completes: { item: suggestItems },
     async answer(asked, context) {
-      const { store, group, asker, say, at } = context;
+      const { store, group, asker, say, by } = context;
       const jar = await findItem(context.shelf, asked.item);
       const wants = asked.for?.trim();
-      const offer = { member: asker.id, byName: asker.name, item: jar, at: new Date(at) };
+      const offer = { ...by, byName: asker.name, item: jar };
       await offerJar({ store, group }, { ...offer, ...(wants && { wants }) });
       return plainReply(say.community.offered({ name: jar.name, by: asker.name, wants }), {
         item: jar.id,
@@ -65,9 +65,9 @@ export default commandGroup('swap', says.purpose, {
     seenBy: 'asker',
     options: { item },
     completes: { item: suggestItems },
-    async answer(asked, { shelf, store, group, asker, say }) {
+    async answer(asked, { shelf, store, group, say }) {
       const jar = await findItem(shelf, asked.item);
-      await withdrawJar({ store, group }, { member: asker.id, item: jar.id });
+      await withdrawJar({ store, group }, { member: shelf.member, item: jar.id });
       return plainReply(say.community.offerGone({ name: jar.name }), { item: jar.id });
     },
   }),

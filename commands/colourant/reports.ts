@@ -52,7 +52,7 @@ export const reportActions = {
     },
     completes: { item: suggestJars },
     async answer({ item, result, process: made, weeks, strength, base, note, photo }, context) {
-      const { say, asker, change, id, channel } = context;
+      const { say, by, change, id, channel } = context;
       const { identity } = await reportable(item, context);
       // The group sees it: the colour by its own name, not by what the jar is called at home.
       const name = identityName(identity, say);
@@ -68,7 +68,7 @@ export const reportActions = {
         photo: photo && { channel, interaction: id, attachment: photo.id },
       };
       const { replaced, repeated } = await evidence.keepReport(scopeOf(context), kept, {
-        member: asker.id,
+        member: by.member,
         cause: change.cause,
         name,
       });
@@ -97,10 +97,10 @@ export const reportActions = {
     options: { item: colour, process: process.optional() },
     completes: { item: suggestJars },
     async answer({ item, process: made }, context) {
-      const { say, asker } = context;
+      const { say, by } = context;
       const { identity, name } = await reportable(item, context);
       const gone = await evidence.withdrawReports(scopeOf(context), identity, {
-        member: asker.id,
+        member: by.member,
         process: made,
         name,
         change: context.change,

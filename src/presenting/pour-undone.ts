@@ -6,8 +6,8 @@ import { plainReply } from './plain-reply.ts';
 
 /** Takes a pour back with its batch, puts on the shelf what it took, forgets what it taught, and says so. */
 export async function pourUndone(id: string, context: Context): Promise<Reply> {
-  const { say, change, store, asker } = context;
-  const { batch, outcomes } = await undoPour({ store, member: asker.id }, id, change);
+  const { say, change, book } = context;
+  const { batch, outcomes } = await undoPour(book, id, change);
   await unlearn(id, context);
   if (!batch) return plainReply(say.batches.undoneBefore, { undone: false });
   const back = outcomes.flatMap(({ name, change: grams = 0 }) =>

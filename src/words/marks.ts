@@ -11,7 +11,10 @@ const pattern = /\uE000([^\uE000-\uE002]*)\uE001([^\uE000-\uE002]*)\uE002/g;
 const mark = (meant: string, text: string) => `${BEGIN}${meant}${MIDDLE}${text}${END}`;
 
 /** An instant, ms since 1970 UTC, with its text for fronts that know no reader's zone. */
-export const instantMark = (at: number, text: string) => mark(`t:${Math.floor(at / 1000)}:f`, text);
+export const instantMark = (at: number, text: string): string => {
+  const seconds = Math.floor(at / 1000);
+  return mark(`t:${seconds}:f`, text);
+};
 /** A role, by its id on the platform. */
 export const roleMark = (id: string) => mark(`@&${id}`, id);
 

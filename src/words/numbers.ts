@@ -7,6 +7,12 @@ export type Numbers = {
   readonly figure: (value: number, decimals: number) => string;
   /** The same, never above what it stands for: so much is there. */
   readonly down: (value: number, decimals: number) => string;
+  /** To the nearest whole number. */
+  readonly whole: (value: number) => string;
+  /** A part of one, in whole per cent: `45 %`. */
+  readonly percent: (share: number) => string;
+  /** Of a volume, to the nearest whole: `250 ml`. */
+  readonly millilitres: (value: number) => string;
   /** At most one decimal. */
   readonly one: (value: number) => string;
   /** At most two decimals. */
@@ -46,10 +52,14 @@ const numbers = (language: Language): Numbers => {
   const decimals = Array.from({ length: 5 }, (_, most) => written({ maximumFractionDigits: most }));
   const significant = written({ maximumSignificantDigits: 3 });
   const sign = written({ minimumFractionDigits: 1 })(0.5).charAt(1);
+  const whole = (value: number) => decimals[0]!(Math.round(value));
   const plain = (value: number) => (Math.abs(value) >= 100 ? decimals[0]! : significant)(value);
   return {
     figure: (value, most) => (decimals[most] ?? written({ maximumFractionDigits: most }))(value),
     down: (value, most) => decimals[most]!(Math.floor(value * 10 ** most + 1e-6) / 10 ** most),
+    whole,
+    percent: share => `${whole(100 * share)} %`,
+    millilitres: value => `${whole(value)} ml`,
     one: decimals[1]!,
     two: decimals[2]!,
     tenths: written({ minimumFractionDigits: 1, maximumFractionDigits: 1 }),

@@ -1,7 +1,9 @@
 import { fahrenheit } from '../engine/quantities/units.ts';
 import { temperaturesIn } from '../engine/text/amounts/temperatures-in-sentence.ts';
+import { numbersIn } from './numbers.ts';
 
-const whole = (value: number) => `${Math.round(value)}`;
+/** Every language of ours writes whole numbers alike. */
+const { whole } = numbersIn('en');
 
 /** A temperature as sentences tell it, °C: `38 °C (100 °F)`. */
 export const degrees = (celsius: number): string => `${whole(celsius)} °C (${whole(fahrenheit(celsius))} °F)`;

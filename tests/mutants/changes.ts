@@ -36,8 +36,8 @@ export async function changesIn(root: string, files: readonly string[]): Promise
 export const keyOf = ({ file, start, end, replacement }: Change): string =>
   `${file}:${start.line}:${start.column}-${end.line}:${end.column} ${replacement}`;
 
-/** The text that a change takes away. */
-function taken(lines: readonly string[], { start, end }: Change): string {
+/** The text that a change takes away, of a file by its lines. */
+export function taken(lines: readonly string[], { start, end }: Change): string {
   const own = lines.slice(start.line - 1, end.line);
   own[own.length - 1] = own.at(-1)!.slice(0, end.column);
   own[0] = own[0]!.slice(start.column);

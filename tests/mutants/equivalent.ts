@@ -4,6 +4,10 @@ export type Equivalent = {
   /** What stands in the source, and what the mutant writes there. */
   readonly from: string;
   readonly to: string;
+  /** A part of the line on which it begins, where the same words elsewhere in the file do something else. */
+  readonly on?: string;
+  /** At how many places of the file; one, where nothing is said. */
+  readonly places?: number;
   readonly why: string;
 };
 
@@ -57,9 +61,11 @@ export const EQUIVALENT: readonly Equivalent[] = [
     why: 'beyond the last word stands none, which is the name of no scent',
   },
   {
-    file: 'src/engine/hazards/colours/batch-part.ts',
+    file: 'src/engine/hazards/no-colour/batch-part.ts',
     from: "''",
     to: '"Stryker was here!"',
+    on: "?? ''",
+    places: 2,
     why: 'a name that is split has a first and a last word',
   },
   {
@@ -78,6 +84,7 @@ export const EQUIVALENT: readonly Equivalent[] = [
     file: 'src/engine/hazards/emergencies/evidence/weigh.ts',
     from: "' '",
     to: '""',
+    on: '.sort().join(',
     why: 'no two sets of ideas run together to the same word',
   },
   {
@@ -104,15 +111,28 @@ export const EQUIVALENT: readonly Equivalent[] = [
     to: '[...names]',
     why: 'the same ideas in another order weigh the same: one more account of what is told already',
   },
-  { file: quantities('spoons'), from: 'at < sizes.length', to: 'at <= sizes.length', why: DIVIDES },
-  { file: quantities('spoons'), from: 'rest > 0', to: 'rest >= 0', why: DIVIDES },
+  {
+    file: quantities('spoons'),
+    from: 'at < sizes.length',
+    to: 'at <= sizes.length',
+    on: '&& rest > 0',
+    places: 2,
+    why: DIVIDES,
+  },
+  { file: quantities('spoons'), from: 'rest > 0', to: 'rest >= 0', on: 'for (', places: 2, why: DIVIDES },
   {
     file: quantities('number'),
     from: 'size >= 1',
     to: 'false',
     why: 'from one to ten the logarithm rounds down to nothing, which leaves two decimals as well',
   },
-  { file: quantities('strength'), from: "''", to: '"Stryker was here!"', why: 'neither is a number' },
+  {
+    file: quantities('strength'),
+    from: "''",
+    to: '"Stryker was here!"',
+    on: 'readDecimal(',
+    why: 'neither is a number',
+  },
   {
     file: voting('chance'),
     from: 'drawn >= usable',
@@ -135,7 +155,7 @@ export const EQUIVALENT: readonly Equivalent[] = [
     to: 'false',
     why: 'further ballots split nobody who is alone already, and no lot is drawn after them',
   },
-  { file: voting('schulze'), from: 'from < size', to: 'from <= size', why: BEYOND_TABLE },
+  { file: voting('schulze'), from: 'from < size', to: 'from <= size', places: 2, why: BEYOND_TABLE },
   { file: voting('schulze'), from: 'over < size', to: 'over <= size', why: BEYOND_TABLE },
   {
     file: voting('schulze'),
@@ -153,29 +173,31 @@ export const EQUIVALENT: readonly Equivalent[] = [
   { file: voting('tally'), from: "'an order in a circle has no first place'", to: '""', why: NO_CIRCLE },
   ...(
     [
-      ['place < soap.length', 'place <= soap.length'],
-      ['growth.step !== step', 'true'],
-      ['here > hottest', 'here >= hottest'],
-      ['here > reached[at]!', 'here >= reached[at]!'],
+      ['place < soap.length', 'place <= soap.length', 2],
+      ['growth.step !== step', 'true', 1],
+      ['here > hottest', 'here >= hottest', 1],
+      ['here > reached[at]!', 'here >= reached[at]!', 1],
     ] as const
-  ).map(([from, to]) => ({
+  ).map(([from, to, places]) => ({
     file: heat('run'),
     from,
     to,
+    places,
     why: 'a cell beyond the last is none, a table made again is the same, and the larger of two equals is either',
   })),
   ...(
     [
-      ['one.weight > best.weight', 'one.weight >= best.weight', HEAVIEST],
-      ['onset + offset', 'onset - offset', EVEN],
-      ['gel[kind] >= SURE', 'gel[kind] > SURE', 'odds are whole parts of 1024, and 0.65 is none'],
+      ['one.weight > best.weight', 'one.weight >= best.weight', 2, HEAVIEST],
+      ['onset + offset', 'onset - offset', 2, EVEN],
+      ['gel[kind] >= SURE', 'gel[kind] > SURE', 1, 'odds are whole parts of 1024, and 0.65 is none'],
       [
         'sum >= share - 1e-12',
         'sum > share - 1e-12',
+        1,
         'no sum of weights lies just a trillionth below a tenth',
       ],
     ] as const
-  ).map(([from, to, why]) => ({ file: heat('estimate'), from, to, why })),
+  ).map(([from, to, places, why]) => ({ file: heat('estimate'), from, to, places, why })),
   ...(
     [
       ['{ step: Number.NaN, table: rates }', '{}', 'no step is undefined, as none is no number'],
@@ -264,6 +286,7 @@ export const EQUIVALENT: readonly Equivalent[] = [
     file: premix,
     from: "''",
     to: '"Stryker was here!"',
+    on: 'plain.split(',
     why: 'a text that is split has a first part, even if empty',
   },
   {
@@ -282,7 +305,13 @@ export const EQUIVALENT: readonly Equivalent[] = [
     why: BOTH,
   },
   { file: premix, from: 'powder !== undefined', to: 'true', why: BOTH },
-  { file: premix, from: 'liquid !== undefined', to: 'true', why: BOTH },
+  {
+    file: premix,
+    from: 'liquid !== undefined',
+    to: 'true',
+    on: 'powder !== undefined && liquid !== undefined',
+    why: BOTH,
+  },
   { file: premix, from: 'powder === undefined', to: 'false', why: 'a text that is split has a first part' },
   {
     file: 'src/engine/dosing/premix-parts.ts',
@@ -315,7 +344,13 @@ export const EQUIVALENT: readonly Equivalent[] = [
     to: 'sections.map(section => bySection.get(section))',
     why: SECTIONS_STAND,
   },
-  { file: permitted, from: '[]', to: '["Stryker was here"]', why: 'no section has that name' },
+  {
+    file: permitted,
+    from: '[]',
+    to: '["Stryker was here"]',
+    on: 'substance.us ??',
+    why: 'no section has that name',
+  },
   { file: permitted, from: "number === '77268:1'", to: 'false', why: ONE_CARBON },
   { file: permitted, from: "'77268:1'", to: '""', why: ONE_CARBON },
   {
@@ -334,14 +369,15 @@ export const EQUIVALENT: readonly Equivalent[] = [
   ),
   ...(
     [
-      ['outward > 0', 'outward >= 0'],
-      ['upward > 0', 'upward >= 0'],
-      ['outside > 0', 'outside >= 0'],
+      ['outward > 0', 'outward >= 0', 'visit('],
+      ['upward > 0', 'upward >= 0', 'visit('],
+      ['outside > 0', 'outside >= 0', 'if ('],
     ] as const
-  ).map(([from, to]) => ({
+  ).map(([from, to, on]) => ({
     file: heat('conduction'),
     from,
     to,
+    on,
     why: 'through what does not conduct no heat flows',
   })),
   {
@@ -442,6 +478,7 @@ export const EQUIVALENT: readonly Equivalent[] = [
     file: 'src/engine/batch/portions/split.ts',
     from: 'left - taken',
     to: 'left + taken',
+    places: 2,
     why: 'either all that is left is taken, of which nothing stays, or nothing is',
   },
   {
@@ -466,6 +503,7 @@ export const EQUIVALENT: readonly Equivalent[] = [
     file: colour('mixing/mix-kernel'),
     from: 'false',
     to: 'true',
+    places: 2,
     why: 'what glows, with nothing of it in the mix, adds no light',
   },
   {

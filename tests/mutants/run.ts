@@ -8,24 +8,31 @@
  * `npm run mutants -- src/engine/cost/money.ts` that file, or those lines of it (`FILE:3-7`), with the tests of its room.
  * `npm run mutants:changed` the lines of the engine that differ from the commit named by SINCE, else from the main branch, a
  * sample of them where they are many, for three minutes.
+ * `npm run mutants -- --all` tries nothing and adds up what is kept of the rooms.
+ * After every run but that of changed lines it is told what the rooms come to together: red where that is surely below what the engine
+ * has to reach, or below what was kept.
  */
 import { resolve } from 'node:path';
 import { changedLines } from './changed.ts';
 import { type Change, changesIn, drawnOf } from './changes.ts';
+import { ALL_AT_LEAST, type Overall, overallOf, percentOf, type Score, surelyBelow } from './overall.ts';
 import { inOwnProcess } from './own-process.ts';
 import { filesOf, ROOMS, type Room } from './rooms.ts';
-import { interval, stratified } from './sample.ts';
-import { type Score, Scores } from './scores.ts';
+import { interval } from './sample.ts';
+import { Scores } from './scores.ts';
 import type { Outcome } from './try-mutants.ts';
 
 const root = resolve(import.meta.dirname, '../..');
 const kept = new Scores();
+const keptBefore = kept.all;
 
 const say = (line: string) => process.stdout.write(`${line}\n`);
-const percentOf = (share: number) => `${Math.floor(1000 * share) / 10} %`;
 const shareOf = ({ noticed, of }: { noticed: number; of: number }) => (of === 0 ? 1 : noticed / of);
-const surely = ({ low, high }: { low: number; high: number }) =>
-  `95 % from ${percentOf(low)} to ${percentOf(high)}`;
+const surely = ({ low, high }: { low: number; high: number }) => `95 % from ${low} % to ${high} %`;
+const surelyOf = ({ noticed, of }: { noticed: number; of: number }) => {
+  const { low, high } = interval(noticed, of);
+  return surely({ low: percentOf(low), high: percentOf(high) });
+};
 type Tried = { readonly noticed: number; readonly of: number; readonly lines: readonly string[] };
 const talliedOf = (outcomes: readonly Outcome[]): Tried => ({
   noticed: outcomes.filter(({ fate }) => fate !== 'missed').length,
@@ -36,7 +43,7 @@ const talliedOf = (outcomes: readonly Outcome[]): Tried => ({
 });
 function tell(name: string, tried: Tried, more = ''): void {
   for (const line of tried.lines) say(`  ${line}`);
-  say(`${name}: ${percentOf(shareOf(tried))} (${tried.noticed} of ${tried.of})${more}`);
+  say(`${name}: ${percentOf(shareOf(tried))} % (${tried.noticed} of ${tried.of})${more}`);
 }
 function fail(line: string): void {
   say(line);
@@ -57,10 +64,22 @@ const tryOf = async (changes: readonly Change[], room: Room) => talliedOf(await 
 /** All changes of a room: the kept share may not fall. */
 async function whole(name: string, room: Room): Promise<void> {
   const tried = await tryOf(await changesIn(root, filesOf(root, room.sources)), room);
-  const before = Math.max(room.atLeast, kept.of(name)?.percent ?? 0);
   tell(name, tried, `, kept ${kept.of(name)?.percent ?? 'none'}`);
-  if (100 * shareOf(tried) < before) fail(`${name}: below ${before} %`);
-  else kept.keep(name, tried);
+  keepOrFail(name, { noticed: tried.noticed, of: tried.of }, room);
+}
+
+/** Keeps what a room reached, but where that is surely less than it has to reach or than was kept. */
+function keepOrFail(name: string, score: Score, room: Room): void {
+  const bound = surelyBelow(score, room.atLeast, kept.of(name)?.percent);
+  if (bound === undefined) kept.keep(name, score);
+  else fail(`${name}: ${score.all === undefined ? '' : 'surely '}below ${bound} %`);
+}
+
+/** What the whole engine reaches, and whether that is enough. */
+function tellAll(what: string, all: Overall, before: Overall | undefined): void {
+  say(`${what}: ${all.percent} %, ${surely(all)}, by ${all.of} of ${all.all} changes`);
+  const bound = surelyBelow(all, ALL_AT_LEAST, before?.percent);
+  if (bound !== undefined) fail(`${what}: surely below ${bound} %`);
 }
 
 /** A sample of these rooms: none may be surely below what is kept of it, nor below what it has to reach. */
@@ -74,19 +93,15 @@ async function sampled(rooms: readonly (readonly [string, Room])[], most: number
     samples.flatMap(({ drawn }) => drawn),
     rooms.map(([, room]) => room),
   );
-  const parts: (Score & { all: number })[] = [];
+  const parts: Score[] = [];
   for (const { name, room, files, of: all } of samples) {
     const tried = talliedOf(outcomes.filter(({ file }) => files.includes(file)));
-    const bounds = interval(tried.noticed, tried.of);
-    tell(name, tried, `, ${surely(bounds)}, of ${all} in all`);
+    tell(name, tried, `, ${surelyOf(tried)}, of ${all} in all`);
     const score = { noticed: tried.noticed, of: tried.of, all };
     parts.push(score);
-    const before = Math.max(room.atLeast, kept.of(name)?.percent ?? 0);
-    if (100 * bounds.high < before) fail(`${name}: surely below ${before} %`);
-    kept.keep(name, score);
+    keepOrFail(name, score, room);
   }
-  const all = stratified(parts);
-  say(`in all: ${percentOf(all.share)}, ${surely(all)}`);
+  if (parts.length === Object.keys(ROOMS).length) tellAll('of this sample', overallOf(parts), keptBefore);
 }
 
 /** All changes of one file, or of some lines of it: what its room keeps is not touched. */
@@ -122,9 +137,10 @@ async function changed(rooms: readonly (readonly [string, Room])[]): Promise<voi
       continue;
     }
     const tried = await tryOf(own, room);
-    tell(name, tried, drawn.length < of ? `, a sample of ${percentOf(drawn.length / of)}` : '');
+    tell(name, tried, drawn.length < of ? `, a sample of ${percentOf(drawn.length / of)} %` : '');
     const floor = Math.min(room.atLeast, kept.of(name)?.percent ?? room.atLeast);
-    if (100 * interval(tried.noticed, tried.of).high < floor) fail(`${name}: surely below ${floor} %`);
+    const score = { noticed: tried.noticed, of: tried.of, all: of };
+    if (surelyBelow(score, floor) !== undefined) fail(`${name}: surely below ${floor} %`);
   }
 }
 
@@ -140,5 +156,7 @@ const count = asked.map(name => /^--sample=(\d+)$/.exec(name)?.[1]).find(Boolean
 
 if (asked.includes('--changed')) await changed(rooms);
 else if (count !== undefined) await sampled(rooms, Number(count));
-else for (const [name, room] of rooms) await whole(name, room);
+else if (!asked.includes('--all')) for (const [name, room] of rooms) await whole(name, room);
 for (const place of places) await ofFile(place);
+if (asked.includes('--all') || (!asked.includes('--changed') && rooms.length > 0))
+  tellAll('in all', kept.addUp(), keptBefore);

@@ -4,7 +4,7 @@ import { join, relative } from 'node:path';
 import type { LogLevel, MutantResult } from '@stryker-mutator/api/core';
 import { Stryker } from '@stryker-mutator/core';
 import { type Change, keyOf, NOT_MADE } from './changes.ts';
-import { EQUIVALENT } from './equivalent.ts';
+import { isEquivalent, takenOnOneLine } from './equivalence.ts';
 
 export type Trial = {
   readonly root: string;
@@ -75,23 +75,13 @@ async function resultsOf({ root, changes, testFiles, graceMillis }: Trial): Prom
 /** Stryker tells columns of what became of a change from 1. */
 const changeOf = (
   root: string,
-  { fileName, location: { start, end }, replacement }: MutantResult,
+  { fileName, location: { start, end }, replacement }: Omit<MutantResult, 'status'>,
 ): Change => ({
   file: relative(root, fileName),
   start: { line: start.line, column: start.column - 1 },
   end: { line: end.line, column: end.column - 1 },
   replacement: replacement ?? '',
 });
-
-/** The text of a mutant's place, on one line. */
-function original({ fileName, location: { start, end } }: MutantResult): string {
-  const lines = readFileSync(fileName, 'utf8')
-    .split('\n')
-    .slice(start.line - 1, end.line);
-  lines[lines.length - 1] = lines.at(-1)!.slice(0, end.column - 1);
-  lines[0] = lines[0]!.slice(start.column - 1);
-  return lines.join(' ').replaceAll(/\s+/g, ' ');
-}
 
 const FATES: Readonly<Record<string, Outcome['fate']>> = {
   Survived: 'missed',
@@ -101,18 +91,18 @@ const FATES: Readonly<Record<string, Outcome['fate']>> = {
 
 /** What became of all that a test could notice. */
 export async function tryMutants(trial: Trial): Promise<readonly Outcome[]> {
-  const fileOf = ({ fileName }: MutantResult) => relative(trial.root, fileName);
-  const lineOf = (mutant: MutantResult) =>
-    `${mutant.status}  ${fileOf(mutant)}:${mutant.location.start.line}  ${original(mutant)}  ->  ${mutant.replacement}`;
-  const isEquivalent = (mutant: MutantResult) =>
-    EQUIVALENT.some(
-      one => one.file === fileOf(mutant) && one.from === original(mutant) && one.to === mutant.replacement,
-    );
+  const texts = new Map<string, readonly string[]>();
+  const linesOf = (file: string) => {
+    const lines = texts.get(file) ?? readFileSync(join(trial.root, file), 'utf8').split('\n');
+    texts.set(file, lines);
+    return lines;
+  };
   return (await resultsOf(trial))
-    .filter(mutant => !isEquivalent(mutant))
-    .map(mutant => ({
-      file: fileOf(mutant),
-      fate: FATES[mutant.status] ?? 'noticed',
-      line: lineOf(mutant),
+    .map(({ status, ...mutant }) => ({ status, change: changeOf(trial.root, mutant) }))
+    .filter(({ change }) => !isEquivalent(change, linesOf(change.file)))
+    .map(({ status, change }) => ({
+      file: change.file,
+      fate: FATES[status] ?? 'noticed',
+      line: `${status}  ${change.file}:${change.start.line}  ${takenOnOneLine(linesOf(change.file), change)}  ->  ${change.replacement}`,
     }));
 }

@@ -13,6 +13,12 @@ import { sharedWorkers } from '../workers/shared.ts';
 describe('numbers by CLDR: a point in English, a comma in Spanish, no grouping', () => {
   test.each([
     ['figure', 1234.567, '1234.57', '1234,57'],
+    ['whole', 28.5, '29', '29'],
+    ['whole', 1234.4, '1234', '1234'],
+    ['whole', -0.4, '0', '0'],
+    ['percent', 0.455, '46 %', '46 %'],
+    ['percent', 1, '100 %', '100 %'],
+    ['millilitres', 236.588, '237 ml', '237 ml'],
     ['one', 28.64, '28.6', '28,6'],
     ['two', 0.125, '0.13', '0,13'],
     ['tenths', 3, '3.0', '3,0'],

@@ -19,7 +19,7 @@ export type ColourSource = 'own-bars' | 'shared-bars' | 'kind';
 /** A jar with what test bars of its own, else of others in the group, said of it. */
 export async function colourJar(
   { colourant, item }: Jar,
-  { store, group, asker }: Pick<Context, 'store' | 'group' | 'asker'>,
+  { shelf, group }: Pick<Context, 'shelf' | 'group'>,
 ): Promise<ColourJar> {
   if (!item) return { colourant: colourant.id };
   const learnt = learntOf(item);
@@ -30,9 +30,8 @@ export async function colourJar(
     return { colourant: colourant.id, measured: { ...scale, plusMinus } };
   }
   const pool = await poolFor({
-    store,
+    ...shelf,
     group,
-    member: asker.id,
     item: { id: item.id, name: item.name, colourant: colourant.id },
   });
   return { colourant: colourant.id, ...(pool.length > 0 && { pool }) };

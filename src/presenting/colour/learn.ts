@@ -1,6 +1,5 @@
 import type { JarBelief } from '../../engine/colour/calibration/joint/jar-parameters.ts';
 import type { LearntBar } from '../../engine/colour/calibration/joint/learn-jars.ts';
-import type { BatchBook } from '../../records/batches/batch.ts';
 import {
   keepLearnt,
   keepLesson,
@@ -80,7 +79,7 @@ export const unlearn = (batch: string, asking: Asking): Promise<readonly JarLear
 
 /** Learns anew what a batch said that stands in the book again; nothing where it never said anything. */
 export async function relearn(batch: string, asking: Asking): Promise<void> {
-  const said = await lastLessonOf({ store: asking.store, member: asking.asker.id }, batch);
+  const said = await lastLessonOf(asking.book, batch);
   if (said) await learn({ batch, bars: said.bars }, asking);
 }
 
@@ -96,7 +95,7 @@ async function written(
   next: Next,
   isKept: (found: BarsSay) => boolean = () => true,
 ): Promise<MixedLearnt | undefined> {
-  const book: BatchBook = { store: asking.store, member: asking.asker.id };
+  const { book } = asking;
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
     const { standing, lines } = await lessonsOf(book);
     const made = next(standing);
@@ -120,10 +119,9 @@ export async function learnAgain(
   item: Pick<ShelfItem, 'id' | 'lot'>,
   asking: Asking,
 ): Promise<JarLearnt | undefined> {
-  const book: BatchBook = { store: asking.store, member: asking.asker.id };
-  const { standing } = await lessonsOf(book);
+  const { standing } = await lessonsOf(asking.book);
   const { jars } = await learnt(standing, new Set([nameOfLot(item.id, item.lot.number)]), asking);
-  await keepLearnt(book, jars.map(lotOf), asking.change.at);
+  await keepLearnt(asking.book, jars.map(lotOf), asking.change.at);
   return jars.find(one => one.item.id === item.id);
 }
 

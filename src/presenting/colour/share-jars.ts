@@ -13,8 +13,8 @@ export async function pool(found: readonly JarLearnt[], asking: Asking): Promise
 
 /** Shares what bars said of a member's jars with the group; those nobody learnt anything of are left out. */
 export async function shareJars(items: ReadonlySet<string>, asking: Asking): Promise<readonly string[]> {
-  const { standing } = await lessonsOf({ store: asking.store, member: asking.asker.id });
-  const shelf = await listShelf({ store: asking.store, member: asking.asker.id });
+  const { standing } = await lessonsOf(asking.book);
+  const shelf = await listShelf(asking.shelf);
   const wanted = shelf.filter(({ id }) => items.has(id));
   const names = new Set(wanted.map(({ id, lot }) => nameOfLot(id, lot.number)));
   const { jars: found } = await learnt(standing, names, asking);
@@ -26,7 +26,7 @@ export async function shareJars(items: ReadonlySet<string>, asking: Asking): Pro
 
 /** Takes jars back from the group's pool; no matter which of them were in it. */
 export async function unshareJars(items: ReadonlySet<string>, asking: Asking): Promise<void> {
-  const shelf = await listShelf({ store: asking.store, member: asking.asker.id });
+  const shelf = await listShelf(asking.shelf);
   for (const item of shelf)
     if (items.has(item.id) && item.colourant !== undefined)
       await withdrawCalibration(sharedJar(item, asking));

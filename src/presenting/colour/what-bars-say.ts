@@ -10,7 +10,7 @@ import { listShelf, type ShelfItem } from '../../records/shelf/index.ts';
 import { calibrationOf } from '../../records/shelf/jars/calibration.ts';
 import { learntOf } from './jars.ts';
 
-export type Asking = Pick<Context, 'store' | 'asker' | 'group' | 'workers' | 'change'>;
+export type Asking = Pick<Context, 'shelf' | 'book' | 'group' | 'workers' | 'change'>;
 
 /** A jar before and after a lesson. */
 export type JarLearnt = {
@@ -55,7 +55,7 @@ export async function learnt(
     lessons.flatMap(({ bars }) => bars),
     from,
   );
-  const shelf = await listShelf({ store: asking.store, member: asking.asker.id });
+  const shelf = await listShelf(asking.shelf);
   const onShelf = shelf.filter(
     ({ id, lot, colourant }) => colourant !== undefined && names.has(nameOfLot(id, lot.number)),
   );
@@ -101,7 +101,7 @@ export async function learnt(
   const found =
     bars.length === 0
       ? undefined
-      : await asking.workers.run('learnJars', { jars, bars }, { owner: asking.asker.id });
+      : await asking.workers.run('learnJars', { jars, bars }, { owner: asking.shelf.member });
   return {
     jars: onShelf.map(item => {
       const at = places.get(nameOfLot(item.id, item.lot.number))!;
@@ -124,9 +124,8 @@ function testBars(item: ShelfItem) {
     .map((bar: TestBar) => ({ ...bar, shades, gelled, darker }));
 }
 
-export const sharedJar = (item: ShelfItem, { store, group, asker }: Asking) => ({
-  store,
+export const sharedJar = (item: ShelfItem, { shelf, group }: Asking) => ({
+  ...shelf,
   group,
-  member: asker.id,
   item: { id: item.id, name: item.name, colourant: item.colourant! },
 });

@@ -1,7 +1,10 @@
 import { spaced } from '../../../engine/over-lines.ts';
+import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 import { degrees } from '../../temperatures.ts';
 import { batch } from './batch.ts';
+
+const { whole } = numbersIn('en');
 
 /** Amounts and names that are asked back, since a slip there can hurt. */
 export const askedBackRefusals: Pick<
@@ -64,8 +67,8 @@ export const askedBackRefusals: Pick<
   'start-too-hot': ({ startC, most }) =>
     `${degrees(startC)} is too hot to pour: batter foams up and burns. ${degrees(most)} at most here; 38 °C (100 °F) is usual.`,
   'size-very-large': ({ kilograms }) => spaced`
-    That is ${Math.round(kilograms)} kg of oils: really? If so, write the size in kilograms:
-    size:“${Math.round(kilograms)} kg oils”. If not, look at the amounts again.
+    That is ${whole(kilograms)} kg of oils: really? If so, write the size in kilograms:
+    size:“${whole(kilograms)} kg oils”. If not, look at the amounts again.
   `,
   'amounts-whose': ({ text }) =>
     `“${text}”: I cannot tell which weight belongs to which name. Write each weight before its name, with commas: “500 g olive, 200 g coconut, 230 g water”.`,
@@ -131,7 +134,7 @@ export const askedBackRefusals: Pick<
   'oil-number-spaced': ({ text, joined, last }) =>
     `“${text}”: ${joined}, or ${last}? Write the amount without a space in it, such as “${joined}”.`,
   'additive-over-usual': ({ additive: id, percent, most }) => spaced`
-    ${Math.round(percent)} % of the oils is far too much
+    ${whole(percent)} % of the oils is far too much
     ${batch.additives[id]}${id === 'honey' || id === 'sugar' ? ' (all sugars together)' : ''}: ${most} % at
     most.${id === 'honey' || id === 'sugar' ? ' More overheats the loaf, which can erupt.' : ''} Look at
     the amount again.

@@ -4,11 +4,10 @@ import type { RefusalSentences } from '../../sentence.ts';
 import { scents } from '../hazards/scents.ts';
 import { jug } from './liquids.ts';
 
-const { one, two } = numbersIn('en');
+const { millilitres: ml, one, two } = numbersIn('en');
 /** A tenth is what most scales show; less than that still says that it is something. */
 const g = (grams: number) => `${(Math.abs(grams) < 0.1 ? two : one)(grams)} g`;
 const pc = (percent: number) => `${one(percent)} %`;
-const ml = (millilitres: number) => `${Math.round(millilitres)} ml`;
 
 const { additives } = jug;
 const additive = (id: AdditiveId) => additives[id];

@@ -5,12 +5,11 @@ import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 import { degrees, degreesBetween } from '../../temperatures.ts';
 
-const { tenths } = numbersIn('en');
-const pc = (share: number) => `${Math.round(share * 100)} %`;
+const { percent: pc, tenths, whole } = numbersIn('en');
 
 const levers: Readonly<Record<Lever['id'], (to: number) => string>> = {
   'start-cooler': to => `pour at ${degrees(to)}`,
-  'less-water': to => `use ${Math.round(to)} % lye (less water)`,
+  'less-water': to => `use ${whole(to)} % lye (less water)`,
   'no-insulation': () => 'leave it unwrapped',
   fridge: () => 'put it in the fridge',
 };
@@ -40,7 +39,7 @@ export const heat = {
       'I can’t tell whether it will gel. Measure the core of one loaf with a probe and I can do better.',
   } satisfies Record<GelVerdict, string>,
   ring: (v: { millimetres: number }) =>
-    `If a ring shows, look about ${Math.round(v.millimetres)} mm in from the sides.`,
+    `If a ring shows, look about ${whole(v.millimetres)} mm in from the sides.`,
   overheat: (v: { chance: number }) =>
     `${pc(v.chance)} chance that the core passes ${degrees(85)}, where loaves crack or heave: watch it, and cool it if it bulges.`,
   crackle: {

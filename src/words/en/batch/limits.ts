@@ -3,7 +3,7 @@ import { spaced } from '../../../engine/over-lines.ts';
 import { numbersIn } from '../../numbers.ts';
 import { degrees } from '../../temperatures.ts';
 
-const { one } = numbersIn('en');
+const { one, whole } = numbersIn('en');
 const pc = (percent: number) => `${one(percent)} %`;
 
 type Warned = 'boils-over' | 'batch-large';
@@ -22,7 +22,7 @@ export const limits: {
       no wrapping, no oven, a tray under the mould; watch it from a distance, goggles and gloves on.
     `,
     'batch-large': ({ kilograms, most }) => spaced`
-      ${Math.round(kilograms)} kg of oils is beyond a household batch (about ${most} kg): the heat estimate
+      ${whole(kilograms)} kg of oils is beyond a household batch (about ${most} kg): the heat estimate
       is of one loaf and does not hold, a spill is an emergency, and so much lye needs the equipment and
       rules of a workplace. Make it in smaller batches.
     `,

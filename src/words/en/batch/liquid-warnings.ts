@@ -6,7 +6,7 @@ import { numbersIn } from '../../numbers.ts';
 import { degrees } from '../../temperatures.ts';
 import { additives, bareLiquids } from './liquid-names.ts';
 
-const { one } = numbersIn('en');
+const { one, whole } = numbersIn('en');
 const g = (grams: number) => `${one(grams)} g`;
 const pc = (percent: number) => `${one(percent)} %`;
 
@@ -67,7 +67,7 @@ export const liquidWarnings: { readonly [Id in Warned]: (values: PlanWarnings[Id
     `${g(grams)} more water than you asked: honey and the like bring it, and none can be spared in the lye jug.`,
   'melts-above-pour': ({ oil, percent, meltsC, startC }) => spaced`
     ${oil.en} (${pc(percent)}) is solid below about ${degrees(meltsC)}, and you pour at ${degrees(startC)}:
-    grains or a false trace. Pour hotter (start:“${Math.ceil(meltsC)} C”) or use less.
+    grains or a false trace. Pour hotter (start:“${whole(Math.ceil(meltsC))} C”) or use less.
   `,
   'acid-thickens-at-once': ({ oil, percent }) =>
     `${oil.en} (${pc(percent)}) reacts with lye in seconds: the batter thickens at once. Have the mould ready; plan no swirl.`,

@@ -10,7 +10,7 @@ import { degrees } from '../../temperatures.ts';
 import { additives, bareLiquids, liquids } from './liquid-names.ts';
 import { liquidWarnings } from './liquid-warnings.ts';
 
-const { down, one } = numbersIn('en');
+const { down, one, whole } = numbersIn('en');
 const g = (grams: number) => `${one(grams)} g`;
 const pc = (percent: number) => `${one(percent)} %`;
 /** Ounces are rounded down: nobody weighs more lye than the grams say. */
@@ -44,7 +44,7 @@ const refusals: Pick<
     `${capital(name(additive))} uses up lye, so a spoon of it is too rough: give its weight, such as “${bare(additive)} 10 g”.`,
   'blend-sets-before-pour': ({ oil, percent, meltsC, startC }) => spaced`
     ${pc(percent)} of the blend (${midSentence(oil.en)}) is solid at ${degrees(startC)}: it can’t be
-    poured. Pour above ${degrees(meltsC)} (start:“${Math.ceil(meltsC)} C”), or use less of it.
+    poured. Pour above ${degrees(meltsC)} (start:“${whole(Math.ceil(meltsC))} C”), or use less of it.
   `,
   'wax-too-much': ({ percent, most }) =>
     `${pc(percent)} wax makes no soap: about half of a wax never reacts with lye. ${most} % of the oils at most; 1 to 3 % is usual.`,

@@ -9,7 +9,7 @@ import type { RefusalSentences } from '../../sentence.ts';
 import { shelf } from '../members/shelf.ts';
 import { batch } from './batch.ts';
 
-const { down, figure, one } = numbersIn('en');
+const { down, figure, one, whole } = numbersIn('en');
 const quoted = (names: readonly string[]) => names.map(name => `“${name}”`);
 const orList = new Intl.ListFormat('en', { type: 'disjunction' });
 const cups = (count: string) => (count === '1' ? '1 cup' : `${count} cups`);
@@ -88,7 +88,7 @@ export const plan = {
     across: 'Cut across the loaf',
     byVolume: 'By volume, without a swirl.',
     ring: (v: { millimetres: number }) =>
-      `By volume. Dashed: where a gel ring may show, ${Math.round(v.millimetres)} mm in.`,
+      `By volume. Dashed: where a gel ring may show, ${whole(v.millimetres)} mm in.`,
     gelsFrom: 'gels from here',
     hours: (v: { hours: number }) => `${v.hours} h`,
   },

@@ -9,7 +9,7 @@ import { dispersion } from '../colourants/dispersion.ts';
 import { quantities } from '../quantities.ts';
 import { batch } from './batch.ts';
 
-const { down, one } = numbersIn('en');
+const { down, millilitres: ml, one } = numbersIn('en');
 const COLOUR = 'its colour';
 const COLOURS = 'its colours';
 /** Ounces are rounded down: nobody weighs more lye than the grams say. */
@@ -63,7 +63,7 @@ const steps: StepSentences = {
   'lye-into-oils': v => `Lye water into the oils. Blend in short bursts to ${traces[v.trace]}.`,
   'add-additive': v => `Stir in ${weight(v.grams)} ${additive(v.additive)}.`,
   split: v =>
-    `Split: ${v.portions.map(({ name, millilitres }) => `${portion(name)} ${Math.round(millilitres)} ml`).join(', ')}.`,
+    `Split: ${v.portions.map(({ name, millilitres }) => `${portion(name)} ${ml(millilitres)}`).join(', ')}.`,
   'whisk-portion': v => `“${capital(portion(v.name))}”: whisk in ${what(v)}.`,
   'stick-blend-portion': v =>
     `“${capital(portion(v.name))}”: stick-blend ${what(v)} in, short bursts. It thickens: keep it for last.`,

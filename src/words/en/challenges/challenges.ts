@@ -12,7 +12,7 @@ import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 import type { ChallengeStepReason } from './reasons.ts';
 
-const { tenths } = numbersIn('en');
+const { percent, tenths } = numbersIn('en');
 const { moment } = datesIn('en');
 
 /** The same as the clocks of that zone show it, whoever reads it. */
@@ -223,7 +223,7 @@ export const challengesRefusals: Pick<RefusalSentences, ChallengeReason> = {
   'palette-no-shelves': () =>
     'No shelf in this group holds a colourant yet, so no palette can be drawn from them.',
   'palette-out-of-reach': ({ wanted, found, share }) =>
-    `I found only ${found} of ${wanted} colours that ${Math.round(share * 100)} % of the shelves can make. Ask for fewer colours, or fewer shelves.`,
+    `I found only ${found} of ${wanted} colours that ${percent(share)} of the shelves can make. Ask for fewer colours, or fewer shelves.`,
   'challenge-unknown': () => 'I don’t know that challenge in this group. Pick one from the list.',
   'challenge-over': ({ phase }) => `The challenge ${phases[phase]}: nothing more can change.`,
   'challenge-extension-unfit': () =>

@@ -15,7 +15,7 @@ const inSpoons = (most: number): string => measure(practicalSpoons(most, most));
 /** A need that nobody spoons out, to a quarter of a teaspoon where it is one or more. */
 const about = (needed: number): string =>
   needed < 1 ? measure(practicalSpoons(needed)) : teaspoons(Math.ceil(needed * 4) / 4);
-const { plain } = numbersIn('en');
+const { millilitres: ml, plain } = numbersIn('en');
 
 type CautionSentences = { readonly [Id in keyof DoseCautions]: (values: DoseCautions[Id]) => string };
 
@@ -74,7 +74,7 @@ const cautions: CautionSentences = {
     much water as lye.
   `,
   'portion-small': ({ millilitres }) =>
-    `${Math.round(millilitres)} ml is too little for spoons: take what clings to the tip of a toothpick, wet in a few drops, or colour 50 ml or more.`,
+    `${ml(millilitres)} is too little for spoons: take what clings to the tip of a toothpick, wet in a few drops, or colour 50 ml or more.`,
   'typical-batter': () => 'Converted with a typical batter. Your own recipe gives a closer answer.',
   'premix-strength-unknown': ({ colourant }) =>
     `Nobody says how strong this ${colourant.en} is: start at a quarter, compare, step up, and note what worked.`,

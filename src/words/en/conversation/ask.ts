@@ -8,7 +8,7 @@ import { quoted } from '../../../engine/text/lines/option-line.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 
-const { plain } = numbersIn('en');
+const { percent, plain } = numbersIn('en');
 const countries = new Intl.DisplayNames('en', { type: 'region' });
 const nameOfCountry = (code: string) => countries.of(code) ?? code;
 const list = (names: readonly string[]) => names.join(', ');
@@ -48,7 +48,7 @@ export const ask = {
     const most = v.isMedium ? `full colour, the most, is ${v.most}` : `the most is ${v.most}`;
     return v.times > 1.05
       ? `Too much: ${most}; ${v.told} is ${plain(Number(v.times.toPrecision(2)))} times that. ${usual}`
-      : `Not too much: ${most}; ${v.told} is ${plain(Math.min(100, Math.round(100 * v.times)))} % of that. ${usual}`;
+      : `Not too much: ${most}; ${v.told} is ${percent(Math.min(1, v.times))} of that. ${usual}`;
   },
   portion,
   /** How a portion was reckoned, each figure as it was told. */

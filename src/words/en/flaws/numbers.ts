@@ -1,8 +1,8 @@
 import { spaced } from '../../../engine/over-lines.ts';
+import { numbersIn } from '../../numbers.ts';
 import { degrees, degreesBetween } from '../../temperatures.ts';
 
-const pc = (chance: number) => `${Math.round(100 * chance)} %`;
-const whole = (value: number) => `${Math.round(value)}`;
+const { millilitres, percent: pc, whole } = numbersIn('en');
 
 /** The portion and the colour, or the colour alone where it is called after it. */
 export const where = (v: { portion: string | undefined; name: string }, portion: string) =>
@@ -23,7 +23,7 @@ export const flawNumbers = {
   }) =>
     `${where(v, `“${v.portion}”`)}: you had ${v.had} a cup. Full is ${v.full}${v.learnt ? ' by your own bars' : ''}, the most ${v.most}.`,
   carrier: (v: { portion: string; millilitres: number; superfat: number }) =>
-    `“${v.portion}”: ${whole(v.millilitres)} ml of liquid with its colours, ${whole(v.superfat)} % superfat there.`,
+    `“${v.portion}”: ${millilitres(v.millilitres)} of liquid with its colours, ${whole(v.superfat)} % superfat there.`,
   water: (v: { grams: number; strength: number; atThirdGrams: number }) =>
     `Your plan: ${whole(v.grams)} g of water, ${whole(v.strength)} % lye. ${whole(v.atThirdGrams)} g makes 33 %.`,
   superfat: (v: { percent: number }) => `Your plan has ${whole(v.percent)} % superfat.`,

@@ -1,5 +1,8 @@
 import { spaced } from '../../../engine/over-lines.ts';
+import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
+
+const { down } = numbersIn('en');
 
 /** What the fronts say themselves: the terminal, and the chat platform's files. */
 export const fronts = {
@@ -33,5 +36,5 @@ export const frontsRefusals: Pick<RefusalSentences, FrontReason> = {
   'file-not-fetched': () =>
     'I could not fetch that file: links run out after a while. Please attach it again.',
   'file-too-large': ({ most }) =>
-    `That file is too large: at most ${Math.floor(most / 1024 / 1024)} MB. A smaller picture is fine.`,
+    `That file is too large: at most ${down(most / 1024 / 1024, 0)} MB. A smaller picture is fine.`,
 };

@@ -1,7 +1,10 @@
 import { spaced } from '../../../engine/over-lines.ts';
 import type { askedBackRefusals as en } from '../../en/batch/asked-back.ts';
+import { numbersIn } from '../../numbers.ts';
 import { degrees } from '../../temperatures.ts';
 import { batch } from './batch.ts';
+
+const { whole } = numbersIn('es');
 
 export const askedBackRefusals: typeof en = {
   'oil-is-liquid': ({ text }) =>
@@ -30,8 +33,8 @@ export const askedBackRefusals: typeof en = {
   'start-too-hot': ({ startC, most }) =>
     `${degrees(startC)} es demasiado caliente para verter: la masa sube y quema. Aquí como mucho ${degrees(most)}; lo normal, 38 °C (100 °F).`,
   'size-very-large': ({ kilograms }) => spaced`
-    Son ${Math.round(kilograms)} kg de aceites: ¿de verdad? Si es así, da el tamaño en kilos:
-    size:«${Math.round(kilograms)} kg de aceites». Si no, revisa las cantidades.
+    Son ${whole(kilograms)} kg de aceites: ¿de verdad? Si es así, da el tamaño en kilos:
+    size:«${whole(kilograms)} kg de aceites». Si no, revisa las cantidades.
   `,
   'amounts-whose': ({ text }) =>
     `«${text}»: no sé qué peso es de qué nombre. Escribe cada peso delante de su nombre, con comas: «500 g oliva, 200 g coco, 230 g agua».`,
@@ -96,7 +99,7 @@ export const askedBackRefusals: typeof en = {
   'oil-number-spaced': ({ text, joined, last }) =>
     `«${text}»: ¿${joined} o ${last}? Escribe la cantidad sin espacio dentro, como «${joined}».`,
   'additive-over-usual': ({ additive: id, percent, most }) => spaced`
-    ${Math.round(percent)} % de los aceites es demasiado
+    ${whole(percent)} % de los aceites es demasiado
     (${batch.additives[id]}${id === 'honey' || id === 'sugar' ? ', todo el azúcar junto' : ''}): como mucho
     ${most} %.${id === 'honey' || id === 'sugar' ? ' Más recalienta la barra, que puede salirse.' : ''}
     Revisa la cantidad.

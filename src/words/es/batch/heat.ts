@@ -3,12 +3,11 @@ import type * as en from '../../en/batch/heat.ts';
 import { numbersIn } from '../../numbers.ts';
 import { degrees, degreesBetween } from '../../temperatures.ts';
 
-const { tenths } = numbersIn('es');
-const pc = (share: number) => `${Math.round(share * 100)} %`;
+const { percent: pc, tenths, whole } = numbersIn('es');
 
 const levers: Readonly<Record<Lever['id'], (to: number) => string>> = {
   'start-cooler': to => `vierte a ${degrees(to)}`,
-  'less-water': to => `usa sosa al ${Math.round(to)} % (menos agua)`,
+  'less-water': to => `usa sosa al ${whole(to)} % (menos agua)`,
   'no-insulation': () => 'no lo abrigues',
   fridge: () => 'mételo en la nevera',
 };
@@ -30,7 +29,7 @@ export const heat: typeof en.heat = {
     full: 'Lo más probable: gel completo.',
     uncertain: 'No puedo decir si hará gel. Mide el centro de una barra con una sonda y podré afinar.',
   },
-  ring: v => `Si sale un anillo, estará a unos ${Math.round(v.millimetres)} mm de los lados.`,
+  ring: v => `Si sale un anillo, estará a unos ${whole(v.millimetres)} mm de los lados.`,
   overheat: v =>
     `${pc(v.chance)} de probabilidad de que el centro pase de ${degrees(85)}, donde se agrieta o se hincha: vigílalo y enfríalo si sube.`,
   crackle: {

@@ -3,7 +3,7 @@ import type { limits as en, portionSuperfat as enPortion } from '../../en/batch/
 import { numbersIn } from '../../numbers.ts';
 import { degrees } from '../../temperatures.ts';
 
-const { one } = numbersIn('es');
+const { one, whole } = numbersIn('es');
 const pc = (percent: number) => `${one(percent)} %`;
 
 export const limits: typeof en = {
@@ -15,7 +15,7 @@ export const limits: typeof en = {
       sin abrigar y sin horno, una bandeja bajo el molde; vigílalo de lejos, con gafas y guantes.
     `,
     'batch-large': ({ kilograms, most }) => spaced`
-      ${Math.round(kilograms)} kg de aceites pasan de un lote casero (unos ${most} kg): la estimación de
+      ${whole(kilograms)} kg de aceites pasan de un lote casero (unos ${most} kg): la estimación de
       calor es de una sola barra y no vale, un derrame es una emergencia, y tanta sosa pide el equipo y las
       normas de un taller. Hazlo en lotes más pequeños.
     `,

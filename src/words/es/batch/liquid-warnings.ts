@@ -6,7 +6,7 @@ import { numbersIn } from '../../numbers.ts';
 import { degrees } from '../../temperatures.ts';
 import { additives, bareLiquids } from './liquid-names.ts';
 
-const { one } = numbersIn('es');
+const { one, whole } = numbersIn('es');
 const g = (grams: number) => `${one(grams)} g`;
 const pc = (percent: number) => `${one(percent)} %`;
 
@@ -50,7 +50,7 @@ export const liquidWarnings: typeof en.jug.warnings = {
     `${g(grams)} más de agua de lo pedido: la traen la miel y similares, y de la jarra no se puede quitar.`,
   'melts-above-pour': ({ oil, percent, meltsC, startC }) => spaced`
     ${oil.es} (${pc(percent)}): por debajo de unos ${degrees(meltsC)} es sólida, y viertes a
-    ${degrees(startC)}. Saldrán granos o una falsa traza. Vierte más caliente (start:«${Math.ceil(meltsC)}
+    ${degrees(startC)}. Saldrán granos o una falsa traza. Vierte más caliente (start:«${whole(Math.ceil(meltsC))}
     C») o pon menos.
   `,
   'acid-thickens-at-once': ({ oil, percent }) =>

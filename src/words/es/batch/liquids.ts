@@ -9,7 +9,7 @@ import { degrees } from '../../temperatures.ts';
 import { additives, bareLiquids, liquids } from './liquid-names.ts';
 import { liquidWarnings } from './liquid-warnings.ts';
 
-const { down, one } = numbersIn('es');
+const { down, one, whole } = numbersIn('es');
 const g = (grams: number) => `${one(grams)} g`;
 const pc = (percent: number) => `${one(percent)} %`;
 /** Ounces are rounded down: nobody weighs more lye than the grams say. */
@@ -23,7 +23,7 @@ const refusals: typeof en.jug.refusals = {
     `${capital(name(additive))}: consume sosa, y una cuchara es demasiado imprecisa. Da su peso, como «${bare(additive)} 10 g».`,
   'blend-sets-before-pour': ({ oil, percent, meltsC, startC }) => spaced`
     ${pc(percent)} de la mezcla (${midSentence(oil.es)}) es sólido a ${degrees(startC)}: no se puede
-    verter. Vierte por encima de ${degrees(meltsC)} (start:«${Math.ceil(meltsC)} C») o pon menos.
+    verter. Vierte por encima de ${degrees(meltsC)} (start:«${whole(Math.ceil(meltsC))} C») o pon menos.
   `,
   'wax-too-much': ({ percent, most }) => spaced`
     Con ${pc(percent)} de cera no sale jabón: cerca de la mitad de una cera no reacciona con la sosa. Como

@@ -7,7 +7,7 @@ import { numbersIn } from '../../numbers.ts';
 import { shelf } from '../members/shelf.ts';
 import { batch } from './batch.ts';
 
-const { down, figure, one } = numbersIn('es');
+const { down, figure, one, whole } = numbersIn('es');
 const quoted = (names: readonly string[]) => names.map(name => `«${name}»`);
 const orList = new Intl.ListFormat('es', { type: 'disjunction' });
 const cups = (count: string) => (count === '1' ? '1 taza' : `${count} tazas`);
@@ -65,8 +65,7 @@ export const plan: typeof en.plan = {
   card: {
     across: 'Corte del pan de jabón',
     byVolume: 'Por volumen, sin remolino.',
-    ring: v =>
-      `Por volumen. A trazos: donde puede verse el anillo de gel, a ${Math.round(v.millimetres)} mm.`,
+    ring: v => `Por volumen. A trazos: donde puede verse el anillo de gel, a ${whole(v.millimetres)} mm.`,
     gelsFrom: 'gelifica desde aquí',
     hours: v => `${v.hours} h`,
   },

@@ -10,7 +10,7 @@ import { dispersion } from '../colourants/dispersion.ts';
 import { quantities } from '../quantities.ts';
 import { batch } from './batch.ts';
 
-const { down, one } = numbersIn('es');
+const { down, millilitres: ml, one } = numbersIn('es');
 const COLOUR = 'su color';
 const COLOURS = 'sus colores';
 /** Ounces are rounded down: nobody weighs more lye than the grams say. */
@@ -67,7 +67,7 @@ const steps: StepSentences = {
   'lye-into-oils': v => `El agua de sosa sobre los aceites. Bate a toques cortos hasta ${traces[v.trace]}.`,
   'add-additive': v => `Incorpora ${weight(v.grams)} de ${additive(v.additive)}.`,
   split: v =>
-    `Reparte: ${v.portions.map(({ name, millilitres }) => `${portion(name)} ${Math.round(millilitres)} ml`).join(', ')}.`,
+    `Reparte: ${v.portions.map(({ name, millilitres }) => `${portion(name)} ${ml(millilitres)}`).join(', ')}.`,
   'whisk-portion': v => `«${capital(portion(v.name))}»: integra ${what(v)} con varillas.`,
   'stick-blend-portion': v =>
     `«${capital(portion(v.name))}»: integra ${what(v)} con la batidora, a toques cortos. Espesa: déjalo para el final.`,

@@ -4,7 +4,7 @@ import type * as en from '../../en/challenges/challenges.ts';
 import { withoutMarks } from '../../marks.ts';
 import { numbersIn } from '../../numbers.ts';
 
-const { tenths } = numbersIn('es');
+const { percent, tenths } = numbersIn('es');
 const { moment } = datesIn('es');
 
 /** The same as the clocks of that zone show it, whoever reads it. */
@@ -176,7 +176,7 @@ export const challengesRefusals: typeof en.challengesRefusals = {
   'palette-no-shelves': () =>
     'Ningún estante de este grupo tiene colorantes todavía: no hay de dónde sacar una paleta.',
   'palette-out-of-reach': ({ wanted, found, share }) =>
-    `Solo encontré ${found} de ${wanted} colores que pueda hacer el ${Math.round(share * 100)} % de los estantes. Pide menos colores o menos estantes.`,
+    `Solo encontré ${found} de ${wanted} colores que pueda hacer el ${percent(share)} de los estantes. Pide menos colores o menos estantes.`,
   'challenge-unknown': () => 'No conozco ese reto en este grupo. Elige uno de la lista.',
   'challenge-over': ({ phase }) => `El reto ${phases[phase]}: ya no se puede cambiar nada.`,
   'challenge-extension-unfit': () =>

@@ -12,7 +12,7 @@ const { teaspoons, measure } = quantities;
 const inSpoons = (most: number): string => measure(practicalSpoons(most, most));
 const about = (needed: number): string =>
   needed < 1 ? measure(practicalSpoons(needed)) : teaspoons(Math.ceil(needed * 4) / 4);
-const { plain } = numbersIn('es');
+const { millilitres: ml, plain } = numbersIn('es');
 const inCarrier = (carrier: Carrier) => dispersion.carriers[carrier];
 
 const lyeChanges: Record<DoseCautions['lye-changes']['behaviour'], string> = {
@@ -82,7 +82,7 @@ export const dosing: typeof en.dosing = {
       agua como sosa.
     `,
     'portion-small': ({ millilitres }) =>
-      `${Math.round(millilitres)} ml es muy poco para cucharas: toma lo que quede en la punta de un palillo, mojado en unas gotas, o colorea 50 ml o más.`,
+      `${ml(millilitres)} es muy poco para cucharas: toma lo que quede en la punta de un palillo, mojado en unas gotas, o colorea 50 ml o más.`,
     'typical-batter': () => 'Convertido con una masa típica. Con tu receta la respuesta es más precisa.',
     'premix-strength-unknown': ({ colourant }) =>
       `Nadie dice cuánto pigmento lleva este ${colourant.es}: empieza con un cuarto, compara, sube y anota lo que funcionó.`,

@@ -4,7 +4,7 @@ import { quoted } from '../../../engine/text/lines/option-line.ts';
 import type * as en from '../../en/conversation/ask.ts';
 import { numbersIn } from '../../numbers.ts';
 
-const { plain } = numbersIn('es');
+const { percent, plain } = numbersIn('es');
 const countries = new Intl.DisplayNames('es', { type: 'region' });
 const nameOfCountry = (code: string) => countries.of(code) ?? code;
 const list = (names: readonly string[]) => names.join(', ');
@@ -39,7 +39,7 @@ export const ask: typeof en.ask = {
     const most = v.isMedium ? `el color pleno, lo máximo, es ${v.most}` : `lo máximo es ${v.most}`;
     return v.times > 1.05
       ? `Demasiado: ${most}; ${v.told} es ${plain(Number(v.times.toPrecision(2)))} veces eso. ${usual}`
-      : `No es demasiado: ${most}; ${v.told} es el ${plain(Math.min(100, Math.round(100 * v.times)))} %. ${usual}`;
+      : `No es demasiado: ${most}; ${v.told} es el ${percent(Math.min(1, v.times))}. ${usual}`;
   },
   portion,
   reckoned: v => {

@@ -1,6 +1,9 @@
 import { spaced } from '../../../engine/over-lines.ts';
 import type { fronts as en, FrontReason } from '../../en/fronts/fronts.ts';
+import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
+
+const { down } = numbersIn('es');
 
 export const fronts: typeof en = {
   welcome: v => spaced`
@@ -23,5 +26,5 @@ export const frontsRefusals: Pick<RefusalSentences, FrontReason> = {
   'line-option-twice': ({ option }) => `«${option}» está dos veces: ponlo una sola.`,
   'file-not-fetched': () => 'No he podido traer ese archivo: los enlaces caducan. Adjúntalo otra vez.',
   'file-too-large': ({ most }) =>
-    `Ese archivo es demasiado grande: ${Math.floor(most / 1024 / 1024)} MB como máximo. Basta una imagen más pequeña.`,
+    `Ese archivo es demasiado grande: ${down(most / 1024 / 1024, 0)} MB como máximo. Basta una imagen más pequeña.`,
 };
