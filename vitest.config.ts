@@ -1,6 +1,7 @@
 import { execFileSync } from 'node:child_process';
 import { availableParallelism, tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { crc32 } from 'node:zlib';
 import { defineConfig } from 'vitest/config';
 import LongestFirst from './tests/longest-first.ts';
 
@@ -38,7 +39,9 @@ export default defineConfig({
     hookTimeout: 300_000,
     expect: { poll: { timeout: 60_000 } },
     setupFiles: ['tests/seed.ts'],
-    sequence: { sequencer: LongestFirst },
+    // The order of the tests within files that have none (tests/any-order.ts): the commit's own, as the walks.
+    runner: 'tests/any-order.ts',
+    sequence: { sequencer: LongestFirst, seed: crc32(process.env.WALKS) },
     // One more than there are cores: files that wait, for a clock or for a process, leave room for another.
     maxWorkers: availableParallelism() + 1,
     // Node itself loads what is tested, as in production, instead of a bundler's module runner.

@@ -41,6 +41,7 @@ export default async function run({ config }: TestProject) {
   const [said] = await Promise.race([once(service, 'message'), once(service, 'exit')]);
   if (said !== 'listening') throw new Error('the worker threads of this run did not start');
   process.env.WORKERS_OF_THIS_RUN = socket;
+  console.log(`tests in any order: seed ${config.sequence.seed} (again by --sequence.seed)`);
   return async () => {
     isOpen = false;
     delete process.env.WORKERS_OF_THIS_RUN;

@@ -73,17 +73,21 @@ export function labelled(
       },
     ],
     cautions: [
-      ...(unknown.length > 0 ? [{ id: 'label-left-out', text: words.labelLeftOut({ names: unknown }) }] : []),
-      ...(line.unsure.length > 0 ? [{ id: 'label-unsure', text: label.unsure({ names: line.unsure }) }] : []),
+      ...(unknown.length > 0
+        ? [{ id: 'label-left-out' as const, text: words.labelLeftOut({ names: unknown }) }]
+        : []),
+      ...(line.unsure.length > 0
+        ? [{ id: 'label-unsure' as const, text: label.unsure({ names: line.unsure }) }]
+        : []),
       ...(legal
         ? [
             {
-              id: 'label-legal-most',
+              id: 'label-legal-most' as const,
               text: words.labelMost({ ...legal, percent: Number((legal.share * 100).toPrecision(3)) }),
             },
           ]
         : []),
-      ...(doubtful ? [{ id: 'label-standing', text: words[market](standing) }] : []),
+      ...(doubtful ? [{ id: 'label-standing' as const, text: words[market](standing) }] : []),
     ],
   };
 }

@@ -120,7 +120,7 @@ export async function makeMatch(
     cautions: [
       ...matchCautions(view),
       ...lyeChanges(buying?.colourants ?? [], say),
-      ...(own ? [] : [{ id: 'gloves', text: say.challengeSteps.gloves }]),
+      ...(own ? [] : [{ id: 'gloves' as const, text: say.challengeSteps.gloves }]),
     ],
     choices: choices(shown.map(recentOf)),
     // What to buy is told already where the shelf does not get there.

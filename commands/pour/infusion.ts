@@ -1,5 +1,5 @@
 import type { Context } from '../../src/conversation/context.ts';
-import type { Reply } from '../../src/conversation/reply.ts';
+import type { Caution, Reply } from '../../src/conversation/reply.ts';
 import { parseBase, USUAL_BASE } from '../../src/engine/colour/reading/base-text.ts';
 import { labOfHex } from '../../src/engine/colour/spectra/cielab.ts';
 import { INFUSING, infusedShare } from '../../src/engine/pouring/infused-oil.ts';
@@ -28,7 +28,7 @@ export type InfusionAsked = {
 /** How much of the oils to infuse for a colour, from a test bar; without one, how to make it. */
 export function infusionReply(asked: InfusionAsked, { say }: Context): Reply {
   const words = say.pouring;
-  const cautions = [{ id: 'hot-oil', text: words.infusionCaution, firm: true }];
+  const cautions: readonly Caution[] = [{ id: 'hot-oil', text: words.infusionCaution, firm: true }];
   if (asked.bar === undefined)
     return {
       kind: 'reply',

@@ -1,4 +1,5 @@
 import type { Language } from '../words/sentence.ts';
+import type { CautionId } from './cautions.ts';
 import type { Follow } from './follow-ups/follow.ts';
 
 /** The folds an answer may have, in the order they are offered. */
@@ -58,7 +59,7 @@ export type Block = Stands &
   );
 
 export type Caution = {
-  readonly id: string;
+  readonly id: CautionId;
   readonly text: string;
   readonly fold?: FoldId | 'face';
   /** Never folded: without it somebody comes to harm. */

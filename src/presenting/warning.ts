@@ -64,8 +64,8 @@ export async function colourNotes(
       const grams = item?.lot.oddSpoonGrams;
       const odd = grams === undefined ? undefined : say.shelf.oddSpoon({ name: name(), grams });
       return {
-        own: own ? { id: 'label-lye-changes', text: own } : undefined,
-        odd: odd === undefined ? undefined : { id: 'spoon-odd', text: odd },
+        own: own ? { id: 'label-lye-changes' as const, text: own } : undefined,
+        odd: odd === undefined ? undefined : { id: 'spoon-odd' as const, text: odd },
         ...seen,
       };
     }),

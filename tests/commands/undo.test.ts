@@ -1,5 +1,5 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { MessageView } from '../../src/loopback/index.ts';
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import type { Member, MessageView } from '../../src/loopback/index.ts';
 import { refusals } from '../../src/words/en/index.ts';
 import { openRoom } from '../loopback/room.ts';
 
@@ -7,8 +7,13 @@ import { openRoom } from '../loopback/room.ts';
 
 let now = Date.UTC(2026, 5, 1, 12);
 let room: Awaited<ReturnType<typeof openRoom>>;
+/** In a group of their own in each test: with an empty shelf, and nothing reported yet. */
+let member: Member;
 beforeAll(async () => {
   room = await openRoom({ host: { now: () => now } });
+});
+beforeEach(() => {
+  member = room.host.addGuild({ name: 'Sunday soapers', channels: ['bench'] }).addMember({ name: 'Bram' });
 });
 afterAll(async () => {
   expect(room.faults).toEqual([]);
@@ -23,10 +28,20 @@ const idOf = (message: MessageView, label: RegExp): string => {
     );
   return found.customId;
 };
-const run = (line: string, options: Record<string, string> = {}) => room.member.run(line, options);
-const press = (message: MessageView, label: RegExp) => room.member.press(message, idOf(message, label));
+const run = (line: string, options: Record<string, string> = {}) => member.run(line, options);
+const press = (message: MessageView, label: RegExp) => member.press(message, idOf(message, label));
 const first = ({ text }: MessageView) => text.split('\n')[0];
 const shown = async (item: string) => (await run('/shelf show', { item })).text;
+const COLOURS = {
+  Sea: 'ultramarine blue',
+  Sun: 'gold mica',
+  Dusk: 'ultramarine violet',
+  Dawn: 'ultramarine blue',
+} as const;
+/** Jars of so many grams each. */
+const shelve = async (grams: number, ...items: readonly (keyof typeof COLOURS)[]) => {
+  for (const item of items) await run('/shelf add', { item, amount: `${grams} g`, colourant: COLOURS[item] });
+};
 
 const CHANGED_SINCE = refusals['undo-changed-since']({ name: 'Sea' });
 const ALREADY = '## Already taken back: nothing was changed now.';
@@ -36,8 +51,7 @@ describe('what a plan or a match takes', () => {
     ['Sea', 'Sun'].map(async name => /: ([\d.]+ g)/.exec(await shown(name))?.[1] ?? 'none');
 
   test('goes back jar for jar with one press, and with /shelf undo', async () => {
-    await run('/shelf add', { item: 'Sea', amount: '30 g', colourant: 'ultramarine blue' });
-    await run('/shelf add', { item: 'Sun', amount: '30 g', colourant: 'gold mica' });
+    await shelve(30, 'Sea', 'Sun');
     const plan = await run('/plan', {
       oils: 'olive 70%, coconut 30%',
       size: '1000 g oils',
@@ -59,9 +73,10 @@ describe('what a plan or a match takes', () => {
   });
 
   test('goes back for a match', async () => {
+    await shelve(30, 'Sea', 'Sun');
     const match = await run('/match', { target: '#3f6fa8' });
     const take = match.controls.find(({ label }) => /take it off my shelf/.test(label));
-    const taken = await room.member.press(match, take?.customId ?? '');
+    const taken = await member.press(match, take?.customId ?? '');
     expect((await shown('Sea')).includes('Sea: 30 g')).toBe(false);
     expect(first(await press(taken, /^Undo$/))).toMatch(/^## Taken back: .*30 g/);
     expect(await Promise.all(await stock())).toEqual(['30 g', '30 g']);
@@ -80,8 +95,7 @@ describe('a button pressed again after its undo', () => {
       /^Take/,
     ],
   ] as const)('of %s takes it anew, and twice without an undo only once', async ([line, options, button]) => {
-    await run('/shelf add', { item: 'Dusk', amount: '60 g', colourant: 'ultramarine violet' }).catch(() => 0);
-    await run('/shelf add', { item: 'Dawn', amount: '60 g', colourant: 'ultramarine blue' }).catch(() => 0);
+    await shelve(60, 'Dusk', 'Dawn');
     const before = await grams('Dusk');
     const answer = await run(line, options);
     const taken = await press(answer, button);
@@ -144,6 +158,7 @@ describe('sums of a jar', () => {
 
 describe('a new lot', () => {
   test('is closed again, with the tests of the lot before it', async () => {
+    await shelve(30, 'Sea');
     await run('/shelf dish-test', { item: 'Sea', result: 'oil' });
     const opened = await run('/shelf new-lot', { item: 'Sea', amount: '10 g', lot: 'B7' });
     expect(await shown('Sea')).toMatch(/Sea: 40 g;.*lot B7/);
@@ -154,6 +169,7 @@ describe('a new lot', () => {
   });
 
   test('stays once something is known of it', async () => {
+    await shelve(30, 'Sea');
     const opened = await run('/shelf new-lot', { item: 'Sea', lot: 'C1' });
     now += 1_000;
     await run('/shelf dish-test', { item: 'Sea', result: 'water' });
@@ -162,6 +178,7 @@ describe('a new lot', () => {
   });
 
   test('is the last change for /shelf undo', async () => {
+    await shelve(30, 'Sun');
     now += 11 * 60_000;
     await run('/shelf new-lot', { item: 'Sun', lot: 'S2' });
     expect(first(await run('/shelf undo'))).toMatch(/lot before counts again for “Sun”/);
@@ -171,6 +188,7 @@ describe('a new lot', () => {
 
 describe('a jar that was removed', () => {
   test('stands again with its history, once, for ten minutes', async () => {
+    await shelve(30, 'Sea');
     await run('/shelf use', { item: 'Sea', amount: '1 g' });
     const before = await shown('Sea');
     const asked = await run('/shelf remove', { item: 'Sea' });
@@ -184,6 +202,9 @@ describe('a jar that was removed', () => {
   });
 
   test('comes back by /shelf undo, not over a new jar of its name, and not after ten minutes', async () => {
+    await shelve(30, 'Sea');
+    // What has no history is not asked about before it goes.
+    await run('/shelf use', { item: 'Sea', amount: '1 g' });
     await press(await run('/shelf remove', { item: 'Sea' }), /Remove “Sea”/);
     expect(first(await run('/shelf undo'))).toMatch(/“Sea” is on your shelf again/);
     const again = await press(await run('/shelf remove', { item: 'Sea' }), /Remove “Sea”/);

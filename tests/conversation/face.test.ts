@@ -53,17 +53,17 @@ describe('a face', () => {
   });
 
   test('folds the cautions after the second', () => {
-    const cautions = ['a', 'b', 'c'].map(id => ({ id, text: text(8) }));
+    const cautions = (['lye', 'gloves', 'dust'] as const).map(id => ({ id, text: text(8) }));
     const short = shortened(reply([], cautions, 25));
-    expect(faceOf(short).cautions.map(({ id }) => id)).toEqual(['a', 'b']);
-    expect(foldsOf(short)).toMatchObject([{ id: 'safety', cautions: [{ id: 'c' }] }]);
+    expect(faceOf(short).cautions.map(({ id }) => id)).toEqual(['lye', 'gloves']);
+    expect(foldsOf(short)).toMatchObject([{ id: 'safety', cautions: [{ id: 'dust' }] }]);
   });
 
   test('folds even the first cautions where the headline leaves them no room', () => {
-    const cautions = ['a', 'b'].map(id => ({ id, text: text(8) }));
+    const cautions = (['lye', 'gloves'] as const).map(id => ({ id, text: text(8) }));
     const short = shortened(reply([], cautions, 15));
-    expect(faceOf(short).cautions.map(({ id }) => id)).toEqual(['a']);
-    expect(wholeOf(short).cautions.map(({ id }) => id)).toEqual(['a', 'b']);
+    expect(faceOf(short).cautions.map(({ id }) => id)).toEqual(['lye']);
+    expect(wholeOf(short).cautions.map(({ id }) => id)).toEqual(['lye', 'gloves']);
     expect(faceWords(short)).toBeLessThanOrEqual(15);
   });
 

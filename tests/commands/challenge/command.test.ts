@@ -1,10 +1,7 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, expect } from 'vitest';
 import type { MessageView } from '../../../src/loopback/interface.ts';
+import { story } from '../../story.ts';
 import { controlOf, day, type Fair, type FairRooms, instant, openFair, photoOf } from './room.ts';
-
-/*
- * One challenge from opening to results, step by step: every test goes on where the one before it left off.
- */
 
 let rooms: FairRooms;
 let fair: Fair;
@@ -19,8 +16,8 @@ const newest = () => fair.channel().at(-1) as MessageView;
 const BLUE = '#3f6fa8';
 const ROSE = '#e3b7b0';
 
-describe('a colour challenge', () => {
-  test('is announced in the channel as soon as a steward opens it, with a card and what to do', async () => {
+story('a colour challenge, from opening to results', step => {
+  step('is announced in the channel as soon as a steward opens it, with a card and what to do', async () => {
     const opened = await fair.steward.run('/challenge open', {
       title: 'Dusk over the lagoon',
       brief: 'Two colours that meet like evening water.',
@@ -42,7 +39,7 @@ describe('a colour challenge', () => {
     expect(card.controls.map(({ label }) => label)).toEqual(['Enter a bar', 'From my shelf']);
   });
 
-  test('shows a member what their own shelf could make of it, for their eyes only', async () => {
+  step('shows a member what their own shelf could make of it, for their eyes only', async () => {
     const { ana } = fair;
     await ana.run('/shelf add', { item: 'Evening sky', amount: '40 g', colourant: 'ultramarine blue' });
     await ana.run('/shelf add', { item: 'Snow', amount: '40 g', colourant: 'titanium dioxide' });
@@ -59,7 +56,7 @@ describe('a colour challenge', () => {
     expect(empty.text).toContain('Your shelf holds nothing');
   });
 
-  test('takes a bar through a form, measures it at once and shows target beside measured', async () => {
+  step('takes a bar through a form, measures it at once and shows target beside measured', async () => {
     const form = await fair.ana.pressForForm(announcement(), controlOf(announcement(), 'Enter a bar'));
     const entered = await fair.ana.submit(form, {
       photo: [await photoOf([BLUE, ROSE])],
@@ -80,7 +77,7 @@ describe('a colour challenge', () => {
     expect(scoreIn(back.text)).toBeCloseTo(scoreIn(entered.text), 1);
   });
 
-  test('takes another bar by command, and says at entry that neons are not scored', async () => {
+  step('takes another bar by command, and says at entry that neons are not scored', async () => {
     const bea = await fair.bea.run('/challenge enter', {
       photo: await photoOf(['#4f8a6a', ROSE]),
       title: 'Green tide',
@@ -101,18 +98,18 @@ describe('a colour challenge', () => {
     expect(twice.text).toContain('1 entry a member');
   });
 
-  test('shows bars by number and title, not whose they are, while it runs', async () => {
+  step('shows bars by number and title, not whose they are, while it runs', async () => {
     const shown = await fair.member.run('/challenge show');
     expect(shown.text).toContain('“Green tide”');
     expect(shown.text).not.toMatch(/Ana|Bea|Cleo/);
     expect(shown.files.map(({ name }) => name)).toEqual(['challenge.png', 'bars.png']);
   });
 
-  test('takes no votes before the time', async () => {
+  step('takes no votes before the time', async () => {
     expect((await fair.member.run('/challenge vote', { ranking: '1' })).text).toContain('No challenge here');
   });
 
-  test('opens the vote on time, with the bars in view', async () => {
+  step('opens the vote on time, with the bars in view', async () => {
     await fair.wait(3 * day);
     expect(newest().text).toContain(`3 entries are in, vote until ${instant(Date.UTC(2026, 11, 8, 10))}`);
     expect(newest().files.map(({ name }) => name)).toEqual(['bars.png']);
@@ -120,31 +117,34 @@ describe('a colour challenge', () => {
     expect((await fair.ana.run('/challenge withdraw')).text).toContain('No challenge here is taking entries');
   });
 
-  test('lets a member rank by menus, tie bars, and change their mind; their own bar is not there', async () => {
-    const { ana } = fair;
-    let ballot = await ana.press(newest(), controlOf(newest(), 'Vote'));
-    expect(ballot.ephemeral).toBe(true);
-    expect(ballot.controls[0]?.options.map(({ label }) => label)).toEqual([
-      '2. “Green tide”',
-      '3. “Flamingo”',
-    ]);
-    ballot = await ana.choose(ballot, controlOf(ballot, /like best/), ['3']);
-    expect(ballot.text).toContain('Saved: 1 bar');
-    ballot = await ana.press(ballot, controlOf(ballot, 'Add one to 1st place'));
-    ballot = await ana.choose(ballot, controlOf(ballot, /Shares/), ['2']);
-    expect(ballot.text).toContain('“Flamingo” (bar 3) = “Green tide” (bar 2)');
-    expect(ballot.text).not.toContain('This ballot counts');
-    ballot = await ana.press(ballot, controlOf(ballot, 'Start again'));
-    // Nothing is cast by starting again: what was cast still counts, and says so.
-    expect(ballot.text).toContain('This ballot counts until you choose a new first place.');
-    expect(ballot.text).toContain('“Flamingo” (bar 3)');
-    ballot = await ana.choose(ballot, controlOf(ballot, /like best/), ['2']);
-    const seen = await ana.run('/challenge ballot');
-    expect(seen.text).toContain('“Green tide” (bar 2)');
-    expect(seen.text).not.toContain('Flamingo');
-  });
+  step(
+    'lets a member rank by menus, tie bars, and change their mind; their own bar is not there',
+    async () => {
+      const { ana } = fair;
+      let ballot = await ana.press(newest(), controlOf(newest(), 'Vote'));
+      expect(ballot.ephemeral).toBe(true);
+      expect(ballot.controls[0]?.options.map(({ label }) => label)).toEqual([
+        '2. “Green tide”',
+        '3. “Flamingo”',
+      ]);
+      ballot = await ana.choose(ballot, controlOf(ballot, /like best/), ['3']);
+      expect(ballot.text).toContain('Saved: 1 bar');
+      ballot = await ana.press(ballot, controlOf(ballot, 'Add one to 1st place'));
+      ballot = await ana.choose(ballot, controlOf(ballot, /Shares/), ['2']);
+      expect(ballot.text).toContain('“Flamingo” (bar 3) = “Green tide” (bar 2)');
+      expect(ballot.text).not.toContain('This ballot counts');
+      ballot = await ana.press(ballot, controlOf(ballot, 'Start again'));
+      // Nothing is cast by starting again: what was cast still counts, and says so.
+      expect(ballot.text).toContain('This ballot counts until you choose a new first place.');
+      expect(ballot.text).toContain('“Flamingo” (bar 3)');
+      ballot = await ana.choose(ballot, controlOf(ballot, /like best/), ['2']);
+      const seen = await ana.run('/challenge ballot');
+      expect(seen.text).toContain('“Green tide” (bar 2)');
+      expect(seen.text).not.toContain('Flamingo');
+    },
+  );
 
-  test('reads a written ballot, and leaves the voter’s own bar out of it', async () => {
+  step('reads a written ballot, and leaves the voter’s own bar out of it', async () => {
     expect((await fair.bea.run('/challenge vote', { ranking: '2,1,3' })).text).toContain(
       'Your own bar is left out',
     );
@@ -161,7 +161,7 @@ describe('a colour challenge', () => {
     );
   });
 
-  test('takes a ballot back for ten minutes: the one before it counts again, or none', async () => {
+  step('takes a ballot back for ten minutes: the one before it counts again, or none', async () => {
     const before = (await fair.cleo.run('/challenge ballot')).text;
     const cast = await fair.cleo.run('/challenge vote', { ranking: '2' });
     const undo = controlOf(cast, 'Undo');
@@ -172,13 +172,13 @@ describe('a colour challenge', () => {
     expect((await fair.steward.run('/challenge ballot')).text).toContain('is still empty');
   });
 
-  test('tells nobody how it stands before the end', async () => {
+  step('tells nobody how it stands before the end', async () => {
     const early = await fair.steward.run('/challenge results');
     expect(early.text).toBe('The challenge is being voted on; this works only while it is over.');
     expect((await fair.steward.run('/challenge export')).text).toContain('is being voted on');
   });
 
-  test('closes on time and shows places, makers and colours', async () => {
+  step('closes on time and shows places, makers and colours', async () => {
     await fair.wait(3 * day + 6_000);
     const results = newest();
     expect(results.text.split('\n')[0]).toBe('## First in “Dusk over the lagoon”: “Still water” by Ana');
@@ -191,14 +191,14 @@ describe('a colour challenge', () => {
     expect(asked.text).toContain('Pair by pair');
   });
 
-  test('tells it once, however often the deadline is looked at', async () => {
+  step('tells it once, however often the deadline is looked at', async () => {
     const before = fair.channel().length;
     await fair.wait(day);
     await fair.wait(day);
     expect(fair.channel()).toHaveLength(before);
   });
 
-  test('keeps a history for each member, and a list of what stewards did', async () => {
+  step('keeps a history for each member, and a list of what stewards did', async () => {
     const history = await fair.ana.run('/challenge history');
     expect(history.text).toContain('1 win');
     expect(history.text).toContain('1st of 3: “Still water”');
@@ -206,7 +206,7 @@ describe('a colour challenge', () => {
     expect(audit.text).toContain('Odile: opened it');
   });
 
-  test('left no fault behind', () => {
+  step('left no fault behind', () => {
     expect(fair.faults).toEqual([]);
   });
 });

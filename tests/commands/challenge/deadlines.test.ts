@@ -174,11 +174,12 @@ describe('a challenge keeps its own time', () => {
   });
 
   test('tells them with their next answer where nothing reaches them in private', async () => {
-    const { id, entries } = await fairOf(scope, ['ana']);
+    // Notices wait for a member wherever they are: nobody else here is told of this one.
+    const { id, entries } = await fairOf(scope, ['nell']);
     platform.closed = true;
     await disqualify(scope, id, { entry: entries[0]!, reason: 'a copy' }, made('steward', during));
     await runAt(during);
-    expect(await noticesFor(scope.store, 'ana')).toMatchObject([{ title: 'bar of ana', reason: 'a copy' }]);
+    expect(await noticesFor(scope.store, 'nell')).toMatchObject([{ title: 'bar of nell', reason: 'a copy' }]);
   });
 
   test('closes all the same where the channel is gone for good', async () => {

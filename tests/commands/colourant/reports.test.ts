@@ -1,14 +1,14 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import type { Member } from '../../../src/loopback/interface.ts';
 import { openRoom } from '../../loopback/room.ts';
 
 let room: Awaited<ReturnType<typeof openRoom>>;
 
-beforeAll(async () => {
+beforeEach(async () => {
   room = await openRoom({ whole: true });
 });
 
-afterAll(() => room[Symbol.asyncDispose]());
+afterEach(() => room[Symbol.asyncDispose]());
 
 const first = (text: string) => text.split('\n')[0];
 
@@ -35,7 +35,9 @@ describe('what the group has seen', () => {
   });
 
   test('a later report takes the place of the earlier one, and its maker can take it back', async () => {
-    const { member } = room;
+    const { member, steward } = room;
+    await report(member, 'held');
+    await report(steward, 'shifted');
     expect((await report(member, 'faded')).text).toContain('takes the place');
     expect((await member.run('/colourant evidence', { item: 'carmine mica' })).text).toMatch(/0 of 2 here/);
     const gone = await member.run('/colourant withdraw', { item: 'carmine mica' });
@@ -71,13 +73,14 @@ describe('what the group has seen', () => {
   });
 
   test('a metal cannot be reported, a strength must be readable', async () => {
-    const { member } = room;
+    const { member, steward } = room;
     const metal = await member.run('/colourant report', {
       item: 'Mica, Bronze Powder',
       result: 'held',
       process: 'gel',
     });
     expect(metal.text).toMatch(/Never put metal/);
+    await report(steward, 'shifted');
     const odd = await report(member, 'held', { strength: 'purple' });
     expect(odd.text).toMatch(/purple/);
     expect((await member.run('/colourant evidence', { item: 'carmine mica' })).text).toMatch(/of 1 here/);

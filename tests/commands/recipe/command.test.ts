@@ -1,17 +1,19 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { openRoom } from '../../loopback/room.ts';
 
 let room: Awaited<ReturnType<typeof openRoom>>;
-beforeAll(async () => {
+beforeEach(async () => {
   room = await openRoom({ whole: true });
 });
-afterAll(() => room[Symbol.asyncDispose]());
+afterEach(() => room[Symbol.asyncDispose]());
 
 const SEA = {
   oils: 'coconut 30%, olive 70%',
   size: '1000 g oils',
   portions: '2 cups ultramarine blue in 1 Tbsp olive; rest plain',
 };
+/** Bram’s own, the plan of {@link SEA}. */
+const keepSea = () => room.member.run('/plan', { ...SEA, 'save-as': 'Open sea' });
 const numbers = (text: string) => text.match(/\d+(?:\.\d+)?/g);
 
 describe('a recipe', () => {
@@ -36,18 +38,21 @@ describe('a recipe', () => {
 
   test('changes where another option is given, for this once', async () => {
     const { member } = room;
+    await keepSea();
     const changed = await member.run('/plan', { recipe: 'Open sea', superfat: 8 });
     expect(changed.text).toContain('Asked: 8 %');
     expect((await member.run('/plan', { recipe: 'Open sea' })).text).toContain('Usual: 5 %');
   });
 
   test('keeps its name to itself', async () => {
+    await keepSea();
     const answer = await room.member.run('/plan', { ...SEA, 'save-as': 'OPEN SEA' });
     expect(answer.text).toContain('already have a recipe “Open sea”');
   });
 
   test('is rescaled with all its volumes, by a factor or to a size', async () => {
     const { member } = room;
+    await keepSea();
     const double = await member.run('/recipe rescale', {
       recipe: 'Open sea',
       size: '2',
@@ -91,15 +96,23 @@ describe('a recipe', () => {
 });
 
 describe('another member’s recipe', () => {
-  test('is unknown until it is shared, then planned and copied by all', async () => {
-    const { member, steward } = room;
-    await member.run('/shelf add', { item: 'Lagoon', amount: '40 g', colourant: 'ultramarine blue' });
-    await member.run('/plan', {
+  const keepBay = async () => {
+    await room.member.run('/shelf add', { item: 'Lagoon', amount: '40 g', colourant: 'ultramarine blue' });
+    await room.member.run('/plan', {
       oils: 'olive 70%, coconut 30%',
       size: '800 g oils',
       portions: '1 cup Lagoon; rest',
       'save-as': 'Bay',
     });
+  };
+  const shareBay = async () => {
+    await keepBay();
+    return await room.member.run('/recipe share', { recipe: 'Bay' });
+  };
+
+  test('is unknown until it is shared, then planned and copied by all', async () => {
+    const { member, steward } = room;
+    await keepBay();
     expect((await steward.run('/plan', { recipe: 'Bay' })).text).toMatch(/no recipe “Bay”/);
     const shared = await member.run('/recipe share', { recipe: 'Bay' });
     expect(shared.ephemeral).toBe(false);
@@ -117,6 +130,7 @@ describe('another member’s recipe', () => {
   test('cannot be removed, nor taken back but by its maker or a steward', async () => {
     const { member, steward, group } = room;
     const guest = group.addMember({ name: 'Ines' });
+    await shareBay();
     expect((await guest.run('/recipe remove', { recipe: 'Bay' })).text).toMatch(/no recipe “Bay”/);
     expect((await guest.run('/recipe unshare', { recipe: 'Bay' })).text).toContain('shared by Bram');
     expect((await steward.run('/recipe unshare', { recipe: 'Bay' })).text).toContain('no longer shared');
@@ -126,7 +140,7 @@ describe('another member’s recipe', () => {
 
   test('shared under a name that somebody has taken is told so', async () => {
     const { member, steward } = room;
-    await member.run('/recipe share', { recipe: 'Bay' });
+    await shareBay();
     expect((await member.run('/recipe share', { recipe: 'Bay' })).text).toContain('shared already');
     await steward.run('/plan', { ...SEA, 'save-as': 'Bay' });
     expect((await steward.run('/recipe share', { recipe: 'Bay' })).text).toContain('Bram already shares');

@@ -16,6 +16,8 @@ import {
 } from '../../../src/records/shelf/index.ts';
 import { put } from '../../../src/records/store.ts';
 import { wordsIn } from '../../../src/words/index.ts';
+import type { Language } from '../../../src/words/sentence.ts';
+import { SPOON_ODD } from '../../terminal/warned/spoon-odd.ts';
 import { by, emptyShelf, refusalOf, snapshot } from './fixture.ts';
 
 let shelf: Shelf;
@@ -111,10 +113,13 @@ describe('a spoon that was weighed before there was a limit', () => {
     expect(item.lot.spoonWeight).toBeUndefined();
     expect(item.lot.oddSpoonGrams).toBe(grams);
     const jar = { item, colourant: findColourant('ultramarine blue') };
-    for (const language of ['en', 'es'] as const) {
+    const [id, en, es] = SPOON_ODD;
+    for (const [language, part] of Object.entries({ en, es } as const)) {
       const scope = { store: shelf.store, group: 'g' };
-      const { cautions } = await colourNotes([jar], { scope, viewer: 'm', say: wordsIn(language) });
-      expect(cautions.map(({ text }) => text).join()).toMatch(/\/shelf weigh item:Blue /);
+      const say = wordsIn(language as Language);
+      const { cautions } = await colourNotes([jar], { scope, viewer: 'm', say });
+      expect(cautions).toMatchObject([{ id, text: expect.stringContaining(part) }]);
+      expect(cautions[0]!.text).toMatch(/\/shelf weigh item:Blue /);
     }
     await weighSpoon(shelf, 'blue', spoon, by());
     expect((await findItem(shelf, 'blue')).lot).toMatchObject({ spoonWeight: spoon });

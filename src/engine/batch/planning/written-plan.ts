@@ -130,7 +130,10 @@ function ovenOf(
   return material === 'plastic' ? { ovenC: hottestOven(material) } : {};
 }
 
-/** The colours a read plan names, as typed, each once: what the door has to find. */
+/**
+ * The colours a read plan names, as typed, each once: what the door has to find.
+ * @example coloursNamed(readPlan({ oils: 'olive 100%', size: '500 g oils', portions: '1 cup charcoal; rest charcoal' })) // ['charcoal']
+ */
 export function coloursNamed(read: ReadPlan): readonly string[] {
   return [...new Set(read.portions.flatMap(({ colours }) => colours.map(({ text }) => text)))];
 }
@@ -141,6 +144,8 @@ export type FoundColour = Omit<DoseAsked, 'strength' | 'carrier'>;
 /**
  * The plan with its colours found: `find` is asked for each of {@link coloursNamed}. A portion without a label is named
  * after its colours, or `plain` or `rest` ({@link keptName}); names are made unlike.
+ * @example withColours(readPlan({ oils: 'olive 100%', size: '500 g oils', portions: '1 cup gold mica; rest' }),
+ * name => ({ colourant: findColourant(name) })).portions.map(({ name }) => name) // ['gold mica', 'rest']
  */
 export function withColours(read: ReadPlan, find: (text: string) => FoundColour): PlanRequest {
   const taken = new Map<string, number>();

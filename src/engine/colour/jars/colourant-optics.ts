@@ -44,6 +44,7 @@ const known = new WeakMap<Colourant, Optics>();
  * What a catalogue colourant does in soap. From published spectra where there are any (their shape; the strength
  * is set so that the trade's full dose gives the usual colour), else from the smoothest reflectance of that
  * colour. A colour that lye changes is that of the cured bar. Every strength is an estimate until calibrated.
+ * @example opticsOf(findColourant('gold mica')).pearl // true
  */
 export function opticsOf(colourant: Colourant): Optics {
   const found = known.get(colourant);

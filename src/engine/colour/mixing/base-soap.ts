@@ -62,7 +62,10 @@ export function baseSoap(shades: readonly ShadeShare[], gelled: boolean): BaseOp
   return { k, s: spectrum(() => (gelled ? GELLED_SCATTERING : 1)), plusMinus: BASE_PLUS_MINUS };
 }
 
-/** Soap of one cast. */
+/**
+ * Soap of one cast: it scatters less once it gelled.
+ * @example plainBase('white', true).s[0] < plainBase('white', false).s[0] // true
+ */
 export function plainBase(shade: BaseShade, gelled: boolean): BaseOptics {
   return baseSoap([{ shade, share: 1 }], gelled);
 }

@@ -68,7 +68,10 @@ export function isOnScreen(lab: Lab): boolean {
   return screenCanShow(lab65(lab));
 }
 
-/** CIELAB of `#rrggbb` in sRGB. Throws RangeError for any other text: members' own words go through `parseColour`. */
+/**
+ * CIELAB of `#rrggbb` in sRGB. Throws RangeError for any other text: members' own words go through `parseColour`.
+ * @example Math.round(labOfHex('#ffffff').l) // 100
+ */
 export function labOfHex(hex: string): Lab {
   const colour = /^#[\da-f]{6}$/i.test(hex) ? toLab65(hex) : undefined;
   if (colour === undefined) throw new RangeError(`not #rrggbb: ${hex}`);

@@ -1,0 +1,17 @@
+import { type RunnerTestFile, TestRunner } from 'vitest';
+
+/** Whose tests hold in any order; a test of what is told in steps is a `story`. */
+const FOLDERS = /^tests\/(?:commands|records)\//u;
+
+/**
+ * Runs the tests of these folders in an order that the seed of the run draws (`vitest.config.ts`), so that none of them
+ * comes to need what another left behind. The files keep the order of `longest-first.ts`.
+ */
+export default class AnyOrder extends TestRunner {
+  override onCollectStart(file: RunnerTestFile): void {
+    file.shuffle = FOLDERS.test(file.name);
+    // Whatever is declared within it looks here.
+    this.config.sequence.shuffle = file.shuffle;
+    super.onCollectStart(file);
+  }
+}
