@@ -31,8 +31,11 @@ export type ToWorker =
 
 export const CHANNEL = 'mutants';
 
-/** `isCounted`: how often each test comes by each change is known, and is not counted on. */
-type Switches = InstrumenterContext & { isCounted?: boolean };
+/**
+ * `isCounted`: how often each test comes by each change is known, and is not counted on. `run`: which run of a test this is, of all that
+ * there were; what is remembered is forgotten with the next.
+ */
+type Switches = InstrumenterContext & { isCounted?: boolean; run?: number };
 
 /** Where instrumented code looks for the mutant that is switched on; always this one object. */
 export function switches(): Switches {

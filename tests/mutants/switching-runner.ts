@@ -64,10 +64,17 @@ function suitesOf(test: RunnerTestCase): readonly RunnerTestSuite[] {
   return suites;
 }
 
+/** What `unremembered.ts` keeps is of one run of one test. */
+function forgetWhatWasRead(): void {
+  const context = switches();
+  context.run = (context.run ?? 0) + 1;
+}
+
 /** The message of a red test, its hooks included. */
 async function failureOf(test: RunnerTestCase): Promise<string | undefined> {
   const suites = suitesOf(test);
   running = test;
+  forgetWhatWasRead();
   try {
     test.result = { state: 'run', startTime: performance.now(), retryCount: 0, repeatCount: 0 };
     for (const suite of suites)

@@ -32,7 +32,7 @@ const EVEN = new RegExp(
     \b(?:equal (?:parts?|amounts?|weights?)|same (?:amount|weight|quantity|volume)|same of (?:each|both|
     powder|colou?r|pigment|mica|clay|oxide)|igual (?:cantidad|peso)|mism[oa] (?:peso|volumen)|half and half|
     half n half|mitad \p{L}+,? (?:y )?mitad \p{L}+|partes iguales|misma cantidad|mit(?:ad|[aá]) y mit(?:ad|
-    [aá]))\b
+    [aá]))(?!\p{L})
   `,
   'iu',
 );

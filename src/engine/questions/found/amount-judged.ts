@@ -1,7 +1,7 @@
 import type { Facts } from './facts.ts';
 
 const TOO_MUCH =
-  /\b(?:too (?:much|many|little)|enough|overdo\w*|demasiad[oa]s?|me (?:he pasado|pas[eé])|basta|alcanza)\b/iu;
+  /\b(?:too (?:much|many|little)|enough|overdo\w*|demasiad[oa]s?|me (?:he pasado|pas[eé])|basta|alcanza)(?!\p{L})/iu;
 /** An amount beside these may be what is there, or what is poured. */
 const HOW_MUCH = /\b(?:how (?:much|many)|cu[aá]nt[oa]s?|what (?:amount|dose)|qu[eé] (?:cantidad|dosis))\b/iu;
 

@@ -6,7 +6,7 @@ const BEARING: ReadonlySet<string> = new Set(['survives-lye', 'law', 'wet']);
 
 /** What has already come of it is a flaw, or worse. */
 const HAPPENED =
-  /\b(?:why|smel\w*|stink\w*|turned|went|came out|has gone|por qu[eé]|huel\w*|ol[ií]a|olor|sali[oó]|qued[oó])\b/iu;
+  /\b(?:why|smel\w*|stink\w*|turned|went|came out|has gone|por qu[eé]|huel\w*|ol[ií]a|olor|sali[oó]|qued[oó])(?!\p{L})/iu;
 
 /**
  * An acid that a question names beside an ultramarine is checked with it, and not dropped; also where it is taken for a

@@ -131,7 +131,7 @@ const DOSED = new RegExp(
   unbroken`
     (?:^|\b(?:how much|how many|dose of|cu[aá]nt[oa]|dosis de|use|put|add|usar|poner|echar)\s)(?:of |de |
     some |the |el )?((?:\p{L}+ )?\p{L}+)(?: (?:powder|pigment|en polvo|molido))?,? (?:for|in|into|per|to|
-    para|en|por|con)\s(?=.*\b(?:bars?|batter|soaps?|loaf|oils?|pastillas?|jab[oó]n(?:es)?|masa|aceites?|
+    para|en|por|con)\s(?=.*\b(?:bars?|batter|batch|soaps?|loaf|oils?|pastillas?|jab[oó]n(?:es)?|masa|aceites?|
     lote)\b)
   `,
   'iu',

@@ -17,9 +17,9 @@ const HEAT = /\b(?:hot|warm|boiled|boiling|caliente|hirviendo|reci[eé]n hervid[
 /** Somebody or an animal that is not well. */
 const UNWELL = new RegExp(
   unbroken`
-    \b(?:cough\w*|gasp\w*|chok\w*|wheez\w*|shak\w*|limp|dead|dying|died|sick|ill|unwell|faint\w*|dizzy|
-    vomit\w*|cry\w*|scream\w*|tos\w*|ahog\w*|tiembl\w*|muert[oa]|enferm\w*|mare\w*|llor\w*|grit\w*|
-    respira mal)\b
+    (?<!\p{L})(?:cough\p{L}*|gasp\p{L}*|chok\p{L}*|wheez\p{L}*|shak\p{L}*|limp|dead|dying|died|sick|ill|unwell|faint\p{L}*|dizzy|
+    vomit\p{L}*|cry\p{L}*|scream\p{L}*|tos\p{L}*|ahog\p{L}*|tiembl\p{L}*|muert[oa]|enferm\p{L}*|mare\p{L}*|llor\p{L}*|grit\p{L}*|
+    respira mal)(?!\p{L})
   `,
   'iu',
 );
@@ -27,17 +27,17 @@ const UNWELL = new RegExp(
 /** Pain, wounds and calls for help; what was drunk, tasted or splashed. */
 const TOLD_HURT = new RegExp(
   unbroken`
-    \b(?:burn(?:s|ed|t|ing)?|hurt\w*|sting\w*|stung|red|blister\w*|rash|swallow\w*|drank|tasted|licked|ate|
-    splash\w*|eyes?|help|arde\w*|quem\w*|duele\w*|roj[oa]s?|ampollas?|sarpullido|trag[oóué]\w*|bebi[oó]|
-    prob[oóé]|lami[oó]|comi[oó]|salpic\w*|ojos?|ayuda|auxilio)\b
+    (?<!\p{L})(?:burn(?:s|ed|t|ing)?|hurt\p{L}*|sting\p{L}*|stung|red|blister\p{L}*|rash|swallow\p{L}*|drank|tasted|licked|ate|
+    splash\p{L}*|eyes?|help|arde\p{L}*|quem\p{L}*|duele\p{L}*|roj[oa]s?|ampollas?|sarpullido|trag[oóué]\p{L}*|bebi[oó]|
+    prob[oóé]|lami[oó]|comi[oó]|salpic\p{L}*|ojos?|ayuda|auxilio)(?!\p{L})
   `,
   'iu',
 );
 /** It does so at this moment. */
 const GOING_WRONG = new RegExp(
   unbroken`
-    \b(?:fizz\w*|(?<!for (?:more )?)bubbl\w*|foam\w*|smok\w*|steam\w*|boil(?:s|ed) over|overflow\w*|
-    spill\w*|spilt|espuma|burbuj\w*|humo|vapor|hierve|hirvi[oó]|derram\w*|rebos\w*)\b
+    (?<!\p{L})(?:fizz\p{L}*|(?<!for (?:more )?)bubbl\p{L}*|foam\p{L}*|smok\p{L}*|steam\p{L}*|boil(?:s|ed) over|overflow\p{L}*|
+    spill\p{L}*|spilt|espuma|burbuj\p{L}*|humo|vapor|hierve|hirvi[oó]|derram\p{L}*|rebos\p{L}*)(?!\p{L})
   `,
   'iu',
 );
@@ -45,8 +45,8 @@ const GOING_WRONG = new RegExp(
 /** Where lye may be, and no bench. */
 const ON_A_BODY = new RegExp(
   unbroken`
-    \b(?:skin|hands?(?! (?:blender|mixer))|fingers?|arms?|legs?|face|mouth|lips?|throat|nose|feet|foot|
-    touch\w*|piel|manos?|dedos?|brazos?|piernas?|cara|boca|labios?|garganta|nariz|pies?|toc[oóu]\w*)\b
+    (?<!\p{L})(?:skin|hands?(?! (?:blender|mixer))|fingers?|arms?|legs?|face|mouth|lips?|throat|nose|feet|foot|
+    touch\p{L}*|piel|manos?|dedos?|brazos?|piernas?|cara|boca|labios?|garganta|nariz|pies?|toc[oóu]\p{L}*)(?!\p{L})
   `,
   'iu',
 );
@@ -55,7 +55,7 @@ const ON_A_BODY = new RegExp(
 const MAY_I = /^\W*(?:can|could|may|should) (?:i|we)\b|^\W*(?:puedo|podemos|se puede|es seguro)\b/iu;
 /** Something is in the oil already, and then it is no longer the oil alone that smokes. */
 const IN_THE_OIL =
-  /\b(?:added|poured|put|stirred|mixed|ech[eé]|puse|a[nñ]ad[ií]|vert[ií]|mezcl\w+|batter|masa|soap|jab[oó]n|jug|jarra)\b/iu;
+  /(?<!\p{L})(?:added|poured|put|stirred|mixed|ech[eé]|puse|a[nñ]ad[ií]|vert[ií]|mezcl\p{L}+|batter|masa|soap|jab[oó]n|jug|jarra)(?!\p{L})/iu;
 
 const OPENS = new RegExp(
   unbroken`
@@ -91,18 +91,18 @@ const ENDS = new RegExp(
 /** Who is hurt, by what, or what is going on: of this nothing is only asked. */
 const SOMEBODY = new RegExp(
   unbroken`
-    \b(?:eyes?|skin|hands?|fingers?|arms?|legs?|face|mouth|lips?|tongue|throat|nose|lungs?|chest|stomach|
+    (?<!\p{L})(?:eyes?|skin|hands?|fingers?|arms?|legs?|face|mouth|lips?|tongue|throat|nose|lungs?|chest|stomach|
     feet|foot|hair|son|daughter|kids?|child(?:ren)?|baby|toddler|husband|wife|mum|mom|dad|dogs?|cats?|pets?|
-    puppy|somebody|someone|drank|drinks?|swallow\w*|eat|ate|eaten|lick\w*|breath\w*|inhal\w*|cough\w*|
-    chok\w*|vomit\w*|dizzy|faint\w*|rash\w*|itch\w*|blister\w*|sting\w*|burns?|burning|pain\w*|red|sore|
-    smell\w*|stink\w*|gas|fumes?|flames?|fire|alight|explo\w*|erupt\w*|volcan\w*|overflow\w*|doctor|
-    hospital|ambulance|poison\w*|emergency|first aid|what do i do|ojos?|piel|manos?|dedos?|brazos?|piernas?|
-    cara|boca|labios?|lengua|garganta|nariz|pulm\w+|pecho|est[oó]mago|pies?|pelo|hij[oa]s?|ni[nñ][oa]s?|
+    puppy|somebody|someone|drank|drinks?|swallow\p{L}*|eat|ate|eaten|lick\p{L}*|breath\p{L}*|inhal\p{L}*|cough\p{L}*|
+    chok\p{L}*|vomit\p{L}*|dizzy|faint\p{L}*|rash\p{L}*|itch\p{L}*|blister\p{L}*|sting\p{L}*|burns?|burning|pain\p{L}*|red|sore|
+    smell\p{L}*|stink\p{L}*|gas|fumes?|flames?|fire|alight|explo\p{L}*|erupt\p{L}*|volcan\p{L}*|overflow\p{L}*|doctor|
+    hospital|ambulance|poison\p{L}*|emergency|first aid|what do i do|ojos?|piel|manos?|dedos?|brazos?|piernas?|
+    cara|boca|labios?|lengua|garganta|nariz|pulm\p{L}+|pecho|est[oó]mago|pies?|pelo|hij[oa]s?|ni[nñ][oa]s?|
     beb[eé]s?|marido|esposa?|perr[oa]s?|gat[oa]s?|mascotas?|gallinas?|cabras?|vacas?|pollos?|p[aá]jaros?|
-    peces|hens?|chickens?|birds?|goats?|cows?|horses?|fish|parrots?|rabbits?|alguien|bebi[oó]|beber|trag\w*|
-    comi[oó]|lami\w*|respir\w*|inhal\w*|tos\w*|v[oó]mit\w*|mare\w*|desmay\w*|sarpullido|ampollas?|picor|
-    arde\w*|duele\w*|dolor|rojo|roja|huele\w*|olor|humos?|llamas?|fuego|explot\w*|desbord\w*|m[eé]dic[oa]|
-    urgencias|ambulancia|t[oó]xic\w*|veneno\w*|qu[eé] hago)\b
+    peces|hens?|chickens?|birds?|goats?|cows?|horses?|fish|parrots?|rabbits?|alguien|bebi[oó]|beber|trag\p{L}*|
+    comi[oó]|lami\p{L}*|respir\p{L}*|inhal\p{L}*|tos\p{L}*|v[oó]mit\p{L}*|mare\p{L}*|desmay\p{L}*|sarpullido|ampollas?|picor|
+    arde\p{L}*|duele\p{L}*|dolor|rojo|roja|huele\p{L}*|olor|humos?|llamas?|fuego|explot\p{L}*|desbord\p{L}*|m[eé]dic[oa]|
+    urgencias|ambulancia|t[oó]xic\p{L}*|veneno\p{L}*|qu[eé] hago)(?!\p{L})
   `,
   'iu',
 );
@@ -110,15 +110,20 @@ const SOMEBODY = new RegExp(
 const MILKED = /\b(?:goat|cow)(?:'?s)? milk\b|\bleche de (?:cabra|vaca)\b/giu;
 /** Going on at this moment: "is rising", "se está saliendo". */
 const GOING_ON =
-  /\b(?:is|are|it'?s|its|keeps?|started|starts|est[aá]n?|sigue|empez[oó]|empieza)\b(?: \w+){0,2} (?:\w+ing|\w+ndo)\b/iu;
+  /(?<!\p{L})(?:is|are|it'?s|its|keeps?|started|starts|est[aá]n?|sigue|empez[oó]|empieza)(?: \p{L}+){0,2} (?:\p{L}+ing|\p{L}+ndo)(?!\p{L})/iu;
 /** What holds the lye has given way. */
-const BROKE =
-  /\b(?:crack\w*|broke\w*|shatter\w*|burst\w*|leak\w*|spill\w*|spilt|melt\w*|romp\w*|rot[oa]|raj\w*|grieta|revent\w*|derram\w*|gote\w*|derrit\w*)\b/iu;
+const BROKE = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:crack\p{L}*|broke\p{L}*|shatter\p{L}*|burst\p{L}*|leak\p{L}*|spill\p{L}*|spilt|melt\p{L}*|
+    romp\p{L}*|rot[oa]|raj\p{L}*|grieta|revent\p{L}*|derram\p{L}*|gote\p{L}*|derrit\p{L}*)(?!\p{L})
+  `,
+  'iu',
+);
 /** What a loaf does that has only overheated is told calmly, unless it does more. */
 const MORE_THAN_A_CRACK = new RegExp(
   unbroken`
-    \b(?:ris(?:es|ing|en)|spit\w*|smok\w*|steam\w*|boil\w*|foam\w*|bubbl\w*|ooz\w*|leak\w*|spill\w*|out of|
-    over the|sub(?:e|iendo)|salpica\w*|hierv\w*|espuma|burbuj\w*|rebos\w*|sale\w*|saliendo)\b
+    (?<!\p{L})(?:ris(?:es|ing|en)|spit\p{L}*|smok\p{L}*|steam\p{L}*|boil\p{L}*|foam\p{L}*|bubbl\p{L}*|ooz\p{L}*|leak\p{L}*|spill\p{L}*|out of|
+    over the|sub(?:e|iendo)|salpica\p{L}*|hierv\p{L}*|espuma|burbuj\p{L}*|rebos\p{L}*|sale\p{L}*|saliendo)(?!\p{L})
   `,
   'iu',
 );
@@ -229,7 +234,8 @@ export function isAskedGenerally(words: string): boolean {
     (OPENS.test(words) ||
       topic === 'lye-and-water-swapped' ||
       (topic === 'no-goggles' && words.includes('?') && !SOMEBODY.test(words)));
-  if (isOfLye) return !hasHappened(words.replace(NOT_NOW, ' '));
+  if (isOfLye)
+    return ![UNWELL, BROKE].some(told => told.test(words)) && !hasHappened(words.replace(NOT_NOW, ' '));
   // Only what has an answer of its own; of all else first aid is shown in doubt.
   if (topic === undefined && (!BEARS.test(words) || CLEANERS.test(words))) return false;
   if (

@@ -116,7 +116,7 @@ const OWN_WORDS: { readonly [Topic in LyeTopic]?: RegExp } = {
     `,
     'giu',
   ),
-  'oil-spilled': /\b(?:spill\w*|spilt|lost|derram\w*|se (?:me )?cay[oó])\b/giu,
+  'oil-spilled': /(?<!\p{L})(?:spill\p{L}*|spilt|lost|derram\p{L}*|se (?:me )?cay[oó])(?!\p{L})/giu,
   'flame-near':
     /\b(?:candles?|velas?)(?: is)? (?:burning|encendidas?)|\b(?:burning|lit) candles?|\bsmoking\b|\bgas (?:boiler|heater)|\bfum(?:o|ar|ando)\b|\bfuego\b/giu,
   'blender-smokes': /\b(?:smok\w*|smells? burnt|humo|humea\w*|huele a quemado|se quema|se calienta)\b/giu,
@@ -126,7 +126,7 @@ const OWN_WORDS: { readonly [Topic in LyeTopic]?: RegExp } = {
   children: /\b(?:dogs?|cats?|pets?|perr[oa]s?|gat[oa]s?|mascotas?)\b/giu,
   'pets-washed': /\b(?:dogs?|cats?|pets?|perr[oa]s?|gat[oa]s?|mascotas?)\b/giu,
   'back-to-food': /\b(?:eat|comer|cook|cocinar)\b/giu,
-  pregnant: /\b(?:dando (?:el )?pecho|breast ?feed\w*|baby|beb[eé])\b/giu,
+  pregnant: /(?<!\p{L})(?:dando (?:el )?pecho|breast ?feed\p{L}*|baby|beb[eé])(?!\p{L})/giu,
   'contact-lenses': /\b(?:eyes?)\b(?= (?:lens|contact))/giu,
   'scorched-milk':
     /\b(?:(?:huele|olor) a (?:amon[ií]aco|quemad[oa])|(?:smells?|stinks?) (?:of|like) ammonia|se (?:me )?quem[aoó]|quemad[oa]|burnt|scorched)\b/giu,
@@ -137,23 +137,23 @@ const OWN_WORDS: { readonly [Topic in LyeTopic]?: RegExp } = {
 /** Somebody's body, pain or help; what spits, boils over, catches fire or gives off gas; lye that went where it should not. */
 const HARM = new RegExp(
   unbroken`
-    \b(?:eyes?|skin|hands?(?! (?:shake|mixer|blender))|fingers?|arms?|legs?|face|mouth|lips?|tongue|throat|
+    (?<!\p{L})(?:eyes?|skin|hands?(?! (?:shake|mixer|blender))|fingers?|arms?|legs?|face|mouth|lips?|tongue|throat|
     nose|lungs?|chest|stomach|feet|foot|hair|son|daughter|kids?|child(?:ren)?|baby|toddler|husband|wife|mum|
     mom|dad|somebody|someone|he|she|they|dogs?|cats?|pets?|pupp(?:y|ies)|kittens?|paws?|birds?|parrots?|
-    hens?|chickens?|rabbits?|drank|drink|drinks|swallow\w*|eat|ate|eaten|lick\w*|breath\w*|inhal\w*|
-    cough\w*|chok\w*|vomit\w*|dizzy|faint\w*|wheez\w*|gasp\w*|rash\w*|itch\w*|blister\w*|sting\w*|stung|
-    burn\w*|pain\w*|hurt\w*|sore|red|gas|fumes?|flames?|fire|alight|explo\w*|erupt\w*|volcan\w*|overflow\w*|
-    foam\w*|fizz\w*|bubbl\w*|boil\w*|hiss\w*|froth\w*|sizzl\w*|crackl\w*|thump\w*|throw\w*|scream\w*|
-    holler\w*|collaps\w*|convuls\w*|dead|dying|unconscious|shak(?:es|ing)|trembl\w*|limp\w*|hot|spit\w*|
-    splash\w*|splatter\w*|smok\w*|steam\w*|spill\w*|spilt|leak\w*|melt\w*|shatter\w*|crack\w*|doctor|
-    hospital|ambulance|poison\w*|emergency|help|first aid|ojos?|piel|manos?|dedos?|brazos?|piernas?|cara|
-    boca|labios?|lengua|garganta|nariz|pulm\w+|pecho|est[oó]mago|pies?|pelo|hij[oa]s?|ni[nñ][oa]s?|
-    beb[eé]s?|marido|esposa?|perr[oa]s?|gat[oa]s?|mascotas?|alguien|bebi[oó]|beber|trag\w*|comi[oó]|lami\w*|
-    respir\w*|inhal\w*|tos\w*|ahog\w*|v[oó]mit\w*|mare\w*|desmay\w*|sarpullido|ampollas?|picor|arde\w*|
-    escuec\w*|duele\w*|dolor|roj[oa]s?|huele\w*|humos?|llamas?|fuego|explot\w*|desbord\w*|chisporrot\w*|
-    caliente|falta (?:el )?aire|grit\w*|llor\w*|tiembl\w*|cojea|inconsciente|convuls\w*|espuma|burbuj\w*|
-    hierv\w*|hirv\w*|salpic\w*|derram\w*|gote\w*|derrit\w*|rompi[oó]|raj\w*|quem\w*|sale humo|m[eé]dic[oa]|
-    urgencias|ambulancia|t[oó]xic\w*|veneno\w*|ayuda|auxilio|socorro)\b
+    hens?|chickens?|rabbits?|drank|drink|drinks|swallow\p{L}*|eat|ate|eaten|lick\p{L}*|breath\p{L}*|inhal\p{L}*|
+    cough\p{L}*|chok\p{L}*|vomit\p{L}*|dizzy|faint\p{L}*|wheez\p{L}*|gasp\p{L}*|rash\p{L}*|itch\p{L}*|blister\p{L}*|sting\p{L}*|stung|
+    burn\p{L}*|pain\p{L}*|hurt\p{L}*|sore|red|gas|fumes?|flames?|fire|alight|explo\p{L}*|erupt\p{L}*|volcan\p{L}*|overflow\p{L}*|
+    foam\p{L}*|fizz\p{L}*|bubbl\p{L}*|boil\p{L}*|hiss\p{L}*|froth\p{L}*|sizzl\p{L}*|crackl\p{L}*|thump\p{L}*|throw\p{L}*|scream\p{L}*|
+    holler\p{L}*|collaps\p{L}*|convuls\p{L}*|dead|dying|unconscious|shak(?:es|ing)|trembl\p{L}*|limp\p{L}*|hot|spit\p{L}*|
+    splash\p{L}*|splatter\p{L}*|smok\p{L}*|steam\p{L}*|spill\p{L}*|spilt|leak\p{L}*|melt\p{L}*|shatter\p{L}*|crack\p{L}*|doctor|
+    hospital|ambulance|poison\p{L}*|emergency|help|first aid|ojos?|piel|manos?|dedos?|brazos?|piernas?|cara|
+    boca|labios?|lengua|garganta|nariz|pulm\p{L}+|pecho|est[oó]mago|pies?|pelo|hij[oa]s?|ni[nñ][oa]s?|
+    beb[eé]s?|marido|esposa?|perr[oa]s?|gat[oa]s?|mascotas?|alguien|bebi[oó]|beber|trag\p{L}*|comi[oó]|lami\p{L}*|
+    respir\p{L}*|inhal\p{L}*|tos\p{L}*|ahog\p{L}*|v[oó]mit\p{L}*|mare\p{L}*|desmay\p{L}*|sarpullido|ampollas?|picor|arde\p{L}*|
+    escuec\p{L}*|duele\p{L}*|dolor|roj[oa]s?|huele\p{L}*|humos?|llamas?|fuego|explot\p{L}*|desbord\p{L}*|chisporrot\p{L}*|
+    caliente|falta (?:el )?aire|grit\p{L}*|llor\p{L}*|tiembl\p{L}*|cojea|inconsciente|convuls\p{L}*|espuma|burbuj\p{L}*|
+    hierv\p{L}*|hirv\p{L}*|salpic\p{L}*|derram\p{L}*|gote\p{L}*|derrit\p{L}*|rompi[oó]|raj\p{L}*|quem\p{L}*|sale humo|m[eé]dic[oa]|
+    urgencias|ambulancia|t[oó]xic\p{L}*|veneno\p{L}*|ayuda|auxilio|socorro)(?!\p{L})
   `,
   'iu',
 );

@@ -143,8 +143,18 @@ const NOT_HERE = new RegExp(
     .join('|'),
   'u',
 );
-/** The words by which a sentence says that something is not in the pot; undefined where none are. Takes what was said of it. */
+/** What an oil is sold and kept in, weighed with it: nobody knows how much of the weight is oil. A bowl or a pot is weighed empty first. */
+const WITH_ITS_JAR = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:weigh\p{L}*(?: (?:it|in|inside|still))*(?: (?:its|the|their|own))+ (?:jars?|tubs?|bottles?|
+    tins?|cartons?|box|bags?|packets?|packaging|wrapp\p{L}+|containers?)|pes\p{L}+(?: (?:en|dentro|de))+
+    (?: (?:el|la|su|sus|los)) (?:tarros?|frascos?|botellas?|latas?|envases?|bolsas?|cajas?|
+    garrafas?))(?!\p{L})
+  `,
+  'u',
+);
+/** The words by which a sentence says that something is not in the pot, or not all that was weighed; undefined where none are. Takes what was said of it. */
 export const absenceIn = (sentence: string): string | undefined => {
   const said = sentence.replace(NO_ABSENCE, '#');
-  return (NOT_IN_YET.exec(said) ?? NOT_HERE.exec(said))?.[0].replace(/^# /u, '');
+  return (NOT_IN_YET.exec(said) ?? NOT_HERE.exec(said) ?? WITH_ITS_JAR.exec(said))?.[0].replace(/^# /u, '');
 };

@@ -53,6 +53,25 @@ function strangeIn({ items }: Part): readonly string[] {
     .filter(word => word !== '' && !isHarmlessBesideOil(word));
 }
 
+/** What may stand between a denial and what was not done. */
+const BETWEEN = /^(?:he|ha|hemos|han|le|les|lo|la|los|las|me|se|nos|to|be|been|even|it|them)$/u;
+/** Putting an oil into the pot. */
+const PUT_IN =
+  /^(?:add|added|put|pour|poured|use|used|mix|mixed|tip|tipped|melt|melted|in|go|going|went|included?|echad[oa]|eche|echo|echamos|puest[oa]|puse|pongo|pusimos|us[eo]|usad[oa]|usamos|agregu?[eo]|agregad[oa]|anad[io]|anadid[oa]|met[io]|metid[oa]|vert[io]|vertid[oa]|va|van|lleva|entra)$/u;
+
+/** "200 g de coco que no he echado", "that I did not add": it is denied that an oil went in, and nothing else is named that stays out. */
+function deniedIn(items: readonly Item[]): string | undefined {
+  const oil = items.findIndex(isOil);
+  for (const [at, item] of items.entries()) {
+    if (at < oil || (item.is !== 'not' && item.is !== 'without')) continue;
+    const rest = items.slice(at + 1);
+    const verb = rest.find(one => !('text' in one && BETWEEN.test(one.text)));
+    if ((verb?.is === 'word' || verb?.is === 'actual') && PUT_IN.test(verb.text) && !rest.some(isName))
+      return verb.text;
+  }
+  return undefined;
+}
+
 /**
  * The oils of a line whose clause has a word that is not known to leave them in the pot, or whose sentence says that something is not
  * in yet: "200 g coconut that I borrowed". What keeps an oil out has no end of words, so that the harmless ones are known instead.
@@ -77,6 +96,8 @@ export function doubtOfOil(items: readonly Item[], counted: readonly Name[]): Do
     if (oils.length === 0) continue;
     const strange = strangeIn(part);
     if (strange.length > 0) doubt(oils, strange.join(' '));
+    const denied = deniedIn(part.items);
+    if (denied !== undefined) doubt(oils, denied);
     const sentence = parts.filter(one => one.sentence === part.sentence && !isQuestion(one));
     for (const { items: said } of sentence) {
       const open = absenceIn(spoken(said));

@@ -80,6 +80,15 @@ const BEYOND: readonly RegExp[] = [
     `,
     'u',
   ),
+  // "The rest of a kilo coconut": what is left of a weight, of which nobody told what was taken.
+  new RegExp(
+    unbroken`
+      (?<!\p{L})(?:rest|remainder|resto|restante) (?:of|de|del)(?: (?:the|an?|that|my|el|la|los|las|una?|
+      es[ea]))* (?:\d[\d.,]* ?)?(?:kilos?|kg|g|gr|grams?|gramos|lbs?|pounds?|libras?|oz|ounces?|
+      onzas?)(?!\p{L})
+    `,
+    'u',
+  ),
   // "A: ... B: ...".
   /(?<![\p{L}\d])(?:a|1|uno?|one|primera?|first)\)? ?: ?[^;:]*\d[^:]*(?<![\p{L}\d])(?:b|2|dos|two|segunda?|second)\)? ?:/u,
   /(?<!\p{L})(?:for each|para cada (?:una?|receta)|de cada receta|lye for both|sosa para (?:ambas|las dos))(?!\p{L})/u,

@@ -1,6 +1,7 @@
 import { unbroken } from '../../../../over-lines.ts';
 import { DRY_PURITY, FAT, LYE, PERCENT } from '../../amounts/words.ts';
 import { isReason, PUT_RIGHT, PUT_RIGHT_WHY, YES_SO } from './superfat-put-right.ts';
+import { withWaterByLye } from './water-by-lye.ts';
 
 /** Superfat by its short hands too: "sf5", "se 5 %", "4% de se" (trade usage). */
 const SHORT_FAT = `(?:${FAT}|s\\.?e\\.?|s\\.?g\\.?|super ?grasa|sobre ?grasa|sobre ?engr?|sobre(?= (?:\\d|1[0-2])(?: ?%)? ?(?:[;,]|$)))`;
@@ -120,11 +121,6 @@ export type Fixed = {
   readonly kept: readonly string[];
 };
 
-/** "Agua al doble de la sosa", "agua x2". */
-const TWICE_THE_LYE = new RegExp(
-  `(?<!\\p{L})(?:water|agua) (?:is |at |va )?(?:(?:el |al )?doble|twice|double|x ?2|2 ?x)(?: (?:de |of |que |as )?(?:the |la |el )?${LYE})?(?![\\p{L}\\d])`,
-  'gu',
-);
 /** "If I go from 5 to 8 percent superfat": the one that it goes to. */
 const FROM_ONE_FAT = new RegExp(
   unbroken`
@@ -157,12 +153,9 @@ const isHundred = (figures: string): boolean =>
 
 /** Takes superfat, strength, purity and the ratio of water out of a line that `plainWords` gave. Pure. */
 export function fixedIn(line: string): Fixed {
-  let rest = line
-    .replace(/ ?@ ?/gu, ' at ')
-    .replace(TWICE_THE_LYE, 'water 2:1')
+  let rest = withWaterByLye(line.replace(/ ?@ ?/gu, ' at '))
     .replace(/(?<!\p{L})s\/f(?!\p{L})/gu, 'sf')
     .replace(/(?<=\d )(sf)(?=\d)/gu, '; sf ')
-    .replace(/(?<=(?:water|agua) )(\d+(?:[.,]\d)?) (?:to|a) (\d+(?:[.,]\d)?)(?!\d)/u, '$1:$2')
     .replace(FROM_ONE_FAT, '')
     .replace(ASKED_AND_TOLD, '$1 ')
     .replace(FAT_FROM_TO, '$1 ')
