@@ -1,7 +1,7 @@
 import { fc, test as property } from '@fast-check/vitest';
 import { describe, expect, test } from 'vitest';
-import { TextToFit } from '../../../src/engine/text/patterns/fitting.ts';
-import { needsOf } from '../../../src/engine/text/patterns/needs.ts';
+import { rewritten, TextToFit } from '../../../src/engine/text/patterns/fitting.ts';
+import { inSmallLetters, needsOf } from '../../../src/engine/text/patterns/needs.ts';
 
 describe('what a text must hold before a pattern can fit', () => {
   test.each([
@@ -23,7 +23,8 @@ describe('what a text must hold before a pattern can fit', () => {
     [/(?:lye|\d+)/u, []],
     [/(?:lye)?(?:naoh)*/u, []],
     [/a|bc/u, []],
-    [/LYE/i, []],
+    [/LYE|NaOH/i, [['lye', 'naoh']]],
+    [/año (?:µm|spilt)/iu, [['año ']]],
     [/(?i:lye)/u, []],
     [/[[(]}lye/, [['lye']]],
     [/🔥lye/u, []],
@@ -42,6 +43,46 @@ describe('what a text must hold before a pattern can fit', () => {
     for (const list of needsOf(pattern)) expect(list.some(one => text.includes(one))).toBe(true);
     expect(new TextToFit(text).fits(pattern)).toBe(true);
   });
+});
+
+test('a pattern that takes capitals for small letters is run for every letter that it may mean', () => {
+  const letters = [...'abcdefghijklmnopqrstuvwxyz áéíñóúü'];
+  for (const flags of ['i', 'iu']) {
+    const any = new RegExp(`^[${letters.join('')}]$`, flags);
+    const taken = Array.from({ length: 0x1_0000 }, (_, unit) => String.fromCharCode(unit)).filter(one =>
+      any.test(one),
+    );
+    expect(taken.length).toBeGreaterThan(2 * letters.length - 2);
+    for (const letter of letters) {
+      const pattern = new RegExp(letter + letter, flags);
+      expect(needsOf(pattern)).toEqual([[letter + letter]]);
+      for (const one of taken.filter(other => pattern.test(other + other)))
+        expect(inSmallLetters(one + one)).toBe(letter + letter);
+    }
+  }
+});
+
+test('patterns that are replaced one after another give what they give one by one', () => {
+  const rewritings = [
+    [/\blie\b/giu, 'lye'],
+    [/\b(\d+) oz of lye\b/gu, (_: string, ounces: string) => `lye ${ounces}`],
+    [/(?<=lye \d+), (?=water)/gu, ' and '],
+    [/MICA/u, 'mica'],
+    [/\s+/gu, ' '],
+  ] as const;
+  const oneByOne = (text: string) =>
+    rewritings.reduce((said, [pattern, put]) => said.replace(pattern, put as string), text);
+  expect(rewritten('5 oz of LIE,  water', rewritings)).toBe('lye 5, water');
+  for (const text of ['5 oz of lie, water', 'MICA  and lie', 'mica', '', 'lye 5, water, 3 oz of lie, water'])
+    expect(rewritten(text, rewritings)).toBe(oneByOne(text));
+});
+
+test('of several patterns the first that fits is told, by what it finds', () => {
+  const text = new TextToFit('the lye spilt on the hob');
+  expect(text.firstOf([/sosa/u, /spil(?:t|led)/u, /hob/u])).toBe('spilt');
+  expect(text.firstOf([/HOB/iu, /lye/u])).toBe('hob');
+  expect(text.firstOf([/hob$/u, /spilt/u])).toBe('hob');
+  expect(text.firstOf([/sosa/u])).toBeUndefined();
 });
 
 test('a text fits what it fitted', () => {

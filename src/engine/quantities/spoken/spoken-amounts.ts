@@ -1,5 +1,6 @@
 import { unbroken } from '../../over-lines.ts';
 import { readOnce } from '../../remembered.ts';
+import { type Rewriting, rewritten } from '../../text/patterns/fitting.ts';
 import { chatSpelt } from '../../text/spelling/chat-spelling.ts';
 import { figureText } from '../for-readers.ts';
 import { figuresOf } from './number-words.ts';
@@ -188,47 +189,52 @@ const POUND_AND = new RegExp(
   'giu',
 );
 
+/** What is put right while numbers still are words. */
+const BEFORE_FIGURES: readonly Rewriting[] = [
+  [SCOOPS, scoops],
+  [HUNDREDS, '$1 hundred $2 $3 hundred'],
+  [POUND_AND, '$1 lb $2 oz'],
+  [ANOTHER_HALF, '$1 $2$3, $1 $2 '],
+];
+/** What is put right once they are figures. */
+const IN_FIGURES: readonly Rewriting[] = [
+  [DECIMAL, (_, whole = '0', part: string) => `${digits(whole)}.${digits(part)}`],
+  ...SLIPS,
+  [LEVEL, ''],
+  [FILLED, ''],
+  ...PARTS,
+  [TIMES, (_, count: string, size: string) => product(count, size)],
+  [POURED, 'fl oz'],
+  [WEIGHED, ''],
+  [
+    OUT_OF,
+    (all, part: string, one = '', other = '') =>
+      one === '' && other === '' ? all : `${part} ${one === '' ? other : one}`,
+  ],
+  [COUNT_AND_PART, (_, count: string, part: string) => `${Number(count) || 1} ${part} `],
+  [UNIT_AND_PART, unitAndPart],
+  [DOZEN_AND_HALF, (_, next?: string) => (next === undefined ? '18 ' : '18 bars of ')],
+  [
+    DOZENS,
+    (_, count: string, next?: string) => `${Number(count) * 12} ${next === undefined ? '' : 'bars of '}`,
+  ],
+  [SIZE_OF_BARS, '$1 '],
+  [KILOS, (_, kilos: string | undefined, grams: string) => `${Number(kilos ?? 1) * 1000 + Number(grams)} g`],
+  [
+    LITRES,
+    (_, litres: string | undefined, more: string) => `${Number(litres ?? 1) * 1000 + Number(more)} ml`,
+  ],
+  [METRIC_POUNDS, (_, count: string, of = '') => `${Number(count.replace(',', '.')) * 500} g${of}`],
+];
+
 /**
  * An amount as it is spoken, in figures: spellings of chats, spelt numbers, parts and articles before a unit, slips in units, dozens, and "un kilo
  * doscientos". Names beside it stay as they are.
  * @example spokenAmounts('doce jabones de cien gramos') // '12 jabones de 100 gramos'
  * @example spokenAmounts('a tsp n a half') // '1 tsp n a half'
  */
-export const spokenAmounts = readOnce((text): string => {
-  let said = figuresOf(
-    chatSpelt(text)
-      .replace(SCOOPS, scoops)
-      .replace(HUNDREDS, '$1 hundred $2 $3 hundred')
-      .replace(POUND_AND, '$1 lb $2 oz')
-      .replace(ANOTHER_HALF, '$1 $2$3, $1 $2 '),
-  ).replace(DECIMAL, (_, whole = '0', part: string) => `${digits(whole)}.${digits(part)}`);
-  for (const [pattern, right] of SLIPS) said = said.replace(pattern, right);
-  said = said.replace(LEVEL, '').replace(FILLED, '');
-  for (const [pattern, figure] of PARTS) said = said.replace(pattern, figure);
-  return said
-    .replace(TIMES, (_, count: string, size: string) => product(count, size))
-    .replace(POURED, 'fl oz')
-    .replace(WEIGHED, '')
-    .replace(OUT_OF, (all, part: string, one = '', other = '') =>
-      one === '' && other === '' ? all : `${part} ${one === '' ? other : one}`,
-    )
-    .replace(COUNT_AND_PART, (_, count: string, part: string) => `${Number(count) || 1} ${part} `)
-    .replace(UNIT_AND_PART, unitAndPart)
-    .replace(DOZEN_AND_HALF, (_, next?: string) => (next === undefined ? '18 ' : '18 bars of '))
-    .replace(
-      DOZENS,
-      (_, count: string, next?: string) => `${Number(count) * 12} ${next === undefined ? '' : 'bars of '}`,
-    )
-    .replace(SIZE_OF_BARS, '$1 ')
-    .replace(
-      KILOS,
-      (_, kilos: string | undefined, grams: string) => `${Number(kilos ?? 1) * 1000 + Number(grams)} g`,
-    )
-    .replace(
-      LITRES,
-      (_, litres: string | undefined, more: string) => `${Number(litres ?? 1) * 1000 + Number(more)} ml`,
-    )
-    .replace(METRIC_POUNDS, (_, count: string, of = '') => `${Number(count.replace(',', '.')) * 500} g${of}`)
+export const spokenAmounts = readOnce((text): string =>
+  rewritten(figuresOf(rewritten(chatSpelt(text), BEFORE_FIGURES)), IN_FIGURES)
     .replace(/\s+/gu, ' ')
-    .trim();
-});
+    .trim(),
+);

@@ -146,15 +146,28 @@ class PatternReader {
 }
 
 /**
- * What a text must hold, as it stands, before a pattern can fit it; nothing where the pattern takes capitals for small letters, or is
- * written in a way that is not read here. Pure.
+ * A text in the letters in which {@link needsOf} tells what a pattern needs that takes capitals for small ones. The long s is the one
+ * letter that such a pattern takes for one of ours though it is a small one already (Unicode, CaseFolding.txt, status C).
+ */
+export const inSmallLetters = (text: string): string => text.toLowerCase().replaceAll('\u{17F}', 's');
+
+/** Letters of which a pattern that takes capitals for small ones fits no others but their capitals, and the long s. */
+const PLAIN_LETTERS = /^[\x20-\x7e\u{e0}-\u{f6}\u{f8}-\u{fe}]*$/u;
+
+/**
+ * What a text must hold, as it stands, before a pattern can fit it; nothing where the pattern is written in a way that is not read
+ * here. Of one that takes capitals for small letters: what the text must hold {@link inSmallLetters}. Pure.
  * @example needsOf(/\b(?:lye|naoh)\b.*\bspilt?\b/u) // [['lye', 'naoh'], ['spil']]
  */
 export function needsOf({ source, flags }: RegExp): Needs {
   // Half a pair of surrogates is no letter.
-  if (/[iv]/.test(flags) || /[\uD800-\uDFFF]/.test(source)) return [];
+  if (/v/.test(flags) || /[\uD800-\uDFFF]/.test(source)) return [];
   try {
-    return new PatternReader(source).choices();
+    const needs = new PatternReader(source).choices();
+    if (!flags.includes('i')) return needs;
+    return needs
+      .map(list => list.map(one => one.toLowerCase()))
+      .filter(list => list.every(one => PLAIN_LETTERS.test(one)));
   } catch {
     return [];
   }

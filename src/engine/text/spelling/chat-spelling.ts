@@ -1,4 +1,5 @@
 import { unbroken } from '../../over-lines.ts';
+import { type Rewriting, rewritten } from '../patterns/fitting.ts';
 
 /** A word of chat between spaces: what stands before and after it is no letter, sign or apostrophe. */
 const word = (spelt: string, after = '') =>
@@ -14,7 +15,7 @@ const AFTER_POR = unbroken`
  * Spellings of phones and chats, in both languages, as they are meant. From memory of how makers write; words that are
  * others in the other language are taken only beside words that tell which is meant.
  */
-const SPELLINGS: readonly (readonly [RegExp, string])[] = [
+const SPELLINGS: readonly Rewriting[] = [
   // "qede", "saqe", "chiqito": no word of either language has a q before e or i.
   [/q(?=[eéií])/giu, 'qu'],
   [word('d', '(?=\\s*[\\p{L}\\d])(?!\\s+(?:&|and|n|y)\\s+c\\b)'), 'de'],
@@ -197,7 +198,7 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
 
 const NO_NOUN = 'to|in|into|for|with|of|and|n|or|about|around|like|the|my|have|got|makes?|is|at|than';
 /** Where a sentence lacks its joining word, and the hundreds stand glued to their unit. */
-const HEARD: readonly (readonly [RegExp, string])[] = [
+const HEARD: readonly Rewriting[] = [
   [
     new RegExp(
       unbroken`
@@ -225,13 +226,11 @@ const HEARD: readonly (readonly [RegExp, string])[] = [
  * Figures that were heard for the words "to" and "for" before hundreds of their own: "add 1 tsp red oxide 2 500g batter". For text whose
  * figures still stand as they were typed: "2 500 g" is two and a half thousand.
  */
-export const figuresHeard = (text: string): string =>
-  HEARD.reduce((said, [pattern, meant]) => said.replace(pattern, meant), text);
+export const figuresHeard = (text: string): string => rewritten(text, HEARD);
 
 /**
  * A text as it is meant where a chat or a dictating phone spelt it: "medio kilo d masa" is "medio kilo de masa", "how much
  * lie" is "how much lye". Names and figures stay as they are.
  * @example chatSpelt('qiero un kilo d sebo xfa') // 'quiero un kilo de sebo por favor'
  */
-export const chatSpelt = (text: string): string =>
-  SPELLINGS.reduce((said, [pattern, meant]) => said.replace(pattern, meant), text);
+export const chatSpelt = (text: string): string => rewritten(text, SPELLINGS);

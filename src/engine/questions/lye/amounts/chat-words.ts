@@ -83,7 +83,10 @@ export const nearestOilWord = (word: string): number | undefined =>
   word.length > LONGEST ? undefined : slipsToOil(word);
 const slipsToOil = rememberedWord((word: string): number | undefined => {
   const near = OIL_WORDS.filter(oil => Math.abs(oil.length - word.length) <= MOST_LETTERS)
-    .map(oil => ({ cost: slipCost(word, oil), most: NEAR * Math.max(word.length, oil.length) }))
+    .map(oil => {
+      const most = NEAR * Math.max(word.length, oil.length);
+      return { cost: slipCost(word, oil, most), most };
+    })
     .filter(({ cost, most }) => cost <= most)
     .map(({ cost }) => cost);
   return near.length === 0 ? undefined : Math.min(...near);

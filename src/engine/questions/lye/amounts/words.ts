@@ -3,7 +3,8 @@ import { unbroken } from '../../../over-lines.ts';
 import { figureText } from '../../../quantities/for-readers.ts';
 import { spokenAmounts } from '../../../quantities/spoken/spoken-amounts.ts';
 import { OUNCE_G, POUND_G } from '../../../quantities/units.ts';
-import { readOnce } from '../../../remembered.ts';
+import { readOnce, rememberedWord } from '../../../remembered.ts';
+import { type Rewriting, rewritten, TextToFit } from '../../../text/patterns/fitting.ts';
 import { deaccented } from '../../../text/unaccented.ts';
 
 export const LYE = unbroken`
@@ -97,39 +98,44 @@ export const plainWords = (question: string, { clauses = false } = {}): string =
 const plainClauses = readOnce(question => plainly(question, true));
 const plainText = readOnce(question => plainly(question, false));
 
+const BEFORE_FIGURES: readonly Rewriting[] = [
+  [STOP_BEFORE_OPENING, ' ; '],
+  [ASKED_LAST, ' ; '],
+  [UNIT_STOP, unitStop],
+];
+const IN_FIGURES: readonly Rewriting[] = [
+  [/[?!¿¡"“”«»()]|\.(?!\d)/gu, ' '],
+  [/\b(\d{1,3})[.,](\d{3})(?= ?(?:g|gr|grams?|gramos?|ml)\b)/gu, '$1$2'],
+  [
+    /(\d+(?:[.,]\d+)?) ?(?:lbs?|pounds?|libras?)(?: and| y|,)? (\d+(?:[.,]\d+)?) ?(?:oz|ounces?|onzas?)\b/gu,
+    (_, pounds: string, ounces: string) => `${neat(decimal(pounds) * POUND_G + decimal(ounces) * OUNCE_G)} g`,
+  ],
+  [/(?<=\d) ?(?:gms?|grs|grms?)\b/gu, ' g'],
+  [/\bcastor sugar\b/gu, 'caster sugar'],
+  [/\b(?:h20|watr|wter|watter|watre)\b/gu, 'water'],
+  [/\b(lye|naoh|koh) ?\/ ?(?:h2o|water|agua)\b/gu, '$1 and water'],
+  [/\b(lye|naoh|koh|sosa|soda) ?\+ ?(?=water\b|agua\b)/gu, '$1 and '],
+  [/\bh2o\b/gu, 'water'],
+  [/\b(lye|naoh|koh|water) fr\b/gu, '$1 for'],
+  [/\bhow much soda\b(?! ?(?:ash|water|bread|crystals|bicarb))/gu, 'how much caustic soda'],
+  // "Me pasé de sosa, puse 180 g en vez de 130".
+  [INSTEAD, '$2 $3 $4 g $1'],
+  // A dash before a weight parts it from what stands before.
+  [new RegExp(`(?<!\\b${UNIT}) [-–—]+ (?=${MASS})`, 'gu'), ', '],
+  // In much of America soda alone is the caustic one, where an amount of it is asked for.
+  [/\b(cuanta|calcul\w+ la) soda\b(?! caustica)/gu, '$1 soda caustica'],
+];
+
 function plainly(question: string, clauses: boolean): string {
-  const said = question
-    .slice(0, 2000)
-    .replace(STOP_BEFORE_OPENING, ' ; ')
-    .replace(ASKED_LAST, ' ; ')
-    .replace(UNIT_STOP, unitStop);
-  return (
-    deaccented(spokenAmounts(clauses ? said.replace(SENTENCE_END, ' ; ') : said))
-      .replace(/[?!¿¡"“”«»()]|\.(?!\d)/gu, ' ')
-      .replace(/\b(\d{1,3})[.,](\d{3})(?= ?(?:g|gr|grams?|gramos?|ml)\b)/gu, '$1$2')
-      .replace(
-        /(\d+(?:[.,]\d+)?) ?(?:lbs?|pounds?|libras?)(?: and| y|,)? (\d+(?:[.,]\d+)?) ?(?:oz|ounces?|onzas?)\b/gu,
-        (_, pounds: string, ounces: string) =>
-          `${neat(decimal(pounds) * POUND_G + decimal(ounces) * OUNCE_G)} g`,
-      )
-      .replace(/(?<=\d) ?(?:gms?|grs|grms?)\b/gu, ' g')
-      .replace(/\bcastor sugar\b/gu, 'caster sugar')
-      .replace(/\b(?:h20|watr|wter|watter|watre)\b/gu, 'water')
-      .replace(/\b(lye|naoh|koh) ?\/ ?(?:h2o|water|agua)\b/gu, '$1 and water')
-      .replace(/\b(lye|naoh|koh|sosa|soda) ?\+ ?(?=water\b|agua\b)/gu, '$1 and ')
-      .replace(/\bh2o\b/gu, 'water')
-      .replace(/\b(lye|naoh|koh|water) fr\b/gu, '$1 for')
-      .replace(/\bhow much soda\b(?! ?(?:ash|water|bread|crystals|bicarb))/gu, 'how much caustic soda')
-      // "Me pasé de sosa, puse 180 g en vez de 130".
-      .replace(INSTEAD, '$2 $3 $4 g $1')
-      // A dash before a weight parts it from what stands before.
-      .replace(new RegExp(`(?<!\\b${UNIT}) [-–—]+ (?=${MASS})`, 'gu'), ', ')
-      // In much of America soda alone is the caustic one, where an amount of it is asked for.
-      .replace(/\b(cuanta|calcul\w+ la) soda\b(?! caustica)/gu, '$1 soda caustica')
-      .replace(/\s+/gu, ' ')
-      .trim()
-  );
+  const said = rewritten(question.slice(0, 2000), BEFORE_FIGURES);
+  const spoken = spokenAmounts(clauses ? said.replace(SENTENCE_END, ' ; ') : said);
+  return rewritten(deaccented(spoken), IN_FIGURES).replace(/\s+/gu, ' ').trim();
 }
+
+/** A pattern of words that stand by themselves: those of the readers of amounts, and now and then a mass as it was typed. */
+const byItself = rememberedWord(
+  (pattern: string): RegExp => new RegExp(String.raw`(?<![\p{L}\d])(?:${pattern})(?![\p{L}\d])`, 'u'),
+);
 
 /** A text from which what was understood is taken out, so that nothing left over is passed by. */
 export class Remaining {
@@ -140,8 +146,9 @@ export class Remaining {
 
   /** The first match of any pattern, taken out. */
   take(...patterns: readonly string[]): RegExpExecArray | undefined {
-    for (const pattern of patterns) {
-      const match = new RegExp(String.raw`(?<![\p{L}\d])(?:${pattern})(?![\p{L}\d])`, 'u').exec(this.text);
+    const asked = new TextToFit(this.text);
+    for (const pattern of patterns.map(byItself)) {
+      const match = asked.mayFit(pattern) ? pattern.exec(this.text) : null;
       if (!match) continue;
       this.text = `${this.text.slice(0, match.index)} ; ${this.text.slice(match.index + match[0].length)}`;
       return match;

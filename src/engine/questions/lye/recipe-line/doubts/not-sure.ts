@@ -1,4 +1,5 @@
 import { unbroken } from '../../../../over-lines.ts';
+import { TextToFit } from '../../../../text/patterns/fitting.ts';
 import { FAT } from '../../amounts/words.ts';
 
 /*
@@ -158,7 +159,5 @@ const THE_USUAL = new RegExp(
 );
 
 /** The words of a line by which whoever asks does not know what is weighed; undefined where none do. Takes what `plainWords` gives. Pure. */
-export const notSureOf = (plain: string): string | undefined =>
-  [...OF_IT, IN_ITS_POT, THE_USUAL]
-    .map(pattern => pattern.exec(plain)?.[0])
-    .find(found => found !== undefined);
+export const notSureOf = (plain: string): string | undefined => new TextToFit(plain).firstOf(NOT_SURE);
+const NOT_SURE: readonly RegExp[] = [...OF_IT, IN_ITS_POT, THE_USUAL];

@@ -1,4 +1,5 @@
 import { unbroken } from '../../../../over-lines.ts';
+import { TextToFit } from '../../../../text/patterns/fitting.ts';
 import { notSureOf } from '../doubts/not-sure.ts';
 import { RELATIVE_PARTS } from '../doubts/relative-parts.ts';
 import { SUPERFAT_OF_ONE } from '../doubts/superfat-of-one.ts';
@@ -242,7 +243,5 @@ const BEYOND: readonly RegExp[] = [
 
 /** The words of a line that turn its recipe beyond what is followed here; undefined where none do. Takes what `plainWords` gives. */
 export function beyondIn(plain: string): string | undefined {
-  return (
-    BEYOND.map(pattern => pattern.exec(plain)?.[0]).find(found => found !== undefined) ?? notSureOf(plain)
-  );
+  return new TextToFit(plain).firstOf(BEYOND) ?? notSureOf(plain);
 }

@@ -1,6 +1,8 @@
 import { unbroken } from '../../../../over-lines.ts';
 import { readOnce } from '../../../../remembered.ts';
+import { TextToFit } from '../../../../text/patterns/fitting.ts';
 import { COUNT, LYE, UNIT } from '../../amounts/words.ts';
+import type { Word } from './grammar-word.ts';
 import { GRAMMAR } from './grammar-words.ts';
 import type { Item, Name, Unit } from './item.ts';
 import { withNames } from './names-in-line.ts';
@@ -63,9 +65,11 @@ function figureOf(text: string): number {
 /** The pieces of a line in their order. Takes what `plainWords` gives with its clauses. */
 export const itemsOf = readOnce((plain): readonly Item[] => {
   const tokens: Item[] = [];
+  const asked = new TextToFit(plain);
+  const grammar = GRAMMAR.filter(({ pattern }) => asked.mayFit(pattern));
   let at = 0;
   while (at < plain.length) {
-    const turn = turnAt(plain, at);
+    const turn = turnAt(grammar, plain, at);
     if (turn) {
       tokens.push(turn);
       at = turn.to;
@@ -96,8 +100,8 @@ const lyeOf = ({ from, to, text }: Item): Name => ({
 });
 
 /** What of the grammar stands next. */
-function turnAt(plain: string, at: number): Item | undefined {
-  for (const { pattern, of } of GRAMMAR) {
+function turnAt(grammar: readonly Word[], plain: string, at: number): Item | undefined {
+  for (const { pattern, of } of grammar) {
     pattern.lastIndex = at;
     const match = pattern.exec(plain);
     if (match) return of({ from: at, to: at + match[0].length, text: match[0].trim() });
