@@ -2,7 +2,7 @@ import type { Context } from '../../src/conversation/context.ts';
 import { additiveById } from '../../src/engine/batch/additives/additives.ts';
 import { cureDays } from '../../src/engine/batch/curing/cure-time.ts';
 import type { MadeColour, MadePortion } from '../../src/engine/batch/made/made.ts';
-import { checkPlan } from '../../src/engine/batch/planning/plan.ts';
+import { planNumbers } from '../../src/engine/batch/planning/plan.ts';
 import type { PlanAnswer } from '../../src/engine/batch/planning/plan-answer.ts';
 import { kohShareOf, saltPercentOf } from '../../src/engine/batch/recipe.ts';
 import { barGrams, pigmentIn, pigmentPerTeaspoon } from '../../src/engine/colour/jars/jar-spoons.ts';
@@ -70,7 +70,7 @@ export async function plannedBy(
   const { store, asker, shelf, workers, say } = context;
   const measures = kitchenOf(await preferencesOf(store, asker.id));
   const read = await readKept(plan, shelf, measures);
-  checkPlan(read.request);
+  planNumbers(read.request);
   const answer = await workers.run('planBatch', read.request, { owner: asker.id });
   const { shares } = read.request.oils;
   const oilGrams = answer.oils.reduce((sum, { grams }) => sum + grams, 0);

@@ -2,7 +2,7 @@ import type { SeenBy } from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
 import type { Block, Choice, Reply } from '../../src/conversation/reply.ts';
 import { type ClassAsk, type ClassPlan, stationRequest } from '../../src/engine/batch/planning/class-kits.ts';
-import { checkPlan } from '../../src/engine/batch/planning/plan.ts';
+import { planNumbers } from '../../src/engine/batch/planning/plan.ts';
 import type { PlanAnswer } from '../../src/engine/batch/planning/plan-answer.ts';
 import type { Price } from '../../src/engine/cost/money.ts';
 import { cautionData, doseData, stepData } from '../../src/presenting/dose-data.ts';
@@ -92,7 +92,7 @@ async function viewOf(
   // A plan that names no scale is weighed on the member's own.
   const scaleStepGrams = plan.written.scale ?? wishes.scale ?? kept.request.scaleStepGrams;
   const read = { ...kept, request: { ...kept.request, scaleStepGrams } };
-  checkPlan(ask ? stationRequest(read.request, ask) : read.request);
+  planNumbers(ask ? stationRequest(read.request, ask) : read.request);
   const owner = { owner: asker.id };
   const lesson = ask && (await workers.run('planClass', { request: read.request, ask }, owner));
   const answer: PlanAnswer = lesson?.station ?? (await workers.run('planBatch', read.request, owner));

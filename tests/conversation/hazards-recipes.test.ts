@@ -1,14 +1,14 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Conversation } from '../../src/conversation/conversation.ts';
-import { HAZARD_ENTRIES } from '../../src/conversation/first-aid/hazard-entries.ts';
 import type { Given } from '../../src/conversation/question.ts';
 import { receive } from '../../src/conversation/receive.ts';
 import { readCommands } from '../../src/conversation/registry/registry.ts';
 import type { Answer } from '../../src/conversation/reply.ts';
-import { HAZARDS } from '../../src/engine/hazards/index.ts';
 import { openStore } from '../../src/records/open.ts';
 import { PATIENT } from '../records/patience.ts';
 import { sharedWorkers } from '../workers/shared.ts';
+import { HAZARD_ENTRIES } from './hazard-entries.ts';
+import { HAZARDS } from './hazard-table.ts';
 
 const registry = await readCommands(new URL('../../commands/', import.meta.url));
 const languages = ['en', 'es'] as const;

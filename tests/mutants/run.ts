@@ -70,9 +70,8 @@ async function whole(name: string, room: Room): Promise<void> {
 
 /** Keeps what a room reached, but where that is surely less than it has to reach or than was kept. */
 function keepOrFail(name: string, score: Score, room: Room): void {
-  const bound = surelyBelow(score, room.atLeast, kept.of(name)?.percent);
-  if (bound === undefined) kept.keep(name, score);
-  else fail(`${name}: ${score.all === undefined ? '' : 'surely '}below ${bound} %`);
+  const bound = kept.keepUnlessBelow(name, score, room.atLeast);
+  if (bound !== undefined) fail(`${name}: ${score.all === undefined ? '' : 'surely '}below ${bound} %`);
 }
 
 /** What the whole engine reaches, and whether that is enough. */

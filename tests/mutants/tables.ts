@@ -1,12 +1,15 @@
 /**
  * Changes one figure or word of a table at a time, drawn from the tables of the engine: what is computed once, while a file is loaded,
  * no other run changes. `npm run mutants:tables -- --sample=20 hazards` so many of a room, without names of the whole engine.
- * Prints what no test of the room minded, and the share with its interval.
+ * Prints what no test of the room minded, and the share with its interval; that of the whole engine is kept in `scores.json` and may not
+ * be surely below what is kept there.
  */
 import { resolve } from 'node:path';
+import { percentOf, surelyBelow } from './overall.ts';
 import { ProjectCopy } from './project-copy.ts';
 import { filesOf, ROOMS } from './rooms.ts';
 import { interval } from './sample.ts';
+import { Scores } from './scores.ts';
 import { drawnEntries } from './table-entries.ts';
 
 const root = resolve(import.meta.dirname, '../..');
@@ -26,7 +29,22 @@ for (const edit of entries) {
   process.stdout.write(`${isNoticed ? 'noticed' : 'MISSED '}  ${edit.file}  ${edit.from}  ->  ${edit.to}\n`);
 }
 const { low, high } = interval(noticed, entries.length);
-const percent = (share: number) => `${Math.floor(1000 * share) / 10} %`;
+const percent = (share: number) => `${percentOf(share)} %`;
 process.stdout.write(
   `tables: ${percent(noticed / Math.max(1, entries.length))} (${noticed} of ${entries.length}), 95 % from ${percent(low)} to ${percent(high)}\n`,
 );
+
+if (names.length === 0) {
+  const kept = new Scores();
+  const score = {
+    noticed,
+    of: entries.length,
+    all: drawnEntries(root, files, Number.POSITIVE_INFINITY).length,
+  };
+  const bound = surelyBelow(score, kept.tables?.percent);
+  if (bound === undefined) kept.keepTables(score);
+  else {
+    process.stdout.write(`tables: surely below ${bound} %\n`);
+    process.exitCode = 1;
+  }
+}

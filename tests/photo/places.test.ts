@@ -6,7 +6,17 @@ import { placesOf } from '../../src/photo/findings/places.ts';
 import type { Seen } from '../../src/photo/network/passes.ts';
 import { cutSquare, wholeSquare } from '../../src/photo/network/square.ts';
 import { type Mask, maskWhere, type Plane, plane } from '../../src/photo/pixels/plane.ts';
-import { polygonArea } from '../../src/photo/pixels/polygon.ts';
+import type { Pixel } from '../../src/photo/pixels/polygon.ts';
+
+/** The area of a polygon. */
+function polygonArea(points: readonly Pixel[]): number {
+  let twice = 0;
+  points.forEach((point, i) => {
+    const next = points[(i + 1) % points.length]!;
+    twice += point.x * next.y - next.x * point.y;
+  });
+  return Math.abs(twice) / 2;
+}
 
 const picture = (width: number, height: number, value: (x: number, y: number) => number): Pixels => {
   const rgb = new Uint8Array(width * height * 3);

@@ -5,7 +5,7 @@ import { duesBy, putDue } from '../../src/records/dues/dues.ts';
 import { noteShelf, sharedShelves } from '../../src/records/group-shelves.ts';
 import * as keys from '../../src/records/keys.ts';
 import { openStore } from '../../src/records/open.ts';
-import { onSetAside, setAsideByKind } from '../../src/records/set-aside.ts';
+import { onSetAside } from '../../src/records/set-aside.ts';
 import { addItem, findItem, listShelf, setAsideOn, useItem } from '../../src/records/shelf/index.ts';
 import { put, type Store } from '../../src/records/store.ts';
 
@@ -107,7 +107,6 @@ describe('one unreadable record', () => {
   it('is told once, by its kind and without saying whose it is', async () => {
     const told: string[] = [];
     const leave = onSetAside(({ kind, key, failure }) => told.push(`${kind} ${key} ${failure.message}`));
-    const before = setAsideByKind().get('shelf item') ?? 0;
     const shelf = await shelfWithBadJar('4242424242');
     await listShelf(shelf);
     await listShelf(shelf);
@@ -115,7 +114,6 @@ describe('one unreadable record', () => {
     expect(told).toHaveLength(1);
     expect(told[0]).toMatch(/^shelf item shelf#[0-9a-f]{12} /);
     expect(told[0]).not.toContain('4242424242');
-    expect(setAsideByKind().get('shelf item')).toBe(before + 1);
   });
 });
 

@@ -1,12 +1,13 @@
 import { test } from '@fast-check/vitest';
 import { describe, expect } from 'vitest';
 import { colourantById } from '../../src/engine/colourants/catalogue.ts';
-import { batterOf, TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
+import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
 import { carrierFor } from '../../src/engine/dispersion/carrier.ts';
 import { heldBackWater, superfatAfterOil } from '../../src/engine/dispersion/shift.ts';
 import { answerDose } from '../../src/engine/dosing/answer.ts';
 import { STRENGTH_SHARES } from '../../src/engine/quantities/strength.ts';
 import { US_CUP_ML, US_TEASPOON_ML } from '../../src/engine/quantities/units.ts';
+import { batterOf } from '../engine/dispersion/batter-of.ts';
 import { refused } from '../engine/quantities/refused.ts';
 
 /** Everything here is `common practice`: what makers do and nobody has published. */

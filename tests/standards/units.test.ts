@@ -50,7 +50,7 @@ describe('21 CFR 101.9(b)(5)(viii): a label teaspoon is 5 ml, tablespoon 15 ml, 
   });
 });
 
-describe('GNU units 3.15, definitions.units: metric cup 250 ml, imperial pint 568.26125 ml', () => {
+describe('metric cup 250 ml (AS 1325-1972, from memory), imperial pint 568.26125 ml (Weights and Measures Act 1985, schedule 1)', () => {
   test('the metric kitchen and the imperial pint', () => {
     expect(MEASURES.metric.cup).toBe(250);
     const pint = parseAmount('1 imperial pint');

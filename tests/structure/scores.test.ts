@@ -54,12 +54,34 @@ describe('what is kept of a room', () => {
     expect(scores.of('heat')).toEqual({ percent: 80.1, noticed: 801, of: 1000 });
   });
 
+  test('is nothing where a run fails, though it is the first', () => {
+    const scores = new Scores(fileOf({}).file);
+    expect(scores.keepUnlessBelow('heat', { noticed: 40, of: 100, all: 900 }, 80)).toBe(80);
+    expect(scores.of('heat')).toBeUndefined();
+    expect(scores.keepUnlessBelow('heat', { noticed: 85, of: 100, all: 900 }, 80)).toBeUndefined();
+    expect(scores.keepUnlessBelow('heat', { noticed: 719, of: 900 }, 70)).toBe(85);
+    expect(scores.of('heat')).toEqual({ percent: 85, noticed: 85, of: 100, all: 900 });
+  });
+
   test('is told down to a tenth, never as more than it was', () => {
     const { file } = fileOf({});
     const scores = new Scores(file);
     scores.keep('heat', { noticed: 2, of: 3 });
     expect(scores.of('heat')?.percent).toBe(66.6);
   });
+});
+
+test('of the tables a larger sample is kept that is no worse, beside the rooms', () => {
+  const { file, read } = fileOf({ heat: wholeOf80 });
+  const scores = new Scores(file);
+  scores.keepTables({ noticed: 15, of: 20, all: 300 });
+  scores.keepTables({ noticed: 10, of: 10, all: 300 });
+  scores.keepTables({ noticed: 29, of: 40, all: 300 });
+  expect(read().tables).toEqual({ percent: 75, noticed: 15, of: 20, all: 300 });
+  expect(read().heat).toEqual(wholeOf80);
+  expect(new Scores(file).tables).toEqual(scores.tables);
+  scores.keepTables({ noticed: 30, of: 40, all: 300 });
+  expect(read().tables).toEqual({ percent: 75, noticed: 30, of: 40, all: 300 });
 });
 
 describe('what all rooms come to', () => {

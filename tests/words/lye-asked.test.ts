@@ -1,9 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { NAOH_PER_KOH } from '../../src/engine/batch/oils/fatty-acids.ts';
+import { KOH_MOLAR_MASS, NAOH_MOLAR_MASS } from '../../src/engine/batch/oils/fatty-acids.ts';
 import { knownOil } from '../../src/engine/batch/oils/find-oil.ts';
 import { LANGUAGES } from '../../src/engine/language.ts';
 import { USUAL_SUPERFAT } from '../../src/engine/questions/lye/sums/check.ts';
 import { wordsIn } from '../../src/words/index.ts';
+
+/** Grams of sodium hydroxide that do the work of one of potassium hydroxide. */
+const NAOH_PER_KOH = NAOH_MOLAR_MASS / KOH_MOLAR_MASS;
 
 const saidIn = (language: (typeof LANGUAGES)[number]) => {
   const { topics } = wordsIn(language).lyeQuestions;

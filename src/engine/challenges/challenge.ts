@@ -54,10 +54,6 @@ export function challengeAt(events: readonly ChallengeEvent[], time: number): Ch
   return { ...last, phase: phaseOf(last, time) };
 }
 
-/** What is going on at a time (ms since 1970 UTC). */
-export const phaseAt = (events: readonly ChallengeEvent[], time: number): Phase =>
-  challengeAt(events, time).phase;
-
 /** Intervals include the instant they start with and exclude the one they end with. */
 function phaseOf({ terms, cancelled, closedAt }: Challenge, time: number): Phase {
   if (cancelled) return 'cancelled';

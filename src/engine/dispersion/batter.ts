@@ -35,27 +35,6 @@ export const CARRIER_DENSITY: Readonly<Record<Carrier, number>> = {
   glycerin: 1.261,
 };
 
-/** The batter of a recipe from its masses (grams), its superfat (0 to 1) and its volume (ml). Throws RangeError if any is not positive. */
-export function batterOf(recipe: {
-  readonly oilsGrams: number;
-  readonly lyeGrams: number;
-  readonly waterGrams: number;
-  readonly millilitres: number;
-  readonly superfat: number;
-}): Batter {
-  const { oilsGrams, lyeGrams, waterGrams, millilitres, superfat } = recipe;
-  if (![oilsGrams, lyeGrams, waterGrams, millilitres].every(value => value > 0 && Number.isFinite(value))) {
-    throw new RangeError('a batter has oils, lye, water and a volume');
-  }
-  const grams = oilsGrams + lyeGrams + waterGrams;
-  return {
-    gramsPerMillilitre: grams / millilitres,
-    oilsShare: oilsGrams / grams,
-    lyeConcentration: lyeGrams / (lyeGrams + waterGrams),
-    superfat,
-  };
-}
-
 /** Grams of oils in so many millilitres of batter. */
 export function oilsIn(millilitres: number, batter: Batter): number {
   return millilitres * batter.gramsPerMillilitre * batter.oilsShare;

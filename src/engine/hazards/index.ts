@@ -22,4 +22,3 @@ export { type BatchPart, batchPartIn } from './no-colour/batch-part.ts';
 export { refuseSpirits } from './no-colour/no-colour.ts';
 export { type RiskyScent, refusePerfume, riskyScents } from './scents/read.ts';
 export type { BarredScentReason, ScentRisk } from './scents/scents.ts';
-export { type EntryKind, HAZARDS, type Hazard } from './table.ts';

@@ -74,9 +74,3 @@ export function rateFrom(table: Float64Array, celsius: number): number {
  */
 export const growthTable = (rates: Float64Array, seconds: number): Float64Array =>
   rates.map(rate => Math.exp(rate * seconds));
-
-/** What has converted after a step at constant rate, by the logistic curve's own solution. */
-export function convertedAfter(converted: number, rate: number, seconds: number): number {
-  const odds = (converted / (1 - converted)) * Math.exp(rate * seconds);
-  return converted >= 1 ? 1 : odds / (1 + odds);
-}

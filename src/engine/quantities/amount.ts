@@ -1,9 +1,8 @@
 import { refuse } from '../refusal.ts';
 import { excerpt } from './excerpt.ts';
-import { printMixed, printNumber } from './number.ts';
 import { type AmountPhrase, amountPhrase } from './spoken/amount-phrases.ts';
 import { isMetricUnit, measuredBy, OWN_MEASURE, ratioOf } from './told-in-two-units.ts';
-import { type Unit, unitSize } from './unit-words.ts';
+import { unitSize } from './unit-words.ts';
 import { MEASURES, type Measures } from './units.ts';
 import { LONGEST_AMOUNT, readWritten, type Term } from './written.ts';
 
@@ -132,31 +131,4 @@ function range(text: string, measure: Amount['measure'], bounds: Bounds) {
   const high =
     bounds.high >= 1000 ? { value: bounds.high / 1000, unit: large } : { value: bounds.high, unit: small };
   return { text: excerpt(text), low: { value: bounds.low, unit: small }, high };
-}
-
-const MARKS: Readonly<Partial<Record<Unit, string>>> = {
-  teaspoon: 'tsp',
-  tablespoon: 'Tbsp',
-  cup: 'cup',
-  'fluid-ounce': 'fl oz',
-  pint: 'pint',
-  quart: 'quart',
-  millilitre: 'ml',
-  litre: 'l',
-  gram: 'g',
-  kilogram: 'kg',
-  ounce: 'oz',
-  pound: 'lb',
-};
-
-/**
- * An amount in neutral writing that {@link parseAmount} reads back: `1 1/2 cup`, `250 ml`, `1.5 lb`; three significant
- * digits. Throws RangeError when the unit measures the other thing (a mass in cups).
- */
-export function printAmount(amount: Amount, unit: Unit, measures: Measures = MEASURES.us): string {
-  const { measure, size } = unitSize(unit, measures);
-  if (measure !== amount.measure) throw new RangeError(`a ${amount.measure} cannot be written in ${unit}`);
-  const count = (amount.measure === 'volume' ? amount.millilitres : amount.grams) / size;
-  const kitchen = unit === 'teaspoon' || unit === 'tablespoon' || unit === 'cup';
-  return `${kitchen ? printMixed(count) : printNumber(count)} ${MARKS[unit] ?? unit}`;
 }

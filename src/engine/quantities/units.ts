@@ -42,7 +42,10 @@ export const MEASURES: Readonly<Record<Measures['id'], Measures>> = {
     teaspoon: 5,
     tablespoon: 15,
     cup: 250,
-    origin: { trust: 'published', source: 'GNU units 3.15, definitions.units: metriccup' },
+    origin: {
+      trust: 'from memory',
+      source: 'cup of 250 ml: AS 1325-1972, metric cups and spoons; spoons of 5 and 15 ml: common practice',
+    },
   },
 };
 

@@ -156,7 +156,3 @@ export function checkIngredients(text: string): IngredientReport {
     unknown,
   };
 }
-
-/** The components of a catalogue entry, as a list that held only it would have them. */
-export const componentsOf = (colourant: Colourant): readonly Component[] =>
-  checkIngredients(colourant.names.en).components;

@@ -26,16 +26,6 @@ export function hull(points: readonly Pixel[]): Pixel[] {
   return [...chain(sorted), ...chain(sorted.toReversed())];
 }
 
-/** The area of a polygon. */
-export function polygonArea(points: readonly Pixel[]): number {
-  let twice = 0;
-  points.forEach((point, i) => {
-    const next = points[(i + 1) % points.length]!;
-    twice += point.x * next.y - next.x * point.y;
-  });
-  return Math.abs(twice) / 2;
-}
-
 /**
  * The smallest rectangle round a convex hull: it lies along one of the hull's edges (H. Freeman and R. Shapira,
  * CACM 18 (1975) 409-413). Its angle is within 45 degrees of upright.

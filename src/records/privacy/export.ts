@@ -80,11 +80,3 @@ export async function thingsOf(
   }
   return { things, records };
 }
-
-/** How many records are kept about a member, by topic. */
-export async function countOf(store: Store, member: string): Promise<Readonly<Record<Topic, number>>> {
-  const counts = Object.fromEntries(topics.map(topic => [topic, 0])) as Record<Topic, number>;
-  // A time at which something is to be done about what is counted already.
-  for await (const { held, kind } of ownedBy(store, member)) if (kind !== 'due') counts[held.topic] += 1;
-  return counts;
-}

@@ -9,7 +9,6 @@ export {
   describeItem,
   dishTest,
   keepCalibration,
-  keepIngredients,
   setLowMark,
   startLot,
   weighSpoon,

@@ -93,19 +93,6 @@ export async function keepCalibration(
   }));
 }
 
-/** Keeps what the label lists, and what was made of it. */
-export async function keepIngredients(
-  shelf: Shelf,
-  asked: string,
-  ingredients: Ingredients,
-  change: Change,
-): Promise<Outcome> {
-  return note(shelf, asked, change, 'ingredients', ({ item }) => ({
-    key: shelfIngredients(shelf.member, item.id),
-    value: ingredientsRecord(ingredients),
-  }));
-}
-
 /** What an item is said to be. */
 export type Description = {
   readonly colourant?: string | undefined;

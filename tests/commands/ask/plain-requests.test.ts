@@ -1,6 +1,5 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { Conversation } from '../../../src/conversation/conversation.ts';
-import { TRADE_TERMS } from '../../../src/engine/questions/found/trade-terms.ts';
 import { askLine } from '../../../src/terminal/seat.ts';
 import { wordsIn } from '../../../src/words/index.ts';
 import { openConversation } from '../../sets/open-conversation.ts';
@@ -29,8 +28,7 @@ test('a word of the trade is explained in a few short sentences, in the reader�
   expect(textOf(trace)).toMatch(/Light trace pours.*\/help/u);
   expect((await asked('¿qué es la traza?', 'es')).headline).toContain('hilo de masa');
   for (const language of ['en', 'es'] as const)
-    for (const term of TRADE_TERMS) {
-      const { text } = wordsIn(language).help.terms[term];
+    for (const { text } of Object.values(wordsIn(language).help.terms)) {
       // "1 %", "/calibrate" and "2 cups" end no sentence; a colon goes on.
       expect(text.split(/[.?!](?:\s|$)/u).filter(one => one !== '').length).toBeLessThanOrEqual(5);
       expect(text.length).toBeLessThanOrEqual(200);

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { type Jug, STRONGEST_LYE } from '../../../src/engine/batch/liquids/jug.ts';
-import { checkPlan, planBatch } from '../../../src/engine/batch/planning/plan.ts';
+import { planBatch, planNumbers } from '../../../src/engine/batch/planning/plan.ts';
 import { asked, filled, refusalOf, type Written } from './asked.ts';
 
 const jugOf = (written: Written): Jug => filled(asked(written)).filled.jug;
-const refused = (written: Written) => refusalOf(() => checkPlan(asked(written)));
+const refused = (written: Written) => refusalOf(() => planNumbers(asked(written)));
 
 describe('milk never empties the lye jug', () => {
   test('250 g of goat milk: the lye goes into the frozen milk and what water is left', () => {

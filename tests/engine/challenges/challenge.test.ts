@@ -1,6 +1,6 @@
 import { fc, test } from '@fast-check/vitest';
 import { describe, expect } from 'vitest';
-import { challengeAt, mayExtend, phaseAt, standing } from '../../../src/engine/challenges/challenge.ts';
+import { challengeAt, mayExtend, standing } from '../../../src/engine/challenges/challenge.ts';
 import type { ChallengeEvent } from '../../../src/engine/challenges/events.ts';
 import {
   cancelled,
@@ -16,6 +16,8 @@ import {
   votesEnd,
   withdrawn,
 } from './challenge-book.ts';
+
+const phaseAt = (events: readonly ChallengeEvent[], time: number) => challengeAt(events, time).phase;
 
 const running = (events: readonly ChallengeEvent[], at = votesEnd) =>
   standing(challengeAt(events, at)).map(({ entry }) => entry);

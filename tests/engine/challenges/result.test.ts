@@ -3,13 +3,8 @@ import { describe, expect } from 'vitest';
 import { challengeAt } from '../../../src/engine/challenges/challenge.ts';
 import { type Measured, resultOf } from '../../../src/engine/challenges/result.ts';
 import type { Terms } from '../../../src/engine/challenges/terms.ts';
-import {
-  ballotOf,
-  checkChoice,
-  requirePhase,
-  requireVoter,
-} from '../../../src/engine/challenges/voting/voting.ts';
-import { disqualified, entered, entriesEnd, opened, opens, votesEnd } from './challenge-book.ts';
+import { ballotOf, checkChoice, requireVoter } from '../../../src/engine/challenges/voting/voting.ts';
+import { disqualified, entered, opened, opens, votesEnd } from './challenge-book.ts';
 
 const entries = [entered('a', 'ana'), entered('b', 'bea'), entered('c', 'cleo')];
 const challenge = (more: Partial<Terms> = {}, out: readonly string[] = []) =>
@@ -90,14 +85,6 @@ describe('a voter', () => {
       expect.objectContaining({ id: 'vote-joined-unknown' }),
     );
     expect(() => requireVoter(challenge(), { member: 'dora', joinedAt: undefined })).not.toThrow();
-  });
-
-  test('votes while the vote runs', () => {
-    const events = [opened(), ...entries];
-    expect(() => requirePhase(challengeAt(events, entriesEnd), 'voting')).not.toThrow();
-    expect(() => requirePhase(challengeAt(events, votesEnd), 'voting')).toThrow(
-      expect.objectContaining({ id: 'challenge-not-now', values: { phase: 'counting', needs: 'voting' } }),
-    );
   });
 });
 

@@ -10,7 +10,6 @@ import {
 } from '../../../src/engine/colour/calibration/test-bars/bar-information.ts';
 import { exchangeDesign, lossOf } from '../../../src/engine/colour/calibration/test-bars/exchange.ts';
 import {
-  diagonal,
   informationOf,
   inverseOf,
   logDeterminant,
@@ -21,6 +20,15 @@ import { opticsOf } from '../../../src/engine/colour/jars/colourant-optics.ts';
 import { plainBase } from '../../../src/engine/colour/mixing/base-soap.ts';
 import { colourantById } from '../../../src/engine/colourants/catalogue.ts';
 
+/** `values` on the diagonal. */
+function diagonal(values: readonly number[]): SquareMatrix {
+  const size = values.length;
+  const made = new Float64Array(size * size);
+  values.forEach((value, at) => {
+    made[at * size + at] = value;
+  });
+  return { size, values: made };
+}
 const nothing = (size: number) => diagonal(new Array<number>(size).fill(1e-9));
 /** Every row of so many entries, each one of `values`. */
 const rowsOf = (size: number, values: readonly number[]): number[][] =>

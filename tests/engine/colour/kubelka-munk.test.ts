@@ -1,16 +1,9 @@
 import { fc, test } from '@fast-check/vitest';
 import { describe, expect } from 'vitest';
-import {
-  filmReflectance,
-  hidingReflectance,
-  ratioOfReflectance,
-  reflectanceOfRatio,
-} from '../../../src/engine/colour/mixing/kubelka-munk.ts';
-import {
-  inverseSaunderson,
-  ORDINARY_SURFACE,
-  saundersonReflectance,
-} from '../../../src/engine/colour/mixing/saunderson.ts';
+import { ratioOfReflectance, reflectanceOfRatio } from '../../../src/engine/colour/mixing/kubelka-munk.ts';
+import { inverseSaunderson, saundersonReflectance } from '../../../src/engine/colour/mixing/saunderson.ts';
+import { filmReflectance, hidingReflectance } from '../../standards/characterisation/film-optics.ts';
+import { ORDINARY_SURFACE } from '../../standards/characterisation/settings.ts';
 
 const share = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 

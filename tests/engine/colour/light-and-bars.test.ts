@@ -5,12 +5,7 @@ import { targetMetric } from '../../../src/engine/colour/matching/target-metric.
 import { barLab, barReflectance, predictBar } from '../../../src/engine/colour/mixing/bar.ts';
 import { baseSoap, plainBase, shadeOfOil } from '../../../src/engine/colour/mixing/base-soap.ts';
 import { emission, glow } from '../../../src/engine/colour/mixing/fluorescence.ts';
-import {
-  filmReflectance,
-  hidingReflectance,
-  ratioOfReflectance,
-  reflectanceOfRatio,
-} from '../../../src/engine/colour/mixing/kubelka-munk.ts';
+import { ratioOfReflectance, reflectanceOfRatio } from '../../../src/engine/colour/mixing/kubelka-munk.ts';
 import type { MixPart, Optics } from '../../../src/engine/colour/mixing/optics.ts';
 import { previewMix } from '../../../src/engine/colour/mixing/preview.ts';
 import {
@@ -23,8 +18,10 @@ import {
   labResponseSlope,
 } from '../../../src/engine/colour/spectra/cielab.ts';
 import { D65_AT_BANDS } from '../../../src/engine/colour/spectra/observer.ts';
-import { resample, spectrum } from '../../../src/engine/colour/spectra/spectrum.ts';
+import { spectrum } from '../../../src/engine/colour/spectra/spectrum.ts';
 import { colourantById } from '../../../src/engine/colourants/catalogue.ts';
+import { filmReflectance, hidingReflectance } from '../../standards/characterisation/film-optics.ts';
+import { resample } from '../../standards/characterisation/resample.ts';
 
 const cream = plainBase('cream', false);
 const optics = (id: string) => opticsOf(colourantById(id)!);

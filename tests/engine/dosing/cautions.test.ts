@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import { colourantById } from '../../../src/engine/colourants/catalogue.ts';
-import { batterOf } from '../../../src/engine/dispersion/batter.ts';
 import { answerDose } from '../../../src/engine/dosing/answer.ts';
 import { parsePremix } from '../../../src/engine/dosing/parse-premix.ts';
 import type { DoseAsked, DoseRequest } from '../../../src/engine/dosing/request.ts';
@@ -8,6 +7,7 @@ import { parseStrength } from '../../../src/engine/quantities/strength.ts';
 import { parsePortion } from '../../../src/engine/quantities/told/portion.ts';
 import { checkIngredients } from '../../../src/engine/stability/check.ts';
 import { underLaw } from '../../../src/engine/stability/legal-share.ts';
+import { batterOf } from '../dispersion/batter-of.ts';
 
 type Asked = Partial<DoseAsked> & { readonly strength?: DoseAsked['strength'] };
 const asked = (id: string, more: Asked = {}): DoseAsked => ({

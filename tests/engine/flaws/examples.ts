@@ -1,5 +1,4 @@
 import type { CauseId } from '../../../src/engine/flaws/cause.ts';
-import type { Example } from '../../../src/engine/flaws/reading/wording.ts';
 import batter from './examples/batter.json' with { type: 'json' };
 import colourChange from './examples/colour-change.json' with { type: 'json' };
 import colourStrength from './examples/colour-strength.json' with { type: 'json' };
@@ -8,6 +7,7 @@ import specks from './examples/specks.json' with { type: 'json' };
 import surface from './examples/surface.json' with { type: 'json' };
 import swirlAndShape from './examples/swirl-and-shape.json' with { type: 'json' };
 import white from './examples/white.json' with { type: 'json' };
+import type { Example } from './learned.ts';
 
 const byCause: Readonly<Record<CauseId, readonly string[]>> = {
   ...batter,

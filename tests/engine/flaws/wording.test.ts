@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { CAUSE_IDS } from '../../../src/engine/flaws/cause.ts';
 import written from '../../../src/engine/flaws/reading/wording.json' with { type: 'json' };
-import { readWording, writeWording } from '../../../src/engine/flaws/reading/wording.ts';
-import { learnedWording } from './learned.ts';
+import { readWording } from '../../../src/engine/flaws/reading/wording.ts';
+import { learnedWording, writeWording } from './learned.ts';
 
 test('the wording on disk is that of the examples: else run npx node tests/engine/flaws/write-wording.ts', () => {
   expect(written).toEqual(learnedWording());

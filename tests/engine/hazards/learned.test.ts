@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import weightsFile from '../../../src/engine/hazards/emergencies/learned/weights.json' with { type: 'json' };
 import { readEmergencies } from '../../../src/engine/hazards/emergencies/read.ts';
-import { written } from '../../../src/engine/text/learned/written.ts';
 import { leastCpu } from '../../cpu-time.ts';
 import { isDue, WHOLE } from '../../walk.ts';
 import { fitModel, type Lesson } from '../text/learned/fit.ts';
+import { written } from '../text/learned/written.ts';
 import { FIT } from './fit-emergencies.ts';
 import { type LearnedText, learnedTexts, lessonOf } from './learned-texts.ts';
 

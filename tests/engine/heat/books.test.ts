@@ -1,13 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { type Drive, march, stableStep } from '../../../src/engine/heat/conduction.ts';
 import { GEL_ONSET_SPREAD, gelKind, gelOnset, ONSET_OFFSETS } from '../../../src/engine/heat/gel.ts';
-import {
-  convertedAfter,
-  growthTable,
-  rateFrom,
-  rateTable,
-  SAPONIFICATION,
-} from '../../../src/engine/heat/kinetics.ts';
+import { growthTable, rateFrom, rateTable, SAPONIFICATION } from '../../../src/engine/heat/kinetics.ts';
 import type { Section } from '../../../src/engine/heat/section.ts';
 
 /** Cells in a row (or two rows), each with its links outward, upward and outside. */
@@ -138,10 +132,6 @@ describe('how fast batter saponifies', () => {
   });
   // The logistic curve: odds grow by e to the rate times time.
   test('what has converted goes on by its odds', () => {
-    expect(convertedAfter(0.5, 1, 1)).toBeCloseTo(Math.E / (1 + Math.E), 12);
-    expect(convertedAfter(0.1, 0, 100)).toBeCloseTo(0.1, 12);
-    expect(convertedAfter(1, 1, 1)).toBe(1);
-    expect(convertedAfter(0.1, Math.log(9), 1)).toBeCloseTo(0.5, 12);
     expect(growthTable(Float64Array.of(0, Math.LN2), 2)).toEqual(Float64Array.of(1, 4));
   });
 });

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { crackleRisk } from '../../../src/engine/heat/crackle.ts';
 import { estimateHeat, type HotBatter } from '../../../src/engine/heat/estimate.ts';
 import { gelKind, gelOnset, ONSET_OFFSETS } from '../../../src/engine/heat/gel.ts';
-import { convertedAfter, rateFrom, rateTable, SAPONIFICATION } from '../../../src/engine/heat/kinetics.ts';
+import { rateFrom, rateTable, SAPONIFICATION } from '../../../src/engine/heat/kinetics.ts';
 import type { HeatShape } from '../../../src/engine/heat/mould.ts';
 import { gelledShare, type LoafRun } from '../../../src/engine/heat/run.ts';
 import { type HeatSetting, USUAL_HEAT } from '../../../src/engine/heat/setting.ts';
@@ -23,14 +23,6 @@ const heated = (setting: Partial<HeatSetting> = {}, batter = BATTER, shape: Heat
   estimateHeat(shape, batter, { ...USUAL_HEAT, ...setting });
 
 describe('saponification', () => {
-  test('is an S-curve that ends at all of it, whatever the step', () => {
-    const rate = 1 / 3600;
-    const half = convertedAfter(convertedAfter(0.1, rate, 1800), rate, 1800);
-    expect(half).toBeCloseTo(convertedAfter(0.1, rate, 3600), 12);
-    expect(convertedAfter(0.1, rate, 1e6)).toBeCloseTo(1, 9);
-    expect(convertedAfter(1, rate, 10)).toBe(1);
-  });
-
   test('goes about twice as fast 12 C warmer (50 kJ/mol, Arrhenius)', () => {
     const table = rateTable(SAPONIFICATION, 1.2);
     const ratio = rateFrom(table, 52) / rateFrom(table, 40);

@@ -1,15 +1,15 @@
 import { describe, expect, test } from 'vitest';
-import {
-  convertedAfter,
-  growthTable,
-  rateFrom,
-  rateTable,
-  SAPONIFICATION,
-} from '../../../src/engine/heat/kinetics.ts';
+import { growthTable, rateFrom, rateTable, SAPONIFICATION } from '../../../src/engine/heat/kinetics.ts';
 import { type HeatShape, mouldSection } from '../../../src/engine/heat/mould.ts';
 import { gelledShare, runLoaf } from '../../../src/engine/heat/run.ts';
 import { type HeatSetting, USUAL_HEAT } from '../../../src/engine/heat/setting.ts';
 import { outsideTemperature, TRANSFER } from '../../../src/engine/heat/surroundings.ts';
+
+/** What has converted after a step at constant rate, by the logistic curve's own solution. */
+function convertedAfter(converted: number, rate: number, seconds: number): number {
+  const odds = (converted / (1 - converted)) * Math.exp(rate * seconds);
+  return converted >= 1 ? 1 : odds / (1 + odds);
+}
 
 /** Of fresh batter, J/(m3 K), and of all its saponification, J/m3: 65 kJ/mol, 0.0025 mol/g. */
 const CAPACITY = 2.42e6;

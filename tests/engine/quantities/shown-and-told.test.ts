@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { printAmount } from '../../../src/engine/quantities/amount.ts';
 import { excerpt } from '../../../src/engine/quantities/excerpt.ts';
 import {
   kitchenFraction,
@@ -11,7 +10,7 @@ import { practicalSpoons } from '../../../src/engine/quantities/spoons.ts';
 import { parseStock, shownSlack, stockDecimals } from '../../../src/engine/quantities/told/stock.ts';
 import { measuredBy } from '../../../src/engine/quantities/told-in-two-units.ts';
 import { qualifiedUnit } from '../../../src/engine/quantities/unit-words.ts';
-import { MEASURES } from '../../../src/engine/quantities/units.ts';
+
 import { refused } from './refused.ts';
 
 describe('how a number is printed', () => {
@@ -75,20 +74,6 @@ describe('how a number is printed', () => {
     ['', []],
   ])('%s may be %o', (text, readings) => {
     expect(readDecimal(text)).toEqual(readings);
-  });
-
-  test.each([
-    ['teaspoon', MEASURES.us.teaspoon * 1.5, '1 1/2 tsp'],
-    ['tablespoon', MEASURES.us.tablespoon * 0.5, '1/2 Tbsp'],
-    ['cup', MEASURES.us.cup * 2.25, '2 1/4 cup'],
-    // No kitchen counts millilitres or pints by thirds.
-    ['millilitre', 0.3333, '0.333 ml'],
-    ['pint', MEASURES.us.cup * 3, '1.5 pint'],
-  ] as const)('of %s', (unit, millilitres, printed) => {
-    expect(printAmount({ measure: 'volume', millilitres }, unit)).toBe(printed);
-  });
-  test('a mass has no cups', () => {
-    expect(() => printAmount({ measure: 'mass', grams: 5 }, 'cup')).toThrow(RangeError);
   });
 });
 

@@ -1,7 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import type { Model } from '../../../src/engine/text/learned/model.ts';
-import { hashesWritten, written } from '../../../src/engine/text/learned/written.ts';
 import { fitModel } from '../text/learned/fit.ts';
+import { hashesWritten, written } from '../text/learned/written.ts';
 import { FIELD_FIT, FIT } from './fit-jobs.ts';
 import { jobTexts, lessonsOf } from './job-texts.ts';
 

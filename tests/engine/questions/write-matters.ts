@@ -1,6 +1,6 @@
 import { writeFileSync } from 'node:fs';
-import { written } from '../../../src/engine/text/learned/written.ts';
 import { fitModel } from '../text/learned/fit.ts';
+import { written } from '../text/learned/written.ts';
 import { FIT, lessonOf, MATTERS } from './fit-matters.ts';
 import { isLearned, matterTexts } from './matter-texts.ts';
 

@@ -1,10 +1,14 @@
 import { fc, test as property } from '@fast-check/vitest';
 import { describe, expect, test } from 'vitest';
 import { colourants } from '../../../src/engine/colourants/catalogue.ts';
-import { checkIngredients, componentsOf } from '../../../src/engine/stability/check.ts';
+import type { Colourant } from '../../../src/engine/colourants/colourant.ts';
+import { checkIngredients } from '../../../src/engine/stability/check.ts';
 import * as en from '../../../src/words/en/colourants/stability.ts';
 import { heldOut } from './lists/held-out.ts';
 import { tuned } from './lists/tuned.ts';
+
+/** As a list that held only this colourant would have them. */
+const componentsOf = ({ names }: Colourant) => checkIngredients(names.en).components;
 
 const idsIn = (list: string) => checkIngredients(list).components.map(({ id }) => id);
 const one = (list: string) => checkIngredients(list).components[0];

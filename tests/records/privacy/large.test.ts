@@ -4,9 +4,10 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openStore } from '../../../src/records/open.ts';
 import { erase } from '../../../src/records/privacy/erase.ts';
-import { countOf, type Export, exportPart } from '../../../src/records/privacy/export.ts';
+import { type Export, exportPart } from '../../../src/records/privacy/export.ts';
 import { put, type Store, type Write } from '../../../src/records/store.ts';
 import { PATIENT } from '../patience.ts';
+import { countOf } from './count-of.ts';
 
 const [me, you] = ['701234567890123456', '709999999999999999'];
 const folder = mkdtempSync(join(tmpdir(), 'large-'));

@@ -3,11 +3,11 @@ import { keepReport } from '../../../src/records/evidence/index.ts';
 import { noteShelf, sharedShelves } from '../../../src/records/group-shelves.ts';
 import { openStore } from '../../../src/records/open.ts';
 import { prefer } from '../../../src/records/preferences.ts';
-import { countOf } from '../../../src/records/privacy/export.ts';
 import { retention, sweep, sweepDue } from '../../../src/records/privacy/retention.ts';
 import { addItem } from '../../../src/records/shelf/index.ts';
 import type { Store } from '../../../src/records/store.ts';
 import { PATIENT } from '../patience.ts';
+import { countOf } from './count-of.ts';
 
 const me = '701234567890123456';
 const [here, there] = ['501', '502'];

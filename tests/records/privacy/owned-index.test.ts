@@ -6,12 +6,12 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { SqliteAdapter } from '../../../src/records/adapters/sqlite.ts';
 import { openStore } from '../../../src/records/open.ts';
 import { erase } from '../../../src/records/privacy/erase.ts';
-import { countOf } from '../../../src/records/privacy/export.ts';
 import { ownedBy } from '../../../src/records/privacy/owned.ts';
 import { isAllNoted, noteGroup } from '../../../src/records/privacy/owned-index.ts';
 import { drop, everything, put, type Store, type Write } from '../../../src/records/store.ts';
 import { StrictStore } from '../../../src/records/strict.ts';
 import { PATIENT } from '../patience.ts';
+import { countOf } from './count-of.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'owned-'));
 afterAll(() => rmSync(folder, { recursive: true }));

@@ -14,13 +14,13 @@ import * as keys from '../../../src/records/keys.ts';
 import { openStore } from '../../../src/records/open.ts';
 import { prefer } from '../../../src/records/preferences.ts';
 import { erase } from '../../../src/records/privacy/erase.ts';
-import { countOf } from '../../../src/records/privacy/export.ts';
 import { kinds, topics } from '../../../src/records/privacy/kinds.ts';
 import { retention, sweep } from '../../../src/records/privacy/retention.ts';
 import { addItem, listShelf, removeItem, useItem } from '../../../src/records/shelf/index.ts';
 import { everything, put, type Store } from '../../../src/records/store.ts';
 import { sweepUndoables } from '../../../src/records/undo/index.ts';
 import { PATIENT } from '../patience.ts';
+import { countOf } from './count-of.ts';
 import { exportOf } from './exported.ts';
 
 let store: Store;

@@ -1,8 +1,8 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import {
   addItem,
+  describeItem,
   findItem,
-  keepIngredients,
   listShelf,
   mostItems,
   nearestNames,
@@ -239,7 +239,7 @@ describe('taking something off the shelf', () => {
         setLowMark(shelf, 'clay', 5, by()),
         removeItem(shelf, 'clay', by()),
         restockItem(shelf, 'clay', 1, by()),
-        keepIngredients(shelf, 'clay', { text: 'kaolin' }, by()),
+        describeItem(shelf, 'clay', { ingredients: { text: 'kaolin' } }, by()),
       ]);
       expect(await listShelf(shelf)).toEqual([]);
     }

@@ -4,10 +4,10 @@ import { US_TEASPOON_ML } from '../../../src/engine/quantities/units.ts';
 import { colourNotes } from '../../../src/presenting/warning.ts';
 import {
   addItem,
+  describeItem,
   dishTest,
   findItem,
   keepCalibration,
-  keepIngredients,
   listShelf,
   removeItem,
   type Shelf,
@@ -140,7 +140,7 @@ describe('a label', () => {
       components: ['polyester-3'],
       verdict: 'ok',
     };
-    await keepIngredients(shelf, 'blue', ingredients, by());
+    await describeItem(shelf, 'blue', { ingredients }, by());
     expect((await findItem(shelf, 'blue')).ingredients).toEqual(ingredients);
   });
 });

@@ -1,9 +1,9 @@
-import { hidingReflectance } from '../../../src/engine/colour/mixing/kubelka-munk.ts';
 import {
   inverseSaunderson,
   type SaundersonSurface,
   saundersonReflectance,
 } from '../../../src/engine/colour/mixing/saunderson.ts';
+import { hidingReflectance } from './film-optics.ts';
 
 /**
  * A measured paint film. Reflectances are fractions, one a band of the instrument (every list as long);

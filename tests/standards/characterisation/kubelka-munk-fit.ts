@@ -1,6 +1,7 @@
-import { filmReflectance, ratioOfReflectance } from '../../../src/engine/colour/mixing/kubelka-munk.ts';
+import { ratioOfReflectance } from '../../../src/engine/colour/mixing/kubelka-munk.ts';
 import { inverseSaunderson, saundersonReflectance } from '../../../src/engine/colour/mixing/saunderson.ts';
 import type { BorderedSolution, BorderedSystem } from './bordered-cholesky.ts';
+import { filmReflectance } from './film-optics.ts';
 import { type Film, hidingReflectanceOfFilm } from './films.ts';
 import type { CharacteriseSettings } from './settings.ts';
 

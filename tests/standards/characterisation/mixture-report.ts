@@ -1,7 +1,7 @@
 import { colourDifference, type Lab, labOfReflectance } from '../../../src/engine/colour/spectra/cielab.ts';
-import { resample } from '../../../src/engine/colour/spectra/spectrum.ts';
 import { type Characterisation, hidingReflectanceOfMixture, knowsAll } from './characterise.ts';
 import { type Film, hidingReflectanceOfFilm } from './films.ts';
+import { resample } from './resample.ts';
 
 /** How far prediction and measurement lie apart, CIEDE2000. */
 export type MixtureReport = {

@@ -1,4 +1,7 @@
-import { ORDINARY_SURFACE, type SaundersonSurface } from '../../../src/engine/colour/mixing/saunderson.ts';
+import type { SaundersonSurface } from '../../../src/engine/colour/mixing/saunderson.ts';
+
+/** Refractive index 1.5: oil, soap, most binders. */
+export const ORDINARY_SURFACE: SaundersonSurface = { outside: 0.04, inside: 0.6 };
 
 /** The prior of the fit, its Tikhonov weights written as spreads (one standard deviation). */
 export type CharacteriseSettings = {

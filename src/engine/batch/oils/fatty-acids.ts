@@ -7,9 +7,6 @@ export const KOH_MOLAR_MASS = 56.1053;
 export const WATER_MOLAR_MASS = 18.015;
 export const GLYCEROL_MOLAR_MASS = 92.094;
 
-/** Grams of sodium hydroxide that do the work of one gram of potassium hydroxide. */
-export const NAOH_PER_KOH = NAOH_MOLAR_MASS / KOH_MOLAR_MASS;
-
 /** What three fatty acids gain when glycerol binds them: glycerol less three waters, g/mol. */
 const GLYCERYL_MASS = GLYCEROL_MOLAR_MASS - 3 * WATER_MOLAR_MASS;
 

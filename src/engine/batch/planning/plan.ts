@@ -45,14 +45,12 @@ export function planBatch(request: PlanRequest): PlanAnswer {
   return { ...numbers, heat, timeline, warnings, cautions: LYE_CAUTIONS };
 }
 
-/** The arithmetic of `planBatch`, without the seconds that heat takes. Throws the same Refusals. */
+/**
+ * The arithmetic of `planBatch`, in milliseconds, without the seconds that heat takes: a member hears "no" at once. Throws the same
+ * Refusals.
+ */
 export function planNumbers(request: PlanRequest): PlanNumbers {
   return worked(request).numbers;
-}
-
-/** Throws the Refusal that `planBatch` would, in milliseconds, so that a member hears "no" at once. */
-export function checkPlan(request: PlanRequest): void {
-  worked(request);
 }
 
 function worked(request: PlanRequest) {

@@ -16,11 +16,6 @@ declare module '../../refusal.ts' {
   }
 }
 
-/** Refuses anything that is not for the phase the challenge is in. */
-export function requirePhase({ phase }: Pick<Challenge, 'phase'>, needs: Phase): void {
-  if (phase !== needs) refuse('challenge-not-now', { phase, needs });
-}
-
 /** Who votes; `joinedAt` is when they joined the group, ms since 1970 UTC. */
 export type Voter = { readonly member: string; readonly joinedAt: number | undefined };
 

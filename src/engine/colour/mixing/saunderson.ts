@@ -9,9 +9,6 @@ export type SaundersonSurface = {
   readonly inside: number;
 };
 
-/** Refractive index 1.5: oil, soap, most binders. */
-export const ORDINARY_SURFACE: SaundersonSurface = { outside: 0.04, inside: 0.6 };
-
 /** Reflectance an eye or instrument meets, from reflectance inside. */
 export function saundersonReflectance(within: number, { outside, inside }: SaundersonSurface): number {
   return outside + ((1 - outside) * (1 - inside) * within) / (1 - inside * within);

@@ -1,11 +1,8 @@
 import { unitOfWord } from '../../quantities/unit-words.ts';
 import type { Token } from '../../text/tokens.ts';
-import { CAUSE_IDS, type CauseId } from '../cause.ts';
+import { CAUSE_IDS } from '../cause.ts';
 import { keyOf, type Mention } from './concepts.ts';
 import type { Reading } from './polarity.ts';
-
-/** A description with the cause it tells of, to learn from. */
-export type Example = { readonly text: string; readonly cause: CauseId };
 
 /** What a description is made of for comparison with others: words and ideas, marked where denied. */
 export type Gist = ReadonlySet<string>;
@@ -25,8 +22,6 @@ export type WrittenWording = {
   readonly seen: Readonly<Record<string, string>>;
 };
 
-/** A word seen once says more of its writer than of the cause. */
-const LEAST_SEEN = 2;
 /**
  * Made-up descriptions, of average wording, for each of a cause's own (m-estimate, Cestnik 1990): a share, so that a word
  * unheard of speaks no more against a cause with many descriptions than against one with few.
@@ -45,34 +40,7 @@ export function gist(tokens: readonly Token[], mentions: readonly Mention[], { s
   return all;
 }
 
-/** Counts the wording of examples: naive Bayes over which words and ideas occur (Maron 1961). */
-export function learn(examples: readonly { readonly gist: Gist; readonly cause: CauseId }[]): Wording {
-  const cases = CAUSE_IDS.map(id => examples.filter(({ cause }) => cause === id).length);
-  const counts = new Map<string, Map<number, number>>();
-  for (const { gist: features, cause } of examples) {
-    const at = CAUSE_IDS.indexOf(cause);
-    for (const feature of features) {
-      const row = counts.get(feature) ?? new Map<number, number>();
-      row.set(at, (row.get(at) ?? 0) + 1);
-      counts.set(feature, row);
-    }
-  }
-  const often = [...counts].filter(([, row]) => total([...row]) >= LEAST_SEEN);
-  return {
-    cases,
-    seen: new Map(often.map(([feature, row]) => [feature, [...row].sort(([a], [b]) => a - b)])),
-  };
-}
-
 const total = (row: readonly (readonly [number, number])[]): number => row.reduce((sum, [, n]) => sum + n, 0);
-
-/** Writes wording down, words in the order of their letters. */
-export function writeWording({ cases, seen }: Wording): WrittenWording {
-  const rows = [...seen].map(
-    ([feature, row]) => [feature, row.map(pair => pair.join(' ')).join(', ')] as const,
-  );
-  return { cases, seen: Object.fromEntries(rows.sort(([a], [b]) => (a < b ? -1 : 1))) };
-}
 
 /** Reads written wording. */
 export function readWording({ cases, seen }: WrittenWording): Wording {

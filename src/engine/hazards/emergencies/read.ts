@@ -196,7 +196,10 @@ const groundsOf = ({ tokens, mentions, reading, isPast, scenes }: Found): Ground
   told: [...scenes].flatMap(([scene, all]) => all.map(({ from }) => ({ id: EMERGENCY_OF[scene], from }))),
 });
 
-/** What was read in a text, for weighing: its ideas, how they are meant, and where patterns held. */
+/**
+ * What was read in a text, for weighing: its ideas, how they are meant, and where patterns held.
+ * @internal For those who fit the weights.
+ */
 export function groundsIn(words: string): Grounds {
   return groundsOf(scenesIn(words.slice(0, LONGEST_WORDS)));
 }

@@ -36,7 +36,10 @@ const reader = lexiconReader<Concept>(LEXICON, {
   open: /^(?!harmless$|noscene$|noharm$|notdeny$)/,
   spelt: /^(eye|mouth|swallow|drool|breathe|cough|caustic|fume|alu|rotten|erupt|contact|rash|help)$/,
 });
-/** Every word of the lexicon of emergencies. */
+/**
+ * Every word of the lexicon of emergencies.
+ * @internal For those who write the plain words of flaws.
+ */
 export const emergencyWords: () => ReadonlySet<string> = reader.words;
 
 const patterns = whenAsked(() => compileOver<Scene>(SCENES, reader.isConcept));

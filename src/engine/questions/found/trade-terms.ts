@@ -33,7 +33,6 @@ const CALLED = {
 } as const;
 
 export type TradeTerm = keyof typeof CALLED;
-export const TRADE_TERMS = Object.keys(CALLED) as readonly TradeTerm[];
 
 const BY_NAME: ReadonlyMap<string, TradeTerm> = new Map(
   Object.entries(CALLED).flatMap(([term, names]) =>

@@ -116,7 +116,10 @@ const LENGTHS = { words: 1, stems: 1, pieces: 1.2, ideas: 0.6, strange: 0.7 } as
 const unmarked = (said: readonly string[]): readonly string[] =>
   said.filter(word => word !== '<,>' && word !== '?');
 
-/** A question's words without what is named, told and marked in it. */
+/**
+ * A question's words without what is named, told and marked in it.
+ * @internal For those who fit the weights.
+ */
 export const saidIn = (words: Words, found: Named): readonly string[] => unmarked(masked(words, found));
 
 /** A question's words, their stems and pieces, what is named in it, and how many of its words no maker was `known` to use. */

@@ -5,7 +5,7 @@ export type Features = readonly { readonly counts: Counts; readonly length: numb
 
 /**
  * A multinomial logistic regression over {@link Features}. `idf` and `weights` are whole numbers: a feature's rarity is
- * `idf / RARITY_STEPS`, its weight for class `c` is `weights[row * steps.length + c] * steps[c]`.
+ * `idf / RARITY_STEPS` (`tests/engine/text/learned/rarity.ts`), its weight for class `c` is `weights[row * steps.length + c] * steps[c]`.
  */
 export type Model = {
   readonly rows: ReadonlyMap<number, number>;
@@ -14,12 +14,6 @@ export type Model = {
   readonly steps: readonly number[];
   readonly intercepts: readonly number[];
 };
-
-const RARITY_STEPS = 24;
-
-/** How rare a feature is that stands in `holding` of `all` texts, as kept in {@link Model}: 1 + ln((1+n)/(1+df)). */
-export const rarity = (holding: number, all: number): number =>
-  Math.min(255, Math.round(RARITY_STEPS * (1 + Math.log((1 + all) / (1 + holding)))));
 
 /**
  * Calls `take` with the row and value of each known feature: 1 + ln(count) times its rarity, each kind scaled to its

@@ -1,6 +1,6 @@
 import { writeFileSync } from 'node:fs';
-import { written } from '../../../../src/engine/text/learned/written.ts';
 import { fitModel } from '../../text/learned/fit.ts';
+import { written } from '../../text/learned/written.ts';
 import { CLASSES, FIT, lessonOf } from './fit-technique.ts';
 import { techniqueTexts } from './texts.ts';
 

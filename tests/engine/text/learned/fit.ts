@@ -1,5 +1,6 @@
-import { eachValue, type Features, type Model, rarity } from '../../../../src/engine/text/learned/model.ts';
+import { eachValue, type Features, type Model } from '../../../../src/engine/text/learned/model.ts';
 import { minimise } from '../../hazards/minimise.ts';
+import { rarity } from './rarity.ts';
 
 /**
  * A text's features and which class it is of, by number, or one of which it is; `weight` where it counts for more or less than one

@@ -1,16 +1,6 @@
 /** A square matrix row after row, symmetric: Fisher's information on as many unknowns, or weights on them. */
 export type SquareMatrix = { readonly size: number; readonly values: Float64Array };
 
-/** `value` on the diagonal. */
-export function diagonal(values: readonly number[]): SquareMatrix {
-  const size = values.length;
-  const made = new Float64Array(size * size);
-  values.forEach((value, at) => {
-    made[at * size + at] = value;
-  });
-  return { size, values: made };
-}
-
 /** What observations tell: the sum of the outer products of their rows, each in units of its own error. */
 export function informationOf(rows: readonly (readonly number[])[], size: number): SquareMatrix {
   const values = new Float64Array(size * size);

@@ -20,6 +20,10 @@ import { prepared, scentsOf, withPounds } from '../../../../../src/engine/questi
 import { tokensOf } from '../../../../../src/engine/questions/lye/amounts/recipe-tokens.ts';
 import { gramsOf, Remaining } from '../../../../../src/engine/questions/lye/amounts/words.ts';
 import {
+  oilOfNoFat,
+  spoonOfLye,
+} from '../../../../../src/engine/questions/lye/recipe-line/doubts/amounts/strange-amounts.ts';
+import {
   absenceIn,
   isHarmlessBesideOil,
 } from '../../../../../src/engine/questions/lye/recipe-line/doubts/beside-oils.ts';
@@ -36,10 +40,6 @@ import { placesIn } from '../../../../../src/engine/questions/lye/recipe-line/do
 import { refusePotsCompared } from '../../../../../src/engine/questions/lye/recipe-line/doubts/pots-compared.ts';
 import { saidBehind } from '../../../../../src/engine/questions/lye/recipe-line/doubts/said-behind.ts';
 import { softSoapIn } from '../../../../../src/engine/questions/lye/recipe-line/doubts/soft-soap.ts';
-import {
-  oilOfNoFat,
-  spoonOfLye,
-} from '../../../../../src/engine/questions/lye/recipe-line/doubts/strange-amounts.ts';
 import { takenBackIn } from '../../../../../src/engine/questions/lye/recipe-line/doubts/taken-back.ts';
 import { apart } from '../../../../../src/engine/questions/lye/recipe-line/doubts/vessels.ts';
 import { asListed } from '../../../../../src/engine/questions/lye/recipe-line/items/as-listed.ts';

@@ -1,8 +1,8 @@
 import { unbroken } from '../../../../over-lines.ts';
 import { TextToFit } from '../../../../text/patterns/fitting.ts';
+import { RELATIVE_PARTS } from '../doubts/amounts/relative-parts.ts';
+import { SUPERFAT_OF_ONE } from '../doubts/amounts/superfat-of-one.ts';
 import { notSureOf } from '../doubts/not-sure.ts';
-import { RELATIVE_PARTS } from '../doubts/relative-parts.ts';
-import { SUPERFAT_OF_ONE } from '../doubts/superfat-of-one.ts';
 import { WET_WEIGHTS } from '../settling/wet-weight.ts';
 import { WHICH_POT } from './which-pot.ts';
 

@@ -1,6 +1,6 @@
 import { unbroken } from '../../../../over-lines.ts';
+import { oilOfNoFat, spoonOfLye } from '../doubts/amounts/strange-amounts.ts';
 import type { Doubt } from '../doubts/in-the-pot.ts';
-import { oilOfNoFat, spoonOfLye } from '../doubts/strange-amounts.ts';
 import type { Amount, Item, Name, Way } from '../items/item.ts';
 import { itemsOf } from '../items/items.ts';
 import { beginning, isPaired, type State, same, type Twice, withUnit } from '../state.ts';

@@ -1,4 +1,4 @@
-import { knownOil } from '../../../../batch/oils/find-oil.ts';
+import { knownOil } from '../../../../../batch/oils/find-oil.ts';
 
 /** What stands between a share and its oil: "a third of the", "la mitad de eso de aceite de". */
 const BETWEEN =

@@ -1,4 +1,4 @@
-import type { EntryKind } from '../../engine/hazards/index.ts';
+import type { EntryKind } from './hazard-table.ts';
 
 const words = ['words'] as const;
 const colourant = ['words', 'colourant'] as const;
@@ -6,7 +6,7 @@ const strength = ['words', 'strength'] as const;
 
 /**
  * Every text option of every command, by `path option`, and what kind of harm can come in through it (see
- * `engine/hazards/table.ts`). A repeated option stands once. An option that is missing here fails a test: whoever adds one
+ * `hazard-table.ts`). A repeated option stands once. An option that is missing here fails a test: whoever adds one
  * decides whether it names a colourant, a strength or a scent.
  */
 export const HAZARD_ENTRIES: Readonly<Record<string, readonly EntryKind[]>> = {

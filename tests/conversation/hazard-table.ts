@@ -1,5 +1,5 @@
-import type { EmergencyId } from './emergencies/emergency.ts';
-import { EMERGENCY_IDS } from './emergencies/emergency.ts';
+import type { EmergencyId } from '../../src/engine/hazards/index.ts';
+import { EMERGENCY_IDS } from '../../src/engine/hazards/index.ts';
 
 /** What kind of words an entry takes, as far as harm is concerned. */
 export type EntryKind =

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { isAskedBack } from '../../../read-in-chat.ts';
+import { isAskedBack } from '../../../../read-in-chat.ts';
 
 /** A part and the oil it is told of, each with its twin. */
 const PARTS = [

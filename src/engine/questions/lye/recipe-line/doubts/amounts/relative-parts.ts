@@ -1,4 +1,4 @@
-import { unbroken } from '../../../../over-lines.ts';
+import { unbroken } from '../../../../../over-lines.ts';
 
 /** A weight in words, whose unit a part behind it must not take: a third of that is no third of a kilo. */
 const IN_WORDS = unbroken`

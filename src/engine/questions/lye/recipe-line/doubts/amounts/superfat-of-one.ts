@@ -1,4 +1,4 @@
-import { unbroken } from '../../../../over-lines.ts';
+import { unbroken } from '../../../../../over-lines.ts';
 
 const SUPERFAT =
   '(?:superfat\\p{L}*|sf|(?:sobre|super) ?(?:grasa|engrasado)|lye discount|descuento)(?: (?:de|of|at|al))?(?: ?\\d[\\d.,]* ?(?:%|percent|por ciento)?)?,?';

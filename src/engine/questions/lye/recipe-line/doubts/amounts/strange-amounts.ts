@@ -1,5 +1,5 @@
-import type { Item } from '../items/item.ts';
-import { isName } from '../settling/parts.ts';
+import type { Item } from '../../items/item.ts';
+import { isName } from '../../settling/parts.ts';
 
 /** "Oat oil", "aceite de miel": an oil of that name, which nobody here knows, and no oats. */
 export function oilOfNoFat(items: readonly Item[]): string | undefined {
