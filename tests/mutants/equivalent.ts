@@ -43,6 +43,12 @@ const DIVIDES =
 
 export const EQUIVALENT: readonly Equivalent[] = [
   {
+    file: 'src/engine/questions/lye/slips/oil-short.ts',
+    from: 'count > 0',
+    to: 'count >= 0',
+    why: 'no words at all are the name of no oil',
+  },
+  {
     file: 'src/engine/hazards/emergencies/scenes.ts',
     from: "tokens[at]?.kind === 'mark'",
     to: 'true',

@@ -141,7 +141,8 @@ describe('what no list holds', () => {
     const words = wordsOf(text);
     const found = unlistedIn(words);
     expect(found?.text).toBe(name);
-    if (found) expect(words.words.slice(found.from, found.to).join(' ')).toBe(name);
+    const place = found && words.words.slice(found.from, found.to).join(' ');
+    expect(place).toBe(name);
   });
 
   test.each<readonly [string, readonly string[]]>([

@@ -1,3 +1,4 @@
+import { unbroken } from '../../../../over-lines.ts';
 import type { Item, Name } from '../items/item.ts';
 import { isMeasure, isName, isOil, type Part, partsOf } from '../settling/parts.ts';
 import { same } from '../state.ts';
@@ -56,8 +57,14 @@ function strangeIn({ items }: Part): readonly string[] {
 /** What may stand between a denial and what was not done. */
 const BETWEEN = /^(?:he|ha|hemos|han|le|les|lo|la|los|las|me|se|nos|to|be|been|even|it|them)$/u;
 /** Putting an oil into the pot. */
-const PUT_IN =
-  /^(?:add|added|put|pour|poured|use|used|mix|mixed|tip|tipped|melt|melted|in|go|going|went|included?|echad[oa]|eche|echo|echamos|puest[oa]|puse|pongo|pusimos|us[eo]|usad[oa]|usamos|agregu?[eo]|agregad[oa]|anad[io]|anadid[oa]|met[io]|metid[oa]|vert[io]|vertid[oa]|va|van|lleva|entra)$/u;
+const PUT_IN = new RegExp(
+  unbroken`
+    ^(?:add|added|put|pour|poured|use|used|mix|mixed|tip|tipped|melt|melted|in|go|going|went|included?|
+    echad[oa]|eche|echo|echamos|puest[oa]|puse|pongo|pusimos|us[eo]|usad[oa]|usamos|agregu?[eo]|agregad[oa]|
+    anad[io]|anadid[oa]|met[io]|metid[oa]|vert[io]|vertid[oa]|va|van|lleva|entra)$
+  `,
+  'u',
+);
 
 /** "200 g de coco que no he echado", "that I did not add": it is denied that an oil went in, and nothing else is named that stays out. */
 function deniedIn(items: readonly Item[]): string | undefined {
