@@ -38,7 +38,7 @@ export default defineConfig({
     testTimeout: 300_000,
     hookTimeout: 300_000,
     expect: { poll: { timeout: 60_000 } },
-    setupFiles: ['tests/seed.ts'],
+    setupFiles: ['tests/seed.ts', 'tests/given.ts'],
     // The order of the tests within files that have none (tests/any-order.ts): the commit's own, as the walks.
     runner: 'tests/any-order.ts',
     sequence: { sequencer: LongestFirst, seed: crc32(process.env.WALKS) },

@@ -1,6 +1,6 @@
-import { fork } from 'node:child_process';
+import { fork, spawnSync } from 'node:child_process';
 import { once } from 'node:events';
-import { chmodSync, existsSync, mkdtempSync, statfsSync } from 'node:fs';
+import { chmodSync, existsSync, globSync, mkdtempSync, statfsSync } from 'node:fs';
 import { rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -26,11 +26,19 @@ function temporary(): string {
   return folder;
 }
 
+/** Whether every test of every file had its turn, so that what none of them did is done by none. */
+function isWhole({ vitest, config }: TestProject): boolean {
+  const all = globSync('tests/**/*.test.ts', { cwd: vitest.config.root });
+  return config.testNamePattern === undefined && vitest.state.getFiles().length === all.length;
+}
+
 /**
- * Before and after one run of all files: the folder of its temporary files, and the worker threads that its processes share. While
- * somebody edits and watches there is neither, since what was computed an edit ago may be otherwise now.
+ * Before and after one run of all files: the folder of its temporary files, the worker threads that its processes share,
+ * and their notes of which options they gave (`given.ts`). While somebody edits and watches there are none, since what was
+ * computed an edit ago may be otherwise now.
  */
-export default async function run({ config }: TestProject) {
+export default async function run(project: TestProject) {
+  const { config } = project;
   if (config.watch || isOpen) return undefined;
   isOpen = true;
   const folder = temporary();
@@ -41,6 +49,9 @@ export default async function run({ config }: TestProject) {
   const [said] = await Promise.race([once(service, 'message'), once(service, 'exit')]);
   if (said !== 'listening') throw new Error('the worker threads of this run did not start');
   process.env.WORKERS_OF_THIS_RUN = socket;
+  // Kept where a file is named.
+  process.env.GIVEN_IN_THIS_RUN ||= join(folder, 'given');
+  const notes = process.env.GIVEN_IN_THIS_RUN;
   console.log(`tests in any order: seed ${config.sequence.seed} (again by --sequence.seed)`);
   return async () => {
     isOpen = false;
@@ -49,6 +60,12 @@ export default async function run({ config }: TestProject) {
     await once(service, 'exit');
     if (TMPDIR === undefined) delete process.env.TMPDIR;
     else process.env.TMPDIR = TMPDIR;
+    const { status } = isWhole(project)
+      ? spawnSync(process.execPath, [join(import.meta.dirname, 'never-given.ts'), notes], {
+          stdio: 'inherit',
+        })
+      : { status: 0 };
     await rm(folder, { recursive: true, force: true });
+    if (status !== 0) throw new Error('commands or options that no test gives, named above');
   };
 }

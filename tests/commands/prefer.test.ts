@@ -56,6 +56,22 @@ describe('/prefer', () => {
   });
 });
 
+describe('/prefer answers', () => {
+  test('whole: nothing folds; short: the rest stands behind buttons', async () => {
+    const plan = () => room.member.run('/plan', { oils: 'olive 100%', size: '500 g oils' });
+    const folds = ({ controls }: Awaited<ReturnType<typeof plan>>) =>
+      controls.flatMap(({ label }) => /^▸ (.+)$/u.exec(label)?.[1] ?? []);
+    expect(await run('/prefer', { answers: 'short' })).toContain('Answers: short, the rest unfolds');
+    const short = await plan();
+    expect(folds(short)).toEqual(expect.arrayContaining(['All numbers', 'Safety', 'Timeline']));
+    expect(short.text).not.toContain('never by spoon or cup');
+    expect(await run('/prefer', { answers: 'whole' })).toContain('Answers: whole at once');
+    const whole = await plan();
+    expect(folds(whole)).toEqual([]);
+    expect(whole.text).toContain('never by spoon or cup');
+  });
+});
+
 describe('/prefer mass:ounces', () => {
   test('counts in every answer that tells a mass, not in plans alone', async () => {
     await run('/shelf add', { item: 'Gold', amount: '60 g', colourant: 'gold mica' });

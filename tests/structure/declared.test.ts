@@ -1,14 +1,13 @@
 import { globSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { readCommands } from '../../src/conversation/registry/registry.ts';
-import { LYE_CAUTIONS } from '../../src/engine/batch/lye/lye-cautions.ts';
 import * as say from '../../src/words/en/index.ts';
 import * as dice from '../../src/words/es/index.ts';
 import { LANGUAGES, type Language } from '../../src/words/sentence.ts';
 import { BY_VALUES } from '../terminal/refused/by-values.ts';
 import { REFUSED } from '../terminal/refused/index.ts';
-import { dose } from '../terminal/warned/dose.ts';
-import { plan } from '../terminal/warned/plan.ts';
+import { WARNED } from '../terminal/warned/index.ts';
+import { SPOON_ODD } from '../terminal/warned/spoon-odd.ts';
+import { otherCautionsOf } from './other-cautions.ts';
 
 const root = new URL('../../', import.meta.url);
 /** What tests and their tables say, themselves left out. */
@@ -51,18 +50,20 @@ const alike = (looked: readonly Told[], sentences: object, language: Language): 
     return part.length < SHORTEST || others.length > 0 ? [`${own}: ${part}`] : [];
   });
 
-const cautionsOf = ({ batch, dosing }: Pick<typeof say, 'batch' | 'dosing'>) => ({
-  ...batch.lyeCautions,
-  ...dosing.cautions,
-  ...batch.warnings,
+/** How each caution is written, by its id. */
+const cautionsOf = (words: typeof say) => ({
+  ...words.batch.lyeCautions,
+  ...words.dosing.cautions,
+  ...words.batch.warnings,
+  ...otherCautionsOf(words),
 });
 const cautions = { en: cautionsOf(say), es: cautionsOf(dice) };
-/** Which cautions `tests/terminal/warned.test.ts` meets. */
-const warned: readonly Told[] = [...dose, ...plan].flatMap(([, all]) =>
-  all.map(([id, en, es]) => ({ id, en, es })),
-);
-
-const registry = await readCommands(new URL('commands/', root));
+/** Which cautions tests meet, each with the part of its sentence that is looked at. */
+const warned: readonly Told[] = [SPOON_ODD, ...WARNED.flatMap(([, all]) => all)].map(([id, en, es]) => ({
+  id,
+  en,
+  es,
+}));
 
 describe('a test looks at', () => {
   test('every refusal, by what it says', () => {
@@ -78,41 +79,12 @@ describe('a test looks at', () => {
     expect(alike(told, written[language], language)).toEqual([]);
   });
 
-  test('every caution about lye, of a dose and of a plan, by what it says', () => {
-    const ids: readonly string[] = [
-      ...LYE_CAUTIONS.map(({ id }) => id),
-      ...Object.keys(say.dosing.cautions),
-      ...Object.keys(say.batch.warnings),
-    ];
+  test('every caution, by what it says', () => {
     const looked = new Set(warned.map(({ id }) => id));
-    expect(ids.filter(id => !looked.has(id))).toEqual([]);
+    expect(Object.keys(cautions.en).filter(id => !looked.has(id))).toEqual([]);
   });
 
   test.each(LANGUAGES)('a part of each caution that no other has, in %s', language => {
     expect(alike(warned, cautions[language], language)).toEqual([]);
-  });
-
-  test('every command', () => {
-    const paths = [...registry.actions.keys()];
-    const asked = (path: string) =>
-      tests.some(
-        ({ text }) =>
-          text.includes(`/${path}`) ||
-          text.includes(`'${path}'`) ||
-          text.includes(`'${path.split(' ').join("', '")}'`),
-      );
-    expect(paths.filter(path => !asked(path))).toEqual([]);
-  });
-
-  test('every option of every command', () => {
-    const never: string[] = [];
-    for (const [path, { options }] of registry.actions) {
-      const about = tests.filter(({ text }) => text.includes(path.split(' ')[0]!)).map(({ text }) => text);
-      for (const { name } of options) {
-        const given = new RegExp(String.raw`(?<![\w-])(?:'${name}'|${name}):|(?<=[{,]\s*)${name}(?=\s*[,}])`);
-        if (!about.some(text => given.test(text))) never.push(`/${path} ${name}`);
-      }
-    }
-    expect(never).toEqual([]);
   });
 });

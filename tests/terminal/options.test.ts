@@ -1,8 +1,12 @@
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, expect, onTestFinished, test } from 'vitest';
 import type { Conversation } from '../../src/conversation/conversation.ts';
 import { textOf } from '../../src/conversation/faces/plain-text.ts';
 import { askLine } from '../../src/terminal/seat.ts';
 import { wordsIn } from '../../src/words/index.ts';
+import { photoOf } from '../commands/challenge/room.ts';
 import { openConversation } from '../sets/open-conversation.ts';
 
 let conversation: Conversation & AsyncDisposable;
@@ -66,9 +70,6 @@ test('six bars teach a jar as well as three', async () => {
   const bars = ['#b9b4c4', '#9a94b4', '#8a83ab', '#7a72a2', '#6d649b', '#625894']
     .map((hex, at) => `bar-${at + 1}:"1/${16 >> Math.min(at, 3)} tsp per cup, ${hex}"`)
     .join(' ');
-  expect(bars).toContain('bar-4:');
-  expect(bars).toContain('bar-5:');
-  expect(bars).toContain('bar-6:');
   expect(await told('bars', JAR, `/calibrate bars item:Dusk ${bars}`)).toContain('Dusk');
 });
 
@@ -107,4 +108,45 @@ test('a challenge keeps deadlines out of the calendar, and settles ties by a wor
       '/challenge open title:Blue entries-until:"in 2 days" votes-until:"in 4 days" tie-seed:moonrise',
     ),
   ).toContain('Blue');
+});
+
+test('bars are cut, weighed and cured on the day that is told: what they lose a week is counted from it', async () => {
+  const poured = (group: string, ...lines: readonly string[]) =>
+    told(group, JAR, '/batch poured made:"2 cups Dusk 1/2 tsp" name:Tide on:2026-10-01', ...lines);
+  const cut = '/batch cut weights:"112 g, 108 g" on:2026-10-03';
+  // By hand: 4 of 220 g in one week, or in two.
+  expect(await poured('week', cut, '/batch weigh weights:"110 g, 106 g" on:2026-10-10')).toContain(
+    '1.8 % a week',
+  );
+  expect(await poured('weeks', cut, '/batch weigh weights:"110 g, 106 g" on:2026-10-17')).toContain(
+    '0.9 % a week',
+  );
+  // 6 of 220 g in three weeks.
+  const cured = '/batch cured weights:"108 g, 106 g" colours:"Dusk #5f5fa8" on:2026-10-24';
+  expect(await poured('cured', cut, cured)).toContain('0.9 % a week, 2.7 % since the first weighing');
+  const noted = '/batch note text:"smelt of figs" on:2026-10-20';
+  expect(await poured('noted', noted, '/batch show')).toContain('2026-10-20: smelt of figs');
+});
+
+test('a report is withdrawn for one process alone', async () => {
+  const evidence = await told(
+    'withdrawn',
+    '/colourant report item:"gold mica" result:held process:gel',
+    '/colourant report item:"gold mica" result:faded process:ambient',
+    '/colourant withdraw item:"gold mica" process:gel',
+    '/colourant evidence item:"gold mica"',
+  );
+  expect(evidence).toContain('0 of 1 here saw gold mica');
+  expect(evidence).toContain('faded; left to itself');
+});
+
+test('a photo is looked at where one asks in plain words, and its main colour makes a palette', async () => {
+  const folder = await mkdtemp(join(tmpdir(), 'options-'));
+  onTestFinished(() => rm(folder, { recursive: true }));
+  const photo = join(folder, 'bar.jpg');
+  await writeFile(photo, (await photoOf(['#3f6fa8'])).bytes);
+  const question = '/ask question:"what went wrong with my bar?"';
+  expect(await told('unseen', question)).not.toContain('On the photo');
+  expect(await told('seen', `${question} photo:${photo}`)).toMatch(/On the photo: blue: #[0-9a-f]{6}/);
+  expect(await told('palette', `/challenge palette photo:${photo}`)).toMatch(/^#3[ef]6[ef]a[78]/);
 });

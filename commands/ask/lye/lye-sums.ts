@@ -7,29 +7,27 @@ import { impureLyeIn, readyLyeIn, waterForLyeIn } from '../../../src/engine/ques
 import { scaledIn } from '../../../src/engine/questions/lye/sums/scaled.ts';
 import { lyeSpilledIn } from '../../../src/engine/questions/lye/sums/spilled.ts';
 import type { AskReply } from '../understood.ts';
-import { cautions } from './matter.ts';
-
-type Said = { readonly headline: string; readonly texts: readonly string[]; readonly data: object };
+import { cautions, type LyeView } from './matter.ts';
 
 /**
  * Weights of lye that went wrong, or are to be turned into others by their own figures: what was over and what that leaves, lye
  * for an acid, for lye water of known strength, for another size. Undefined where a question asks nothing of the kind.
  */
 export function lyeSumsReply(question: string, context: Context): AskReply | undefined {
-  const said = saidOf(question, context.say.lyeQuestions);
+  const view = viewOf(question, context.say.lyeQuestions);
   return (
-    said && {
+    view && {
       kind: 'reply',
-      headline: said.headline,
-      data: said.data,
+      headline: view.headline,
+      data: view.data,
       understood: { kind: 'lye', lye: 'sums' },
-      blocks: said.texts.map(text => ({ kind: 'text', text, firm: true })),
+      blocks: view.texts.map(text => ({ kind: 'text', text, firm: true })),
       cautions: cautions(context),
     }
   );
 }
 
-function saidOf(question: string, words: Context['say']['lyeQuestions']): Said | undefined {
+function viewOf(question: string, words: Context['say']['lyeQuestions']): LyeView | undefined {
   const { sums } = words;
   const spilled = lyeSpilledIn(question);
   if (spilled)

@@ -12,6 +12,13 @@ const SHORT_CAUTIONS: readonly LyeCautionId[] = [
   'tested-recipe',
 ];
 
+/** What an answer about weights of lye shows, its cautions left out. */
+export type LyeView = {
+  readonly headline: string;
+  readonly texts: readonly string[];
+  readonly data: object;
+};
+
 /** What always holds near lye, in short. */
 export const cautions = ({ say }: Context): readonly Caution[] =>
   SHORT_CAUTIONS.map(id => ({ id, text: say.batch.lyeCautions[id] }));

@@ -11,7 +11,7 @@ import type { OilsForLye } from '../../../src/engine/questions/lye/sums/inverse.
 import { Refusal } from '../../../src/engine/refusal.ts';
 import type { AskReply } from '../understood.ts';
 import { stopped } from './lye-stopped.ts';
-import { cautions } from './matter.ts';
+import { cautions, type LyeView } from './matter.ts';
 
 /** How much oil takes lye that is weighed already. */
 export function oilsReply(inverse: OilsForLye, context: Context): AskReply {
@@ -38,8 +38,6 @@ function wishedIn(superfat: string | number | undefined): number | undefined {
 type Words = Context['say']['lyeQuestions'];
 type Check = ReturnType<typeof checkLye>;
 /** What is said of lye that was weighed. */
-type Said = { readonly headline: string; readonly texts: readonly string[]; readonly data: object };
-
 /** Lye that was weighed: what it does in these oils, how much water it wants, or which oils it is for. */
 export async function weighedReply(
   asked: LyeQuestion,
@@ -54,14 +52,14 @@ export async function weighedReply(
   const superfat = wishedIn(given.superfat);
   const check =
     oils === undefined ? undefined : checkLye(weighed, { oils, additives, sizeGrams: oilGrams, superfat });
-  const said = saidOf({ ...asked, weighed }, check, words);
-  if (!said)
+  const view = viewOf({ ...asked, weighed }, check, words);
+  if (!view)
     return stopped(
       context.say.refusal(new Refusal('oils-empty', {})),
       { question, weighed: true, problem: 'oils-empty' },
       context,
     );
-  const { headline, texts, data } = said;
+  const { headline, texts, data } = view;
   return {
     kind: 'reply',
     headline,
@@ -84,10 +82,10 @@ export async function weighedReply(
 type Weighed = LyeQuestion & { readonly weighed: NonNullable<LyeQuestion['weighed']> };
 
 /** Undefined where neither oils nor water are told beside the lye. */
-function saidOf(asked: Weighed, check: Check | undefined, words: Words): Said | undefined {
+function viewOf(asked: Weighed, check: Check | undefined, words: Words): LyeView | undefined {
   const { weighed, oilGrams, waterGrams } = asked;
-  if (asked.asksWater) return saidOfWater(asked, check, words);
-  if (check) return saidOfCheck(asked, check, words);
+  if (asked.asksWater) return viewOfWater(asked, check, words);
+  if (check) return viewOfCheck(asked, check, words);
   const beside = waterBeside(asked, words);
   if (oilGrams === undefined)
     return beside === undefined
@@ -121,7 +119,7 @@ function textsOf(asked: Weighed, check: Check, words: Words): readonly string[] 
 }
 
 /** How much water the lye wants; lye that burns is told before its water. */
-function saidOfWater(asked: Weighed, check: Check | undefined, words: Words): Said {
+function viewOfWater(asked: Weighed, check: Check | undefined, words: Words): LyeView {
   const { weighed, given, oilGrams } = asked;
   const water = waterForLye(weighed.grams, given.water, check?.oilGrams ?? oilGrams);
   const said = { water: water.grams, lye: weighed.grams, percent: water.percent };
@@ -136,7 +134,7 @@ function saidOfWater(asked: Weighed, check: Check | undefined, words: Words): Sa
 }
 
 /** What the lye does in these oils. */
-function saidOfCheck(asked: Weighed, check: Check, words: Words): Said {
+function viewOfCheck(asked: Weighed, check: Check, words: Words): LyeView {
   const { weighed, waterGrams } = asked;
   const checked = textsOf(asked, check, words);
   const beside = waterBeside(asked, words);

@@ -11,6 +11,7 @@ import type { CommandRegistry } from '../registry/registry.ts';
 import type { Form, Reply } from '../reply.ts';
 import { whichOneFollowUps } from '../typed/asked-again.ts';
 import { offerCommands, takeOrOffer } from '../typed/which-one.ts';
+import { tellAsked } from './asked.ts';
 
 declare module '../../engine/refusal.ts' {
   interface Reasons {
@@ -58,8 +59,10 @@ export function findTask(question: Question, { registry, key, keyBefore: before 
         seenBy: seenByFor(found.seenBy, question.given),
         replaces: false,
         idempotencyKey: question.id,
-        run: context =>
-          takeOrOffer({ command: path, action: found, given: known ? question.given : {} }, context),
+        run: context => {
+          if (known) tellAsked(path, question.given);
+          return takeOrOffer({ command: path, action: found, given: known ? question.given : {} }, context);
+        },
         ...(found.namesJar && {
           namesOwnJar: async (context: Context) => (await found.namesJar?.(question.given, context)) ?? false,
         }),

@@ -28,7 +28,7 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
 const SPELT_TWO_WAYS = /color|gray|mold|fiber|gl[iy]cerin/;
 
 /** Folds one word: case, accents, apostrophes, drawn-out letters ("soooo"), US and UK spelling. */
-export function fold(raw: string): string {
+export function foldToken(raw: string): string {
   let text = unaccented(raw, LONGEST_WORDS)
     .replace(/['’‘`´]/g, '')
     .replace(/(\p{L})\1{2,}/gu, '$1$1');
@@ -43,7 +43,7 @@ export function tokenise(words: string): Token[] {
   for (const match of words.matchAll(PIECES)) {
     const raw = match[0];
     const kind = /^\p{L}/u.test(raw) ? 'word' : /^[\d½¼¾⅓⅔⅛⅜⅝⅞]/u.test(raw) ? 'number' : 'mark';
-    const text = kind === 'word' ? fold(raw) : raw.trim();
+    const text = kind === 'word' ? foldToken(raw) : raw.trim();
     if (text !== '' || raw === '\n')
       tokens.push({
         kind,

@@ -3,7 +3,7 @@ import type { Change, Command, Language, PageAction, Seat, ShownForm, Snapshot }
 import { type Attached, allSeats, closeForms, listen, perform, suggestionsFor } from './api-client.ts';
 import { batterBand } from './batter.ts';
 import { checkOption } from './check.ts';
-import { composer } from './composer/composer.ts';
+import { openComposer } from './composer/composer.ts';
 import { conversation } from './conversation.ts';
 import { actionsOf, entriesOf } from './declared.ts';
 import { element } from './element.ts';
@@ -37,7 +37,7 @@ function openRoom(seat: Seat, say: typeof page): void {
     trouble.textContent = (await send(pageAction)) ?? '';
   };
 
-  const bench = composer({
+  const composer = openComposer({
     say,
     seat: keyOf(seat),
     send,
@@ -54,7 +54,7 @@ function openRoom(seat: Seat, say: typeof page): void {
   });
   const examples = say.examples.map(({ label, line }) => {
     const button = element('button', { type: 'button', class: 'plain' }, label);
-    button.addEventListener('click', () => bench.ask(line));
+    button.addEventListener('click', () => composer.ask(line));
     return element('li', {}, button);
   });
   const log = conversation({
@@ -86,7 +86,7 @@ function openRoom(seat: Seat, say: typeof page): void {
   };
   const learn = (known: readonly Command[]) => {
     commands = known;
-    bench.know(actionsOf(known, seat.language));
+    composer.know(actionsOf(known, seat.language));
   };
   const fill = (snapshot: Snapshot) => {
     learn(snapshot.commands);
@@ -127,7 +127,7 @@ function openRoom(seat: Seat, say: typeof page): void {
   document.body.replaceChildren(
     element('header', { class: 'top' }, batter.element, title, picker.element, state),
     log.element,
-    element('footer', { class: 'bottom' }, trouble, bench.element),
+    element('footer', { class: 'bottom' }, trouble, composer.element),
   );
   listen(seat, {
     change: apply,
@@ -135,8 +135,8 @@ function openRoom(seat: Seat, say: typeof page): void {
       state.textContent = say.lost;
     },
   });
-  takeFiles(file => bench.attach(file));
-  bench.focus();
+  takeFiles(file => composer.attach(file));
+  composer.focus();
 }
 
 /** Files dropped anywhere on the page, or pasted, go with the next question. */

@@ -21,7 +21,7 @@ import { distance } from '../../../src/engine/text/spelling/edit-distance.ts';
 import { slipCost } from '../../../src/engine/text/spelling/slip-cost.ts';
 import { isBarredWord } from '../../../src/engine/text/spelling/trade/near-barred.ts';
 import { respelt, wordMeant } from '../../../src/engine/text/spelling/trade/respelt.ts';
-import { fold as fold2, stem, tokenise } from '../../../src/engine/text/tokens.ts';
+import { foldToken, stem, tokenise } from '../../../src/engine/text/tokens.ts';
 import { deaccented, unaccented } from '../../../src/engine/text/unaccented.ts';
 import { wordCount } from '../../../src/engine/text/word-count.ts';
 import { holdRecorded } from '../recorded.ts';
@@ -66,7 +66,7 @@ const STEPS = {
   wordMeant,
   respelt,
   slipCost: ([one, other]: [string, string]) => slipCost(one, other),
-  fold2,
+  foldToken,
   tokenise,
   stem,
   unaccented,

@@ -1,4 +1,4 @@
-import { fold, stem } from '../../text/tokens.ts';
+import { foldToken, stem } from '../../text/tokens.ts';
 import type { FindingId } from '../findings.ts';
 import { isConcept } from './concepts.ts';
 import type { Reading, Standing } from './polarity.ts';
@@ -21,7 +21,7 @@ const WITHIN = 6;
 const SHUN_WITHIN = 4;
 
 /** The key of a plain word among the places of a text. */
-export const wordKey = (word: string): string => `'${stem(fold(word))}`;
+export const wordKey = (word: string): string => `'${stem(foldToken(word))}`;
 
 /** Any hue a member may name, for patterns that hold whatever the colour. */
 const HUE =

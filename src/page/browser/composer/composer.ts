@@ -36,7 +36,7 @@ export type Composer = {
   focus(): void;
 };
 
-export function composer({ say, seat, suggest, send }: Asks): Composer {
+export function openComposer({ say, seat, suggest, send }: Asks): Composer {
   let actions: readonly Action[] = [];
   let commandForm: CommandForm | undefined;
   const past = pastLines(seat);
