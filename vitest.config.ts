@@ -29,7 +29,11 @@ const alone = ['tests/workers/**/*.test.ts', 'tests/faults/{soak,stuck,long-list
 
 /** What `npm run test:quick` leaves out. Said here: what `--exclude` says does not reach projects that exclude something themselves. */
 const dear = process.env.QUICK
-  ? ['**/learned.test.ts', '**/third-language.test.ts', '**/flaws/{tuning,makers,diagnose}.test.ts']
+  ? [
+      '**/learned.test.ts',
+      '**/{third-language,engine-pack}.test.ts',
+      '**/flaws/{tuning,makers,diagnose}.test.ts',
+    ]
   : [];
 
 export default defineConfig({

@@ -27,7 +27,8 @@ export const hasChanged = (what: Dear, files = ''): boolean =>
 
 const INPUTS = {
   emergencies: /^(?:src|tests)\/engine\/(?:hazards|text)\//u,
-  jobs: /^(?:src|tests)\/engine\/(?:questions\/(?!lye|technique)|text\/)/u,
+  // What the words of a text are read as, and every text that is learned from.
+  jobs: /^(?:src\/engine\/(?:questions\/(?!lye|technique)|(?:text|quantities|colourants|flaws|batch\/(?:oils|additives))\/)|tests\/engine\/(?:questions\/(?!lye|technique\/(?!ordinary))|(?:text\/|flaws\/examples))|tests\/sets\/[^/]+\.json$)/u,
   matters: /^(?:src|tests)\/engine\/(?:questions\/lye|text)\//u,
   techniques: /^(?:src|tests)\/engine\/(?:questions\/technique|text)\//u,
   'third language': /^(?:src\/(?:words|page)|commands)\/|third-language|^tsconfig/u,
@@ -42,6 +43,7 @@ const INPUTS = {
   'longest replies':
     /^(?:src\/(?:words|presenting|conversation|discord|pictures|loopback)\/|commands\/|tests\/discord\/)/u,
   'room at home': /^(?:src\/(?:page|loopback|terminal|records)\/|src\/[^/]+$|tests\/page\/)/u,
+  pack: /^(?:src\/engine\/|packing\/|package(?:-lock)?\.json$|tsconfig\.json$|tests\/structure\/engine-pack)/u,
   page: /^(?:src\/(?:page|loopback|conversation\/typed|words\/\w+\/fronts)\/|tests\/browser\/)/u,
   photos: /^(?:src\/(?:photo\/(?!training)|engine\/flaws\/)|tests\/photo\/)/u,
   screens: /^(?:src\/(?:page|words|presenting|pictures)\/|commands\/|tests\/browser\/)/u,

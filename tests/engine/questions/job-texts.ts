@@ -222,6 +222,25 @@ const ANY_BUT_OUTSIDE = CLASSES.flatMap((one, at) => (one === 'outside' ? [] : [
 /** One hand wrote as many makers: each knows words that the others do not. */
 const VOICES = 8;
 
+/** What a text teaches of the job that it asks for, and of the field that it is about. */
+type Taught = { readonly lesson: Lesson; readonly ofField: Lesson };
+
+function taughtBy(text: JobText, { words, found: foundIn }: Prepared, known: ReadonlySet<number>): Taught {
+  const found = foundIn();
+  const weight = WEIGHTS[text.part];
+  const label = text.label === 'inside' ? ANY_BUT_OUTSIDE : CLASSES.indexOf(text.label);
+  // One label that is no class would turn every weight into nothing.
+  if (label === -1) throw new Error(`no job: ${text.label}, of “${text.text}”`);
+  const features = featuresOf(words, found, known);
+  const field = FIELDS.indexOf(text.label === 'outside' ? 'elsewhere' : 'ours');
+  const ofField = { features: fieldFeaturesOf(words, found, known, features), label: field, weight };
+  return { lesson: { features, label, weight }, ofField };
+}
+
+/** What a text holds for a program that knows these words of makers, whoever used them. */
+export const asKnown = (text: JobText, known: ReadonlySet<number>): Taught =>
+  taughtBy(text, prepared(text), known);
+
 /** What each text teaches, worked out when it is asked for, and the words that makers use; a text's own writer is no witness to its words. */
 export function lessonsOf(texts: readonly JobText[]): {
   readonly lessonOf: (text: JobText) => Lesson;
@@ -242,20 +261,11 @@ export function lessonsOf(texts: readonly JobText[]): {
     return all !== undefined && (all.size > 1 || !all.has(voice));
   };
   const places = new Map(texts.map((text, at) => [text, at]));
-  const taught = new Map<JobText, { readonly lesson: Lesson; readonly ofField: Lesson }>();
+  const taught = new Map<JobText, Taught>();
   function teach(text: JobText) {
     const at = places.get(text)!;
-    const { words, stems, found: foundIn } = read[at]!;
-    const found = foundIn();
-    const known = new Set(stems.filter(stem => isKnown(stem, voices[at]!)));
-    const weight = WEIGHTS[text.part];
-    const label = text.label === 'inside' ? ANY_BUT_OUTSIDE : CLASSES.indexOf(text.label);
-    // One label that is no class would turn every weight into nothing.
-    if (label === -1) throw new Error(`no job: ${text.label}, of “${text.text}”`);
-    const features = featuresOf(words, found, known);
-    const field = FIELDS.indexOf(text.label === 'outside' ? 'elsewhere' : 'ours');
-    const ofField = { features: fieldFeaturesOf(words, found, known, features), label: field, weight };
-    return { lesson: { features, label, weight }, ofField };
+    const one = read[at]!;
+    return taughtBy(text, one, new Set(one.stems.filter(stem => isKnown(stem, voices[at]!))));
   }
   function of(text: JobText) {
     const both = taught.get(text) ?? teach(text);

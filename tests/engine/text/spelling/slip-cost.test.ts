@@ -78,6 +78,12 @@ describe('how far a word is from the one that it was meant for', () => {
     },
   );
 
+  test('two letters that change places cost what they cost in the middle of a word too, however little more is asked for', () => {
+    // On the way between the two rows that a swap joins everything costs more than it does.
+    expect(slipCost('oilve', 'olive', 0.6)).toBe(0.6);
+    expect(slipCost('oilve', 'olive', 0.59)).toBeGreaterThan(0.59);
+  });
+
   test('a text longer than any word is still measured', () => {
     const long = 'olive'.repeat(40);
     expect(slipCost(`${long}x`, long)).toBe(theLongWay(`${long}x`, long));
