@@ -51,7 +51,8 @@ export function fieldFirst(reply: AskReply, { question, read, context }: Asked):
  */
 async function elsewhereReply({ question, read, context, nearLye }: Asked): Promise<AskReply | undefined> {
   if (read.outside === undefined || read.outside === 'medical') return undefined;
-  const isOfLye = read.outside === 'lye-elsewhere';
+  // What was found of a cook's lye stands behind that its hours are no matter of ours.
+  const isOfLye = read.outside === 'lye-elsewhere' || read.outside === 'hot-process';
   const reply = outsideReply(read, context);
   const { told } = await nearLye();
   const matter = told && saidNearLye(told.understood);

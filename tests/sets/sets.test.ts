@@ -370,6 +370,24 @@ const sets = [
     first: { questions: 85, amounts: 79, colours: 29, scope: 79 },
     held: { questions: 85, amounts: 79, colours: 29, scope: 79 },
   },
+  {
+    file: 'nightporter-and-seamstress.json',
+    // Rules were tuned on two thirds of it; of its 60 flaws 58 came first and 59 in the first three.
+    first: { questions: 84, amounts: 78, colours: 29, scope: 77 },
+    held: { questions: 91, amounts: 79, colours: 29, scope: 79 },
+  },
+  {
+    file: 'pastryschool-and-kindergarten.json',
+    // Rules were tuned on two thirds of it; of its 60 flaws 59 came first and all in the first three.
+    first: { questions: 81, amounts: 77, colours: 28, scope: 74 },
+    held: { questions: 88, amounts: 78, colours: 28, scope: 78 },
+  },
+  {
+    file: 'lighthouse-and-shepherd.json',
+    // Rules were tuned on two thirds of it; of its 60 flaws 53 came first and 58 in the first three.
+    first: { questions: 87, amounts: 76, colours: 25, scope: 75 },
+    held: { questions: 92, amounts: 76, colours: 25, scope: 77 },
+  },
 ];
 
 /**

@@ -16,6 +16,8 @@ export type Answered = {
     readonly lye?: string;
     /** The matter of working with colour that it asks about. */
     readonly technique?: string;
+    /** Which part of that matter was answered. */
+    readonly named?: string;
     readonly outside?: string;
     readonly given?: Readonly<Record<string, string>>;
     readonly facts?: {
@@ -50,6 +52,7 @@ export function wrongQuestion({ understood }: Answered, job: string, expect: Exp
     ([key, value]) => key === 'colourant' && KINDS_WETTED.test(String(value)),
   );
   if (job === 'wet' && isWetted && isOfKind) return undefined;
+  if (job === 'mix' && foreseesBoth(understood, expect)) return undefined;
   const said = asked === 'doubt' ? 'challenge' : asked;
   const got = said?.startsWith('shelf') ? 'shelf' : said;
   if (got !== job) return `${got ?? understood?.outside ?? 'nothing'} for ${job}`;
@@ -59,6 +62,23 @@ export function wrongQuestion({ understood }: Answered, job: string, expect: Exp
     if (why !== undefined) return `${key} ${JSON.stringify(value)}: ${why}`;
   }
   return undefined;
+}
+
+/** Hues of which it is told in words what comes of both. */
+const PAIRS: Readonly<Record<string, readonly RegExp[]>> = {
+  'blue-and-yellow': [/blue/u, /yellow/u],
+  'red-and-blue': [/red/u, /blue/u],
+};
+
+/** What colour two colourants make together, which the sets call a mix, is told by a preview of both, or in words of their hues. */
+function foreseesBoth(understood: Answered['understood'], { ingredients, ...rest }: Expect): boolean {
+  const both = Array.isArray(ingredients) ? (ingredients as string[]) : [];
+  if (both.length !== 2 || Object.keys(rest).length > 0) return false;
+  const hues = understood?.technique === 'blend-two' ? PAIRS[understood.named ?? ''] : undefined;
+  if (hues) return hues.every(hue => both.some(name => hue.test(name)));
+  const names = understood?.facts?.named ?? [];
+  const isOfBoth = both.every(name => names.some(one => sameThing(one, name)));
+  return understood?.job === 'preview' && understood.given?.mix?.includes('+') === true && isOfBoth;
 }
 
 /** Answers of technique that say what powder is wetted in. */

@@ -10,13 +10,17 @@ import { askFollowUps } from '../follow-ups.ts';
 import { keepLines } from '../kept-lines.ts';
 import type { AskReply } from '../understood.ts';
 
+/** "How much would you go with in 500 g" puts nothing beside a colour. */
+const isDosed = ({ readings: [reading], facts }: QuestionRead): boolean =>
+  reading?.job === 'dose' && facts.named.length > 0 && facts.portion !== undefined;
+
 /** Colours that go together for a mood, or beside a colour; undefined where neither is asked for. */
 async function paletteIdeaReply(
   question: string,
   read: QuestionRead,
   context: Context,
 ): Promise<AskReply | undefined> {
-  if (isElsewhere(read)) return undefined;
+  if (isElsewhere(read) || isDosed(read)) return undefined;
   const palette = paletteAsked(question);
   if (!palette) return undefined;
   const { hexes, beside } = palette;

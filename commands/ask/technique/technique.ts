@@ -11,6 +11,7 @@ import { lyeTopicIn } from '../../../src/engine/questions/lye/topics/topics.ts';
 import type { QuestionRead } from '../../../src/engine/questions/read.ts';
 import { benchAsked } from '../../../src/engine/questions/technique/bench-asked.ts';
 import type { Talk } from '../../../src/engine/questions/technique/beside.ts';
+import { asksCause } from '../../../src/engine/questions/technique/cause-asked.ts';
 import {
   IN_THE_POT,
   LIKELY,
@@ -20,7 +21,7 @@ import {
 import { outrightIn } from '../../../src/engine/questions/technique/outright/read.ts';
 import type { NearMatter } from '../../../src/engine/questions/technique/read.ts';
 import { isTechnique, type Technique } from '../../../src/engine/questions/technique/topic.ts';
-import { putsTwoTogether } from '../../../src/engine/questions/technique/two-hues.ts';
+import { foreseesTwo, pairTold, putsTwoTogether } from '../../../src/engine/questions/technique/two-hues.ts';
 import { acidIn } from '../../../src/engine/text/names/acid-words.ts';
 import { unaccented } from '../../../src/engine/text/unaccented.ts';
 import { whenAsked } from '../../../src/engine/when-asked.ts';
@@ -123,6 +124,8 @@ const isTold = (question: string, { readings: [reading], facts }: QuestionRead):
 async function outright({ question, read, context }: AskedOfBatter): Promise<AskReply | undefined> {
   const said = outrightIn(question);
   const isSaid = said && (said.atHand || !isTold(question, read)) && !staysOut(question, read);
+  // What lies in the pot is told with its cause a press away, unless it is the cause that is asked.
+  if (said && IN_THE_POT.has(said.technique) && asksCause(question, read)) return undefined;
   if (!isSaid) return undefined;
   const reply = answeredTo(said.technique, said.to, context);
   const [reading] = read.readings;
@@ -137,8 +140,10 @@ function bench({ question, read, context }: AskedOfBatter): AskReply | undefined
   return asked && answeredTo(asked.technique, asked.to, context);
 }
 
-/** Two hues that are put together, where no colourant is named. */
+/** Two hues that are put together, where no colourant is named, or where what comes of the two is told in words. */
 function twoTogether({ question, read, context }: AskedOfBatter): AskReply | undefined {
+  const told = foreseesTwo(read) ? pairTold(question) : undefined;
+  if (told) return answeredTo('blend-two', told, context);
   const isMix = read.readings[0]?.job === 'mix' && read.facts.named.length === 0;
   return isMix && putsTwoTogether(question) ? techniqueAnswer('blend-two', question, context) : undefined;
 }

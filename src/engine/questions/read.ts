@@ -10,6 +10,7 @@ import { foundIn } from './found/found-in.ts';
 import { kindAlone } from './found/names/kind-alone.ts';
 import type { NamedThing } from './found/names/named-thing.ts';
 import { plantsBeside, unlistedIn } from './found/names/unlisted.ts';
+import { shadeWished } from './found/shade-wished.ts';
 import { whiteBeside } from './found/strength/white-beside.ts';
 import { type Target, wishIn, wishOfThing } from './found/target-in.ts';
 import type { Correction, Words } from './found/words-of.ts';
@@ -48,6 +49,15 @@ const OF_CHALLENGES = new RegExp(
   'u',
 );
 
+/** Jobs that a turn of phrase asks for, and no other field in the same words. */
+const OURS_BY_PHRASE: ReadonlySet<Job> = new Set([
+  'mix',
+  'diagnose',
+  'help',
+  'preview',
+  'shelf-add',
+  'survives-lye',
+]);
 /** From here on a hue that is likened to something is one of another field. */
 const SURELY_ELSEWHERE = 0.9;
 
@@ -118,14 +128,18 @@ const withRateAsked = (facts: Facts, { text }: Words): Facts => {
   return { ...facts, portion: EACH_OF_BATTER.test(text) ? each.replace('oils', 'batter') : each };
 };
 
+type Said = { readonly words: Words; readonly things: readonly NamedThing[] };
+
+/** The shade that a dose of something named is to come to. */
+const withShade = (facts: Facts, { words, things }: Said): Facts =>
+  facts.target === undefined && facts.named.length > 0
+    ? { ...facts, target: shadeWished(words, things) }
+    : facts;
+
 /** What a question tells, as its likeliest job takes it. */
-function factsFor(
-  job: Job | undefined,
-  read: Facts,
-  { words, things }: { readonly words: Words; readonly things: readonly NamedThing[] },
-): Facts {
+function factsFor(job: Job | undefined, read: Facts, { words, things }: Said): Facts {
   const fitted = job === undefined ? read : portionFor(job, read);
-  const told = job === 'dose' ? withRateAsked(fitted, words) : fitted;
+  const told = job === 'dose' ? withShade(withRateAsked(fitted, words), { words, things }) : fitted;
   // Where a mix is asked for, the colour that is named is the one that is wished.
   if (job === 'mix' && told.target === undefined)
     return withWhite(
@@ -193,7 +207,8 @@ export function readQuestion(question: string, said = askedPart(question)): Ques
   const elsewhere = chanceOfField(words, judge);
   const told = plainly ? undefined : jobByPhrase(words, found);
   // What is surely of another field likens no colour of ours.
-  const phrase = (told === 'mix' || told === 'diagnose') && elsewhere >= SURELY_ELSEWHERE ? undefined : told;
+  const isLikened = told === 'mix' || told === 'diagnose' || told === 'preview';
+  const phrase = isLikened && elsewhere >= SURELY_ELSEWHERE ? undefined : told;
   const among = jobsAmong(chances, words);
   const jobs = plainly
     ? [{ of: plainly.job, chance: 1 }]
@@ -202,14 +217,18 @@ export function readQuestion(question: string, said = askedPart(question)): Ques
       : among;
   const best = jobs[0]?.chance ?? 0;
   const isNothing = best < LEAST && !isOurs(words, found);
-  const isToldOurs = plainly !== undefined || phrase === 'mix' || phrase === 'diagnose' || phrase === 'help';
-  const field = words.text === '' || isToldOurs ? undefined : fieldOf(words, elsewhere, isNothing);
+  const isToldOurs = plainly !== undefined || (phrase !== undefined && OURS_BY_PHRASE.has(phrase));
+  const isColourant = things.some(({ colourants }) => colourants.length > 0);
+  const field =
+    words.text === '' || isToldOurs ? undefined : fieldOf(words, elsewhere, { isNothing, isColourant });
   const outside = field === 'other' && isLawAsked(words, found) ? undefined : field;
   const facts = withPlain(factsFor(jobs[0]?.of, read, { words, things }), plainly);
   const isUnderstood = outside === undefined && !isNothing;
+  // Who doses for a shade may want what mixes to it.
+  const isShade = jobs[0]?.of === 'dose' && read.target === undefined && facts.target !== undefined;
   return {
     readings: isUnderstood
-      ? jobs
+      ? [...jobs.slice(0, 1), ...(isShade ? [{ of: 'mix', chance: best } as const] : jobs.slice(1))]
           .filter(({ chance }, at) => at === 0 || (at === 1 && chance >= NEAR * best))
           .map(({ of, chance }, at) => ({
             job: of,

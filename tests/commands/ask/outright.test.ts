@@ -229,3 +229,70 @@ test.each([
 ])('%s', async (_, question) => {
   expect(await headlineOf(question)).toMatch(/^Hola\. Pregúntame/u);
 });
+
+describe('what a mould holds, when bars are made for a day, what a batch costs, what a label says', () => {
+  test.each([
+    ['how many ounces of oil does my 10 inch loaf mold hold', '690 g of oils'],
+    ['mold takes how much oil? 8 inch silicone loaf', '690 g of oils'],
+    ['cuántos gramos de aceite le caben a mi molde de 25 x 8 x 7 cm', '690 g de aceites'],
+    ['wedding is 14 june, latest date to make the bars?', 'six weeks back'],
+    ['la feria es en mayo, para cuando tengo que tener hechos los jabones', 'seis semanas hacia atrás'],
+    ['how do i work out what a batch costs me to make', '/plan with prices'],
+    ['cómo saco lo que me cuesta cada jabón en materiales', '/plan con prices'],
+    // EU Regulation 1223/2009, article 19: name and address, content, batch number, ingredients.
+    ['what has to go on the label if i sell bars at a market', 'name and address, a batch number'],
+    ['qué tengo que poner en la etiqueta para vender', 'número de lote'],
+  ])('%s', async (question, told) => {
+    expect(await headlineOf(question)).toContain(told);
+  });
+  test.each([
+    ['lye is weighed by its recipe', 'how much lye and oil for my 10 inch loaf mold'],
+    ['a stall is no batch', 'how much does a stall cost to sell bars i make'],
+    [
+      'a label that is read out is no question of labels',
+      'label says mica, do i need to write what ci it has',
+    ],
+  ])('not: %s', async (_, question) => {
+    expect(await headlineOf(question)).not.toMatch(/690 g|six weeks back|with prices|batch number/u);
+  });
+  test('a litre and a mould in inches come to the same oils', () => {
+    // NIST Handbook 44, appendix C: an inch is 2.54 cm, an ounce 28.35 g.
+    const ounces = (690 * (2.54 ** 3 / 1000)) / 28.35;
+    expect(ounces).toBeCloseTo(0.4, 2);
+  });
+});
+
+test('how hot process is cooked is told to be another field, in both languages', async () => {
+  expect(await headlineOf('how long on low in the slow cooker till hot process goes like mash')).toMatch(
+    /^How hot process is cooked is outside my field/u,
+  );
+  expect(
+    await headlineOf('en hot process, ¿a cuántos grados mantengo la olla y cada cuánto revuelvo?'),
+  ).toMatch(/^Cómo se cuece el proceso en caliente está fuera de mi campo/u);
+});
+
+test('a label beside lye that asks of its colour is checked, and spots that smell of old oil are a flaw', async () => {
+  expect(
+    await headlineOf('en la etiqueta leo: mica, CI 77891, CI 77510. ¿sirve para jabón con sosa?'),
+  ).toContain('Se pierde en jabón crudo');
+  expect(
+    await headlineOf(
+      'me salieron unas pecas naranjas y huele a aceite viejo, el jabón tiene 5 meses. ¿qué fue?',
+    ),
+  ).toContain('rancidez');
+  expect(
+    await headlineOf('manchas naranjas y olor a aceite viejo, los hice en marzo. se salvan?'),
+  ).not.toContain('rállalo');
+});
+
+test('a pair that is told in words, a plan of stripes and a dose are no palette and no matter of layers', async () => {
+  expect(await headlineOf('ultramarine blue + yellow iron oxide, what comes out')).toContain('dull olive');
+  const { data } = await asked(
+    'tiger stripe, black and orange, 750 g batter, even split. work it out for me please',
+  );
+  expect(data).toMatchObject({ understood: { command: 'plan' } });
+  const dose = await asked(
+    'how many grams of yellow iron oxide would you go with in six hundred grams of soap batter',
+  );
+  expect(dose.data).toMatchObject({ understood: { command: 'dose' } });
+});

@@ -51,7 +51,7 @@ const BUSINESS = new RegExp(
     \b(?:customer|client[ea]s?|clienta)\b (?:\w+ ){0,12}(?:refund|money back|review|devol\w+|reembols\w+|
     resena|contesto|respondo|queja)\b|\b(?:cheapest|best) (?:courier|envelope|card reader|postage|
     shipping)\b|\b(?:gst|vat) (?:rate|number|return|should|do)\b|\b(?:sales|income|trade) tax\b|
-    \btax (?:return|office|rate|form)s?\b|\bdeclaracion (?:trimestral|anual|de la renta|de impuestos|
+    \btax ?(?:man|return|office|rate|form)s?\b|\bdeclaracion (?:trimestral|anual|de la renta|de impuestos|
     jurada)\b|\bregistro sanitario\b|\bregist(?:er|ering|ration|ered|ro|rar|rarme) (?:\w+ ){0,4}(?:company|
     business|trader|empresa|negocio|marca|trade ?mark)\b|\b(?:registration|licen[cs]e|permit|permiso|
     licencia) (?:\w+ ){0,4}(?:sell\w*|trade|market|officemates?|customers|vender|mercado)\b|\b(?:open|start|
@@ -72,7 +72,8 @@ const OBJECTS: readonly (readonly [Outside, string])[] = [
     unbroken`
       cakes?|cheese|butter ?cream|icing|fondant|pretzels?|sourdough|(?:my|the) starter|masa madre|
       bizcochos?|tortas?|pasteles|glaseado|merengue|queso|pan casero|jelly beans|yogh?urt|kombucha|pickles|
-      chutney
+      chutney|ganache|bors(?:ch|cht|h)|goulash|lasagn[ae]|lasana|empanadas?|guisos?|estofado|
+      milanesas?|alfajor(?:es)?|cheesecake|brownies|quiche|biryani|ceviche|arepas?
     `,
   ],
   [
@@ -88,7 +89,7 @@ const OBJECTS: readonly (readonly [Outside, string])[] = [
   [
     'textiles',
     unbroken`
-      (?:t ?)?shirts?|tie ?dy\w+|my cotton|woollen|wool|yarn|fabrics?|curtains?|playeras?|camisetas?|lana|
+      (?:t ?)?shirts?|tie ?dy\w+|my cotton|woollen|wool|yarn|fabrics?|curtains?|playeras?|camisetas?|remeras?|poleras?|franelas?|hoodies?|lana|
       telas?|indigo vat|mordants?|mordiente|paint (?:the|my|our|a) (?:hall|wall|room|bedroom|kitchen|fence|
       door|boat|shed|gate|house)|pintar (?:la|el|mi|una?) (?:sala|pared|cuarto|casa|puerta|reja|cocina|
       barco)
@@ -160,6 +161,16 @@ export const withoutLikenesses = (text: string): string =>
     text,
   );
 
+/** A base that was made elsewhere and only melts: no lye, no batter. */
+const ONLY_MELTED = new RegExp(
+  unbroken`
+    \b(?:glycerine? (?:soap|base)|soap base|(?:jabon|base) (?:de|con) glicerina|melt (?:and|n|&) pour)\b(?=.*\b(?:micro\w*|
+    derr[ei]t\w+|fund\w+|melt\w*)\b)|\b(?:micro\w*|derr[ei]t\w+|fund\w+|melt\w*)\b(?=.*\b(?:glycerine? (?:soap|
+    base)|soap base|(?:jabon|base) (?:de|con) glicerina)\b)
+  `,
+  'u',
+);
+
 /** Soap that is sprayed on plants is no bar. */
 const SPRAYED = /\bsoap(?:y)? (?:spray|water)\b|\bjabon potasico\b/gu;
 
@@ -172,6 +183,7 @@ const SPRAYED = /\bsoap(?:y)? (?:spray|water)\b|\bjabon potasico\b/gu;
 export function plainlyElsewhere(text: string): Outside | undefined {
   const told = text.replace(SPRAYED, ' ');
   if (BUSINESS.test(told)) return 'business';
+  if (ONLY_MELTED.test(told) && !LYE.test(told)) return 'melt-and-pour';
   if (OF_SOAP.test(told)) return undefined;
   if (LYE.test(told)) return OTHER_USE_OF_LYE.test(told) && !SOLD_AS.test(told) ? 'lye-elsewhere' : undefined;
   return ABOUT.find(([, pattern]) =>

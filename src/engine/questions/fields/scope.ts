@@ -11,6 +11,7 @@ export type Outside =
   | 'textiles'
   | 'business'
   | 'lye-elsewhere'
+  | 'hot-process'
   | 'other';
 
 /** Fields that are somebody else's, on text in lower case without accents; the first that fits is named. */
@@ -97,7 +98,7 @@ const FIELDS: readonly (readonly [Outside, RegExp])[] = [
     new RegExp(
       unbroken`
         \b(?:dye|tie dye|tenir|tintar|pintar|colou?r)\b.*\b(?:t-? ?shirts?|fabric|wool|yarn|cotton|
-        cloth(?:es)?|socks|playeras?|camisetas?|telas?|lana|ropa|algodon|pared|wall|walls|wood|furniture|
+        cloth(?:es)?|socks|playeras?|camisetas?|remeras?|poleras?|telas?|lana|ropa|algodon|pared|wall|walls|wood|furniture|
         muebles)\b|\b(?:tint|colou?r|stain|tenir|pigmentar)\w* (?:\w+ ){0,2}(?:concrete|grout|mortar|paving|
         hormigon)\b(?! grey| gray)|\bresin (?:art|mold|table)\b|\bepoxy\b|\bpaint my (?:wall|house|room|
         nails)\b|\bresina\b

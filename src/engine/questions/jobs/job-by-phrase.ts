@@ -6,10 +6,15 @@ import type { Found } from '../learned/features.ts';
 import { isOfCraft } from '../learned/topics.ts';
 import { planParts } from '../plans/plan-parts.ts';
 import { asksForDose, LYE } from './dose-by-phrase.ts';
+import { jobInSoManyWords } from './in-so-many-words.ts';
 import type { Job } from './jobs.ts';
+import { asksWhatTwoMake } from './two-together.ts';
 
 /** A job that a turn of phrase asks for, whatever the other words are taken for. */
-export type PhraseJob = Extract<Job, 'compare' | 'diagnose' | 'dose' | 'help' | 'law' | 'mix' | 'plan'>;
+export type PhraseJob = Extract<
+  Job,
+  'compare' | 'diagnose' | 'dose' | 'help' | 'law' | 'mix' | 'plan' | 'preview' | 'shelf-add' | 'survives-lye'
+>;
 
 const VERSUS = /^(?:vs\.?|versus|against|contra|frente)$/u;
 /** Which of two is stronger, but for what lye and light do to both: that is told by what each bears. */
@@ -132,36 +137,16 @@ const isReported = ({ text }: Words, { things, amounts }: Found): boolean =>
 /** What is mixed for a hue that was told. */
 const MIXED_FOR =
   /(?<!\p{L})(?:(?:what|which)(?: \p{L}+){0,2} (?:do|would|should|can|could) (?:i|you|we) mix (?:for|to)|que (?:mezclo|combino) para)(?!\p{L})/u;
-/** What two come to. */
-const COME_TO = new RegExp(
-  unbroken`
-    (?<!\p{L})(?:(?:what|which) colou?r (?:do|does|would|will) (?:\p{L}+ ){1,8}?(?:make|give)|(?:makes?|
-    gives?) (?:what|which) colou?rs?|(?:q|k|que) (?:color|tono) (?:me )?(?:dan?|sale|queda|resulta)|
-    (?:together|tog(?:ether)?|thegither|junt[oa]s|mezclad[oa]s) (?:(?:is|are|was|do|does|will|would|es|son|
-    da|dan) )?(?:that|it|they|i get|make|makes|eso|queda|sale)?)(?!\p{L})
-  `,
-  'u',
-);
-/** "Ultramarine and yellow oxide together, is that green": two that are named beside one another. */
-const areJoined = ({ words }: Words, { things }: Found): boolean => {
-  const named = things.filter(({ colourants }) => colourants.length > 0);
-  const [first, second] = named;
-  if (named.length !== 2 || words.slice(second!.to).some(word => VERSUS.test(word))) return false;
-  const between = words
-    .slice(first!.to, second!.from)
-    .filter(word => !/^(?:a|the|el|la|al?|some|un|una)$/u.test(word));
-  return between.length === 1 && /^(?:and|n|an|y|e|con|with|\+|&|mas|plus|in)$/u.test(between[0]!);
-};
 const FADES =
   /(?<!\p{L})(?:in (?:the )?(?:lye|light|sun)|surviv\p{L}*|aguant\p{L}*|bleed\p{L}*|fad\p{L}*)(?!\p{L})/u;
-/** Which colour two come to, or what comes to a hue that is named: no amount of either is asked. */
+/** What comes to a hue that is named, where no colourant is: no amount is asked. */
 function isMixed(read: Words, found: Found): boolean {
   const { text, words } = read;
   if (FADES.test(text) || LYE.test(text) || isOfCraft(words) || found.amounts.length > 0) return false;
   const isOfHue =
     found.things.every(({ colourants }) => colourants.length === 0) &&
     words.some(word => isColourWord(foldedColour(word)));
-  return (COME_TO.test(text) && areJoined(read, found)) || (MIXED_FOR.test(text) && isOfHue);
+  return MIXED_FOR.test(text) && isOfHue;
 }
 
 const SEEN = unbroken`
@@ -222,7 +207,7 @@ const isMadeHue = ({ text }: Words, { things, amounts }: Found): boolean => {
  * A job that a turn of phrase tells: what this can do, two colourants with "versus" between them, so much in
  * so much and whether it is too much, what each
  * told part takes, what became of a colour, whether something may be used in a named country, what two come
- * to, how a hue is got that is likened to something. Pure.
+ * to, how a hue is got that is likened to something, or the job itself. Pure.
  */
 export function jobByPhrase(words: Words, found: Found): PhraseJob | undefined {
   if (found.things.length === 0 && asksWhatItDoes(words.text)) return 'help';
@@ -231,5 +216,7 @@ export function jobByPhrase(words: Words, found: Found): PhraseJob | undefined {
   if (isShared(words, found) || isPlan(words)) return 'plan';
   if (isLaw(words, found)) return 'law';
   if (isReported(words, found) || isOfTwoTimes(words)) return 'diagnose';
-  return isMixed(words, found) || isLikenedHue(words, found) || isMadeHue(words, found) ? 'mix' : undefined;
+  if (asksWhatTwoMake(words, found)) return 'preview';
+  if (isMixed(words, found) || isLikenedHue(words, found) || isMadeHue(words, found)) return 'mix';
+  return jobInSoManyWords(words, found);
 }

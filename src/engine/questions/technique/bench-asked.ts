@@ -4,6 +4,7 @@ import { staysOut } from '../found/asked/stays-out.ts';
 import { lyeTopicIn } from '../lye/topics/topics.ts';
 import type { QuestionRead } from '../read.ts';
 import { askedOfBench } from './asked/read.ts';
+import { asksCause } from './cause-asked.ts';
 
 /** The judge of jobs is so sure of a flaw that its causes are told. */
 const SURE_FLAW = 0.9;
@@ -23,9 +24,22 @@ export function benchAsked(question: string, read: QuestionRead): ReturnType<typ
     reading.job !== 'diagnose' &&
     reading.score >= SURE_JOB &&
     (read.facts.named.length > 0 || read.facts.target !== undefined);
+  // Layers and stripes of a size that is told are to be planned.
+  const isPlan =
+    reading?.job === 'plan' &&
+    reading.score >= SURE_JOB &&
+    (read.facts.size ?? read.facts.portion) !== undefined;
   // A recipe is told with figures, and says "in that order" of its weights.
   const isRecipe = /\d/u.test(question) && LYE_WORDS.test(unaccented(question));
-  if (isDose || isJob || isRecipe || read.outside !== undefined || (isFlaw && !asked.overFlaw))
+  if (
+    isDose ||
+    isJob ||
+    isPlan ||
+    isRecipe ||
+    read.outside !== undefined ||
+    (isFlaw && !asked.overFlaw) ||
+    asksCause(question, read)
+  )
     return undefined;
   return staysOut(question, read) === undefined && lyeTopicIn(question) === undefined ? asked : undefined;
 }

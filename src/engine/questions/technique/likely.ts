@@ -7,9 +7,11 @@ import { isHardlyDoubt } from '../fields/unsure.ts';
 import type { Job } from '../jobs/jobs.ts';
 import type { LyeTopic } from '../lye/topics/topic.ts';
 import type { QuestionRead } from '../read.ts';
+import { asksCause } from './cause-asked.ts';
 import { isPlainMix, isWishedWith } from './mix-wished.ts';
 import type { NearMatter } from './read.ts';
 import type { Matter } from './topic.ts';
+import { foreseesTwo } from './two-hues.ts';
 
 /**
  * From this chance on a matter is answered, where nothing else was surely read. This and the figures below were chosen on two hands'
@@ -112,6 +114,11 @@ const STANDS_BEFORE: readonly {
     applies: ({ read: { outside } }) => outside === 'medical' || outside === 'lye-elsewhere',
     least: NEVER,
   },
+  {
+    what: 'what batter did, of which the cause is asked',
+    applies: ({ matter, question, read }) => IN_THE_POT.has(matter) && asksCause(question, read),
+    least: NEVER,
+  },
   { what: 'a colour to be mixed', applies: ({ question, read }) => isPlainMix(question, read), least: NEVER },
   {
     what: 'a colour that is wished',
@@ -127,6 +134,11 @@ const STANDS_BEFORE: readonly {
   {
     what: 'another pot',
     applies: ({ matter, read }) => IN_THE_POT.has(matter) && (isNamedElsewhere(read) || !isOurPot(read)),
+    least: NEVER,
+  },
+  {
+    what: 'two colourants whose colour together is foreseen',
+    applies: ({ matter, read }) => matter === 'blend-two' && foreseesTwo(read),
     least: NEVER,
   },
   {

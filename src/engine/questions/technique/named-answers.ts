@@ -55,6 +55,8 @@ export const NAMED_ANSWERS = [
   'lye-and-plants',
   'ombre-how',
   'oils-for-mould',
+  'batch-cost',
+  'label-what',
   ...ASKED_ANSWERS,
 ] as const;
 export type NamedAnswer = (typeof NAMED_ANSWERS)[number];

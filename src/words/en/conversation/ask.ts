@@ -173,6 +173,8 @@ export const ask = {
   outside: {
     'lye-elsewhere':
       'Lye for anything other than soap is outside my field: go by its label and by those who know that craft. No soap recipe fits there.',
+    'hot-process':
+      'How hot process is cooked is outside my field: hours and heat are those of its recipe and its pot. Colour in it, its lye and its drying I do know.',
     'melt-and-pour': 'Melt and pour is outside my field: my doses are for cold-process batter made with lye.',
     candles: 'Candles are outside my field: I know colour in cold-process soap only.',
     'bath-products': 'Bath products are outside my field: I know colour in cold-process soap only.',

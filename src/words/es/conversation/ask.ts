@@ -158,6 +158,8 @@ export const ask: typeof en.ask = {
   outside: {
     'lye-elsewhere':
       'La sosa para algo que no sea jabón queda fuera de lo mío: guíate por su etiqueta y por quien conoce ese oficio. Ninguna receta de jabón vale ahí.',
+    'hot-process':
+      'Cómo se cuece el proceso en caliente está fuera de mi campo: horas y calor son los de su receta y su olla. De su color, su sosa y su secado sí sé.',
     'melt-and-pour':
       'La base para derretir está fuera de mi campo: mis dosis son para masa de proceso en frío, hecha con sosa.',
     candles: 'Las velas están fuera de mi campo: solo sé de color en jabón de proceso en frío.',

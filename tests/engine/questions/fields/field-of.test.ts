@@ -21,10 +21,18 @@ describe('how likely a text must be of another field to be sent there', () => {
   });
 
   test('less where else nothing would be understood, but not near lye', () => {
-    const nothing = (text: string, chance: number) => fieldOf(wordsOf(text), chance, true);
+    const nothing = (text: string, chance: number) => fieldOf(wordsOf(text), chance, { isNothing: true });
     expect(nothing('choir practice moved to thursday', 0.29)).toBeUndefined();
     expect(nothing('choir practice moved to thursday', 0.31)).toBe('other');
     expect(nothing('what is lye called in esperanto', 0.84)).toBeUndefined();
+  });
+
+  test('more where a colourant is named and no craft that shares powders with soap', () => {
+    const of = (text: string, chance: number) => fieldOf(wordsOf(text), chance, { isColourant: true });
+    expect(of('ultramarine for the stall', 0.79)).toBeUndefined();
+    expect(of('ultramarine for the stall', 0.81)).toBe('other');
+    expect(of('ultramarine for my frosting', 0.48)).toBe('other');
+    expect(of('ultramarine for the leather', 0.48)).toBe('other');
   });
 
   test('never where somebody may have come near lye, however likely', () => {

@@ -35,8 +35,8 @@ describe('a turn of phrase tells the job', () => {
     ['¿puedo usar carmín si lo mando a Portugal?', 'law'],
     ['how would you get the grey of a rainy harbour', 'mix'],
     ['¿Cómo consigo el azul de las hortensias de mi calle?', 'mix'],
-    ['ultramarine blue + yellow iron oxide makes what color', 'mix'],
-    ['oxido rojo y azul ultramar juntos q color dan', 'mix'],
+    ['ultramarine blue + yellow iron oxide makes what color', 'preview'],
+    ['oxido rojo y azul ultramar juntos q color dan', 'preview'],
     ['hola q cosas sabes hacer tú', 'help'],
     ['con qué se hace un rojo como el de los tejados viejos', 'mix'],
   ])('%s: %s', (question, job) => {

@@ -66,7 +66,7 @@ export function staysOut(question: string, read: QuestionRead): Reading | undefi
       !(isNamedElsewhere(read) || read.elsewhere >= MOST_SURELY_ELSEWHERE ? IN_SOAP : OF_SOAP).test(question))
   )
     return undefined;
-  if (barred !== undefined) return checkOf(barred);
+  if (barred !== undefined) return isReadOut(barred, read) ? undefined : checkOf(barred);
   const pressed = pressedOf(question, read);
   if (pressed !== undefined) return checkOf(pressed);
   const spirit = OF_SOAP.test(question) && MAY.test(question) ? SPIRIT.exec(question)?.[0] : undefined;
@@ -78,6 +78,15 @@ export function staysOut(question: string, read: QuestionRead): Reading | undefi
   const isKnown = typeof item === 'string' && batchPartIn(item) === 'scent';
   return scent === undefined || isKnown ? undefined : checkOf(scent);
 }
+
+/** A label has more ingredients than that. */
+const LEAST_READ_OUT = 3;
+/** A kitchen colour whose label is read out, its dye by name or number: that label tells what lye does to it, and nothing on it stays out. */
+const isReadOut = (barred: string, { facts: { named }, readings: [reading] }: QuestionRead): boolean =>
+  reading?.given.ingredients !== undefined &&
+  named.length >= LEAST_READ_OUT &&
+  !isPoison(barred) &&
+  named.every(name => barredInSentence(name) === undefined);
 
 /** True of a few words that are names of what stays out of soap and nothing else: "red lead", "cinnabar, vermilion pigment". */
 function isNothingBut(barred: string, question: string): boolean {

@@ -7,6 +7,7 @@ import { substanceNamed, substanceNumbered, substanceWithE } from '../../../stab
 import { fold } from '../../../text/fold.ts';
 import { valuesOn } from '../../../values-on.ts';
 import { PLAIN, type Words } from '../words-of.ts';
+import { withLabelList } from './label-list.ts';
 import type { NamedThing } from './named-thing.ts';
 import { HEAD_ALONE, HUE_BEFORE, headApart, headShared, hydrateApart, oneApart } from './named-together.ts';
 import { isToothpick } from './toothpick.ts';
@@ -74,7 +75,10 @@ function meantBy(words: readonly string[]): readonly Colourant[] {
 export function thingsIn(words: Words): readonly NamedThing[] {
   const before = known.get(words);
   if (before) return before;
-  const things = namedIn(words).filter(one => !isToothpick(words.words, one));
+  const things = withLabelList(
+    words,
+    namedIn(words).filter(one => !isToothpick(words.words, one)),
+  );
   known.set(words, things);
   return things;
 }

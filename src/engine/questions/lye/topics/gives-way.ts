@@ -9,8 +9,8 @@ import type { LyeTopic } from './topic.ts';
 
 /**
  * Matters near lye whose words are those of colours too: a scale beside a dose, the pH that a pigment bears, ash in a dyer's pot, a spice
- * beside a colourant, a drop of oil to wet in, a crust of bread that a brown is likened to. None of them keeps anybody from harm by
- * standing first; acid beside ultramarine does, and is none of them.
+ * beside a colourant, a drop of oil to wet in, a crust of bread that a brown is likened to, a label that is read out. None of them keeps
+ * anybody from harm by standing first; acid beside ultramarine does, and is none of them.
  */
 const SHARED: ReadonlySet<string> = new Set<LyeTopic>([
   'ph-high',
@@ -20,6 +20,7 @@ const SHARED: ReadonlySet<string> = new Set<LyeTopic>([
   'hot-oils-of-scent',
   'kitchen-spice',
   'food-kitchen',
+  'lye-on-label',
 ]);
 /** Further ones, where nothing is left open of what is asked: a price, a chart and an oven are spoken of beside a colour too. */
 const SHARED_SURELY: ReadonlySet<string> = new Set<LyeTopic>([
@@ -42,6 +43,8 @@ const SHARED_WITH_FLAWS: ReadonlySet<string> = new Set<LyeTopic>([
   'two-figures',
 ]);
 const MOST_SIGNS = 3;
+/** Orange spots that smell of old oil are a flaw of bars, and no oil that is to become some: two signs will do. */
+const SIGNS_OF_OLD_OIL = 2;
 /** Left out one writer at a time, what was learned is right from here on in 199 of 200. */
 const MOST_SURELY = 0.97;
 const SPICE = /cinnamon|canela|clove|clavo|chil[il]|cayen|pepper|pimienta|mustard|mostaza/u;
@@ -87,7 +90,9 @@ export function givesWay(
   const isCountry = matter === 'kitchen-spice' && read.facts.country === 'CL';
   if (isCountry || isOfContest(reading, question)) return 'silently';
   if (matter === 'ash-or-lye' && isFilmTold(reading, question)) return 'behind';
-  if (SHARED_WITH_FLAWS.has(matter) && isFlawTold(reading, question, read)) return 'behind';
+  if (SHARED_WITH_FLAWS.has(matter) && isFlawTold(reading, question, { read })) return 'behind';
+  if (matter === 'old-oil' && isFlawTold(reading, question, { read, signs: SIGNS_OF_OLD_OIL }))
+    return 'behind';
   return isOfItsColour(question, { reading, read, matter }) ? 'behind' : undefined;
 }
 
@@ -130,8 +135,12 @@ const isFilmTold = ({ job, score }: Reading, question: string): boolean =>
   job === 'diagnose' && score >= MOST_SURELY && FILM.test(question) && !GRAINS.test(question);
 
 /** A flaw that is told with several signs, and no lye beside them. */
-const isFlawTold = ({ job, score }: Reading, question: string, { facts }: QuestionRead): boolean =>
+const isFlawTold = (
+  { job, score }: Reading,
+  question: string,
+  { read: { facts }, signs = MOST_SIGNS }: { readonly read: QuestionRead; readonly signs?: number },
+): boolean =>
   job === 'diagnose' &&
   score >= MOST_SURELY &&
-  facts.findings >= MOST_SIGNS &&
+  facts.findings >= signs &&
   !LYE_WORDS.test(unaccented(question));

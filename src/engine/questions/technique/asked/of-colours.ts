@@ -104,7 +104,7 @@ export const OF_COLOURS: readonly AskedRow[] = [
     technique: 'too-much-colour',
     to: { named: 'use-up-strong' },
     said: [['thins', 'saves'], 'tooStrong'],
-    none: ['lye', 'batter', 'recipe'],
+    none: ['lye', 'batter', 'recipe', 'rancid'],
     overFlaw: true,
   },
   {

@@ -72,6 +72,9 @@ export const THINGS = {
     december|enero|febrero|marzo|abril|mayo|junio|julio|agosto|septiembre|setiembre|octubre|noviembre|
     diciembre)
   `,
+  /** Oil that went off in a bar. */
+  rancid:
+    '(?:rancid\\w*|ranci[oa]s?|old oil|stale oil|crayons?|aceite viejo|orange (?:spots?|dots?|freckles)|(?:manchas?|pecas|puntos) naranjas?)',
   olive: '(?:olive|castile|bastile|aceite de oliva|oliva|castilla)',
   grit: unbroken`
     (?:scrub\w*|exfoli\w+|scratch\w*|gritty|grit|pumice|oat\w*|poppy seeds?|coffee grounds?|raspa\w*|

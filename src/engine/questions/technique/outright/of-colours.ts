@@ -213,17 +213,4 @@ export const OF_COLOURS: readonly Outright[] = [
     technique: 'layers-how',
     to: { named: 'ombre-how' },
   },
-  {
-    words: within(
-      unbroken`
-        (?:how (?:much|many)|cuant[oa]s?) (?:g|grams?|gramos|kg|kilos?)? ?(?:of |de )?(?:oils?|aceites?|
-        fats?|grasas?) (?:\p{L}+ ){0,4}?(?:mou?lds?|moldes?)|(?:how (?:much|many)|cuant[oa]s?) (?:g|grams?|
-        gramos)? ?(?:of |de )?(?:oils?|aceites?) (?:for|para|in|en) (?:an? |un )?(?:\d+ ?(?:l|litres?|
-        liters?|litros?|ml) )?(?:mou?ld|molde)(?: (?:de|of) \d+ ?(?:l|ml|litros?))?
-      `,
-    ),
-    unless: within(String.raw`\d+ ?(?:x|cm|mm|by|por|in|inch\p{L}*)`),
-    technique: 'split-batter',
-    to: { named: 'oils-for-mould' },
-  },
 ];

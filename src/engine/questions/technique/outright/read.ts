@@ -2,11 +2,12 @@ import { isRisingInMould } from '../../../hazards/index.ts';
 import { unaccented } from '../../../text/unaccented.ts';
 import { AT_HAND } from './at-hand.ts';
 import { IN_GENERAL } from './in-general.ts';
+import { OF_BATCHES } from './of-batches.ts';
 import { OF_COLOURS } from './of-colours.ts';
 import type { Outright } from './words.ts';
 
 /** What is at hand stands before the rest; the first that fits counts. */
-export const OUTRIGHT: readonly Outright[] = [...AT_HAND, ...IN_GENERAL, ...OF_COLOURS];
+export const OUTRIGHT: readonly Outright[] = [...AT_HAND, ...IN_GENERAL, ...OF_COLOURS, ...OF_BATCHES];
 /** Longer texts are told by more than one phrase, characters. */
 const LONGEST = 120;
 

@@ -4,13 +4,15 @@ import { namesIn } from '../../names/listed-names.ts';
 import { bare } from './share-at.ts';
 
 const AND = String.raw`(?:\s*,\s*(?:and |y |n )?|\s+(?:and|y|n|&|to|por|con|with|a)\s+)`;
+/** Before a figure the next part needs no word: "2 parts green 1 yellow". */
+const NEXT = String.raw`(?:${AND}|\s+(?=\d))`;
 const COUNT = String.raw`(?:\d{1,2}|an?|one|una?|uno)`;
 /** "Dos partes de azul, una de blanco y una de rojo", "4 de verde por 1 de amarillo". */
 const PARTS_LIST = new RegExp(
-  String.raw`^${COUNT} (?:parts? |partes? )?(?:of |de )?\p{L}[\p{L} ]*?(?:${AND}${COUNT} (?:parts? |partes? )?(?:of |de )?\p{L}[\p{L} ]*?)+$`,
+  String.raw`^${COUNT} (?:parts? |partes? )?(?:of |de )?\p{L}[\p{L} ]*?(?:${NEXT}${COUNT} (?:parts? |partes? )?(?:of |de )?\p{L}[\p{L} ]*?)+$`,
   'iu',
 );
-const PIECE = new RegExp(String.raw`(?:^|${AND})(${COUNT}) (parts? |partes? )?(of |de )?(?=\p{L})`, 'giu');
+const PIECE = new RegExp(String.raw`(?:^|${NEXT})(${COUNT}) (parts? |partes? )?(of |de )?(?=\p{L})`, 'giu');
 
 /** Counts of parts, each with its colour; the word stands at the first at least, or "de" at each. */
 function partsList(text: string): string | undefined {

@@ -100,8 +100,26 @@ export const techniqueOutright = {
   'oils-for-mould': {
     answer: 'About 690 g of oils for each litre (1,000 ml) of mould; the rest of it is lye and water.',
     why: spaced`
-      Measure the mould with water, or length by width by height in cm over 1,000. A little less leaves
-      room for the top. /plan with that size shares it among your oils and weighs the lye.
+      Measure the mould with water, or length by width by height in cm over 1,000. In inches: length by
+      width by height by 0.4 is the oils in ounces. A little less leaves room for the top. /plan with that
+      size shares it among your oils and weighs the lye.
+    `,
+  },
+  'batch-cost': {
+    answer: '/plan with prices tells what the oils of a batch cost: “olive 8 €/kg, coconut 6 € per 500 g”.',
+    why: spaced`
+      A jar’s price is noted with it: /shelf add has price and size. Lye, scent, wrapping and electricity
+      are added by hand, and your hours if you count them; all of it over the number of bars is the cost of
+      one. What to charge for it I leave to you.
+    `,
+  },
+  'label-what': {
+    answer:
+      'Usually what it is, its weight, every ingredient by INCI name, your name and address, a batch number.',
+    why: spaced`
+      Oils as they went in with sodium hydroxide, or as the soap they became; colours by INCI name or CI
+      number; scent with its allergens. The rules where you sell decide, and some ask for a safety report or
+      a registration first: ask your authority before the first bar is sold.
     `,
   },
 };

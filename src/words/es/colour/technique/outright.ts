@@ -102,8 +102,27 @@ export const techniqueOutright: Readonly<
   'oils-for-mould': {
     answer: 'Unos 690 g de aceites por cada litro (1000 ml) de molde; lo demás es sosa y agua.',
     why: spaced`
-      Mide el molde con agua, o largo por ancho por alto en cm entre 1000. Un poco menos deja sitio arriba.
-      /plan con ese tamaño lo reparte entre tus aceites y pesa la sosa.
+      Mide el molde con agua, o largo por ancho por alto en cm entre 1000. En pulgadas: largo por ancho por
+      alto por 0,4 son los aceites en onzas. Un poco menos deja sitio arriba. /plan con ese tamaño lo
+      reparte entre tus aceites y pesa la sosa.
+    `,
+  },
+  'batch-cost': {
+    answer:
+      '/plan con prices dice lo que cuestan los aceites de un lote: «oliva 8 €/kg, coco 6 € por 500 g».',
+    why: spaced`
+      El precio de un bote se anota con él: /shelf add tiene price y size. La sosa, la esencia, el envoltorio
+      y la luz se suman a mano, y tus horas si las cuentas; todo entre las pastillas es lo que cuesta una.
+      Lo que cobras lo dejo en tus manos.
+    `,
+  },
+  'label-what': {
+    answer:
+      'En general qué es, su peso, cada ingrediente por su nombre INCI, tu nombre y dirección y un número de lote.',
+    why: spaced`
+      Los aceites como entran, con sodium hydroxide, o como el jabón que son ya; los colores por nombre INCI o
+      número CI; la esencia con sus alérgenos. Deciden las normas de donde vendas, y algunas piden antes un
+      informe de seguridad o un registro: pregunta a tu autoridad antes de la primera pastilla.
     `,
   },
 };

@@ -27,6 +27,11 @@ export const HARMLESS_PHRASES: readonly RegExp[] = [
     (?:next door|down the (?:road|lane|street)|up the (?:road|lane|hill)|across the (?:road|street|way)|
     round the corner|over the road|de al lado|de enfrente|de la esquina|de la vuelta|de abajo|de arriba)
   `,
+  // What is to be made of what is weighed.
+  unbroken`
+    (?:yo |ya )?(?:hare|haremos) (?:un |unos |mi |el )?jabon(?:es)?(?! (?:despues|luego|manana|otr[oa]|con
+    lo|aparte)(?!\p{L}))
+  `,
   // How it will feel, and why a weight was put right.
   unbroken`
     (?:o |or |y |and )?(?:(?:no )?(?:me |nos |le |te )(?:va|ira) a (?:raspar|resecar|secar|irritar)|(?:will|

@@ -95,7 +95,7 @@ const GRADES = listed(
   `prensado prensada prensados presion filtrado filtrada colada coladito coladita coladitos limpito limpita refinados refinadas crudos virgenes
   alimentario alimentaria alimenticio comestible comestibles cosmetico cosmetica grado calidad marca generico generica granel natural naturales
   organico organica organicos ecologico ecologica ecologicos economico economica baratito baratita corriente
-  corrientes solito solita solitos solos solas puritito`,
+  corrientes solo sola solito solita solitos solos solas puritito`,
 );
 
 /** Where it grew or who pressed it so: adjectives alone, since a name of a place may tell where it stands. */

@@ -1,0 +1,82 @@
+import { unbroken } from '../../over-lines.ts';
+import { foldedColour, isColourWord } from '../../text/colours/folded-colours.ts';
+import type { Words } from '../found/words-of.ts';
+import type { Found } from '../learned/features.ts';
+import { isOfCraft } from '../learned/topics.ts';
+import { LYE } from './dose-by-phrase.ts';
+
+const isNamed = ({ things }: Found): boolean => things.some(({ colourants }) => colourants.length > 0);
+
+const LIST = '(?:list|shelf|stock|inventory|stash|lista|estante|estanteria|repisa|inventario)';
+/** A jar that is to stand on the list from now on. */
+const NOTED = new RegExp(
+  unbroken`
+    ^\P{L}*(?:(?:please|pls|hey|hi|hola|oye|porfa(?:vor)?|can you|could you|puedes|podrias|me) )*(?:(?:add|put|
+    stick|pop|chuck|bung|whack|note|jot|write|log|pon(?:me|er|lo)?|mete(?:me)?|agrega(?:me)?|anade(?:me)?|
+    anota(?:me)?|apunta(?:me)?|suma(?:me)?) (?:.{2,60}? )?(?:on|onto|to|in|into|down on|a|en) (?:my|the|mi|
+    la|el) (?:\p{L}+ )?${LIST}|(?:put|write|jot|note|mark) (?:me |it )?(?:down )?(?:that )?(?:i have|ive|
+    i ['’]?ve|i['’]ve) (?:got )?|(?:anota|apunta|registra)(?:me)? (?:que )?(?:tengo|me quedan?|compre))(?!\p{L})
+  `,
+  'u',
+);
+/** "Note that I've got a batch of red in the mould" is of no jar. */
+const OF_A_BATCH = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:batch|loaf|bars?|batter|mou?ld|recipe|shopping|to do|todo|wish|lote|pastillas?|masa|
+    molde|receta|compras?|quita\p{L}*|borra\p{L}*|saca\p{L}*)(?!\p{L})|(?<!\p{L})off (?:my|the) (?:list|shelf|stock)
+  `,
+  'u',
+);
+/** Whether a jar is told to be noted: "stick brown oxide on my list". */
+const isNotedJar = ({ text }: Words, found: Found): boolean =>
+  isNamed(found) && NOTED.test(text) && !OF_A_BATCH.test(text) && !LYE.test(text);
+
+const COLOURS_WITH = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:colou?r(?:ing)?|tint(?:ing)?|tenir|colorear|dar(?:le)? color) (?:it |them |soaps? |
+    my soaps? |(?:el|mi|los|un) jabon(?:es)? )?(?:with|con) (?:the |a |el |la |un |una )?(\p{L}+)
+  `,
+  'u',
+);
+const MAY = new RegExp(
+  unbroken`
+    ^\P{L}*(?:(?:hi|hey|hola|oye|so|and|y) )?(?:is it (?:ok|okay|all right|alright|safe|fine)|can (?:i|you|
+    we|one)|could (?:i|you|we)|may i|is there any point|does it work|se puede|puedo|podria|sirve|vale|
+    esta bien)(?!\p{L})
+  `,
+  'u',
+);
+/** Whether a thing may colour, and no craft is named that it colours: "is it okay to colour with paprika". */
+function isColouredWith({ text, words }: Words, { things }: Found): boolean {
+  const with_ = COLOURS_WITH.exec(text)?.[1];
+  return (
+    with_ !== undefined &&
+    MAY.test(text) &&
+    !isOfCraft(words) &&
+    things.some(({ text: name, colourants }) => colourants.length > 0 && name.split(' ')[0] === with_)
+  );
+}
+
+const RATIO = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:ratios?|proportions?|proporcion(?:es)?|how much \p{L}+(?: \p{L}+){0,2} and \p{L}+(?: \p{L}+){0,2} for)(?!\p{L})
+  `,
+  'u',
+);
+/** Whether a hue is wished and what it is to be mixed of is named: "dusty mauve; I have violet, brown oxide, TD. Ratios?" */
+function isHueOfSeveral({ text, words }: Words, { things }: Found): boolean {
+  const powders = things.filter(({ colourants }) => colourants.length > 0);
+  const isFree = (at: number) => !things.some(({ from, to }) => at >= from && at < to);
+  const isHue = words.some((word, at) => isFree(at) && isColourWord(foldedColour(word)));
+  return powders.length > 1 && isHue && RATIO.test(text) && !LYE.test(text) && !isOfCraft(words);
+}
+
+/** A job that a question asks for in so many words, which the judge of jobs may never have met. Pure. */
+export function jobInSoManyWords(
+  words: Words,
+  found: Found,
+): 'shelf-add' | 'survives-lye' | 'mix' | undefined {
+  if (isNotedJar(words, found)) return 'shelf-add';
+  if (isColouredWith(words, found)) return 'survives-lye';
+  return isHueOfSeveral(words, found) ? 'mix' : undefined;
+}
