@@ -12,7 +12,7 @@ const byFile = [...Map.groupBy(EQUIVALENT, ({ file }) => file)];
 test.each(byFile)(
   'each change of %s that is named as none stands there as often as it says',
   async (file, named) => {
-    expect(existsSync(join(root, file)), file).toBe(true);
+    expect(existsSync(join(root, file))).toBe(true);
     const changes = await changesIn(root, [file]);
     const lines = readFileSync(join(root, file), 'utf8').split('\n');
     for (const one of named) {
