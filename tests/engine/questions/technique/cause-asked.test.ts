@@ -17,6 +17,7 @@ describe('of batter that went thick a report that ends in why asks for the cause
       'who stands before the pot is told what to do',
       'it went thick after the clove oil, why, what do i do now',
     ],
+    ['what still lies in the pot is', 'it went thick after the clove oil and is still in the pot, why'],
     ['who asks nothing is too', 'it went thick after the clove oil went in'],
     ['who asks before it happens has no flaw', 'will it go thick with clove oil and why'],
   ])('%s', (_, question) => {

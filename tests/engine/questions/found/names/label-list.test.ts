@@ -39,7 +39,7 @@ test('a kitchen colour whose label names its dye is checked by that label; witho
   const untold = 'does blue food colouring hold in cp soap';
   expect(staysOut(untold, readQuestion(untold))?.given.item).toBe('food colouring');
   // A poison stays out whatever is read out beside it.
-  const poison = 'cinnabar pigment: water, E133, glycerin. will it hold in soap';
+  const poison = 'cinnabar dye: water, E133, glycerin. will it hold in soap';
   expect(staysOut(poison, readQuestion(poison))).toBeDefined();
 });
 

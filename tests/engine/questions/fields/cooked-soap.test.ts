@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { asksOfTheCook } from '../../../../src/engine/questions/fields/hot-process.ts';
+import { asksOfTheCook } from '../../../../src/engine/questions/fields/cooked-soap.ts';
 import { readQuestion } from '../../../../src/engine/questions/read.ts';
 import { unaccented } from '../../../../src/engine/text/unaccented.ts';
 
