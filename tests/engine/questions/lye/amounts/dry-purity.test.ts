@@ -22,5 +22,8 @@ test.each(LINES)('%s', (line, pure) => {
 });
 
 test('with its unit it is what was weighed', () => {
-  expect(readInChat('potasa del 90 g para 500 g de oliva').weighed).toMatchObject({ alkali: 'KOH', grams: 90 });
+  expect(readInChat('potasa del 90 g para 500 g de oliva').weighed).toMatchObject({
+    alkali: 'KOH',
+    grams: 90,
+  });
 });
