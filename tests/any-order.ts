@@ -1,7 +1,10 @@
 import { type RunnerTestFile, TestRunner } from 'vitest';
 
-/** Whose tests hold in any order; a test of what is told in steps is a `story`. */
-const FOLDERS = /^tests\/(?:commands|records)\//u;
+/**
+ * Whose tests hold in any order; a test of what is told in steps is a `story`. What is asked in plain words leans on the
+ * question before by the same member: those of `/ask` keep theirs.
+ */
+const FOLDERS = /^tests\/(?:commands\/(?!ask\/)|records\/)/u;
 
 /**
  * Runs the tests of these folders in an order that the seed of the run draws (`vitest.config.ts`), so that none of them

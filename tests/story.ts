@@ -1,4 +1,4 @@
-import { test } from 'vitest';
+import { expect, test } from 'vitest';
 
 type Step = (name: string, take: () => Promise<void> | void) => void;
 
@@ -12,7 +12,8 @@ const BOUND = 300_000;
 export function story(name: string, tell: (step: Step) => void): void {
   const steps: { readonly name: string; readonly take: () => Promise<void> | void }[] = [];
   tell((called, take) => steps.push({ name: called, take }));
-  test(name, { timeout: steps.length * BOUND }, async () => {
+  test(`${name}, step by step`, { timeout: steps.length * BOUND }, async () => {
+    expect(steps).not.toEqual([]);
     for (const step of steps)
       try {
         await step.take();

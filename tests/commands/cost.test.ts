@@ -1,25 +1,25 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { read } from '../../src/records/record.ts';
 import { itemKind } from '../../src/records/shelf/schema.ts';
 import { openRoom } from '../loopback/room.ts';
 
 let room: Awaited<ReturnType<typeof openRoom>>;
-beforeAll(async () => {
+beforeEach(async () => {
   room = await openRoom({ whole: true });
 });
-afterAll(() => room[Symbol.asyncDispose]());
+afterEach(() => room[Symbol.asyncDispose]());
 
 const run = (command: string, options: Record<string, string> = {}) => room.member.run(command, options);
 
+const addSea = () =>
+  run('/shelf add', { item: 'Sea', amount: '50 g', colourant: 'ultramarine blue', price: '8.50 €' });
+const addClay = () =>
+  run('/shelf add', { item: 'Clay', colourant: 'red iron oxide', price: '6 USD', size: '4 oz' });
+
 describe('what colour costs', () => {
   test('a price is for the amount unless a size is said, and shows on the shelf', async () => {
-    await run('/shelf add', { item: 'Sea', amount: '50 g', colourant: 'ultramarine blue', price: '8.50 €' });
-    await run('/shelf add', {
-      item: 'Clay',
-      colourant: 'red iron oxide',
-      price: '6 USD',
-      size: '4 oz',
-    });
+    await addSea();
+    await addClay();
     const { text } = await run('/shelf list');
     expect(text).toContain('Sea: 50 g');
     expect(text).toContain('€8.50 for 50 g');
@@ -27,6 +27,7 @@ describe('what colour costs', () => {
   });
 
   test('is told with a dose: the portion, and a bar of 100 g', async () => {
+    await addSea();
     const { text } = await run('/dose', { colourant: 'Sea', portion: '2 cups' });
     const [, sum, bar] = /The colour costs €([\d.]+); €([\d.]+) in a 100 g bar/.exec(text) ?? [];
     const grams = Number(/about ([\d.]+) g/.exec(text)?.[1]);
@@ -39,6 +40,8 @@ describe('what colour costs', () => {
   });
 
   test('two currencies stay two, and a jar without a price is named', async () => {
+    await addSea();
+    await addClay();
     await run('/shelf add', { item: 'Snow', amount: '50 g', colourant: 'titanium dioxide' });
     const { text } = await run('/dose', {
       colourant: 'Sea pastel',
@@ -51,6 +54,7 @@ describe('what colour costs', () => {
   });
 
   test('is told with a match, and the cheapest that holds', async () => {
+    await addSea();
     await run('/shelf add', {
       item: 'Dear sea',
       amount: '50 g',
@@ -63,6 +67,7 @@ describe('what colour costs', () => {
   });
 
   test('a price is corrected by describing the jar anew, which keeps the rest', async () => {
+    await addSea();
     const { text } = await run('/shelf describe', { item: 'Sea', price: '10 €', size: '100 g' });
     expect(text).toContain('“Sea” costs €10.00 for 100 g');
     await run('/shelf describe', { item: 'Sea', colourant: 'ultramarine blue' });
@@ -70,6 +75,8 @@ describe('what colour costs', () => {
   });
 
   test('of a batch: oils always, colour of own jars for their owner only', async () => {
+    await addSea();
+    await addClay();
     await run('/prefer', { jars: 'shown' });
     const open = await run('/plan', {
       oils: 'olive 70%, coconut 30%',

@@ -52,6 +52,8 @@ describe('“charcoal”, where one jar is “activated charcoal”', () => {
   });
 
   test('is the kind where two jars are called so', async () => {
+    const ask = asker('two charcoals');
+    await ask('/shelf add item:"activated charcoal" amount:"20 g"');
     await ask('/shelf add item:"bamboo charcoal" amount:"10 g"');
     const { text, choices } = await ask('/dose colourant:charcoal portion:"2 cups"');
     expect(choices).toEqual([]);

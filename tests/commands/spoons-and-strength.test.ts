@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { colourDifference, labOfHex } from '../../src/engine/colour/spectra/cielab.ts';
 import { openTerminalRoom, type TerminalRoom } from './terminal-room.ts';
 
@@ -121,8 +121,8 @@ describe('the spoons one owns', () => {
     await ask('/shelf add item:Snow colourant:"titanium dioxide" amount:"50 g"');
     await ask('/shelf add item:Leaf colourant:"chromium oxide green" amount:"50 g"');
     await ask('/shelf add item:Brick colourant:"red iron oxide" amount:"50 g"');
-    await ask('/prefer owned:"1 tsp, 1/4"');
   });
+  beforeEach(() => ask('/prefer owned:"1 tsp, 1/4"'));
 
   test.each([
     '/match target:#8f7fb0 portion:"4 cups"',

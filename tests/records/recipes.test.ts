@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { Refusal } from '../../src/engine/refusal.ts';
 import { openStore } from '../../src/records/open.ts';
 import * as recipes from '../../src/records/recipes/index.ts';
@@ -108,7 +108,11 @@ describe('late plans', () => {
 });
 
 describe('taking several items in one step', () => {
-  const shelf = () => ({ store, member: 'm9' });
+  let members = 0;
+  beforeEach(() => {
+    members += 1;
+  });
+  const shelf = () => ({ store, member: `taking-${members}` });
   const left = async (item: string) => (await showItem(shelf(), item)).item.stock.grams;
 
   test('takes all of them or none, and once', async () => {
@@ -131,6 +135,7 @@ describe('taking several items in one step', () => {
   });
 
   test('two presses at once never take more than there is', async () => {
+    await addItem(shelf(), { name: 'Blue', grams: 7 }, change());
     const both = await Promise.allSettled(
       [1, 2].map(() => useItems(shelf(), [{ item: 'Blue', grams: 4 }], change())),
     );

@@ -68,7 +68,8 @@ describe('an SQLite address', () => {
   });
 
   it('under a file instead of a folder is a failure', async () => {
-    const file = join(folder, 'junk.sqlite', 'records.sqlite');
+    writeFileSync(join(folder, 'no-folder'), '');
+    const file = join(folder, 'no-folder', 'records.sqlite');
     await expect(openStore(`sqlite:${file}`)).rejects.toMatchObject({ kind: 'unreachable', during: 'open' });
   });
 });

@@ -4,7 +4,7 @@ import { channel } from 'node:diagnostics_channel';
 export type Asked = {
   /** `dose`, `shelf add`. */
   readonly path: string;
-  /** The options that were given, by the names they were given under. */
+  /** The options that were given, by the names they have today. */
   readonly options: readonly string[];
 };
 

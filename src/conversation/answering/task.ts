@@ -10,6 +10,7 @@ import type { Question } from '../question.ts';
 import type { CommandRegistry } from '../registry/registry.ts';
 import type { Form, Reply } from '../reply.ts';
 import { whichOneFollowUps } from '../typed/asked-again.ts';
+import { renamed } from '../typed/formerly.ts';
 import { offerCommands, takeOrOffer } from '../typed/which-one.ts';
 import { tellAsked } from './asked.ts';
 
@@ -60,7 +61,7 @@ export function findTask(question: Question, { registry, key, keyBefore: before 
         replaces: false,
         idempotencyKey: question.id,
         run: context => {
-          if (known) tellAsked(path, question.given);
+          if (known) tellAsked(path, renamed(question.given, found.options, found.formerly));
           return takeOrOffer({ command: path, action: found, given: known ? question.given : {} }, context);
         },
         ...(found.namesJar && {

@@ -1,9 +1,9 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { parseBarDose } from '../../../src/engine/colour/reading/bar-text.ts';
 import { openRoom } from '../../loopback/room.ts';
 
 let room: Awaited<ReturnType<typeof openRoom>>;
-beforeAll(async () => {
+beforeEach(async () => {
   room = await openRoom({ whole: true });
   for (const [item, colourant] of [
     ['Dusk', 'ultramarine violet'],
@@ -12,7 +12,7 @@ beforeAll(async () => {
   ])
     await room.member.run('/shelf add', { item: item!, amount: '40 g', colourant: colourant! });
 });
-afterAll(() => room[Symbol.asyncDispose]());
+afterEach(() => room[Symbol.asyncDispose]());
 
 const plan = async (options: Record<string, string | number | boolean> = {}) => {
   const answer = await room.member.run('/calibrate plan', options);

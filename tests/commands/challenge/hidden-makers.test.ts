@@ -1,8 +1,9 @@
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import { afterAll, beforeAll, expect, vi } from 'vitest';
 import { colourantsOfBar } from '../../../commands/challenge/bars.ts';
 import { asOf, listChallenges } from '../../../src/records/challenges/index.ts';
 import { wordsIn } from '../../../src/words/index.ts';
 import { bar } from '../../records/challenges/fair.ts';
+import { story } from '../../story.ts';
 import { day, type Fair, type FairRooms, openFair, photoOf } from './room.ts';
 
 /* Whoever knows a shelf knows its jars: while makers are hidden, a jar's own name would tell whose bar it is in. */
@@ -48,34 +49,44 @@ async function seen(): Promise<{ readonly texts: string; readonly drawn: string 
   return { texts: [JSON.stringify(shown), ...read].join('\n'), drawn };
 }
 
-test('a bar is told by the catalogue’s names of its colourants, not by the jar’s own, nor by its maker', async () => {
-  const { texts, drawn } = await seen();
-  expect(drawn).toContain('challengeBars');
-  expect(drawn).toContain('challengeResults');
-  for (const where of [texts, drawn]) {
-    expect(where).toContain('Ultramarine blue');
-    expect(where).not.toMatch(/Harbour|\bAna\b|\bBea\b/);
-  }
-});
+story('while makers are hidden and after', step => {
+  step(
+    'a bar is told by the catalogue’s names of its colourants, not by the jar’s own, nor by its maker',
+    async () => {
+      const { texts, drawn } = await seen();
+      expect(drawn).toContain('challengeBars');
+      expect(drawn).toContain('challengeResults');
+      for (const where of [texts, drawn]) {
+        expect(where).toContain('Ultramarine blue');
+        expect(where).not.toMatch(/Harbour|\bAna\b|\bBea\b/);
+      }
+    },
+  );
 
-test('a bar that was kept without its kinds is told by what the catalogue calls by that very name', async () => {
-  const [challenge] = await listChallenges({
-    store: rooms.room.conversation.services.store,
-    group: fair.group.id,
+  step(
+    'a bar that was kept without its kinds is told by what the catalogue calls by that very name',
+    async () => {
+      const [challenge] = await listChallenges({
+        store: rooms.room.conversation.services.store,
+        group: fair.group.id,
+      });
+      const now = asOf(challenge!, fair.now());
+      const old = bar('Tide', 'Ana', { colourants: ['Harbour', 'Titanium dioxide'] });
+      expect(colourantsOfBar({ bar: old }, now, wordsIn('en'))).toEqual(['Titanium dioxide']);
+      expect(colourantsOfBar({ bar: old }, now, wordsIn('es'))).toEqual(['Dióxido de titanio']);
+      expect(colourantsOfBar({ bar: old }, { ...now, phase: 'closed' }, wordsIn('es'))).toEqual(
+        old.colourants,
+      );
+    },
+  );
+
+  step('when it is over, the jar’s own name is told with its maker', async () => {
+    await fair.wait(day + 6_000);
+    const run = vi.spyOn(rooms.room.conversation.services.workers, 'run');
+    await fair.member.run('/challenge results');
+    const drawn = JSON.stringify(run.mock.calls.map(([, given]) => given));
+    run.mockRestore();
+    expect(drawn).toMatch(/Harbour/);
+    expect(drawn).toMatch(/\bAna\b/);
   });
-  const now = asOf(challenge!, fair.now());
-  const old = bar('Tide', 'Ana', { colourants: ['Harbour', 'Titanium dioxide'] });
-  expect(colourantsOfBar({ bar: old }, now, wordsIn('en'))).toEqual(['Titanium dioxide']);
-  expect(colourantsOfBar({ bar: old }, now, wordsIn('es'))).toEqual(['Dióxido de titanio']);
-  expect(colourantsOfBar({ bar: old }, { ...now, phase: 'closed' }, wordsIn('es'))).toEqual(old.colourants);
-});
-
-test('when it is over, the jar’s own name is told with its maker', async () => {
-  await fair.wait(day + 6_000);
-  const run = vi.spyOn(rooms.room.conversation.services.workers, 'run');
-  await fair.member.run('/challenge results');
-  const drawn = JSON.stringify(run.mock.calls.map(([, given]) => given));
-  run.mockRestore();
-  expect(drawn).toMatch(/Harbour/);
-  expect(drawn).toMatch(/\bAna\b/);
 });

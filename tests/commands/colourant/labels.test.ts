@@ -1,24 +1,26 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { openRoom } from '../../loopback/room.ts';
 
 let room: Awaited<ReturnType<typeof openRoom>>;
 
-beforeAll(async () => {
+beforeEach(async () => {
   room = await openRoom({ whole: true });
 });
 
-afterAll(() => room[Symbol.asyncDispose]());
+afterEach(() => room[Symbol.asyncDispose]());
 
 const first = (text: string) => text.split('\n')[0];
+const addDusk = () =>
+  room.member.run('/shelf add', {
+    item: 'Dusk',
+    amount: '20 g',
+    ingredients: 'Mica (CI 77019), Manganese Violet (CI 77742)',
+  });
 
 describe('a label on the shelf', () => {
   test('warns when the jar is added and each time it is dosed', async () => {
     const { member } = room;
-    const added = await member.run('/shelf add', {
-      item: 'Dusk',
-      amount: '20 g',
-      ingredients: 'Mica (CI 77019), Manganese Violet (CI 77742)',
-    });
+    const added = await addDusk();
     expect(added.text).toMatch(/mica/);
     expect(added.text).toMatch(/Dusk goes beige in raw soap/);
     const dose = await member.run('/dose', { colourant: 'Dusk', portion: '1 cup' });
@@ -42,6 +44,7 @@ describe('a label on the shelf', () => {
   });
 
   test('warns in a plan as well', async () => {
+    await addDusk();
     const { text, files } = await room.member.run('/plan', {
       oils: 'olive 100%',
       size: '1000 g oils',
@@ -66,6 +69,7 @@ describe('a label on the shelf', () => {
   test('with metal in it is not let onto a shelf, nor told of an item there', async () => {
     const { member } = room;
     const list = { ingredients: 'Mica. +/- Aluminum Powder' };
+    await member.run('/shelf add', { item: 'Zzz 12' });
     expect((await member.run('/shelf add', { item: 'Glimmer', ...list })).text).toMatch(/Never put metal/);
     expect((await member.run('/shelf describe', { item: 'Zzz 12', ...list })).text).toMatch(
       /Never put metal/,
@@ -92,10 +96,12 @@ describe('/colourant label', () => {
   });
 
   test('takes jars and ingredient lists as well', async () => {
+    await addDusk();
     expect(first((await label('Dusk, Carmine (CI 75470)', 'eu')).text)).toBe('## Mica, CI 77742, CI 75470');
   });
 
   test('weighs the colours of a kept recipe', async () => {
+    await addDusk();
     const plan = {
       oils: 'olive 100%',
       size: '1000 g oils',

@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { colourDifference, type Lab, labOfHex } from '../../../src/engine/colour/spectra/cielab.ts';
 import { colourantById } from '../../../src/engine/colourants/catalogue.ts';
 import type { MessageView } from '../../../src/loopback/interface.ts';
@@ -8,7 +8,7 @@ import { decoded } from '../../pictures/colours-in.ts';
 import { photoOf } from '../challenge/room.ts';
 
 let room: Awaited<ReturnType<typeof openRoom>>;
-beforeAll(async () => {
+beforeEach(async () => {
   room = await openRoom({ whole: true, draws: true });
   const { member } = room;
   await member.run('/shelf add', { item: 'Evening sky', amount: '40 g', colourant: 'ultramarine violet' });
@@ -16,7 +16,7 @@ beforeAll(async () => {
   await member.run('/shelf add', { item: 'Snow', amount: '90 g', colourant: 'titanium dioxide' });
   await member.run('/shelf add', { item: 'Mystery', amount: '10 g' });
 });
-afterAll(() => room[Symbol.asyncDispose]());
+afterEach(() => room[Symbol.asyncDispose]());
 
 const match = (options: Record<string, string | number>) => room.member.run('/match', options);
 const pressed = async (message: MessageView, label: string) => {

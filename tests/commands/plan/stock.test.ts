@@ -1,13 +1,13 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { openRoom } from '../../loopback/room.ts';
 
 let room: Awaited<ReturnType<typeof openRoom>>;
 
-beforeAll(async () => {
+beforeEach(async () => {
   room = await openRoom({ whole: true });
 });
 
-afterAll(() => room[Symbol.asyncDispose]());
+afterEach(() => room[Symbol.asyncDispose]());
 
 const ONE_LINE = {
   oils: 'coconut 30%, olive 50%, palm 20%',
@@ -31,10 +31,14 @@ describe('the shelf behind a plan', () => {
     room.member.press(answer, answer.controls.find(({ label }) => label === wanted)?.customId ?? '');
   const stock = async (item: string) => (await room.member.run('/shelf show', { item })).text;
 
-  test('is looked at, and one press takes every colour off, once', async () => {
+  beforeEach(async () => {
     const { member } = room;
     await member.run('/shelf add', { item: 'Lagoon', amount: '40 g', colourant: 'ultramarine blue' });
     await member.run('/shelf add', { item: 'Sunrise', amount: '6 g', colourant: 'gold mica' });
+  });
+
+  test('is looked at, and one press takes every colour off, once', async () => {
+    const { member } = room;
     const alone = await plan(withJars);
     expect(alone.ephemeral).toBe(true);
     expect(alone.text).toMatch(/“Lagoon”: .* needed, 40 g there/);
@@ -61,6 +65,7 @@ describe('the shelf behind a plan', () => {
 
   test('is left alone when one colour does not reach', async () => {
     const { member } = room;
+    await member.run('/prefer', { jars: 'shown' });
     await member.run('/shelf add', { item: 'Ember', amount: '0.1 g', colourant: 'red iron oxide' });
     const answer = await plan({ ...withJars, portions: '2 cups Ember; rest Lagoon' });
     expect((await pressed(answer, 'My shelf for it')).text).toMatch(/Not enough “Ember”/);
@@ -69,7 +74,6 @@ describe('the shelf behind a plan', () => {
 
   test('gives all or nothing when it was emptied between the answer and the press', async () => {
     const { member } = room;
-    await member.run('/shelf restock', { item: 'Sunrise', amount: '10 g' });
     const answer = await plan(withJars);
     const left = /Sunrise: ([\d.]+) g/.exec(await stock('Sunrise'))?.[1];
     await member.run('/shelf use', { item: 'Sunrise', amount: `${left} g` });
@@ -80,7 +84,8 @@ describe('the shelf behind a plan', () => {
   });
 
   test('is nobody else’s: their press takes nothing', async () => {
-    await room.member.run('/shelf restock', { item: 'Sunrise', amount: '20 g' });
+    // Where the jars may be named the answer is for all to see, and its button still for one.
+    await room.member.run('/prefer', { jars: 'shown' });
     const answer = await plan(withJars);
     const pressed = await room.steward.press(answer, answer.controls[0]?.customId ?? '');
     expect(pressed.text).toContain('somebody else');
@@ -107,7 +112,7 @@ describe('/plan for a class', () => {
 
   test('lists the colours for all of it, and what the shelf holds of them', async () => {
     const lesson = { oils: 'olive 70%, coconut 30%', size: '1000 g oils', people: 12, stations: 4 };
-    await room.member.run('/shelf restock', { item: 'Sunrise', amount: '20 g' });
+    await room.member.run('/shelf add', { item: 'Sunrise', amount: '26 g', colourant: 'gold mica' });
     const answer = await plan({ ...lesson, portions: '2 cups Sunrise; 1 cup ultramarine blue; rest plain' });
     const own = answer.controls.find(({ label }) => label === 'My shelf for it');
     const shown = own ? await room.member.press(answer, own.customId ?? '') : answer;

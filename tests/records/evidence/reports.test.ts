@@ -17,7 +17,7 @@ import { PATIENT } from '../patience.ts';
 
 const store = await openStore('sqlite::memory:', PATIENT);
 let groups = 0;
-const emptyScope = (): EvidenceScope => ({ store, group: `1900000000${++groups}` });
+const emptyScope = (): EvidenceScope => ({ store, group: `19000${1000 + ++groups}` });
 
 let causes = 0;
 const by = (member: string, cause = `9100${++causes}`) => ({ member, cause, name: 'Gold mica' });
