@@ -11,14 +11,11 @@ beforeAll(async () => {
 afterAll(() => talk[Symbol.asyncDispose]());
 
 let rooms = 0;
-/** A talk of its own: nobody has said anything there yet. */
+/** A talk of its own, of a maker of its own: nobody has said anything there yet, and no jar or wish of another talk is theirs. */
 const begin = () => {
   rooms += 1;
-  const channel = `room-${rooms}`;
-  return {
-    say: (text: string, said = {}) => talk.say(text, { channel, ...said }),
-    channel,
-  };
+  const here = { channel: `room-${rooms}`, who: `maker ${rooms}` };
+  return { say: (text: string, said = {}) => talk.say(text, { ...here, ...said }), here };
 };
 
 describe('a maker who goes on from a dose', () => {
@@ -358,9 +355,9 @@ describe('where nothing is kept', () => {
 
 describe('whose talk it is', () => {
   test('another member’s question in the same channel is no context', async () => {
-    const { say, channel } = begin();
+    const { say } = begin();
     await say('how much mica for 1 kg oils', { who: 'Ana' });
-    expect(understoodOf(await talk.say('and for 800g?', { who: 'Bea', channel })).askedBack).toBe(true);
+    expect(understoodOf(await say('and for 800g?', { who: 'Bea' })).askedBack).toBe(true);
     expect(understoodOf(await say('and for 800g?', { who: 'Ana' })).given).toEqual({
       colourant: 'mica',
       portion: '800 g oils',
@@ -383,7 +380,7 @@ describe('whose talk it is', () => {
   test('another channel and another group are other talks', async () => {
     const { say } = begin();
     await say('how much mica for 1 kg oils');
-    expect(understoodOf(await talk.say('lighter', { channel: 'elsewhere' })).askedBack).toBe(true);
+    expect(understoodOf(await say('lighter', { channel: 'elsewhere' })).askedBack).toBe(true);
     expect(understoodOf(await say('lighter', { group: 'other club' })).askedBack).toBe(true);
   });
 
@@ -406,8 +403,8 @@ describe('whose talk it is', () => {
   });
 
   test('a command that was typed is gone on from as well', async () => {
-    const { say, channel } = begin();
-    await talk.ask(['dose'], { colourant: 'rose clay', portion: '500 g oils' }, { channel });
+    const { say, here } = begin();
+    await talk.ask(['dose'], { colourant: 'rose clay', portion: '500 g oils' }, here);
     expect(understoodOf(await say('and for 1 kg')).given).toEqual({
       colourant: 'rose clay',
       portion: '1 kg oils',
@@ -423,8 +420,8 @@ describe('whose talk it is', () => {
   });
 
   test('the same is told in the other language where that is asked, whatever one prefers', async () => {
-    const { say, channel } = begin();
-    await talk.ask(['prefer'], { language: 'english' }, { channel });
+    const { say, here } = begin();
+    await talk.ask(['prefer'], { language: 'english' }, here);
     await say('800 olive 200 coconut lye at 5');
     const spanish = await say('y en español?');
     expect(spanish.language).toBe('es');

@@ -82,7 +82,7 @@ export class TextToFit {
 }
 
 /** What stands in a pattern's place: as the second argument of `replace`. */
-type Put = string | ((whole: string, ...rest: never[]) => string);
+type Put = string | ((whole: string, ...rest: string[]) => string);
 /** A pattern of all places where it fits, and what is put there. */
 export type Rewriting = readonly [pattern: RegExp, put: Put];
 

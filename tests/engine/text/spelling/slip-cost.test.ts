@@ -54,7 +54,7 @@ function theLongWay(typed: string, meant: string): number {
 const NAMES = OILS.flatMap(({ names, synonyms }) => [names.en, names.es, ...synonyms]).flatMap(name =>
   name.toLowerCase().split(' '),
 );
-const letters = fc.constantFrom(...'abcdefghijklmnopqrstuvwxyzñéß-😀');
+const letters = fc.constantFrom(...Array.from('abcdefghijklmnopqrstuvwxyzñéß-😀'));
 const word = fc.oneof(
   fc.string({ unit: letters, maxLength: 12 }),
   fc.constantFrom(...NAMES),
