@@ -60,6 +60,8 @@ class Learner:
         self.generator.manual_seed(1000 * a.seed + rank)
         self.counting = torch.tensor(WEIGHTS, device=device)
         self.moved, self.alarms, self.faint, self.log = a.moved, a.alarms, a.faint, None
+        # What a protocol may set otherwise (left_out.py).
+        self.shares, self.early, self.late = SHARES, EARLY, LATE
 
     def begin(self):
         """All learners go on from what the first one holds."""
@@ -72,7 +74,7 @@ class Learner:
         # As many pixels to a step whatever the side.
         size = int(self.batch * {WHOLE: 1.5, 384: 1.0}.get(side, (384 / side) ** 2))
         names = [name for name in stores if stores[name].filled]
-        ends = [round(size * sum(SHARES[one] for one in names[: i + 1]) / sum(SHARES[one] for one in names)) for i in range(len(names))]
+        ends = [round(size * sum(self.shares[one] for one in names[: i + 1]) / sum(self.shares[one] for one in names)) for i in range(len(names))]
         counts = {name: end - begun for name, begun, end in zip(names, [0, *ends], ends) if end > begun}
         parts = [stores[name].some(count, self.generator) for name, count in counts.items()]
         mixed = torch.randperm(size, device=parts[0]["image"].device, generator=self.generator)
@@ -96,7 +98,7 @@ class Learner:
 
     def step(self, stores, highest, progress):
         with torch.no_grad():
-            sides = LATE if self.progress > LATER else EARLY
+            sides = self.late if self.progress > LATER else self.early
             view = self.view(stores, (*sides, WHOLE)[self.steps % 4])
             view = (torch.nan_to_num(view[0], 0.5), *view[1:])
         for group in self.optimizer.param_groups:
