@@ -554,11 +554,10 @@ test.each([
   [
     'what if I use blue mica and yellow oxide together, will it be green',
     {
-      job: 'mix',
-      command: 'match',
-      given: { target: 'green' },
+      job: 'preview',
+      command: 'preview',
+      given: { mix: 'blue mica + yellow oxide' },
       named: ['blue mica', 'yellow oxide'],
-      target: 'green',
     },
   ],
   [

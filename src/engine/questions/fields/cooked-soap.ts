@@ -20,7 +20,7 @@ const OF_THE_COOK = new RegExp(
 );
 const COOKS = new RegExp(
   unbroken`
-    (?<!\p{L})(?:cook\p{L}*|low|high|warm|till|til|until|before|stir\p{L}*|mash\p{L}*|vaseline|gel|apple ?sauce|done|pot|
+    (?<!\p{L})(?:cook\p{L}*|low|high|warm|till|til|until|before|stir\p{L}*|mash\p{L}*|gel|apple ?sauce|done|pot|
     coc\p{L}+|cuec\p{L}+|cuez\p{L}+|hierv\p{L}+|herv\p{L}+|olla|caldera|revuel\p{L}+|remuev\p{L}+|mover\p{L}*|pure|
     hasta|mantengo|dejo)(?!\p{L})
   `,

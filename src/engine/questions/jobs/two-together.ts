@@ -59,7 +59,8 @@ const APART = new RegExp(
     (?<!\p{L})(?:swirl\p{L}*|layers?|stripes?|half|halves|top|bottom|palette|beside|next to|pour\p{L}*|
     remolin\p{L}*|capas?|franjas?|rayas?|mitad|arriba|abajo|paleta|al lado|go(?:es)? with|versus|vs|contra|
     stronger|strongest|difference|diferencia|mas fuerte|in (?:the )?(?:lye|light|sun)|surviv\p{L}*|
-    aguant\p{L}*|bleed\p{L}*|fad\p{L}*|lye|naoh|koh|sosa|soda|lejia|superfat)(?!\p{L})
+    aguant\p{L}*|at the weekend|yesterday|last (?:week|night|time)|
+    the other day|ayer|anoche|la semana pasada|bleed\p{L}*|fad\p{L}*|lye|naoh|koh|sosa|soda|lejia|superfat)(?!\p{L})
   `,
   'u',
 );

@@ -118,7 +118,7 @@ describe('the job is judged by what is asked', () => {
       'Foggy as anything this morning. I have had alkanet root steeping since the summer, will it stay purple in lye?',
       'survives-lye',
     ],
-    ['Mi prima ganó el partido anoche. ¿Qué color da el óxido amarillo con el ultramar azul?', 'mix'],
+    ['Mi prima ganó el partido anoche. ¿Qué color da el óxido amarillo con el ultramar azul?', 'preview'],
     ['El violeta de manganeso viró a pardo. ¿Qué ha ocurrido?', 'diagnose'],
     [
       'La niña tiene presentación de salsa el sábado y yo de boba prometí jabones dorados pa todo el grupo, son 14. Mica dorada, 1.600 gramos de masa en total, ¿cuánta mica?',

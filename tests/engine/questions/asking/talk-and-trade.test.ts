@@ -155,7 +155,7 @@ test.each([
 
 test.each([
   ['hot process soap', true],
-  ['crockpot', true],
+  ['slow cooker', true],
   ['cold process soap', false],
 ])('made on heat: %s: %s', (text, is) => {
   expect(isHotProcess(text)).toBe(is);

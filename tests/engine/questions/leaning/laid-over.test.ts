@@ -205,7 +205,7 @@ test.each<readonly [turn: string, told: string | undefined]>([
   ['sin coco', 'asks whole-recipe'],
   ['is it too much', 'part too-much'],
   ['and 5 kg', 'plan: oils 4000 g olive, 1000 g coconut; superfat 5'],
-  ['lye is 97%', undefined],
+  ['lye is 97%', 'plan: oils 800 g olive, 200 g coconut; superfat 5; purity 97'],
 ])('after lye for weighed oils: %s', (turn, told) => {
   expect(laid(ran('plan', { oils: '800 g olive, 200 g coconut', superfat: '5' }, 'lye'), turn)).toBe(told);
 });

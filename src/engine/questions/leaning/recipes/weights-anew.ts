@@ -2,6 +2,7 @@ import { knownOil } from '../../../batch/oils/find-oil.ts';
 import { unbroken } from '../../../over-lines.ts';
 import { unaccented } from '../../../text/unaccented.ts';
 import { LYE_WORDS } from '../../fields/soap-words.ts';
+import { isEveryday } from '../../lye/amounts/chat-words.ts';
 import type { Ran } from '../before.ts';
 import { type Lean, run } from '../lean-kinds.ts';
 import { namesOilOf, reweighed } from './recipe.ts';
@@ -42,16 +43,36 @@ const OF_ELSE = new RegExp(
   `,
   'u',
 );
-/** Tells that what was said was not so, or that something comes or goes. */
-const TURNED = new RegExp(
+/** Says that what was told before was not so. */
+const WAS_WRONG = new RegExp(
   unbroken`
-    (?<!\p{L})(?:not|no|nope|sorry|wrong|wrongly|misread|mixed up|swapped|actually|really|meant|instead|
-    hang on|hold on|wait|oops|crud|slipped|too|also|as well|since|more|less|only|just|would|if|what|left|
-    perdon\p{L}*|mal|equivoc\p{L}*|confund\p{L}*|bail\p{L}*|al reves|en vez|en lugar|uy|ups|tambien|ademas|
-    mas|menos|solo|era|eran|son|was|is|its|repuesto|queda\p{L}*)(?!\p{L})
+    (?<!\p{L})(?:sorry|wrong|wrongly|misread|mixed up|swapped|meant|hang on|hold on|oops|crud|slipped|
+    perdon\p{L}*|equivoc\p{L}*|confund\p{L}*|bail\p{L}*|al reves|uy|ups|quise decir|queria decir)(?!\p{L})
   `,
   'u',
 );
+/** "Do I change the lye?", asked behind it. */
+const LYE_ASKED_BEHIND = new RegExp(
+  unbroken`
+    (?:(?:do|should|must|does) (?:i )?(?:have to |need to )?(?:change|adjust|redo|alter)?|(?:tengo que |debo |
+    hay que |se )?(?:cambi|ajust)\p{L}*) ?(?:the |my |la )?(?:lye|sosa|naoh|koh|potasa)(?: change| cambia)?\W*$
+  `,
+  'u',
+);
+const withoutItsQuestion = (plain: string): string => plain.replace(LYE_ASKED_BEHIND, '');
+/** Whether each word beside the oils is one of everyday: any other may be a fat, or change one. */
+const isUnderstood = (plain: string): boolean =>
+  (withoutItsQuestion(plain).match(/\p{L}+/gu) ?? []).every(
+    word =>
+      knownOil(word) !== undefined ||
+      isEveryday(word) ||
+      AFTER_ALL.test(word) ||
+      WAS_WRONG.test(word) ||
+      OF_GRAMS.test(word),
+  );
+/** The unit of the recipe, and what is said on the way. */
+const OF_GRAMS =
+  /^(?:g|gr|grams?|gramos?|oh|ah|hang|hold|own|says?|said|tells?|reads?|dice|marca|handwriting|nosy|numeros?|numbers?)$/u;
 const FIGURE = String.raw`\d{1,4}(?:[.,]\d+)?`;
 const NAME_THEN = new RegExp(
   unbroken`
@@ -95,17 +116,20 @@ export function weightsAnew(typed: string, before: Ran): Lean | undefined {
     figures.length === 0 ||
     oils.length === 0 ||
     OF_ELSE.test(plain) ||
-    (LYE_WORDS.test(plain) && !AFTER_ALL.test(plain))
+    LYE_WORDS.test(withoutItsQuestion(plain))
   )
     return undefined;
   const isOfIt = oils.every(oil => namesOilOf(before, oil));
-  if (oils.length > 1 && !TURNED.test(plain) && !AFTER_ALL.test(plain)) return undefined;
+  // A list is another recipe, unless it says that the one before was wrong.
+  if (oils.length > 1 && !WAS_WRONG.test(plain) && !AFTER_ALL.test(plain)) return undefined;
   if (tellsOilOff(plain)) return ASKS_RECIPE;
   const isOfGrams =
     / g [^,]*$/u.test(before.given.oils ?? '') &&
     !/\d ?(?:oz|ounces?|onzas?|lbs?|libras?|pounds?|kg|kilos?)/u.test(plain);
   const pairs =
-    isOfIt && isOfGrams && figures.length === oils.length ? pairsIn(plain, oils.length) : undefined;
+    isOfIt && isOfGrams && figures.length === oils.length && isUnderstood(plain)
+      ? pairsIn(plain, oils.length)
+      : undefined;
   const laid = pairs && reweighed(before, pairs);
   return laid ? run(laid) : ASKS_RECIPE;
 }
