@@ -43,8 +43,8 @@ export default defineConfig({
     hookTimeout: 300_000,
     expect: { poll: { timeout: 60_000 } },
     setupFiles: ['tests/seed.ts', 'tests/given.ts'],
-    // The order of the tests within files that have none (tests/any-order.ts): the commit's own, as the walks.
-    runner: 'tests/any-order.ts',
+    // With ANY_ORDER, the order of the tests within files that have none (tests/any-order.ts): the commit's own, as the walks.
+    ...(process.env.ANY_ORDER && { runner: 'tests/any-order.ts' }),
     sequence: { sequencer: LongestFirst, seed: crc32(process.env.WALKS) },
     // One more than there are cores: files that wait, for a clock or for a process, leave room for another.
     maxWorkers: availableParallelism() + 1,
