@@ -380,7 +380,7 @@ const sets = [
     file: 'pastryschool-and-kindergarten.json',
     // Rules were tuned on two thirds of it; of its 60 flaws 59 came first and all in the first three.
     first: { questions: 81, amounts: 77, colours: 28, scope: 74 },
-    held: { questions: 88, amounts: 78, colours: 28, scope: 78 },
+    held: { questions: 89, amounts: 78, colours: 28, scope: 78 },
   },
   {
     file: 'lighthouse-and-shepherd.json',
