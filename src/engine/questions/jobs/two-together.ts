@@ -59,8 +59,15 @@ const APART = new RegExp(
     (?<!\p{L})(?:swirl\p{L}*|layers?|stripes?|half|halves|top|bottom|palette|beside|next to|pour\p{L}*|
     remolin\p{L}*|capas?|franjas?|rayas?|mitad|arriba|abajo|paleta|al lado|go(?:es)? with|versus|vs|contra|
     stronger|strongest|difference|diferencia|mas fuerte|in (?:the )?(?:lye|light|sun)|surviv\p{L}*|
-    aguant\p{L}*|at the weekend|yesterday|last (?:week|night|time)|
-    the other day|ayer|anoche|la semana pasada|bleed\p{L}*|fad\p{L}*|lye|naoh|koh|sosa|soda|lejia|superfat)(?!\p{L})
+    aguant\p{L}*|bleed\p{L}*|fad\p{L}*|lye|naoh|koh|sosa|soda|lejia|superfat)(?!\p{L})
+  `,
+  'u',
+);
+/** What was put in already is told of, and not foreseen. */
+const PUT_IN_ALREADY = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:at the weekend|yesterday|last (?:week|night|time)|the other day|ayer|anoche|
+    la semana pasada)(?!\p{L})
   `,
   'u',
 );
@@ -85,7 +92,7 @@ const isShare = (text: string): boolean => /^\d+ ?: ?\d+$/u.test(text);
  */
 export function asksWhatTwoMake(read: Words, found: Found): boolean {
   const { text } = read;
-  if (APART.test(text) || !areJoined(read, found)) return false;
+  if (APART.test(text) || PUT_IN_ALREADY.test(text) || !areJoined(read, found)) return false;
   if (found.amounts.some(amount => !isShare(amount.text))) return false;
   return COME_TO.test(text) || (!WISHED.test(text) && (asksEither(text) || tellsOutcome(text)));
 }

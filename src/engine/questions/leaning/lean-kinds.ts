@@ -34,6 +34,9 @@ export type Lean =
   | { readonly kind: 'fine' }
   | { readonly kind: 'asks'; readonly lacks: Lack; readonly slots?: Slots };
 
+/** Near lye what is unclear is asked for whole. */
+export const ASKS_RECIPE: Lean = { kind: 'asks', lacks: 'whole-recipe' };
+
 /** A command run as it stands. */
 export const run = ({ job, command, given, wish, asked, scaled }: Laid): Lean => ({
   kind: 'runs',

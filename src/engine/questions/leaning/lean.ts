@@ -6,7 +6,7 @@ import type { Aspect } from './aspects/aspect.ts';
 import { type Before, isOfLye, type Ran, type Talk } from './before.ts';
 import { askedOfNothing, isComplete, lackOf, unnamed } from './lacks.ts';
 import { laidOver } from './laid.ts';
-import { type Lean, run } from './lean-kinds.ts';
+import { ASKS_RECIPE, type Lean, run } from './lean-kinds.ts';
 import { anotherLaid, ofMatterNear } from './near-turns.ts';
 import { ofItsThing } from './of-its-thing.ts';
 import { OF_LIQUID, overTechnique } from './over-technique.ts';
@@ -137,7 +137,7 @@ function besideLean(text: string, talk: Talk, slots: Slots | undefined): Lean | 
     (slots?.amount?.measure === 'mass' || knownOil(text) !== undefined) &&
     isBare(slots)
   )
-    return { kind: 'asks', lacks: 'whole-recipe' };
+    return ASKS_RECIPE;
   return subject?.isScent && slots && isBare(slots) ? ofScent(slots) : undefined;
 }
 
@@ -227,9 +227,6 @@ function overCommand(before: Ran, { slots, aspect, text }: Turn): Lean | undefin
   if (readings) return { kind: 'runs', readings, ...(unit && { unit }) };
   if (unit !== undefined) return { kind: 'runs', readings: [before], unit };
   // Near lye what has no place in the recipe is asked for, unless it may be of a colour.
-  if (isOfLye(before))
-    return slots.named.length > 0 || slots.hues.length > 0
-      ? undefined
-      : { kind: 'asks', lacks: 'whole-recipe' };
+  if (isOfLye(before)) return slots.named.length > 0 || slots.hues.length > 0 ? undefined : ASKS_RECIPE;
   return undefined;
 }

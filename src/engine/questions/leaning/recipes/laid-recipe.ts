@@ -2,7 +2,7 @@ import { amountText } from '../../../quantities/for-readers.ts';
 import { amountOf } from '../../portion-line/amount-at.ts';
 import type { Laid } from '../before.ts';
 import type { Slots } from '../turn/slots.ts';
-import { atSuperfat, onlyOilAt, recipeFor, timesRecipe } from './recipe.ts';
+import { atSuperfat, OF_ANY_SIZE, onlyOilAt, recipeFor, timesRecipe } from './recipe.ts';
 
 /** What a turn changes in a recipe whose lye was told: all oils at once, or the superfat. Nothing else is laid over it, and a volume is asked for. Pure. */
 export function recipeLaid(laid: Laid, slots: Slots): Laid | undefined {
@@ -40,14 +40,12 @@ const gramsIn = (amount: string): number | undefined => {
   return told?.measure === 'mass' ? told.grams : undefined;
 };
 
-/** Options that stay right whatever the size. */
-const OF_ANY_SIZE: ReadonlySet<string> = new Set(['oils', 'size', 'superfat', 'lye', 'purity', 'water']);
-
 /** A recipe of percentages for so many grams of oils; undefined where it tells weights, or an amount that would have to be scaled too. */
 function sized(laid: Laid, grams: number | undefined): Laid | undefined {
-  const { oils = '', size, water = '%' } = laid.given;
+  const { size, ...others } = laid.given;
+  const { oils = '', water = '%' } = others;
   const isOfPercents = size !== undefined && oils.split(/,(?!\d)/u).every(one => one.includes('%'));
-  if (grams === undefined || !isOfPercents || !Object.keys(laid.given).every(name => OF_ANY_SIZE.has(name)))
+  if (grams === undefined || !isOfPercents || !Object.keys(others).every(name => OF_ANY_SIZE.has(name)))
     return undefined;
   return water.includes('%')
     ? { ...laid, given: { ...laid.given, size: amountText(grams, { ofOils: true, decimals: 1 }) } }

@@ -4,13 +4,11 @@ import { unaccented } from '../../../text/unaccented.ts';
 import { LYE_WORDS } from '../../fields/soap-words.ts';
 import { FAT } from '../../lye/amounts/words.ts';
 import type { Ran } from '../before.ts';
-import { type Lean, run } from '../lean-kinds.ts';
+import { ASKS_RECIPE, type Lean, run } from '../lean-kinds.ts';
 import type { Opened } from '../turn/plain.ts';
-import { namesOilOf, recipeFor, reweighed } from './recipe.ts';
+import { namesOilOf, recipeFor, reweighed, unitOf } from './recipe.ts';
 
 /* A recipe whose weights are put right, or that has to fit a mould: every figure is the turn's own, and the whole recipe stands in the headline. */
-
-const ASKS_RECIPE: Lean = { kind: 'asks', lacks: 'whole-recipe' };
 
 /** Says that what was told was wrong. */
 const PUTS_RIGHT = new RegExp(
@@ -75,7 +73,7 @@ export function weightsPutRight(typed: string, before: Ran): Lean | undefined {
       ? ASKS_RECIPE
       : undefined;
   // Grams in a recipe by ounces are no ounces.
-  const isOfItsUnit = !IN_GRAMS.test(rest) || / g [^,]*$/u.test(before.given.oils ?? '');
+  const isOfItsUnit = !IN_GRAMS.test(rest) || unitOf(before) === 'g';
   const laid =
     weights.length === told.length && isOfItsUnit ? reweighed(before, new Map(weights)) : undefined;
   return laid ? run(laid) : ASKS_RECIPE;

@@ -1,13 +1,11 @@
 import { knownOil } from '../../../batch/oils/find-oil.ts';
 import { unbroken } from '../../../over-lines.ts';
 import type { Laid, Ran } from '../before.ts';
-import { type Lean, run } from '../lean-kinds.ts';
+import { ASKS_RECIPE, type Lean, run } from '../lean-kinds.ts';
 import { partSwapTurn, swapTurn } from '../turn/turns.ts';
 import { inUnitOf, partSwapped, swappedOil } from './recipe.ts';
 
 /* What a turn puts in the place of something in a recipe: an oil, a part of one, the water by its strength. */
-
-const ASKS_RECIPE: Lean = { kind: 'asks', lacks: 'whole-recipe' };
 
 /** "Swap the coconut for lard", "100 of it for coconut": one oil, or a part of it, in another's place, of a recipe that is known. */
 export function swapLaid(text: string, before: Ran): Lean | undefined {
@@ -57,11 +55,10 @@ const A_FAT = /^(?:wax|cera|butter|manteca|fat|grasa|sebo)$/u;
 const oilNamed = (text: string): string | undefined => {
   const words = text.split(' ');
   const alone = words.find(word => knownOil(word) !== undefined);
-  // Of a name of two words the first, "rice bran".
   const byKind = words.find(word => A_FAT.test(word));
-  return (
-    alone ?? byKind ?? words.find((word, at) => knownOil(`${word} ${words[at + 1] ?? ''}`) !== undefined)
-  );
+  // Of a name of two words the first, "rice bran".
+  const ofTwo = words.find((word, at) => knownOil(`${word} ${words[at + 1] ?? ''}`) !== undefined);
+  return alone ?? byKind ?? ofTwo;
 };
 
 /** Whether a turn names an oil and takes it, or another, out of a recipe, without telling any weight. Pure. */

@@ -2,7 +2,7 @@ import { knownOil } from '../../../batch/oils/find-oil.ts';
 import { unbroken } from '../../../over-lines.ts';
 import { aspectIn } from '../asked-of-it.ts';
 import { type Before, isOfLye, type Ran } from '../before.ts';
-import { type Lean, run } from '../lean-kinds.ts';
+import { ASKS_RECIPE, type Lean, run } from '../lean-kinds.ts';
 import type { Opened } from '../turn/plain.ts';
 import { slotsOf } from '../turn/slots.ts';
 import { oilTurn } from '../turn/turns.ts';
@@ -13,8 +13,6 @@ import { otherLyeLaid, purityLaid, tellsPurity } from './told-anew.ts';
 import { asksWhetherLyeChanges, weightsAnew } from './weights-anew.ts';
 
 /* Turns that go on from a recipe, or from the question which recipe it is. Near lye what is unclear is asked for, whole. */
-
-const ASKS_RECIPE: Lean = { kind: 'asks', lacks: 'whole-recipe' };
 
 /** What the lye goes into instead of water. */
 const LIQUID_INSTEAD = new RegExp(
@@ -80,6 +78,9 @@ function mineAt(text: string, before: Ran): Lean | undefined {
   return laid && run(laid);
 }
 
+/** What takes an oil out, tells that it came out otherwise, or asks whether the lye stays, and is not understood, changes the lye. */
+const CHANGES_POT = [takesOilAway, tellsOilOff, asksWhetherLyeChanges] as const;
+
 /** How a turn goes on from a recipe; undefined where it says nothing of one. Pure. */
 export function recipeTurn(typed: string, turn: Opened, before: Before | undefined): Lean | undefined {
   const isRecipe = before?.kind === 'command' && isOfLye(before);
@@ -98,10 +99,7 @@ export function recipeTurn(typed: string, turn: Opened, before: Before | undefin
       totalLaid(turn.text, before) ??
       mineAt(turn.text, before) ??
       waterLaid(turn.text, before) ??
-      // What takes an oil out, or tells that it came out otherwise, and is not understood changes the lye.
-      (takesOilAway(turn.text) || tellsOilOff(turn.text) || asksWhetherLyeChanges(turn.text)
-        ? ASKS_RECIPE
-        : undefined)
+      (CHANGES_POT.some(tells => tells(turn.text)) ? ASKS_RECIPE : undefined)
     );
   if (before?.kind === 'recipe') return withoutRecipe(typed, turn, before.hadOne !== true);
   // Of a recipe that nobody holds any more, after a matter of lye.
@@ -115,8 +113,7 @@ function withoutRecipe(typed: string, turn: Opened, mayBeOne: boolean): Lean | u
     return { kind: 'runs', readings: [{ job: 'lye', command: 'plan', given: { oils } }] };
   const [added, one] = [addedToNothing(turn), oilTurn(turn.text)];
   if (added) return added;
-  const isOfIt = [takesOilAway, tellsOilOff, tellsPurity, asksWhetherLyeChanges, weighsIt];
-  if (isOfIt.some(tells => tells(turn.text))) return ASKS_RECIPE;
+  if ([...CHANGES_POT, tellsPurity, weighsIt].some(tells => tells(turn.text))) return ASKS_RECIPE;
   if (one && knownOil(one.name) !== undefined) return ASKS_RECIPE;
   const aspect = aspectIn(turn.text);
   if (aspect === 'water' || aspect === 'how-much') return ASKS_RECIPE;

@@ -38,7 +38,7 @@ export const gramsOf = (oils: string): number | undefined =>
 const NEAR_G = 1;
 
 /** Options that stay right whatever the size: any other may be an amount that would have to be scaled too. */
-const OF_ANY_SIZE: ReadonlySet<string> = new Set(['oils', 'superfat', 'lye', 'purity', 'water']);
+export const OF_ANY_SIZE: ReadonlySet<string> = new Set(['oils', 'superfat', 'lye', 'purity', 'water']);
 const isOfAnySize = ({ given }: Laid): boolean =>
   Object.keys(given).every(name => OF_ANY_SIZE.has(name)) &&
   (given.water === undefined || given.water.includes('%'));
@@ -133,7 +133,7 @@ export function reweighed(laid: Laid, weights: ReadonlyMap<string, number>): Lai
 }
 
 /** The unit that a recipe tells every oil in; undefined where it has several. */
-function unitOf({ given }: Laid): string | undefined {
+export function unitOf({ given }: Laid): string | undefined {
   const [first, ...others] = piecesOf(given.oils ?? '') ?? [];
   return first && others.every(({ unit }) => unit === first.unit) ? first.unit : undefined;
 }

@@ -1,11 +1,9 @@
 import { unbroken } from '../../../over-lines.ts';
 import type { Ran } from '../before.ts';
-import { type Lean, run } from '../lean-kinds.ts';
+import { ASKS_RECIPE, type Lean, run } from '../lean-kinds.ts';
 import { atSuperfat } from './recipe.ts';
 
 /* What comes out otherwise after a recipe was told: the other lye, how pure it is. */
-
-const ASKS_RECIPE: Lean = { kind: 'asks', lacks: 'whole-recipe' };
 
 const LEADS = unbroken`
   (?:(?:if|si|its|it is|is|es|era|was|fuera|with|con|i|we|have|ive|got|only|use|using|used|tengo|uso|usar|
@@ -22,18 +20,14 @@ const OTHER_LYE = new RegExp(
   `^${LEADS}(?:(${POTASH})|${SODA})${TAILS}(?: (?:at|al|a|with|con)? ?(\\d{1,2}) ?%?(?: ?(?:superfat|sf|de sobreengrasado|sobreengrasado))?)?$`,
   'u',
 );
-/** Percent from which dry lye is sold: more is no superfat. */
-const LIKE_A_PURITY = 30;
-
 /** "If it's potassium I've got", "should have said caustic soda", "the same with NaOH at 5": the same recipe by the other lye. Pure. */
 export function otherLyeLaid(text: string, before: Ran): Lean | undefined {
   const [whole, potash, told] = OTHER_LYE.exec(text) ?? [];
   if (whole === undefined) return undefined;
-  const percent = told === undefined ? undefined : Number(told);
-  if (percent !== undefined && percent > LIKE_A_PURITY) return ASKS_RECIPE;
   const { lye: _lye, purity: _purity, ...others } = before.given;
   const given = potash === undefined ? others : { ...others, lye: 'KOH' };
-  const laid = percent === undefined ? { ...before, given } : atSuperfat({ ...before, given }, percent);
+  // What is too much for a superfat may be a purity.
+  const laid = told === undefined ? { ...before, given } : atSuperfat({ ...before, given }, Number(told));
   return laid ? run(laid) : ASKS_RECIPE;
 }
 
@@ -47,6 +41,8 @@ const PURITY_TURN = new RegExp(
   'u',
 );
 const OF_LYE = new RegExp(`(?<!\\p{L})(?:${POTASH}|${SODA}|lye|lejia|pur[eo]|pur[ai]\\p{L}*)(?!\\p{L})`, 'u');
+const SAYS_POTASH = new RegExp(POTASH, 'u');
+const SAYS_SODA = new RegExp(SODA, 'u');
 const purityIn = (text: string): string | undefined =>
   OF_LYE.test(text) ? PURITY_TURN.exec(text)?.[1] : undefined;
 
@@ -55,10 +51,8 @@ export function purityLaid(text: string, before: Ran): Lean | undefined {
   const told = purityIn(text);
   if (told === undefined) return undefined;
   const isPotash = before.given.lye?.includes('KOH') === true;
-  const saysPotash = new RegExp(POTASH, 'u').test(text);
-  const saysSoda = new RegExp(SODA, 'u').test(text);
   // Of the other lye than the recipe's: which is meant is asked.
-  if ((saysPotash && !isPotash) || (saysSoda && isPotash)) return ASKS_RECIPE;
+  if ((isPotash ? SAYS_SODA : SAYS_POTASH).test(text)) return ASKS_RECIPE;
   const given = isPotash ? { ...before.given, lye: `KOH ${told}%` } : { ...before.given, purity: told };
   return run({ ...before, given });
 }

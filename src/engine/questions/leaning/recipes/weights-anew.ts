@@ -4,8 +4,8 @@ import { unaccented } from '../../../text/unaccented.ts';
 import { LYE_WORDS } from '../../fields/soap-words.ts';
 import { isEveryday } from '../../lye/amounts/chat-words.ts';
 import type { Ran } from '../before.ts';
-import { type Lean, run } from '../lean-kinds.ts';
-import { namesOilOf, reweighed } from './recipe.ts';
+import { ASKS_RECIPE, type Lean, run } from '../lean-kinds.ts';
+import { namesOilOf, reweighed, unitOf } from './recipe.ts';
 import { tellsOilOff } from './recipe-swaps.ts';
 
 /*
@@ -13,18 +13,7 @@ import { tellsOilOff } from './recipe-swaps.ts';
  * by for a colour or a flaw, since the lye that was told stands on it.
  */
 
-const ASKS_RECIPE: Lean = { kind: 'asks', lacks: 'whole-recipe' };
-
-/** What was weighed, or is so after all. */
-const AFTER_ALL = new RegExp(
-  unbroken`
-    (?<!\p{L})(?:scales?|weigh(?:s|ed|ing)?|really|actually|in fact|turns out|turned out|only|wrong about|
-    balanza|bascula|peso|pesa|pese|pesaba|de verdad|en verdad|en realidad|resulta|resulto|solo|
-    equivoc\p{L}+|mal)(?!\p{L})
-  `,
-  'u',
-);
-/** Figures that weigh nothing: shares, heat, times, pieces, spoons. */
+/** Figures that weigh nothing: shares, heat, times, pieces. */
 const NO_WEIGHT = new RegExp(
   unbroken`
     \d+(?:[.,]\d+)? ?(?:%|percent|por ?ciento|c(?!\p{L})|f(?!\p{L})|°|degrees?|grados?|ºc|min\p{L}*|
@@ -43,11 +32,13 @@ const OF_ELSE = new RegExp(
   `,
   'u',
 );
-/** Says that what was told before was not so. */
-const WAS_WRONG = new RegExp(
+/** Says that what was told before was not so, or what the scale says after all. */
+const NOT_SO = new RegExp(
   unbroken`
     (?<!\p{L})(?:sorry|wrong|wrongly|misread|mixed up|swapped|meant|hang on|hold on|oops|crud|slipped|
-    perdon\p{L}*|equivoc\p{L}*|confund\p{L}*|bail\p{L}*|al reves|uy|ups|quise decir|queria decir)(?!\p{L})
+    scales?|weigh(?:s|ed|ing)?|really|actually|in fact|turns out|turned out|only|
+    perdon\p{L}*|equivoc\p{L}*|confund\p{L}*|bail\p{L}*|al reves|uy|ups|quise decir|queria decir|
+    balanza|bascula|peso|pesa|pese|pesaba|de verdad|en verdad|en realidad|resulta|resulto|solo|mal)(?!\p{L})
   `,
   'u',
 );
@@ -66,13 +57,13 @@ const isUnderstood = (plain: string): boolean =>
     word =>
       knownOil(word) !== undefined ||
       isEveryday(word) ||
-      AFTER_ALL.test(word) ||
-      WAS_WRONG.test(word) ||
-      OF_GRAMS.test(word),
+      NOT_SO.test(word) ||
+      IN_GRAMS.test(word) ||
+      SAID_ON_THE_WAY.test(word),
   );
-/** The unit of the recipe, and what is said on the way. */
-const OF_GRAMS =
-  /^(?:g|gr|grams?|gramos?|oh|ah|hang|hold|own|says?|said|tells?|reads?|dice|marca|handwriting|nosy|numeros?|numbers?)$/u;
+const IN_GRAMS = /^(?:g|gr|grams?|gramos?)$/u;
+const SAID_ON_THE_WAY =
+  /^(?:oh|ah|hang|hold|own|says?|said|tells?|reads?|dice|marca|handwriting|nosy|numeros?|numbers?)$/u;
 const FIGURE = String.raw`\d{1,4}(?:[.,]\d+)?`;
 const NAME_THEN = new RegExp(
   unbroken`
@@ -121,11 +112,10 @@ export function weightsAnew(typed: string, before: Ran): Lean | undefined {
     return undefined;
   const isOfIt = oils.every(oil => namesOilOf(before, oil));
   // A list is another recipe, unless it says that the one before was wrong.
-  if (oils.length > 1 && !WAS_WRONG.test(plain) && !AFTER_ALL.test(plain)) return undefined;
+  if (oils.length > 1 && !NOT_SO.test(plain)) return undefined;
   if (tellsOilOff(plain)) return ASKS_RECIPE;
   const isOfGrams =
-    / g [^,]*$/u.test(before.given.oils ?? '') &&
-    !/\d ?(?:oz|ounces?|onzas?|lbs?|libras?|pounds?|kg|kilos?)/u.test(plain);
+    unitOf(before) === 'g' && !/\d ?(?:oz|ounces?|onzas?|lbs?|libras?|pounds?|kg|kilos?)/u.test(plain);
   const pairs =
     isOfIt && isOfGrams && figures.length === oils.length && isUnderstood(plain)
       ? pairsIn(plain, oils.length)
@@ -134,15 +124,16 @@ export function weightsAnew(typed: string, before: Ran): Lean | undefined {
   return laid ? run(laid) : ASKS_RECIPE;
 }
 
-/** "So does the lye change?", "¿cambia la sosa?": of a pot that was told of otherwise since. Pure. */
-export const asksWhetherLyeChanges = (text: string): boolean => LYE_CHANGES.test(text);
+const LYE_NAMES = '(?:lye|sosa|naoh|koh|potasa|lejia|soda)';
 const LYE_CHANGES = new RegExp(
   unbroken`
     ^(?:(?:do|does|will|would|is|has|should|did|so|then|still|and|y|entonces|me|i|have to|need to|tengo que|
-    debo|hay que|se) )*(?:(?:change|changes|alter|adjust|redo|cambia\p{L}*|ajusta\p{L}*|var[ií]a\p{L}*)(?: (?:the|
-    my|la|el|de|mi))* (?:lye|sosa|naoh|koh|potasa|lejia|soda)|(?:the |my |la |mi )?(?:lye|sosa|naoh|koh|potasa|
-    lejia|soda)(?: (?:amount|figure|weight|still|needs? to|have to|number|cantidad|sigue|es|queda|la|the|is|be))* (?:
-    change|changes|changed|right|ok|okay|good|same|fine|hold|stand|cambia\p{L}*|igual|bien|vale|misma))(?!\p{L})
+    debo|hay que|se) )*(?:(?:change|changes|alter|adjust|redo|cambia\p{L}*|ajusta\p{L}*|varia\p{L}*)(?: (?:the|
+    my|la|el|de|mi))* ${LYE_NAMES}|(?:the |my |la |mi )?${LYE_NAMES}(?: (?:amount|figure|weight|still|
+    needs? to|have to|number|cantidad|sigue|es|queda|la|the|is|be))* (?:change|changes|changed|right|ok|okay|
+    good|same|fine|hold|stand|cambia\p{L}*|igual|bien|vale|misma))(?!\p{L})
   `,
   'u',
 );
+/** "So does the lye change?", "¿cambia la sosa?": of a pot that was told of otherwise since; takes a plain turn. Pure. */
+export const asksWhetherLyeChanges = (text: string): boolean => LYE_CHANGES.test(text);
