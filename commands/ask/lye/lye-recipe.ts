@@ -1,12 +1,12 @@
 import type { Context } from '../../../src/conversation/context.ts';
 import { purityTold } from '../../../src/engine/questions/lye/amounts/purity-told.ts';
 import { isOnlyOfLye } from '../../../src/engine/questions/lye/asked-plainly.ts';
+import { readLyeBesideTalk } from '../../../src/engine/questions/lye/beside-talk.ts';
 import { refuseGroupLeftOut } from '../../../src/engine/questions/lye/group-left-out.ts';
 import { planReading } from '../../../src/engine/questions/lye/plan-reading.ts';
 import { type LyeQuestion, refuseFigureOrWord } from '../../../src/engine/questions/lye/question.ts';
 import type { Way } from '../../../src/engine/questions/lye/recipe-line/items/item.ts';
 import { saidBeside } from '../../../src/engine/questions/lye/said-beside.ts';
-import { readLyeInChat } from '../../../src/engine/questions/lye/told-in-chat.ts';
 import type { QuestionRead } from '../../../src/engine/questions/read.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import type { AskedOfLye } from './asked-of-lye.ts';
@@ -26,9 +26,10 @@ export async function recipeFound(asked: AskedOfLye): Promise<LyeFound> {
     refuseFigureOrWord(typed);
     // Spelling puts the kinds of oils into the names of some: "mantecas".
     if (typed !== question) refuseGroupLeftOut(typed, { sure: true });
+    const recipe = readLyeBesideTalk(question, { ordered, ...(unordered && { unordered }) });
     const told = {
-      ...withCorrections(readLyeInChat(question, { ordered, ...(unordered && { unordered }) }), read),
-      beside: saidBeside(typed),
+      ...withCorrections(recipe, read),
+      beside: [...new Set([...(recipe.beside ?? []), ...saidBeside(typed)])],
     };
     if (told.weighed) return weighedReply(told, question, context);
     if (!amount && told.given.oils === undefined && isOnlyOfLye(question)) return undefined;

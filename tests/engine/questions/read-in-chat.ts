@@ -1,11 +1,11 @@
 import { inOrder } from '../../../src/engine/questions/lye/amounts/amounts-first.ts';
-import { readLyeInChat } from '../../../src/engine/questions/lye/told-in-chat.ts';
+import { readLyeBesideTalk } from '../../../src/engine/questions/lye/beside-talk.ts';
 import { Refusal, unlessRefused } from '../../../src/engine/refusal.ts';
 
 /** A recipe in a question, as a plain question is read; throws the refusal that comes back. */
-export function readInChat(question: string): ReturnType<typeof readLyeInChat> {
+export function readInChat(question: string): ReturnType<typeof readLyeBesideTalk> {
   const { ordered, unordered } = inOrder(question);
-  return readLyeInChat(question, { ordered, ...(unordered && { unordered }) });
+  return readLyeBesideTalk(question, { ordered, ...(unordered && { unordered }) });
 }
 
 /** Whether no recipe is read: something is asked back. */

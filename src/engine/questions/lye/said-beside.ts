@@ -17,7 +17,7 @@ const SENTENCES = /[^.!?;\n…]+(?:[.](?=\d)[^.!?;\n…]+)*[.!?;\n…]*/gu;
 const OF_LYE = new RegExp(String.raw`(?<!\p{L})(?:${LYE}|${FAT})(?!\p{L})`, 'u');
 
 /** Words that speak of what was named before, or of what it is weighed, held and told in. Lower case without accents. */
-const REFERS = new RegExp(
+export const REFERS = new RegExp(
   unbroken`
     (?<!\p{L})(?:it|them|that|thats|those|these|this|some|one|ones|rest|all|half|most|bit|both|each|
     everything|mine|hers|his|theirs|lot|numbers?|pots?|pans?|jars?|jugs?|bowls?|bottles?|tubs?|bags?|tins?|

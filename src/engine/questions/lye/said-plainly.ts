@@ -26,7 +26,28 @@ const FOR_LIQUID = new RegExp(
   unbroken`
     (?<!\p{L})(\p{L}+(?: (?:de )?\p{L}+)?) (?:for|as|por|como|de|instead of|in place of|en (?:vez|
     lugar) de) ?(?:the |all the |my |el |la |l )?(?:liquid|water|liquido|agua),? (${MASS})(?: (?:frozen|
-    cold|chilled|congelad[oa]|fri[oa]|helad[oa]))?(?= ?(?:[;,]|$|(?:and|y|superfat|lye|sosa)(?!\p{L})))
+    cold|chilled|congelad[oa]|fri[oa]|helad[oa]|flat|(?:ya )?sin gas))?(?= ?(?:[;,]|$|(?:and|y|superfat|lye|sosa)(?!\p{L})))
+  `,
+  'gu',
+);
+/** "All the water is frozen goat milk, 300 g of it", "in place of the water i use stout gone flat, 200 g". */
+const WATER_IS = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:all|toda|todo) )?(?:(?:of|the|el|la) )*(?:water|liquid|agua|liquido) (?:is|as|will be|es|va|sera)(?: (?:all|frozen|
+    cold|flat|congelad[oa]|fri[oa]|de))* (?<name>\p{L}+(?: (?:de )?\p{L}+)?),? (?<mass>${MASS})(?: (?:of|de) (?:it|that|eso|ella))?|
+    (?<!\p{L})(?:in place of|instead of|en (?:vez|lugar) de)(?: (?:all|the|of|el|la))* (?:water|agua),?(?: (?:i|we|use|using|put|uso|usamos|
+    pongo|lleva|echo|take|frozen|cold))* (?<other>\p{L}+(?: (?:de )?\p{L}+)?)(?: (?:gone flat|flat|sin gas|cold|frozen|congelad[oa]|fri[oa]))*,?
+    (?<grams>${MASS})
+  `,
+  'gu',
+);
+/** "The liquid is half water half coconut milk", "part of the liquid is coconut milk at trace": how it is divided, and no share of an oil. */
+const LIQUID_DIVIDED = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:the |el )?(?:liquid|liquido) (?:is|es|:|=|va)? ?(?:half|1\/2|mitad) (?:water|agua)(?:,| and| y)? ?(?:half|1\/2|mitad) (?:\p{L}+ )?
+    (?:milk|leche(?: de \p{L}+)?|beer|cerveza|aloe|tea)(?!\p{L})|(?<!\p{L})(?:part|some|half|a third|parte|la mitad|un tercio) (?:of|de|del) (?:the |el )?
+    ?(?:liquid|water|liquido|agua) (?:is|es|va)(?: (?:frozen|cold))* (?:\p{L}+ )?(?:milk|leche(?: de \p{L}+)?)(?: (?:at|in|en|a la) (?:trace|traza))?
+    (?=,? ?(?:;|,|$))
   `,
   'gu',
 );
@@ -97,6 +118,16 @@ const MILK_FAT = new RegExp(
   `,
   'gu',
 );
+/** "The tub says 90% pure", "mine is 90% flakes": no superfat and no share of an oil is so high. */
+const SAYS_PURE = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:the |my |la |el |mi )?(?:tub|bag|label|tin|jar|packet|bolsa|etiqueta|bote|tarro|saco)|mine|it|la mia|el mio) (?:is|says|reads|
+    es|dice|pone|marca)(?: (?:it's|its|it is|que es|al|del?))? (?<percent>(?:8|9)\d(?:[.,]\d+)?|100) ?(?:%|percent|por ?ciento)(?: (?:de )?(?:pure|
+    flakes?|pellets?|strong|purity|pureza|escamas|perlas|pur[oa]))?(?! ?(?:of |de )?(?:the |la )?(?:oil|fat|olive|coconut|aceite|oliva|coco))
+    (?![\p{L}\d])
+  `,
+  'gu',
+);
 /** The city; the same word in Spanish takes something away. */
 const QUITO = /(?<=(?<!\p{L})(?:en|de|desde|por|in|from) )quito(?!\p{L})/gu;
 
@@ -128,6 +159,7 @@ export const saidPlainly = (plain: string): string =>
     .replace(MULTIPLE_OF_FIRST, multiplied)
     .replace(MILK_FAT, '')
     .replace(QUITO, 'casa')
+    .replace(SAYS_PURE, ' purity $<percent>% ')
     .replace(FAT_BEHIND, (whole, fat: string, mass: string, of: string) =>
       knownOil(`${fat} de ${of}`) === undefined ? whole : `${fat} de ${of} ${mass}`,
     )
@@ -143,6 +175,11 @@ export const saidPlainly = (plain: string): string =>
     .replace(FOR_LIQUID, (whole, name: string, mass: string) =>
       knownAdditive(name) === undefined ? whole : `${mass} of ${name}`,
     )
+    .replace(LIQUID_DIVIDED, ' water ')
+    .replace(WATER_IS, (whole, ...rest) => {
+      const { name, mass, other = name, grams = mass } = rest.at(-1) as Record<string, string>;
+      return knownAdditive(other!) === undefined ? whole : `${grams} of ${other} as the liquid`;
+    })
     .replace(
       SAME_AS_LIQUID,
       (whole, mass: string, liquid: string, _head: string, between: string, oil: string) =>

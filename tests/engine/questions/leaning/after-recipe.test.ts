@@ -163,3 +163,28 @@ test.each([
   expect(leanOf(turn, talk(recipe(THREE, LIKE)))?.kind ?? 'alone').not.toBe('runs');
   expect(given(turn, recipe(THREE, LIKE))).not.toBe('whole-recipe');
 });
+
+// What could not be reckoned with certainty is asked for whole, never laid over the recipe.
+test.each([
+  [
+    'a word that nobody here knows',
+    TWO,
+    'my scale says the tallow is really 540 before I drained the crackle',
+  ],
+  [
+    'grams told of a recipe by ounces',
+    '20 oz tallow, 8 oz coconut',
+    'my scale says the tallow is really 540',
+  ],
+  ['ounces told of a recipe by grams', TWO, 'my scale says the tallow is really 19 oz'],
+  ['two figures beside one oil', TWO, 'my scale says the tallow is really 540, or is it 450'],
+  ['an oil that was not in it', TWO, 'wrong, my scale says tallow 540 and shea 80'],
+])('%s, of %s: “%s”', (_, oils, turn) => {
+  expect(given(turn, recipe(oils))).toBe('whole-recipe');
+});
+test('a recipe that has another total is no multiple', () => {
+  for (const turn of ['make it 900 g of oils in total', 'total 900 g'])
+    expect(leanOf(turn, talk(recipe('800 g lard')))).toMatchObject({
+      readings: [{ given: { oils: '900 g lard' }, scaled: 'to-size' }],
+    });
+});

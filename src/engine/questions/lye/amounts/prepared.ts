@@ -28,7 +28,7 @@ const COURTESIES = new RegExp(
     (?<!\p{L})(?:if (?:it s|it'?s|its|thats|that s|that'?s) (?:no|not too much) (?:bother|trouble)|
     if you (?:please|can|could|would|don t mind|dont mind|don'?t mind|have (?:a|the) (?:minute|moment|
     second|sec|time))(?: please)?|no (?:rush|hurry|worries|pressure|bother)(?: on you| at all)?|
-    nothin['’]?g? else(?: in it| at all)?|nowt else|nothing more|and nothing else|sin (?:prisas?|apuros?)|
+    nothin['’]?g? else(?: (?:in it|in the pot|in there|at all|mixing|mixed in|added|with it))?|nowt else|nothing more|and nothing else|sin (?:prisas?|apuros?)|
     no hay (?:prisa|apuro)|si (?:me )?(?:puede[ns]?|pueden|podria[ns]?|puedes|hace(?:n|s)? el favor|
     es (?:tan )?amable)|sin otra cosa|sin nada mas|y nada mas|sin decir mas|(?:would|could|can|
     will) you (?:please |kindly |possibly )?(?:work|figure|sort) (?:it |that )?out|(?:do|can|could|
@@ -64,15 +64,18 @@ const KINDS = new RegExp(
 /** Kinds that only potassium hydroxide makes. */
 const SOFT_KINDS = new RegExp(
   unbroken`
-    (?<!\d ?(?:\p{L}+ )?(?:of |de )?)(?<!\p{L})(?:(?:liquid|soft|shaving|cream) soaps?|shaving cream|
+    (?<!\d ?(?:\p{L}+ )?(?:of |de )?)(?<!\p{L})(?:(?:liquid|soft|shaving|shave|cream|soft shave) soaps?(?: paste)?|shaving (?:cream|pucks?)|
+    liquid (?:shampoo|hand ?wash|body ?wash)|(?:champu|shampoo) liquido|
     crema de afeitar|jabon(?:es)? (?:de )?(?:liquido|blando|blanco|pasta|afeitar))(?!\p{L})
   `,
   'gu',
 );
+/** "1 kg olive oil paste": what potash makes of it. */
+const OIL_PASTE = /(?<=\d.*(?:oil|aceite de \p{L}+)) (?:soap )?(?:paste|pasta)(?= ?(?:[,;]|$))/gu;
 /** Figures of times, people and pieces. */
 const COUNTED = new RegExp(
   unbroken`
-    (?<![\d.,])(?:\d{1,3} (?:double |long |late |night )*(?:shifts?|turnos?|guardias?)(?: (?:dobles?|
+    (?<![\d.,])(?:(?<!\p{L})(?:day|dia) \d{1,3}(?! ?(?:g|gr|gramos|grams|kg|oz|lbs?|%|ml|de|of)(?!\p{L})|[.,]\d)|\d{1,3} (?:double |long |late |night )*(?:shifts?|turnos?|guardias?)(?: (?:dobles?|
     largos?|seguid[oa]s))?|\d{1,3} (?:below|degrees|grados|bars|pastillas|barras|people|personas|of us|
     years?|anos|days?|dias|weeks?|semanas|minutes?|minutos|hours?|horas|months?|meses|am|pm|
     o ?clock))(?!\p{L})|(?<!\p{L})(?:at \d{1,2} ?(?:am|pm|o ?clock)|(?:by|until|till|'?til|
@@ -171,6 +174,7 @@ export const prepared = readOnce((question): string => {
     .replace(NOUGHT, '$1 0%')
     .replace(KINDS, ' ; ')
     .replace(SOFT_KINDS, isPotash ? ' ; ' : '$&')
+    .replace(OIL_PASTE, isPotash ? '' : '$&')
     .replace(
       new RegExp(String.raw`(?<=\d ?(?:${UNIT})? ?de )soda(?! caustica)|(?<=\bla )soda(?! caustica)`, 'gu'),
       'soda caustica',

@@ -98,6 +98,16 @@ export const plainWords = (question: string, { clauses = false } = {}): string =
 const plainClauses = readOnce(question => plainly(question, true));
 const plainText = readOnce(question => plainly(question, false));
 
+/** "Sin sobreengrasado decidido", "no superfat in mind": left to whoever reckons, and no soap without one. */
+const SUPERFAT_LEFT_OPEN = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:i |we )?(?:have |haven'?t |got |tengo |tenemos )?)(?:sin|no|not?|without(?: any| an?)?|ningun|an?y?)(?: (?:el|un|any|a|
+    particular))* ${FAT} (?:decidid[oa]|elegid[oa]|definid[oa]|pensad[oa]|fijad[oa]|preferid[oa]|en mente|decided|chosen|picked|in mind|
+    fixed|set|preference|yet|todavia|aun)(?: (?:yet|todavia|aun))?(?!\p{L})
+  `,
+  'gu',
+);
+
 const BEFORE_FIGURES: readonly Rewriting[] = [
   [STOP_BEFORE_OPENING, ' ; '],
   [ASKED_LAST, ' ; '],
@@ -111,6 +121,21 @@ const IN_FIGURES: readonly Rewriting[] = [
     (_, pounds: string, ounces: string) => `${neat(decimal(pounds) * POUND_G + decimal(ounces) * OUNCE_G)} g`,
   ],
   [/(?<=\d) ?(?:gms?|grs|grms?)\b/gu, ' g'],
+  // How superfat is written in a hurry: "sobrengrasado", "superengrasado", "sobreengrasao", "5% sob".
+  [
+    /(?<!\p{L})(?:sobr\p{L}{0,2}n?gras\p{L}*|super ?engras\p{L}*|sobre ?engr?(?=\.? ?\d)|overfat(?:ting|ted)?)(?!\p{L})/gu,
+    'superfat',
+  ],
+  [/(?<=\d ?(?:%|por ciento) (?:de )?)sob(?!\p{L})/gu, 'superfat'],
+  // Which superfat is not told: the usual one is taken, and said.
+  [SUPERFAT_LEFT_OPEN, ' '],
+  [
+    /(superfat )\d{1,2}(?:-ish|ish| or so| mas o menos)?,? (?:say|call it|let'?s say|digamos|pongamos|pon) (?=\d)/gu,
+    '$1',
+  ],
+  [/(?<!\p{L})p\/ ?(?=\d)/gu, 'para '],
+  // "2 libras (de las de 16 onzas) de manteca": the usual pound.
+  [/(?<=(?<!\p{L})libras?) +(?:de las )?de (?:16 (?:oz|onzas)|45[34] ?(?:g|gr|gramos)?)(?= +de(?!\p{L}))/gu, ''],
   [/\bcastor sugar\b/gu, 'caster sugar'],
   [/\b(?:h20|watr|wter|watter|watre)\b/gu, 'water'],
   [/\b(lye|naoh|koh) ?\/ ?(?:h2o|water|agua)\b/gu, '$1 and water'],

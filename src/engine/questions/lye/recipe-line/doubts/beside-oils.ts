@@ -55,6 +55,7 @@ const HARMLESS: ReadonlySet<string> = new Set(
   americana vieja viejo nueva nuevo normal comun cerquita molino finca feria mercado carnicero carniceria
   pueblo tienda navidad familia bebe boda colegio ropa rapido
   sera seran seria serian will'll pido pedimos pedia pide piden copio copiando copying copied anoto tonight's today's this'll
+  deseo desea deseamos gustaria rogaria anyway anyways anyhow press myself meself mehself ourselves
   x s n r oh well hey hi hello dear love gente mismos mismas stuff ruego indiquen indique indicar corresponde corresponden corresponderia`.split(
     /\s+/u,
   ),
@@ -108,7 +109,8 @@ export const NO_ABSENCE = new RegExp(
     (?<=^ *))si (?=(?:# ){1,3}(?:(?:le|les|lo) )?(?:pongo|uso|echo|meto))|to use (?:it |
     them )?up(?: before (?:it|they) (?:turns?|goes? off|expires?|spoils?))?|(?:it'?s|it|is|bar|
     soap)(?: (?:is|bar|soap))? (?:still )?(?:zapp\p{L}+|zaps?|stings?|tingl\p{L}+|
-    harsh)(?: still)?(?: after)?|(?:that'?s |es )?(?:all (?:that'?s|there is|i have|i've got|we have)|
+    harsh)(?: still)?(?: after)?|(?:copying|copied|reading|read|written|pinned|stuck|taped|copio|copiado|apuntado|leo|pegado)(?: (?:this|it|lo|esto))? (?:off|from|on|to|de|en|del) (?:the |my |la |el |mi )?(?:fridge|freezer|cupboard|pantry|shelf|nevera|alacena|despensa|armario|refri\p{L}*)(?: door)?|
+    (?:that'?s |es )?(?:all (?:that'?s|there is|i have|i've got|we have)|
     (?:todo )?lo (?:unico )?que (?:hay|tengo|tenemos|queda)) (?:in|en) (?:the|my|la|el|mi) \p{L}+|
     (?:tell me|know|see|check|sure|saber|dime|digan?|ver) (?:if|si)|(?:it'?s|is|bar is|
     soap is) still (?:soft|wet|sticky|tacky|oily|greasy|squishy|mushy)(?: after)?|(?:sigue|esta|todavia|

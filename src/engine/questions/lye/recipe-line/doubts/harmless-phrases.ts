@@ -22,6 +22,13 @@ const NOUN = `(?!(?:${NOT_IT}|${OUT})(?!\\p{L}))[\\p{L}'’]+`;
 
 /** Whole phrases that change nothing: where an oil comes from, who gave it, who or what the soap is for. */
 export const HARMLESS_PHRASES: readonly RegExp[] = [
+  // A group that makes it, and who wants to know.
+  unbroken`
+    (?:our|my|the|nuestr[oa]|mi|el|la) (?:[\p{L}]+(?:['’]s|s['’])? )?(?:group|club|team|class|choir|guild|co-?op|workshop|grupo|taller|clase|equipo|
+    coro|cooperativa|asociacion)(?: (?:is|are|esta|estan|va|van|vamos))?(?: a)? (?:using|making|doing|uses?|makes?|usa|usan|hace|hacen|usando|
+    haciendo|usar|hacer)
+  `,
+  `(?<=^ *)(?:${ARTICLE} )?${PERSON} (?:wants?|needs?|asks?(?: for)?|asked(?: for)?|quiere|necesita|pide|quisiera)(?= (?:#|the |el |la )?@)`,
   // Where whoever gave or sold it is.
   unbroken`
     (?:next door|down the (?:road|lane|street)|up the (?:road|lane|hill)|across the (?:road|street|way)|

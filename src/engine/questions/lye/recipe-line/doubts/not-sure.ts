@@ -1,6 +1,6 @@
 import { unbroken } from '../../../../over-lines.ts';
 import { TextToFit } from '../../../../text/patterns/fitting.ts';
-import { FAT } from '../../amounts/words.ts';
+import { FAT, MASS } from '../../amounts/words.ts';
 
 /*
  * What whoever asks does not know of the recipe themselves: which unit, which lye, how strong it is, which superfat. Asked back in its own
@@ -134,6 +134,40 @@ const OF_IT = [
     be enough)) (?:for|to make) \d+ (?:bars?|soaps?|pieces|loaves|mou?lds?|people)|(?:quiero|want to|
     need to|necesito) (?:hacer|make) (?:mas|more|menos|less)(?= ?(?:[;,]|$)))
   `,
+  // "Sodium or potassium, the label is gone": one takes 1.4 times the other.
+  unbroken`
+    (?:sodium|sodio|naoh|sosa|soda|caustic)(?: (?:hydroxide|caustica))? (?:or|o)(?: (?:is it|else|the|la|de|es))* (?:potassium|
+    potasio|koh|potash|potasa)|(?:potassium|potasio|koh|potash|potasa)(?: (?:hydroxide|caustica))? (?:or|o)(?: (?:is it|else|the|la|
+    de|es))* (?:sodium|sodio|naoh|sosa|soda)
+  `,
+  // "Los junto o no sé", "together or apart": one pot or two.
+  unbroken`
+    (?:junt\p{L}+|mezcl\p{L}+|combin\p{L}+|together|in one pot|en una olla)(?: \p{L}+){0,3} (?:or|o) (?:no(?: (?:lo )?se)?|not|
+    (?:i )?(?:don'?t|do not) know|apart|separate\p{L}*|separad[oa]s?|por separado|aparte|cada)
+  `,
+  // "Here a pound is sometimes of 500": which one was weighed.
+  unbroken`
+    (?:libras?|pounds?|lbs?)(?: (?!de |of |and |y )\p{L}+){0,6} (?:a veces|sometimes|often|depende\p{L}*|depends|varia\p{L}*|
+    varies|segun|puede\p{L}*|can|may|suele\p{L}*)(?: \p{L}+){0,4} [3-5]\d\d
+  `,
+  // "My mould takes 1200 g", "me caben 1000 g": of oils, or of all that is poured.
+  unbroken`
+    (?:mou?lds?|moldes?|loaf|box|caja)(?: (?!of |de )\p{L}+){0,3} (?:takes?|holds?|fits?|carr(?:y|ies)|caben?|entran?|admiten?|
+    llevan?|hacen?)(?: (?:me|about|unos|hasta|up to|exactly|like|some|just))* ${MASS}(?! ?(?:of |de )?(?:the |los )?(?:oils?|
+    fats?|aceites?|grasas?)(?!\p{L}))|(?:me |le |nos )?(?:caben?|entran?)(?: (?:unos|hasta|como|casi))* ${MASS}(?! ?(?:de )?(?:aceites?|
+    grasas?)(?!\p{L}))
+  `,
+  `${MASS}(?: (?:in|en|it|the|el|molde|mould|mold|total))* (?:(?:with|including|con|incluyendo|contando)(?: (?:the|el|la))? (?:water|agua|lye|sosa)(?: (?:and|y) (?:all|everything|todo|lye|sosa))?|(?:water|agua) (?:and all|y todo|included|incluida))`,
+  // "Or half the sunflower": whether all, some or none of it is in.
+  unbroken`
+    (?:or|o)(?: (?:only|just|solo|maybe|quizas?))* (?:half|a third|a quarter|medi[oa]|la mitad|un tercio)(?: (?:of|de))?(?: (?:the|el|la|los|
+    las|del))? (?!hours?|horas?|an? |day|dia)\p{L}+(?= ?[;,:])
+  `,
+  // In the River Plate countries bare "manteca" is butter from milk, elsewhere lard (general knowledge, no source).
+  unbroken`
+    (?<=^(?=.*(?<!\p{L})(?:che|vos|tenes|queres|podes|sabes|decime|haceme|pasame|ponele|haces|argentin\p{L}*|urugua\p{L}*|rosario|
+    montevideo|buenos aires|mendoza|rioplatense)(?!\p{L})).*)manteca(?! (?:de|vegetal|animal)(?!\p{L}))
+  `,
 ].map(pattern => new RegExp(`(?<!\\p{L})(?:${pattern})(?!\\p{L})`, 'u'));
 
 const VESSEL =
@@ -144,7 +178,7 @@ const IN_ITS_POT = new RegExp(
     (?<=^(?!.*(?<!\p{L})(?:tar(?:e|ed|ada|ado|e)|zero(?:ed)?|a cero|en cero|without the (?:pot|pan|bowl)|
     sin (?:la olla|el cazo|el bol))(?!\p{L})).*)(?<!\p{L})(?:the|my|that|la|el|mi) ${VESSEL},? (?:(?:with|
     con|and|y) [^;,\d]{1,25} )?(?:weighs?|weighed|comes to|says|reads|pesa|peso|marca|da) (?:(?:about|me|
-    unos|como|casi|nearly) )*\d
+    unos|como|casi|nearly) )*(?!\d{1,3}(?:[.,]\d+)? ?(?:%|percent|por ?ciento))\d
   `,
   'u',
 );

@@ -43,6 +43,16 @@ const SAID: readonly RegExp[] = [
     'gu',
   ),
 ];
+/** "7% left unsaponified", "three percent of the fat is to stay free", "5% left over as fat": with no fat named between. */
+const LEFT_SO = new RegExp(
+  unbroken`
+    (?<![\p{L}\d.,])(?:(?:if|si|so that|where) )?${OPENS}(?<percent>\d{1,2}(?:[.,]\d)?) ?(?:%|percent|per cent|por ?ciento|por cien) (?:${THE}${FAT} )?(?:(?:is|are|was|
+    to|be|has|must|should|es|esta|que|se|stay|stays|staying|kept|keep|remain|remains|left|queda|quede|quedando|va|left) )*(?:unsaponified|
+    unsoaped|free|spare|over as ${FAT}|left over as ${FAT}|libres?|sin (?:saponificar|jabonar|reaccionar))(?! (?:of|de|fatty)(?!\p{L}))
+    (?!\p{L})
+  `,
+  'gu',
+);
 /** "92% of the lye it'd need in full": the rest of a hundred is left out. */
 const OF_FULL_LYE = new RegExp(
   unbroken`
@@ -77,6 +87,7 @@ export const withFatLeftOver = (plain: string): string =>
       }),
     plain,
   )
+    .replace(LEFT_SO, ' ; superfat $<percent>% ; ')
     .replace(OF_FULL_LYE, (...match) => {
       const { percent = '' } = match.at(-1) as { percent?: string };
       return ` ; superfat ${Number((WHOLE - Number(percent.replace(',', '.'))).toFixed(1))}% ; `;

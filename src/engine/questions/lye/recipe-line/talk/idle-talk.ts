@@ -73,6 +73,13 @@ const WASHED_AFTER = [
 ];
 /** Who speaks up once more, and what is read off a label. */
 const SPEAKING = ['(?:oh|ah|ay|eh)(?: and| y| que)(?! no(?!\\p{L})| not(?!\\p{L}))'];
+/** "The balance is a good one": the scale, and not what is left of the oils. */
+const OF_THE_SCALE = [
+  unbroken`
+    (?:the|my|our) balance (?:is|was|reads|weighs)(?: (?:an?|the|very|quite|really|only|to|one|two|half|0[.,]\d+|good|new|old|accurate|exact|fine|
+    digital|precise|lab|decent|lovely|cheap|gram|grams?|decimals?|places?))+(?= ?[;,]| ?$)
+  `,
+];
 /** Sums that will not come out: of figures, whichever they are. */
 const DOUBTS = [
   '(?:y |pero )?no (?:me|nos|le) (?:cierran?|cuadran?)(?: (?:la cuenta|las cuentas|los numeros|nada))?',
@@ -95,8 +102,8 @@ const OTHERS_VIEW = [
 ];
 /** How long a pound is, where it is the usual one. */
 const POUND = [
-  '(?:(?:la|las|con|de|son|una) )*libras? (?:(?:es|son) )?de 16 (?:oz|onzas)',
-  'the 16 (?:oz|ounce) pound',
+  '(?:(?:la|las|con|de|son|una) )*libras? (?:(?:es|son) )?(?:de )?(?:las )?(?:de )?(?:16 (?:oz|onzas)|45[34](?: ?(?:g|gr|gramos))?)(?! (?:de|of))',
+  '(?:the 16 (?:oz|ounce) pound|pounds? (?:is|are|of|at) (?:16 (?:oz|ounces)|45[34](?: ?g(?:rams)?)?))',
 ];
 
 /** What a share is of where it is of none of the recipe: no oil, no weight, nothing that an oil stands in, no word for one told before. */
@@ -128,6 +135,7 @@ const TALK = [
   WASHED_AFTER,
   PRAISE,
   SPEAKING,
+  OF_THE_SCALE,
   DOUBTS,
   OTHERS_VIEW,
   POUND,
@@ -146,7 +154,7 @@ export function withoutTalk(plain: string): string {
   return TALK.reduce(
     (said, pattern) =>
       said.replace(pattern, text =>
-        mayBeRecipe(text) || (WEIGHT.test(text) && !/libra|pound/u.test(text)) ? text : ' ; ',
+        mayBeRecipe(text) || (WEIGHT.test(text) && !/libra|pound|(?<!\d)(?:16 o|45[34])/u.test(text)) ? text : ' ; ',
       ),
     plain,
   );
