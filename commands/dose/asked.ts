@@ -7,6 +7,7 @@ import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
 import type { DoseAsked } from '../../src/engine/dosing/request.ts';
 import type { Portion } from '../../src/engine/quantities/amount.ts';
 import { excerpt } from '../../src/engine/quantities/excerpt.ts';
+import { hasFigure } from '../../src/engine/quantities/number.ts';
 import {
   parseStrength,
   splitStrength,
@@ -107,7 +108,7 @@ async function findColoured(asked: string, measures: Measures, shelf: Shelf): Pr
       ? { jar: whole, strength: USUAL }
       : { jar: await findJar(shelf, rest), strength };
   if (!(whole instanceof Refusal)) return { jar: whole, strength: USUAL };
-  if (!/\d/u.test(asked)) throw whole;
+  if (!hasFigure(asked)) throw whole;
   const { name, dose = USUAL } = readPart(asked, measures);
   return name === asked.trim() ? Promise.reject(whole) : { jar: await findJar(shelf, name), strength: dose };
 }

@@ -30,10 +30,8 @@ export function oilsReply(inverse: OilsForLye, context: Context): AskReply {
 const MOST_WISHED = 30;
 
 /** The superfat that was told beside weighed lye, percent, so that what it would take is told of that. */
-function wishedIn(superfat: string | number | undefined): number | undefined {
-  const percent = superfat === undefined ? Number.NaN : Number.parseFloat(String(superfat).replace(',', '.'));
-  return percent >= 0 && percent <= MOST_WISHED ? percent : undefined;
-}
+const wishedIn = (superfat: number | undefined): number | undefined =>
+  superfat !== undefined && superfat >= 0 && superfat <= MOST_WISHED ? superfat : undefined;
 
 type Words = Context['say']['lyeQuestions'];
 type Check = ReturnType<typeof checkLye>;

@@ -1,3 +1,6 @@
+/** A text without its line breaks: one space wherever there is any. */
+export const oneLine = (text: string): string => text.replaceAll(/\s+/gu, ' ');
+
 const graphemes = new Intl.Segmenter(undefined, { granularity: 'grapheme' });
 
 /**
