@@ -21,7 +21,7 @@ import { superfatTold } from './recipe-line/items/fat-unread.ts';
 import type { Way } from './recipe-line/items/item.ts';
 import { type RecipeLine, recipeLine } from './recipe-line/recipe-line.ts';
 import { withOwnPound } from './recipe-line/talk/own-pound.ts';
-import { BOTH } from './recipe-line/written.ts';
+import type { Unclear } from './recipe-line/unclear.ts';
 import { readyLyeNamed } from './sums/ready-solution.ts';
 import { isStrangeOil, isTalk, namesFat, OF_OURS } from './talk-words.ts';
 
@@ -137,34 +137,20 @@ function readWhole(
       ),
       question,
     );
-  const lost = 'unclear' in read ? oilLostIn(line) : undefined;
-  if (lost !== undefined) refuse('oil-lost', { text: lost });
-  if ('unclear' in read && read.fats) refuse('superfat-twice', read.fats);
-  if ('unclear' in read && read.sum !== undefined) refuse('oils-percent-sum', { sum: read.sum });
-  if ('unclear' in read && read.twice) refuse('oil-told-twice', read.twice);
-  // Of ready-made lye another weight is told than these lines would.
-  const isDry = readyLyeNamed(plainWords(asTyped(question), { clauses: true })) === undefined;
-  const ways =
-    'unclear' in read && isDry
-      ? (read.ways ?? []).filter(({ line: way }) => strictly(way) !== undefined)
-      : [];
-  if ('unclear' in read && read.doubt)
-    refuse('oil-in-pot', {
-      names: read.doubt.names.map(({ text }) => text),
-      text: read.doubt.text.slice(0, 60),
-      ways,
-    });
-  if ('unclear' in read && read.isOfAnother) refuse('recipe-of-another', { text: read.unclear });
-  if ('unclear' in read && read.isPlanned) refuse('recipe-planned', { text: read.unclear });
-  const passed = 'unclear' in read && read.isPassedBy && ways.length > 0 ? { ways } : {};
+  if ('unclear' in read) {
+    const lost = oilLostIn(line);
+    if (lost !== undefined) refuse('oil-lost', { text: lost });
+  }
+  const passed = 'unclear' in read ? refuseByReason(read, question) : {};
   // What is changed as it is told is for no reader that takes every word as it stands.
   if (read.isTurned) return refuseTurned(line, read, passed);
   const unclear = 'unclear' in read ? read.unclear : '';
+  const isOfAlkalis = 'unclear' in read && read.why === 'alkalis';
   try {
     if (unordered) throw unordered;
     const strict = readLyeQuestion(ordered);
     // Oils whose place is not clear are counted by no other reader: what was planned and what was poured would both be in the pot.
-    if (strict.given.oils === undefined || (unclear === BOTH && strict.given.lye?.includes('+')))
+    if (strict.given.oils === undefined || (isOfAlkalis && strict.given.lye?.includes('+')))
       return dissolved(strict, question);
   } catch (refusal) {
     if (!(refusal instanceof Refusal) || !OF_WORDS.has(refusal.id)) throw refusal;
@@ -173,6 +159,44 @@ function readWhole(
   // What only the strict reader does not take has no words of its own.
   return refuse('recipe-words', { text: (unclear === '' ? line : unclear).slice(0, 60), ...passed });
 }
+
+/**
+ * Throws what asks about an unclear recipe where its reason alone tells that; else the recipe as it reads without the words that are
+ * not understood, where it does.
+ */
+function refuseByReason(read: Unclear, question: string): Passed {
+  switch (read.why) {
+    case 'fats':
+      return refuse('superfat-twice', read.fats);
+    case 'sum':
+      return refuse('oils-percent-sum', { sum: read.sum });
+    case 'twice':
+      return refuse('oil-told-twice', read.twice);
+    case 'doubt':
+      return refuse('oil-in-pot', {
+        names: read.doubt.names.map(({ text }) => text),
+        text: read.doubt.text.slice(0, 60),
+        ways: strictWays(read.ways, question),
+      });
+    case 'another':
+      return refuse('recipe-of-another', { text: read.unclear });
+    case 'planned':
+      return refuse('recipe-planned', { text: read.unclear });
+    case 'words': {
+      const ways = strictWays(read.ways, question);
+      return ways.length > 0 ? { ways } : {};
+    }
+    case 'place':
+    case 'alkalis':
+      return {};
+  }
+}
+
+/** The recipes that the strict reader takes; none of ready-made lye, of which another weight is told than these lines would. */
+const strictWays = (ways: readonly Way[], question: string): readonly Way[] =>
+  readyLyeNamed(plainWords(asTyped(question), { clauses: true })) === undefined
+    ? ways.filter(({ line }) => strictly(line) !== undefined)
+    : [];
 
 /** A weight in figures, or in words: "half a kilo". */
 const WEIGHED = new RegExp(

@@ -1,8 +1,9 @@
 import { figureText } from '../../../../quantities/for-readers.ts';
 import { OUNCE_G, POUND_G } from '../../../../quantities/units.ts';
-import type { IngredientsTold, Unclear } from '../settling/ingredients-told.ts';
+import type { IngredientsTold } from '../settling/ingredients-told.ts';
 import type { Pair } from '../settling/parts.ts';
 import { timesOf } from '../settling/times.ts';
+import type { Unclear } from '../unclear.ts';
 import type { Amount, Name, Unit } from './item.ts';
 import { isWhole, noHundred } from './percents.ts';
 
@@ -123,11 +124,17 @@ function settled(told: IngredientsTold): readonly Pair[] | undefined {
 
 /** The oils of what a line tells, each with its weight or share; unclear where figures do not make a whole. */
 export function oilsOf(told: IngredientsTold): Oils | Unclear {
-  const unclear = { unclear: told.pairs.map(({ measure }) => measure.text).join(', ') };
+  const text = told.pairs.map(({ measure }) => measure.text).join(', ');
+  const unclear: Unclear = { why: 'place', unclear: text };
   if (told.even.length > 0) return evenly(told) ?? unclear;
   const pairs = settled(told);
   if (!pairs || pairs.length === 0)
-    return { ...unclear, ...noHundred(told.pairs.filter(({ name }) => name.known === 'oil')) };
+    return (
+      noHundred(
+        told.pairs.filter(({ name }) => name.known === 'oil'),
+        text,
+      ) ?? unclear
+    );
   const doubled = massBesideShares(pairs);
   if (doubled) return doubled;
   if (new Set(pairs.map(({ name }) => name.text)).size !== pairs.length) return unclear;
@@ -137,7 +144,7 @@ export function oilsOf(told: IngredientsTold): Oils | Unclear {
     return others.every(({ measure }) => measure.is === 'rest')
       ? (byMass(masses, others, told) ?? unclear)
       : unclear;
-  return byShare(pairs, told) ?? { ...unclear, ...noHundred(pairs) };
+  return byShare(pairs, told) ?? noHundred(pairs, text) ?? unclear;
 }
 
 const sizeOf = (whole: Amount | undefined, pairs: readonly Pair[]): string | undefined => {
