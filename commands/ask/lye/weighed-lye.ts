@@ -1,5 +1,5 @@
 import type { Context } from '../../../src/conversation/context.ts';
-import { isNoSingleAlkali } from '../../../src/engine/questions/lye/asked-plainly.ts';
+import { isNoSingleAlkali } from '../../../src/engine/questions/lye/amounts/alkali.ts';
 import type { LyeQuestion } from '../../../src/engine/questions/lye/question.ts';
 import {
   checkLye,
@@ -44,7 +44,7 @@ export async function weighedReply(
 ): Promise<AskReply> {
   const { given, weighed, oilGrams } = asked;
   const words = context.say.lyeQuestions;
-  if (weighed === undefined || (given.lye !== undefined && isNoSingleAlkali(given.lye)))
+  if (weighed === undefined || isNoSingleAlkali(asked.lye))
     return stopped(words.nameOils, { question, weighed: true, problem: 'lye-mixed' }, context);
   const { oils, additives } = given;
   const superfat = wishedIn(given.superfat);

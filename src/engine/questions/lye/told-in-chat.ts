@@ -150,7 +150,7 @@ function readWhole(
     if (unordered) throw unordered;
     const strict = readLyeQuestion(ordered);
     // Oils whose place is not clear are counted by no other reader: what was planned and what was poured would both be in the pot.
-    if (strict.given.oils === undefined || (isOfAlkalis && strict.given.lye?.includes('+')))
+    if (strict.given.oils === undefined || (isOfAlkalis && strict.lye.kohPercent !== undefined))
       return dissolved(strict, question);
   } catch (refusal) {
     if (!(refusal instanceof Refusal) || !OF_WORDS.has(refusal.id)) throw refusal;
