@@ -1,12 +1,12 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import { unbroken } from '../../over-lines.ts';
-import { Refusal, refuse, unlessRefused } from '../../refusal.ts';
-import { asTyped } from './amounts/as-typed.ts';
+import { Refusal, refuse } from '../../refusal.ts';
 import { isNearOil } from './amounts/chat-words.ts';
 import { withMilkAsWater } from './amounts/milk-as-water.ts';
 import { prepared, scentsOf } from './amounts/prepared.ts';
 import { plainWords } from './amounts/words.ts';
 import { ofBatchAsked } from './batch-asked.ts';
+import { type Passed, refuseByReason, strictly } from './by-reason.ts';
 import { refuseGroupLeftOut } from './group-left-out.ts';
 import { refuseOtherAlkali } from './other-alkali.ts';
 import { type LyeQuestion, readLyeQuestion } from './question.ts';
@@ -21,8 +21,6 @@ import { superfatTold } from './recipe-line/items/fat-unread.ts';
 import type { Way } from './recipe-line/items/item.ts';
 import { type RecipeLine, recipeLine } from './recipe-line/recipe-line.ts';
 import { withOwnPound } from './recipe-line/talk/own-pound.ts';
-import type { Unclear } from './recipe-line/unclear.ts';
-import { readyLyeNamed } from './sums/ready-solution.ts';
 import { isStrangeOil, isTalk, namesFat, OF_OURS } from './talk-words.ts';
 
 declare module '../../refusal.ts' {
@@ -160,44 +158,6 @@ function readWhole(
   return refuse('recipe-words', { text: (unclear === '' ? line : unclear).slice(0, 60), ...passed });
 }
 
-/**
- * Throws what asks about an unclear recipe where its reason alone tells that; else the recipe as it reads without the words that are
- * not understood, where it does.
- */
-function refuseByReason(read: Unclear, question: string): Passed {
-  switch (read.why) {
-    case 'fats':
-      return refuse('superfat-twice', read.fats);
-    case 'sum':
-      return refuse('oils-percent-sum', { sum: read.sum });
-    case 'twice':
-      return refuse('oil-told-twice', read.twice);
-    case 'doubt':
-      return refuse('oil-in-pot', {
-        names: read.doubt.names.map(({ text }) => text),
-        text: read.doubt.text.slice(0, 60),
-        ways: strictWays(read.ways, question),
-      });
-    case 'another':
-      return refuse('recipe-of-another', { text: read.unclear });
-    case 'planned':
-      return refuse('recipe-planned', { text: read.unclear });
-    case 'words': {
-      const ways = strictWays(read.ways, question);
-      return ways.length > 0 ? { ways } : {};
-    }
-    case 'place':
-    case 'alkalis':
-      return {};
-  }
-}
-
-/** The recipes that the strict reader takes; none of ready-made lye, of which another weight is told than these lines would. */
-const strictWays = (ways: readonly Way[], question: string): readonly Way[] =>
-  readyLyeNamed(plainWords(asTyped(question), { clauses: true })) === undefined
-    ? ways.filter(({ line }) => strictly(line) !== undefined)
-    : [];
-
 /** A weight in figures, or in words: "half a kilo". */
 const WEIGHED = new RegExp(
   unbroken`
@@ -214,9 +174,6 @@ const withBeside = (told: LyeQuestion, { left, respelt }: RecipeLine, line: stri
   respelt,
   asksWater: ASKS_WATER.test(line),
 });
-
-/** The recipe without the words that are not understood, where it reads whole without them. */
-type Passed = { readonly ways?: readonly Way[] };
 
 /** Throws `oil-shared` where a share is of one oil, else `recipe-scaled`. */
 function refuseShare(line: string, text: string): never {
@@ -263,5 +220,3 @@ function refuseUnclear(
   }
   throw refusal;
 }
-
-const strictly = (line: string): LyeQuestion | undefined => unlessRefused(() => readLyeQuestion(line));

@@ -5,7 +5,7 @@ import type { Pair } from '../settling/parts.ts';
 import { timesOf } from '../settling/times.ts';
 import type { Unclear } from '../unclear.ts';
 import type { Amount, Name, Unit } from './item.ts';
-import { isWhole, noHundred } from './percents.ts';
+import { isWhole, noHundred, unplaced } from './percents.ts';
 
 /** The oils of a line as the strict reader takes them, and what they weigh in all where they are shares or scaled. */
 export type Oils = {
@@ -124,17 +124,11 @@ function settled(told: IngredientsTold): readonly Pair[] | undefined {
 
 /** The oils of what a line tells, each with its weight or share; unclear where figures do not make a whole. */
 export function oilsOf(told: IngredientsTold): Oils | Unclear {
-  const text = told.pairs.map(({ measure }) => measure.text).join(', ');
-  const unclear: Unclear = { why: 'place', unclear: text };
+  const unclear = unplaced(told.pairs);
   if (told.even.length > 0) return evenly(told) ?? unclear;
   const pairs = settled(told);
-  if (!pairs || pairs.length === 0)
-    return (
-      noHundred(
-        told.pairs.filter(({ name }) => name.known === 'oil'),
-        text,
-      ) ?? unclear
-    );
+  const named = told.pairs.filter(({ name }) => name.known === 'oil');
+  if (!pairs || pairs.length === 0) return noHundred(named, unclear) ?? unclear;
   const doubled = massBesideShares(pairs);
   if (doubled) return doubled;
   if (new Set(pairs.map(({ name }) => name.text)).size !== pairs.length) return unclear;
@@ -144,7 +138,7 @@ export function oilsOf(told: IngredientsTold): Oils | Unclear {
     return others.every(({ measure }) => measure.is === 'rest')
       ? (byMass(masses, others, told) ?? unclear)
       : unclear;
-  return byShare(pairs, told) ?? noHundred(pairs, text) ?? unclear;
+  return byShare(pairs, told) ?? noHundred(pairs, unclear) ?? unclear;
 }
 
 const sizeOf = (whole: Amount | undefined, pairs: readonly Pair[]): string | undefined => {
