@@ -10,13 +10,11 @@ const sources = readdirSync(folder, { recursive: true, encoding: 'utf8' })
 /** What is looked into is of our own making: no member wrote it, or it is an id of ours. */
 const OF_OUR_OWN: ReadonlyMap<string, string> = new Map([
   ['ask/colour/shared-doses.ts', 'a caution that already says the name of its colour'],
-  ['ask/leaning/carried.ts', 'a name of a flaw apart from its brackets'],
   ['ask/technique/technique-answer.ts', 'sentences of an answer'],
   ['challenge/lookup.ts', 'the number under which a challenge is kept'],
   ['colourant/follow-ups.ts', 'the number of a page, sealed in a button'],
-  ['help/answer.ts', 'a topic, and its sentences'],
+  ['help/answer.ts', 'a topic'],
   ['help/topics.ts', 'a topic, and the names of options that differ by a number'],
-  ['plan/card.ts', 'a mass in two units'],
 ]);
 
 /** A pattern between slashes, one that is built, and a decimal mark that is turned by hand. */

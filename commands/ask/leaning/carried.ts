@@ -193,6 +193,6 @@ async function flawNamed({ talk, context }: Turn): Promise<string | undefined> {
   if (last.kind !== 'command') return undefined;
   const told = await ranCommand('diagnose', { words: last.given.words ?? '' }, context);
   const cause = likeliestCause(told);
-  const causes: Readonly<Record<string, { readonly name: string }>> = context.say.flaws.causes;
-  return cause && cause.probability >= HALF ? causes[cause.id]?.name.replace(/ \(.*\)$/u, '') : undefined;
+  const causes: Readonly<Record<string, { readonly plain: string }>> = context.say.flaws.causes;
+  return cause && cause.probability >= HALF ? causes[cause.id]?.plain : undefined;
 }
