@@ -5,7 +5,7 @@ import type { Block } from '../src/conversation/reply.ts';
 import { readSeason } from '../src/engine/challenges/palette-written.ts';
 import { labOfHex } from '../src/engine/colour/spectra/cielab.ts';
 import { refuse } from '../src/engine/refusal.ts';
-import { cut } from '../src/engine/text/cut.ts';
+import { cut } from '../src/engine/text/excerpt.ts';
 import { fold } from '../src/engine/text/fold.ts';
 import { plainReply } from '../src/presenting/plain-reply.ts';
 import {

@@ -1,8 +1,8 @@
 import type { Context } from '../../src/conversation/context.ts';
 import { readDay } from '../../src/engine/challenges/day.ts';
 import { dateAt, instantOf } from '../../src/engine/challenges/wall-time.ts';
-import { excerpt } from '../../src/engine/quantities/excerpt.ts';
 import { refuse } from '../../src/engine/refusal.ts';
+import { excerpt } from '../../src/engine/text/excerpt.ts';
 import type { Batch } from '../../src/records/batches/index.ts';
 import { clockOf, preferencesOf } from '../../src/records/preferences.ts';
 

@@ -6,11 +6,11 @@ import { parseBase, USUAL_BASE } from '../../src/engine/colour/reading/base-text
 import { colourantById } from '../../src/engine/colourants/catalogue.ts';
 import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
 import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
-import { excerpt } from '../../src/engine/quantities/excerpt.ts';
 import { parsePortion } from '../../src/engine/quantities/told/portion.ts';
 import { saidAmount } from '../../src/engine/quantities/told/said-amount.ts';
 import { type Measures, US_CUP_ML } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';
+import { excerpt } from '../../src/engine/text/excerpt.ts';
 import { namesApart } from '../../src/engine/text/names/names-apart.ts';
 import { LYE_RISK } from '../../src/presenting/colour/candidates.ts';
 import { colourJar, spooned } from '../../src/presenting/colour/jars.ts';

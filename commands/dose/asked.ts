@@ -6,7 +6,6 @@ import { parseCarrier, parsePremix } from '../../src/engine/dosing/parse-premix.
 import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
 import type { DoseAsked } from '../../src/engine/dosing/request.ts';
 import type { Portion } from '../../src/engine/quantities/amount.ts';
-import { excerpt } from '../../src/engine/quantities/excerpt.ts';
 import { hasFigure } from '../../src/engine/quantities/number.ts';
 import {
   parseStrength,
@@ -17,6 +16,7 @@ import {
 import { MEASURES, type Measures } from '../../src/engine/quantities/units.ts';
 import { Refusal, refuse } from '../../src/engine/refusal.ts';
 import { remembered } from '../../src/engine/remembered.ts';
+import { excerpt } from '../../src/engine/text/excerpt.ts';
 import { carrierNamed } from '../../src/engine/text/names/carrier-name.ts';
 import { spooned } from '../../src/presenting/colour/jars.ts';
 import { listShelf } from '../../src/records/shelf/index.ts';

@@ -1,7 +1,7 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Next, Reply } from '../../src/conversation/reply.ts';
 import { refuse } from '../../src/engine/refusal.ts';
-import { cut } from '../../src/engine/text/cut.ts';
+import { cut } from '../../src/engine/text/excerpt.ts';
 import { nearestNames } from '../../src/engine/text/spelling/closest-name.ts';
 import { findTopic, type Topic, topicNames } from './topics.ts';
 

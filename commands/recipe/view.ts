@@ -1,6 +1,6 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Block, Reply } from '../../src/conversation/reply.ts';
-import { cut, oneLine } from '../../src/engine/text/cut.ts';
+import { cut, oneLine } from '../../src/engine/text/excerpt.ts';
 import type { Found, Recipe, Times } from '../../src/records/recipes/index.ts';
 import { undoChoice } from '../shelf/follow-ups.ts';
 

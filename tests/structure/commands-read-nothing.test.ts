@@ -32,7 +32,7 @@ test.each([
   String.raw`text.split(/[,;\n]/)`,
   String.raw`return /^\d+$/.test(text);`,
   `if (!/^(?:dose|match)$/u.test(command)) return;`,
-  'new RegExp(`^${name}$`)',
+  'new RegExp(name)',
   `Number(typed.replace(',', '.'))`,
   'Number.parseFloat(typed)',
 ])('such as %s', line => {

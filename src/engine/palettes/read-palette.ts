@@ -1,10 +1,10 @@
 import { colourPieces } from '../colour/reading/colour-list.ts';
 import { hexOfLab, type Lab, labOfHex } from '../colour/spectra/cielab.ts';
-import { excerpt } from '../quantities/excerpt.ts';
 import { countOf } from '../quantities/number.ts';
 import { refuse } from '../refusal.ts';
 import { unfolded } from '../text/bounded.ts';
 import { readColour } from '../text/colours/colour-name.ts';
+import { excerpt } from '../text/excerpt.ts';
 import { evenAlong } from './even-steps.ts';
 import { THEMES } from './themes.ts';
 

@@ -1,8 +1,8 @@
 import { labOfHex } from '../colour/spectra/cielab.ts';
-import { excerpt } from '../quantities/excerpt.ts';
 import { readDecimal } from '../quantities/number.ts';
 import { refuse } from '../refusal.ts';
 import { readColour } from '../text/colours/colour-name.ts';
+import { excerpt } from '../text/excerpt.ts';
 import type { InfusedAsk } from './infused-oil.ts';
 
 declare module '../refusal.ts' {

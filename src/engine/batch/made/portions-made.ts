@@ -1,10 +1,10 @@
 import { parseMix, type WrittenPart } from '../../colour/reading/mix-text.ts';
 import { saysPlain } from '../../colour/reading/plain-soap.ts';
 import { TYPICAL_BATTER } from '../../dispersion/batter.ts';
-import { excerpt } from '../../quantities/excerpt.ts';
 import type { Measures } from '../../quantities/units.ts';
 import { Refusal, refuse } from '../../refusal.ts';
 import { leadingBatter, tailNamed } from '../../text/amounts/leading-amount.ts';
+import { excerpt } from '../../text/excerpt.ts';
 
 declare module '../../refusal.ts' {
   interface Reasons {

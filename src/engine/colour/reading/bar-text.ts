@@ -1,10 +1,10 @@
 import { unbroken } from '../../over-lines.ts';
 import { parseColour } from '../../quantities/colour.ts';
-import { excerpt } from '../../quantities/excerpt.ts';
 import { plainText } from '../../quantities/number.ts';
 import { parseStrength, type Strength } from '../../quantities/strength.ts';
 import { MEASURES, type Measures } from '../../quantities/units.ts';
 import { Refusal, refuse } from '../../refusal.ts';
+import { excerpt } from '../../text/excerpt.ts';
 import { type Lab, labOfHex } from '../spectra/cielab.ts';
 import { readDose } from './mix-text.ts';
 import { saysPlain } from './plain-soap.ts';

@@ -1,10 +1,10 @@
 import { parseAmount } from '../../quantities/amount.ts';
-import { excerpt } from '../../quantities/excerpt.ts';
 import { hasFigure, plainText } from '../../quantities/number.ts';
 import { parseStrength, type Strength, splitStrength, type ToldStrength } from '../../quantities/strength.ts';
 import type { Measures } from '../../quantities/units.ts';
 import { Refusal, refuse } from '../../refusal.ts';
 import { leadingAmount, tailNamed } from '../../text/amounts/leading-amount.ts';
+import { excerpt } from '../../text/excerpt.ts';
 
 declare module '../../refusal.ts' {
   interface Reasons {

@@ -1,5 +1,5 @@
 import { unbroken } from '../../over-lines.ts';
-import { cut } from '../../text/cut.ts';
+import { cut } from '../../text/excerpt.ts';
 import { unaccented } from '../../text/unaccented.ts';
 import { FAT, LYE, plainWords } from './amounts/words.ts';
 import type { Item } from './recipe-line/items/item.ts';

@@ -19,3 +19,20 @@ export function cut(text: string, most: number): string {
   // Half of the room is left to a word that never ends.
   return `${(space > most / 2 ? kept.slice(0, space) : kept).trimEnd()}…`;
 }
+
+const MOST_LETTERS = 40;
+/** One letter may be stacked up without end. */
+const MOST_UNITS = 200;
+
+/** As much of a member's text as fits in a sentence: 40 letters as readers see them, then an ellipsis. */
+export function excerpt(text: string): string {
+  const seen: string[] = [];
+  let units = 0;
+  for (const { segment } of graphemes.segment(text.trim())) {
+    units += segment.length;
+    if (seen.length === MOST_LETTERS || units > MOST_UNITS)
+      return `${seen.slice(0, MOST_LETTERS - 1).join('')}…`;
+    seen.push(segment);
+  }
+  return seen.join('');
+}
