@@ -4,6 +4,7 @@ import { text } from '../src/conversation/option.ts';
 import {
   EMERGENCY_IDS,
   type EmergencyId,
+  emergencyById,
   emergencyNamed,
   helpFor,
   isRisingInMould,
@@ -16,13 +17,8 @@ const says = phrases('first-aid');
 
 /** The emergencies meant by an id, by a name in the list, or by words of one's own; none where nothing is understood. */
 function meantBy(what: string, say: Words): readonly EmergencyId[] {
-  const plain = what
-    .trim()
-    .toLowerCase()
-    .replaceAll(/[\s_]+/g, '-');
-  const named = EMERGENCY_IDS.find(
-    id => id === plain || say.firstAid.names[id].toLowerCase() === what.trim().toLowerCase(),
-  );
+  const listed = EMERGENCY_IDS.find(id => say.firstAid.names[id].toLowerCase() === what.trim().toLowerCase());
+  const named = emergencyById(what) ?? listed;
   if (named) return [named];
   const told = readEmergencies(what).map(({ id }) => id);
   const inAWord = emergencyNamed(what);

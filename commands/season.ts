@@ -2,10 +2,10 @@ import { action, commandGroup, type Suggestion } from '../src/conversation/comma
 import type { Context } from '../src/conversation/context.ts';
 import { text } from '../src/conversation/option.ts';
 import type { Block } from '../src/conversation/reply.ts';
+import { readSeason } from '../src/engine/challenges/palette-written.ts';
 import { labOfHex } from '../src/engine/colour/spectra/cielab.ts';
 import { refuse } from '../src/engine/refusal.ts';
-import { readColour } from '../src/engine/text/colours/colour-name.ts';
-import { cut } from '../src/engine/text/cut.ts';
+import { cut } from '../src/engine/text/excerpt.ts';
 import { fold } from '../src/engine/text/fold.ts';
 import { plainReply } from '../src/presenting/plain-reply.ts';
 import {
@@ -23,23 +23,11 @@ const says = phrases('season');
 
 declare module '../src/engine/refusal.ts' {
   interface Reasons {
-    'season-colours-unfit': { readonly least: number; readonly most: number };
     'season-palette-unknown': { readonly asked: string; readonly titles: readonly string[] };
     'season-nothing-put': Record<never, never>;
     'season-tie': { readonly titles: readonly string[] };
     'season-title-taken': { readonly title: string };
   }
-}
-
-const LEAST = 2;
-const MOST = 6;
-
-/** Colours apart by commas, by their names or numbers. */
-function readColours(written: string): readonly string[] {
-  const pieces = written.split(/[;\n]|,(?![^(]*\))/).filter(piece => piece.trim() !== '');
-  if (pieces.length < LEAST || pieces.length > MOST)
-    refuse('season-colours-unfit', { least: LEAST, most: MOST });
-  return pieces.map(piece => readColour(piece.trim()).hex);
 }
 
 const scopeOf = ({ store, group }: Context) => ({ store, group });
@@ -102,7 +90,7 @@ export default commandGroup('season', says.purpose, {
     },
     async answer(asked, context) {
       const title = tidyName(asked.title);
-      const colours = readColours(asked.colours);
+      const colours = readSeason(asked.colours);
       const all = await proposals(scopeOf(context));
       const taken = all.some(one => one.member !== context.asker.id && fold(one.title) === fold(title));
       if (taken) refuse('season-title-taken', { title });

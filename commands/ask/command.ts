@@ -1,13 +1,12 @@
 import { action, command, type MenuEntry } from '../../src/conversation/command.ts';
 import { picture, text } from '../../src/conversation/option.ts';
+import { isPicture } from '../../src/conversation/question.ts';
 import { whichOneFollowUps } from '../../src/conversation/typed/asked-again.ts';
 import { phrases } from '../../src/words/declared.ts';
 import { answerQuestion } from './answer.ts';
 import { askFollowUps } from './follow-ups.ts';
 
 const says = phrases('ask');
-
-const IMAGE = /\.(jpe?g|png|webp|hei[cf]|avif)$/i;
 
 const menu: MenuEntry = {
   name: says.menu,
@@ -16,9 +15,7 @@ const menu: MenuEntry = {
   pace: 'slow',
   access: 'member',
   take({ text: words, attachments }, context) {
-    const photo = attachments.find(({ name, mediaType }) =>
-      mediaType === undefined ? IMAGE.test(name) : mediaType.startsWith('image/'),
-    );
+    const photo = attachments.find(isPicture);
     return answerQuestion({ question: words, photo }, context);
   },
 };

@@ -5,10 +5,9 @@ import {
   SURELY_ELSEWHERE,
   tellsOfMakingSoap,
 } from '../../src/engine/questions/fields/other-field.ts';
-import { LYE_WORDS } from '../../src/engine/questions/fields/soap-words.ts';
+import { namesLye } from '../../src/engine/questions/fields/soap-words.ts';
 import { HURTS_ANYWHERE } from '../../src/engine/questions/lye/topics/hurts-anywhere.ts';
 import type { QuestionRead } from '../../src/engine/questions/read.ts';
-import { unaccented } from '../../src/engine/text/unaccented.ts';
 import type { Answerer, Asked } from './asked.ts';
 import { orNearest } from './lye/nearest-matter.ts';
 import { type AskReply, saidNearLye } from './understood.ts';
@@ -65,8 +64,7 @@ async function elsewhereReply({ question, read, context, nearLye }: Asked): Prom
     return undefined;
   // Who helps at making soap is near its lye, whoever it is.
   if (read.outside === 'other' && tellsOfMakingSoap(question)) return undefined;
-  if (!isOfLye && (LYE_WORDS.test(unaccented(question)) || read.elsewhere < SURELY_ELSEWHERE))
-    return undefined;
+  if (!isOfLye && (namesLye(question) || read.elsewhere < SURELY_ELSEWHERE)) return undefined;
   return { ...behind(told, reply), data: { matter } };
 }
 

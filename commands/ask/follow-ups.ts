@@ -4,7 +4,7 @@ import type { Context } from '../../src/conversation/context.ts';
 import { readCommandLine } from '../../src/conversation/typed/command-line.ts';
 import { isLyeMatter } from '../../src/engine/questions/lye/topics/lye-matter.ts';
 import { isTechnique } from '../../src/engine/questions/technique/topic.ts';
-import { cut } from '../../src/engine/text/cut.ts';
+import { cut } from '../../src/engine/text/excerpt.ts';
 import { askedLineOf } from '../../src/records/asked/index.ts';
 import { topicReply } from './lye/matter.ts';
 import { techniqueAnswer } from './technique/technique-answer.ts';

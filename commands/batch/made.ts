@@ -2,22 +2,18 @@ import type { Context } from '../../src/conversation/context.ts';
 import { additiveById } from '../../src/engine/batch/additives/additives.ts';
 import { cureDays } from '../../src/engine/batch/curing/cure-time.ts';
 import type { MadeColour, MadePortion } from '../../src/engine/batch/made/made.ts';
+import { type PortionTold, portionsMade } from '../../src/engine/batch/made/portions-made.ts';
 import { planNumbers } from '../../src/engine/batch/planning/plan.ts';
 import type { PlanAnswer } from '../../src/engine/batch/planning/plan-answer.ts';
 import { kohShareOf, saltPercentOf } from '../../src/engine/batch/recipe.ts';
 import { barGrams, pigmentIn, pigmentPerTeaspoon } from '../../src/engine/colour/jars/jar-spoons.ts';
 import { type ShadeShare, shadeOfOil } from '../../src/engine/colour/mixing/base-soap.ts';
 import { parseBase, USUAL_BASE } from '../../src/engine/colour/reading/base-text.ts';
-import { parseMix } from '../../src/engine/colour/reading/mix-text.ts';
 import { colourantsNamed } from '../../src/engine/colourants/find.ts';
-import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
 import { usualStrength } from '../../src/engine/dosing/amount-in-portion.ts';
 import type { Dose } from '../../src/engine/dosing/request.ts';
-import { excerpt } from '../../src/engine/quantities/excerpt.ts';
 import type { ToldStrength } from '../../src/engine/quantities/strength.ts';
 import type { Measures } from '../../src/engine/quantities/units.ts';
-import { Refusal, refuse } from '../../src/engine/refusal.ts';
-import { leadingBatter, tailNamed } from '../../src/engine/text/amounts/leading-amount.ts';
 import { fold } from '../../src/engine/text/fold.ts';
 import { knownAs, spooned } from '../../src/presenting/colour/jars.ts';
 import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
@@ -26,13 +22,6 @@ import { readKept } from '../../src/records/recipes/kept-plan.ts';
 import { listShelf } from '../../src/records/shelf/index.ts';
 import { findJar, type Jar } from '../../src/records/shelf/jars/jar.ts';
 import type { Words } from '../../src/words/index.ts';
-
-declare module '../../src/engine/refusal.ts' {
-  interface Reasons {
-    'batch-portion-unsized': { readonly text: string };
-    'batch-portions-many': { readonly most: number };
-  }
-}
 
 /** A colour with the jar it came from. */
 export type JarColour = MadeColour & { readonly jar: Jar };
@@ -55,8 +44,6 @@ export type Planned = {
 const FELT_WARMING = 3;
 /** What is taken where nobody said what lye it was: 33 % (common practice). */
 const USUAL_LYE = 33;
-const MOST_PORTIONS = 12;
-const PLAIN = /^(?:plain|uncolou?red|natural|no colou?r|none|sin color|sin colorear)$/iu;
 
 /**
  * What a plan makes: as it stands on paper, or with its colours `asSaid`, under no ceiling and in no rounded spoons, where
@@ -156,27 +143,21 @@ function colourSaid(
 }
 
 /**
- * What was made, told without a plan: portions apart by `;`, each its batter and its mix, as in `2 cups violet 1/2 tsp +
- * gold mica pastel; 1 cup plain`. Nothing is held under a ceiling: it was made. Throws a Refusal: `batch-portion-unsized`,
- * `batch-portions-many`, or one of the mixes' and jars' own.
+ * What was made, told without a plan (`portionsMade`). Nothing is held under a ceiling: it was made. Throws the Refusals of
+ * `portionsMade` and those of jars.
  */
 export async function plannedInWords(
   text: string,
   base: string | undefined,
   context: Context,
 ): Promise<Planned> {
-  const { store, asker, shelf, say } = context;
+  const { store, asker, shelf } = context;
   const measures = kitchenOf(await preferencesOf(store, asker.id));
   const own = new Set((await listShelf(shelf)).map(({ name }) => fold(name)));
-  const pieces = text.split(/\s*[;\n]\s*/u).filter(piece => piece !== '');
-  if (pieces.length > MOST_PORTIONS) refuse('batch-portions-many', { most: MOST_PORTIONS });
-  if (pieces.length === 0) refuse('batch-portion-unsized', { text: excerpt(text) });
   const isName = (one: string) => own.has(fold(one)) || colourantsNamed(one).length > 0;
-  const portions = await Promise.all(
-    pieces.map(piece => portionInWords(piece, { measures, isName }, { shelf, say })),
-  );
+  const told = portionsMade(text, { measures, isName });
   return {
-    portions,
+    portions: await Promise.all(told.map(portion => withJars(portion, measures, context))),
     plan: undefined,
     shades: (base === undefined ? USUAL_BASE : parseBase(base)).shades,
     gelled: false,
@@ -189,40 +170,14 @@ export async function plannedInWords(
   };
 }
 
-/** Whether the first colour of a mix is called so. */
-function isCalled(
-  mix: string,
-  { measures, isName }: { measures: Measures; isName: (text: string) => boolean },
-): boolean {
-  try {
-    return isName(parseMix(mix, measures, isName)[0]?.name ?? '');
-  } catch (refusal) {
-    if (refusal instanceof Refusal) return false;
-    throw refusal;
-  }
-}
-
-async function portionInWords(
-  piece: string,
-  { measures, isName }: { measures: Measures; isName: (text: string) => boolean },
+async function withJars(
+  { name, grams, millilitres, parts }: PortionTold,
+  measures: Measures,
   { shelf, say }: Pick<Context, 'shelf' | 'say'>,
 ): Promise<Planned['portions'][number]> {
-  const label = /^(\p{L}[\p{L}\p{N} '-]{0,30}):\s*(.+)$/u.exec(piece);
-  const head = leadingBatter(label?.[2] ?? piece, measures);
-  if (!head) return refuse('batch-portion-unsized', { text: excerpt(piece) });
-  const { amount } = head;
-  const density = TYPICAL_BATTER.gramsPerMillilitre;
-  const grams = amount.measure === 'mass' ? amount.grams : amount.millilitres * density;
-  if (grams < 1) refuse('batch-portion-unsized', { text: excerpt(piece) });
-  const mix =
-    tailNamed(piece, head.rest, tail => isCalled(tail, { measures, isName })) ??
-    head.rest.replace(/^(?:(?:of|de)\s+|:\s*)/iu, '').trim();
-  const parts = mix === '' || PLAIN.test(mix) ? [] : parseMix(mix, measures, isName);
   const colours = await Promise.all(
-    parts.map(async ({ name, dose }) =>
-      colourSaid(await findJar(shelf, name), dose, { grams, measures, say }),
-    ),
+    parts.map(async part => colourSaid(await findJar(shelf, part.name), part.dose, { grams, measures, say })),
   );
-  const name = label?.[1] ?? (colours.map(one => one.name).join(' + ') || 'plain');
-  return { name, grams, millilitres: grams / density, colours };
+  const called = name ?? (colours.map(one => one.name).join(' + ') || 'plain');
+  return { name: called, grams, millilitres, colours };
 }

@@ -1,7 +1,7 @@
 import type { Suggestion } from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
 import { text } from '../../src/conversation/option.ts';
-import { cut } from '../../src/engine/text/cut.ts';
+import { cut } from '../../src/engine/text/excerpt.ts';
 import { nearestBatches } from '../../src/records/batches/index.ts';
 import { phrases } from '../../src/words/declared.ts';
 

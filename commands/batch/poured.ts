@@ -6,7 +6,7 @@ import { type Change, parseChanges } from '../../src/engine/batch/made/changes.t
 import type { WrittenPlan } from '../../src/engine/batch/planning/written-plan.ts';
 import type { BarPrediction } from '../../src/engine/colour/mixing/bar.ts';
 import { Refusal, refuse } from '../../src/engine/refusal.ts';
-import { cut } from '../../src/engine/text/cut.ts';
+import { cut } from '../../src/engine/text/excerpt.ts';
 import { foldName } from '../../src/engine/text/names/own-names.ts';
 import { colourJar } from '../../src/presenting/colour/jars.ts';
 import {

@@ -2,7 +2,7 @@ import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import { RETEST_AFTER, toldAt } from '../../src/engine/batch/curing/stages.ts';
 import { refuse } from '../../src/engine/refusal.ts';
-import { cut } from '../../src/engine/text/cut.ts';
+import { cut } from '../../src/engine/text/excerpt.ts';
 import { fold } from '../../src/engine/text/fold.ts';
 import { unlearn } from '../../src/presenting/colour/learn.ts';
 import { shareJars, unshareJars } from '../../src/presenting/colour/share-jars.ts';

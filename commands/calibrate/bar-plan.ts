@@ -6,11 +6,12 @@ import { parseBase, USUAL_BASE } from '../../src/engine/colour/reading/base-text
 import { colourantById } from '../../src/engine/colourants/catalogue.ts';
 import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
 import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
-import { excerpt } from '../../src/engine/quantities/excerpt.ts';
 import { parsePortion } from '../../src/engine/quantities/told/portion.ts';
 import { saidAmount } from '../../src/engine/quantities/told/said-amount.ts';
 import { type Measures, US_CUP_ML } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';
+import { excerpt } from '../../src/engine/text/excerpt.ts';
+import { namesApart } from '../../src/engine/text/names/names-apart.ts';
 import { LYE_RISK } from '../../src/presenting/colour/candidates.ts';
 import { colourJar, spooned } from '../../src/presenting/colour/jars.ts';
 import { doseCautions } from '../../src/presenting/dose.ts';
@@ -119,10 +120,7 @@ async function jarsOf(
   { shelf }: Context,
 ): Promise<{ readonly jars: readonly Jar[]; readonly leftOut: readonly string[] }> {
   if (named !== undefined) {
-    const names = named
-      .split(/[,;+\n]/u)
-      .map(name => name.trim())
-      .filter(name => name !== '');
+    const names = namesApart(named, { plus: true });
     if (names.length > MOST_JARS) refuse('plan-bars-too-many', { most: MOST_JARS });
     const items = await Promise.all(names.map(name => findItem(shelf, name)));
     const once = items.filter((item, at) => items.findIndex(({ id }) => id === item.id) === at);

@@ -10,9 +10,9 @@ import {
 } from '../../src/engine/colour/reading/mixed-bar-text.ts';
 import type { Lab } from '../../src/engine/colour/spectra/cielab.ts';
 import { colourantsNamed } from '../../src/engine/colourants/find.ts';
-import { excerpt } from '../../src/engine/quantities/excerpt.ts';
 import type { Measures } from '../../src/engine/quantities/units.ts';
 import { Refusal, refuse } from '../../src/engine/refusal.ts';
+import { excerpt } from '../../src/engine/text/excerpt.ts';
 import { fold } from '../../src/engine/text/fold.ts';
 import { spooned } from '../../src/presenting/colour/jars.ts';
 import { listShelf, type ShelfItem } from '../../src/records/shelf/index.ts';

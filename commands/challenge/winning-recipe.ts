@@ -1,7 +1,7 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import { refuse } from '../../src/engine/refusal.ts';
-import { cut } from '../../src/engine/text/cut.ts';
+import { cut } from '../../src/engine/text/excerpt.ts';
 import { fold } from '../../src/engine/text/fold.ts';
 import { placingsOf } from '../../src/records/challenges/index.ts';
 import { shareRecipe } from '../../src/records/recipes/index.ts';

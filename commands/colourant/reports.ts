@@ -3,7 +3,7 @@ import type { Context } from '../../src/conversation/context.ts';
 import { choice, picture, text, whole, yesNo } from '../../src/conversation/option.ts';
 import { parseStrength, printStrength } from '../../src/engine/quantities/strength.ts';
 import { refuse } from '../../src/engine/refusal.ts';
-import { cut } from '../../src/engine/text/cut.ts';
+import { cut } from '../../src/engine/text/excerpt.ts';
 import { suggestJars } from '../../src/presenting/colour/suggest.ts';
 import { identityName, weigh } from '../../src/presenting/evidence.ts';
 import * as evidence from '../../src/records/evidence/index.ts';

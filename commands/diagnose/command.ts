@@ -8,6 +8,7 @@ import {
 } from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
 import { picture, text } from '../../src/conversation/option.ts';
+import { isPicture } from '../../src/conversation/question.ts';
 import type { ReplyWith } from '../../src/conversation/reply.ts';
 import { diagnose } from '../../src/engine/flaws/diagnose.ts';
 import type { FindingId } from '../../src/engine/flaws/findings.ts';
@@ -154,11 +155,7 @@ const menu: MenuEntry = {
   anywhere: true,
   access: 'member',
   take({ text: words, attachments }, context) {
-    const photos = attachments.filter(({ name, mediaType }) =>
-      mediaType === undefined
-        ? /\.(jpe?g|png|webp|hei[cf]|avif)$/i.test(name)
-        : mediaType.startsWith('image/'),
-    );
+    const photos = attachments.filter(isPicture);
     if (photos.length === 0) refuse('flaw-message-without-picture', {});
     return opened({ words, photos }, context);
   },

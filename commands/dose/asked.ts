@@ -6,7 +6,7 @@ import { parseCarrier, parsePremix } from '../../src/engine/dosing/parse-premix.
 import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
 import type { DoseAsked } from '../../src/engine/dosing/request.ts';
 import type { Portion } from '../../src/engine/quantities/amount.ts';
-import { excerpt } from '../../src/engine/quantities/excerpt.ts';
+import { hasFigure } from '../../src/engine/quantities/number.ts';
 import {
   parseStrength,
   splitStrength,
@@ -16,6 +16,7 @@ import {
 import { MEASURES, type Measures } from '../../src/engine/quantities/units.ts';
 import { Refusal, refuse } from '../../src/engine/refusal.ts';
 import { remembered } from '../../src/engine/remembered.ts';
+import { excerpt } from '../../src/engine/text/excerpt.ts';
 import { carrierNamed } from '../../src/engine/text/names/carrier-name.ts';
 import { spooned } from '../../src/presenting/colour/jars.ts';
 import { listShelf } from '../../src/records/shelf/index.ts';
@@ -107,7 +108,7 @@ async function findColoured(asked: string, measures: Measures, shelf: Shelf): Pr
       ? { jar: whole, strength: USUAL }
       : { jar: await findJar(shelf, rest), strength };
   if (!(whole instanceof Refusal)) return { jar: whole, strength: USUAL };
-  if (!/\d/u.test(asked)) throw whole;
+  if (!hasFigure(asked)) throw whole;
   const { name, dose = USUAL } = readPart(asked, measures);
   return name === asked.trim() ? Promise.reject(whole) : { jar: await findJar(shelf, name), strength: dose };
 }

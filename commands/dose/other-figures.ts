@@ -4,6 +4,7 @@ import { usualStrength } from '../../src/engine/dosing/amount-in-portion.ts';
 import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
 import type { Dose } from '../../src/engine/dosing/request.ts';
 import type { Portion } from '../../src/engine/quantities/amount.ts';
+import { hasFigure } from '../../src/engine/quantities/number.ts';
 import { practicalSpoons } from '../../src/engine/quantities/spoons.ts';
 import { STRENGTH_SHARES, type StrengthName, splitStrength } from '../../src/engine/quantities/strength.ts';
 import { tellsKind } from '../../src/engine/quantities/told/kind-told.ts';
@@ -49,6 +50,6 @@ export const untoldStrength = (
   { strength, colourant: typed }: Pick<DoseOptions, 'strength' | 'colourant'>,
   colourant: Colourant,
 ): StrengthName | undefined =>
-  strength === undefined && splitStrength(typed).strength === undefined && !/\d/u.test(typed)
+  strength === undefined && splitStrength(typed).strength === undefined && !hasFigure(typed)
     ? usualStrength(colourant)
     : undefined;

@@ -1,7 +1,7 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Next, Reply } from '../../src/conversation/reply.ts';
 import { refuse } from '../../src/engine/refusal.ts';
-import { cut } from '../../src/engine/text/cut.ts';
+import { cut } from '../../src/engine/text/excerpt.ts';
 import { nearestNames } from '../../src/engine/text/spelling/closest-name.ts';
 import { findTopic, type Topic, topicNames } from './topics.ts';
 
@@ -48,7 +48,7 @@ export function topicReply(typed: string, context: Context): Reply {
   return {
     kind: 'reply',
     headline: headlineOf(topic, context),
-    data: topic,
+    data: dataOf(topic),
     blocks: blocksOf(topic, context),
     cautions: [],
     next: topic.kind === 'command' ? nextOf(topic, context) : [],
@@ -61,13 +61,14 @@ function headlineOf(topic: Topic, { say }: Context): string {
     const [first, ...others] = topic.asks;
     return others.length === 0 && first ? `/${first.path}: ${first.purpose}` : `/${topic.name}`;
   }
-  return topic.kind === 'option' ? `${topic.name}:` : say.help.meaning(told(topic));
+  return topic.kind === 'option' ? `${topic.name}:` : say.help.meaning(topic);
 }
 
-/** What a word means in its first sentence, and what else is said of it. */
-function told({ name, text }: Extract<Topic, { kind: 'term' | 'caution' }>) {
-  const [means = '', ...rest] = text.split(/(?<=[.!?]) (?=\p{Lu})/u);
-  return { name, means, rest: rest.join(' ') };
+/** A topic as programs are told it. */
+function dataOf(topic: Topic): object {
+  if (topic.kind === 'command' || topic.kind === 'option') return topic;
+  const { kind, name, means, more } = topic;
+  return { kind, name, text: more === undefined ? means : `${means} ${more}` };
 }
 
 function blocksOf(topic: Topic, { say }: Context): Reply['blocks'] {
@@ -85,10 +86,8 @@ function blocksOf(topic: Topic, { say }: Context): Reply['blocks'] {
     case 'option':
       return [{ kind: 'rows', rows: topic.rows }];
     case 'term':
-    case 'caution': {
-      const { rest } = told(topic);
-      return rest === '' ? [] : [{ kind: 'text', text: rest }];
-    }
+    case 'caution':
+      return topic.more === undefined ? [] : [{ kind: 'text', text: topic.more }];
   }
 }
 

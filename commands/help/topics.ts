@@ -7,7 +7,14 @@ type Knows = Pick<Context, 'commands' | 'say' | 'language'>;
 export type Topic =
   | { readonly kind: 'command'; readonly name: string; readonly asks: readonly Ask[] }
   | { readonly kind: 'option'; readonly name: string; readonly rows: readonly string[] }
-  | { readonly kind: 'term' | 'caution'; readonly name: string; readonly text: string };
+  | {
+      readonly kind: 'term' | 'caution';
+      readonly name: string;
+      /** What it means, in one sentence. */
+      readonly means: string;
+      /** What else is said of it. */
+      readonly more?: string;
+    };
 
 type Ask = {
   readonly path: string;
@@ -37,8 +44,8 @@ const paths = ({ commands, language }: Knows): readonly Ask[] =>
 function entries({ say }: Knows): readonly Extract<Topic, { kind: 'term' | 'caution' }>[] {
   const { terms, cautions } = say.help;
   return [
-    ...Object.values(terms).map(({ name, text }) => ({ kind: 'term' as const, name, text })),
-    ...Object.values(cautions).map(({ name, text }) => ({ kind: 'caution' as const, name, text })),
+    ...Object.values(terms).map(one => ({ kind: 'term' as const, ...one })),
+    ...Object.values(cautions).map(one => ({ kind: 'caution' as const, ...one })),
   ];
 }
 

@@ -1,6 +1,7 @@
 import type { SeenBy } from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
 import type { Block, Choice, Reply } from '../../src/conversation/reply.ts';
+import { requireNames } from '../../src/engine/batch/additives/nameless.ts';
 import { type ClassAsk, type ClassPlan, stationRequest } from '../../src/engine/batch/planning/class-kits.ts';
 import { planNumbers } from '../../src/engine/batch/planning/plan.ts';
 import type { PlanAnswer } from '../../src/engine/batch/planning/plan-answer.ts';
@@ -11,7 +12,6 @@ import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { type KeptPlan, keepRecentPlan, type Use } from '../../src/records/recipes/index.ts';
 import { type PlanRead, readKept } from '../../src/records/recipes/kept-plan.ts';
 import type { Jar } from '../../src/records/shelf/jars/jar.ts';
-import { requireNames } from './additives-named.ts';
 import { lyeCautions, MOST_PLAN_WORDS, planBlocks, planSteps } from './blocks.ts';
 import { cardOf, portionHexes } from './card.ts';
 import { costBlocks, costData, costOfPlan } from './cost.ts';

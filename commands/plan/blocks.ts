@@ -4,7 +4,8 @@ import type { PrepStepId } from '../../src/engine/batch/planning/prep-step.ts';
 import { learntNote } from '../../src/presenting/colour/learnt-strength.ts';
 import { fahrenheitFirst } from '../../src/words/temperatures.ts';
 import { planHeat } from './heat.ts';
-import { type PlanView, planNumbers, planWeights, portionSection, type Section } from './view.ts';
+import { planNumbers, planWeights } from './numbers.ts';
+import { type PlanView, portionSection, type Section } from './view.ts';
 import { planColourCautions, planDeciding, planRounded, planUrgent, planWatch } from './watch.ts';
 
 /** Words on the face of a plan: as many as leave it on one screen of a phone with its card and its buttons. */

@@ -4,7 +4,8 @@ import { fahrenheit } from '../../src/engine/quantities/units.ts';
 import { colourJar } from '../../src/presenting/colour/jars.ts';
 import type { Jobs } from '../../src/workers/jobs.ts';
 import { lyeCautions } from './blocks.ts';
-import { type PlanView, planNumbers, planWeights, portionSection } from './view.ts';
+import { numbersInTwo, weightsInTwo } from './numbers.ts';
+import { type PlanView, portionSection } from './view.ts';
 import { planWorst } from './watch.ts';
 
 /** What the card is drawn from. */
@@ -42,8 +43,12 @@ export function cardOf(view: PlanView, name: string | undefined, hexes: readonly
   const { say, answer } = view;
   return {
     title: say.plan.cardTitle({ name }),
-    numbers: planNumbers(view).map(({ label, value }) => ({ label, ...inTwoUnits(value) })),
-    weights: planWeights(view).map(({ label, value }) => ({ label, value: inTwoUnits(value).value })),
+    numbers: numbersInTwo(view).map(({ label, in: { first, other } }) => ({
+      label,
+      value: first,
+      ...(other !== undefined && { other }),
+    })),
+    weights: weightsInTwo(view).map(({ label, in: { first } }) => ({ label, value: first })),
     portions: answer.portions.map((_, at) => {
       const { title, rows } = portionSection(view, at);
       return { title, hex: hexes[at]!, rows: rows.slice(0, -1), fact: rows.at(-1) ?? '' };
@@ -56,12 +61,6 @@ export function cardOf(view: PlanView, name: string | undefined, hexes: readonly
       .filter((brief, at, all) => all.indexOf(brief) === at)
       .join(' '),
   };
-}
-
-/** `143.1 g (5.04 oz)` as the unit that comes first, and the other. */
-function inTwoUnits(written: string): { readonly value: string; readonly other?: string } {
-  const [, value, other] = /^(.*?) \((.*)\)$/u.exec(written) ?? [];
-  return value === undefined || other === undefined ? { value: written } : { value, other };
 }
 
 /** The section cut across: portions by their volume, and the ring where one is likely enough. */

@@ -1,7 +1,7 @@
 import type { Given } from '../../src/conversation/question.ts';
 import type { Field } from '../../src/conversation/reply.ts';
 import type { WrittenPlan } from '../../src/engine/batch/planning/written-plan.ts';
-import { readDecimal } from '../../src/engine/quantities/number.ts';
+import { readAlone } from '../../src/engine/quantities/number.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import type { KeptPlan } from '../../src/records/recipes/index.ts';
 import type { Words } from '../../src/words/index.ts';
@@ -82,16 +82,8 @@ export function wordsIn(sent: Given, name: FormName, say: Words): Partial<Writte
   return words;
 }
 
-function numberIn(typed: string, field: string): number {
-  const value = readDecimal(
-    typed
-      .replace(/[%g\s]+$/u, '')
-      .trim()
-      .replace(/^-/u, ''),
-  )[0];
-  if (value === undefined) refuse('number-unreadable', { field });
-  return typed.trim().startsWith('-') ? -value : value;
-}
+const numberIn = (typed: string, field: string): number =>
+  readAlone(typed) ?? refuse('number-unreadable', { field });
 
 /** Only what was written anew: what stands in the form as before keeps its scale. */
 export const unlike = ({ written: before }: KeptPlan, words: Partial<WrittenPlan>): Partial<WrittenPlan> =>
@@ -116,7 +108,7 @@ export const typedIn = (sent: Given, name: FormName): Partial<WrittenPlan> =>
       const typed = sent[key];
       if (typeof typed !== 'string' || typed.trim() === '') return [];
       if (!NUMBERS.has(key)) return [[key, typed]];
-      const value = Number(typed.replace(',', '.'));
-      return Number.isFinite(value) ? [[key, value]] : [];
+      const value = readAlone(typed);
+      return value === undefined ? [] : [[key, value]];
     }),
   );

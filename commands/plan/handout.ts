@@ -2,15 +2,8 @@ import type { ClassPlan } from '../../src/engine/batch/planning/class-kits.ts';
 import { colourantById } from '../../src/engine/colourants/catalogue.ts';
 import { nameOf, rough } from '../../src/presenting/dose.ts';
 import { lyeCautions, planSteps } from './blocks.ts';
-import {
-  type PlanView,
-  planHeadline,
-  planNumbers,
-  planWeights,
-  portionSection,
-  type Section,
-  shownMass,
-} from './view.ts';
+import { planNumbers, planWeights } from './numbers.ts';
+import { type PlanView, planHeadline, portionSection, type Section, shownMass } from './view.ts';
 
 /** The stations of a class with their people, what the leader does, and what to buy. */
 export function classSections(view: PlanView, plan: ClassPlan): readonly Section[] {

@@ -1,5 +1,3 @@
-import type { Measure } from '../../src/conversation/reply.ts';
-import { oilById } from '../../src/engine/batch/oils/find-oil.ts';
 import type { PlanAnswer } from '../../src/engine/batch/planning/plan-answer.ts';
 import { portionCalled } from '../../src/engine/batch/portions/portion-name.ts';
 import type { Dose } from '../../src/engine/dosing/request.ts';
@@ -30,11 +28,11 @@ export const shownMass = ({ read: { request }, wishes }: Pick<PlanView, 'read' |
   first: wishes.mass,
 });
 
-const massIn = (view: PlanView) => (grams: number) => view.say.plan.mass(grams, shownMass(view));
+export const massIn = (view: PlanView) => (grams: number) => view.say.plan.mass(grams, shownMass(view));
 const weightIn = (view: PlanView) => (grams: number) => view.say.plan.weight(grams, shownMass(view));
 const oilGrams = ({ oils }: PlanAnswer) => oils.reduce((sum, { grams }) => sum + grams, 0);
 
-const placedIn = (into: 'jug' | 'oils', view: PlanView) =>
+export const placedIn = (into: 'jug' | 'oils', view: PlanView) =>
   view.answer.jug.liquids
     .filter(one => one.into === into)
     .map(({ id, grams }) => ({ id, mass: massIn(view)(grams) }));
@@ -74,117 +72,10 @@ function scaledFrom(view: PlanView): readonly string[] {
   return [say.batch.scaled({ from, to, fills: read.request.size.by === 'mould' })];
 }
 
-/** The lye as it is weighed: dry, or in its own water. */
-function lyeRows(view: PlanView): readonly Measure[] {
-  const { say } = view;
-  const { lye, jug } = view.answer;
-  const [weight, mass] = [weightIn(view), massIn(view)];
-  const { solution } = jug;
-  if (!solution)
-    return lye.parts.map(({ alkali, grams }) => ({ label: say.plan.lye[alkali], value: weight(grams) }));
-  return lye.parts.map(({ alkali, grams }) => ({
-    label: say.batch.jug.solution({ alkali, percent: solution.percent }),
-    value: weight(solution.grams),
-    note: say.batch.jug.solutionNote({ lye: mass(grams), water: mass(solution.waterGrams) }),
-  }));
-}
-
-/** Whether any colour is wetted in oil, which no lye was weighed for. */
-const isWettedInOil = ({ answer }: PlanView): boolean =>
-  answer.portions.some(({ doses }) => doses.some(({ carrier }) => carrier.choice === 'oil'));
-
-/** Lye, water, batter, superfat: what decides the pour. */
-export function planNumbers(view: PlanView): readonly Measure[] {
-  const { answer, say } = view;
-  const { plan, batch } = say;
-  const weight = weightIn(view);
-  const { water, superfat, batter, reserve } = answer;
-  const { jug } = answer;
-  const fat = answer.warnings.some(({ id }) => id === 'liquid-fat');
-  return [
-    ...lyeRows(view),
-    {
-      label: jug.solution ? batch.jug.furtherWater : plan.water,
-      value:
-        jug.waterGrams > 0.05
-          ? weight(jug.waterGrams)
-          : batch.jug.noWater({
-              inJug: placedIn('jug', view),
-              frozen: jug.method === 'frozen',
-            }),
-      note: [
-        ...(water.holdBackGrams > 0.05
-          ? [plan.holdBack({ all: massIn(view)(water.grams), held: massIn(view)(water.holdBackGrams) })]
-          : []),
-        ...(jug.method === 'water' && jug.liquids.length === 0
-          ? []
-          : [batch.jug.strength({ percent: jug.strength })]),
-        batch.waterWays({
-          strength: plan.figure(water.ways.lyeStrength, 1),
-          ratio: plan.figure(water.ways.waterPerLye, 2),
-          ofOils: plan.figure(water.ways.percentOfOils, 1),
-        }),
-      ].join(' '),
-    },
-    {
-      label: plan.batter,
-      value: plan.volume(volumeOf(batter.millilitres, view)),
-      note: plan.batterNote({
-        grams: weight(batter.grams),
-        density: batter.density,
-        reserve: reserve.millilitres,
-      }),
-    },
-    {
-      label: plan.superfat,
-      value: plan.percent({ percent: superfat.effective }),
-      note: plan.superfatNote({
-        asked: superfat.asked,
-        usual: view.read.request.isSuperfatUsual === true,
-        carriers: superfat.effective > superfat.asked + 0.5 && !fat && isWettedInOil(view),
-        low: superfat.band.low,
-        high: superfat.band.high,
-      }),
-    },
-  ];
-}
-
-const volumeOf = (millilitres: number, { read }: PlanView) => ({
+export const volumeOf = (millilitres: number, { read }: PlanView) => ({
   millilitres,
   cups: millilitres / read.request.measures.cup,
 });
-
-/** What else is weighed: each oil, additives, fragrance. */
-export function planWeights(view: PlanView): readonly Measure[] {
-  const { answer, say } = view;
-  const weight = weightIn(view);
-  return [
-    ...answer.oils.map(({ id, grams }) => ({
-      label: oilById(id).names[say.language],
-      value: weight(grams),
-    })),
-    ...answer.jug.liquids.map(({ id, grams, waterGrams, into, frozen }) => ({
-      label: say.plan.capital(say.batch.additives[id]),
-      value: weight(grams),
-      note: say.batch.jug.placed({ into, frozen, water: massIn(view)(waterGrams) }),
-    })),
-    ...answer.additives
-      .filter(({ id }) => !answer.jug.liquids.some(one => one.id === id))
-      .map(({ id, grams }) => ({
-        label: say.plan.capital(say.batch.additives[id as keyof typeof say.batch.additives]),
-        value: weight(grams),
-      })),
-    ...(answer.fragrance && answer.fragrance.grams > 0
-      ? [
-          {
-            label: say.plan.fragrance,
-            value: weight(answer.fragrance.grams),
-            note: say.plan.fragranceNote({ percent: answer.fragrance.percentOfOils }),
-          },
-        ]
-      : []),
-  ];
-}
 
 /** The name of a portion and its volume. */
 function portionTitle(view: PlanView, at: number): string {

@@ -1,10 +1,10 @@
 import type { SeenBy } from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
+import { requireNames } from '../../src/engine/batch/additives/nameless.ts';
 import { MEASURES } from '../../src/engine/quantities/units.ts';
 import { preferencesOf } from '../../src/records/preferences.ts';
 import type { KeptPlan } from '../../src/records/recipes/index.ts';
 import { readKept } from '../../src/records/recipes/kept-plan.ts';
-import { requireNames } from './additives-named.ts';
 
 /** True where a colour of the plan comes from a jar on the asker's shelf. Throws as `requireNames` and `readKept` do. */
 export async function planNamesJar(plan: KeptPlan, { shelf }: Context): Promise<boolean> {

@@ -1,6 +1,7 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import { parseBase, USUAL_BASE } from '../../src/engine/colour/reading/base-text.ts';
+import { saysPlain } from '../../src/engine/colour/reading/plain-soap.ts';
 import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
 import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
 import type { Gradient, Pot } from '../../src/engine/pouring/gradient.ts';
@@ -28,7 +29,6 @@ export type GradientAsked = {
 const USUAL_STEPS = 5;
 /** Pots nearer than this (CIEDE2000) have nothing between them. */
 const ALIKE = 1;
-const PLAIN = /^(?:plain|none|bare|no colou?r|uncolou?red|sin color|natural|solo|sola)$/iu;
 
 /** A pot as it is asked: what goes in, and how that reads. */
 type PotRead = { readonly pot: Pot; readonly jars: readonly Jar[]; readonly told: string };
@@ -91,7 +91,7 @@ export async function gradientReply(asked: GradientAsked, context: Context): Pro
 
 async function potOf(text: string, measures: Measures, context: Context): Promise<PotRead> {
   const { say } = context;
-  if (PLAIN.test(text.trim())) return { pot: [], jars: [], told: say.pouring.plainPot };
+  if (saysPlain(text)) return { pot: [], jars: [], told: say.pouring.plainPot };
   const portion = parsePortion(say.match.oneCup, measures);
   const { jars, answer } = await readMix(text, { portion, measures }, context);
   const colours = await Promise.all(jars.map(jar => colourJar(jar, context)));

@@ -2,9 +2,8 @@ import type { Context } from '../../src/conversation/context.ts';
 import type { Caution, Reply } from '../../src/conversation/reply.ts';
 import { parseBase, USUAL_BASE } from '../../src/engine/colour/reading/base-text.ts';
 import { labOfHex } from '../../src/engine/colour/spectra/cielab.ts';
+import { parseInfusedBar } from '../../src/engine/pouring/infused-bar.ts';
 import { INFUSING, infusedShare } from '../../src/engine/pouring/infused-oil.ts';
-import { excerpt } from '../../src/engine/quantities/excerpt.ts';
-import { readDecimal } from '../../src/engine/quantities/number.ts';
 import { parseStock } from '../../src/engine/quantities/told/stock.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { readColour } from '../../src/engine/text/colours/colour-name.ts';
@@ -12,7 +11,6 @@ import { tenth } from '../../src/presenting/colour/view.ts';
 
 declare module '../../src/engine/refusal.ts' {
   interface Reasons {
-    'infusion-bar-unreadable': { readonly text: string };
     'infusion-without-target': Record<never, never>;
   }
 }
@@ -37,7 +35,7 @@ export function infusionReply(asked: InfusionAsked, { say }: Context): Reply {
       blocks: [{ kind: 'text', text: [words.infusionFirstWhy, words.infusionHow].join('\n') }],
       cautions,
     };
-  const bar = barOf(asked.bar);
+  const bar = parseInfusedBar(asked.bar);
   if (asked.target === undefined) return refuse('infusion-without-target', {});
   const { shades } = asked.base === undefined ? USUAL_BASE : parseBase(asked.base);
   const target = labOfHex(readColour(asked.target).hex);
@@ -74,15 +72,6 @@ export function infusionReply(asked: InfusionAsked, { say }: Context): Reply {
     ],
     cautions,
   };
-}
-
-function barOf(text: string) {
-  const [, figures = '', colour = ''] =
-    /^\s*([\d.,]+)\s*%\s*(?:=|:|,)?\s*(.+)$/u.exec(text.slice(0, 120)) ?? [];
-  const percent = readDecimal(figures)[0];
-  if (percent === undefined || !(percent > 0 && percent <= 100))
-    return refuse('infusion-bar-unreadable', { text: excerpt(text) });
-  return { share: percent / 100, lab: labOfHex(readColour(colour).hex) };
 }
 
 /** Grams of all the oils of the recipe; a bare number is grams. Throws the Refusals of amounts. */

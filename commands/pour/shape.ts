@@ -23,10 +23,10 @@ import {
   tiltable,
 } from '../../src/engine/pouring/pour-mould.ts';
 import { readSwirlShares } from '../../src/engine/pouring/swirl-shares.ts';
-import { excerpt } from '../../src/engine/quantities/excerpt.ts';
 import { practicalSpoons, timesSpoons } from '../../src/engine/quantities/spoons.ts';
 import { type Measures, US_TEASPOON_ML } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';
+import { excerpt } from '../../src/engine/text/excerpt.ts';
 import { knownAs } from '../../src/presenting/colour/jars.ts';
 import { doseCautions, rough } from '../../src/presenting/dose.ts';
 import { spoonedOut } from '../../src/presenting/spoons.ts';

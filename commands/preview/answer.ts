@@ -3,6 +3,7 @@ import type { Block, Measure, Next, Reply } from '../../src/conversation/reply.t
 import { lineOf } from '../../src/conversation/typed/line-of.ts';
 import type { BarPrediction } from '../../src/engine/colour/mixing/bar.ts';
 import { parseBase, USUAL_BASE } from '../../src/engine/colour/reading/base-text.ts';
+import { namesOfMix } from '../../src/engine/colour/reading/mix-text.ts';
 import type { CautionId } from '../../src/engine/dosing/cautions.ts';
 import type { Dose } from '../../src/engine/dosing/request.ts';
 import { parsePortion } from '../../src/engine/quantities/told/portion.ts';
@@ -103,10 +104,10 @@ const MOST_WORDS = 90;
 
 /** How it is dosed, and a batch with it. */
 function nextOf({ mix }: PreviewAsked, portion: string, say: Words): readonly Next[] {
-  const [first = '', ...others] = mix.split(/[+,]/).map(part => part.trim());
-  const given = Object.fromEntries(others.slice(0, 4).map((part, at) => [`with-${at + 1}`, part]));
   // A spoonful in the mix is no name that a dose could start from.
-  if (/\d/.test(mix)) return [];
+  const [first, ...others] = namesOfMix(mix);
+  if (first === undefined) return [];
+  const given = Object.fromEntries(others.slice(0, 4).map((part, at) => [`with-${at + 1}`, part]));
   return [{ label: say.folds.next.dose, line: lineOf('dose', { colourant: first, portion, ...given }) }];
 }
 

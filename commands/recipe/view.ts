@@ -1,6 +1,6 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Block, Reply } from '../../src/conversation/reply.ts';
-import { cut } from '../../src/engine/text/cut.ts';
+import { cut, oneLine } from '../../src/engine/text/excerpt.ts';
 import type { Found, Recipe, Times } from '../../src/records/recipes/index.ts';
 import { undoChoice } from '../shelf/follow-ups.ts';
 
@@ -46,7 +46,7 @@ function row(found: Found, { say }: Context): string {
     written.size ?? say.recipes.sizeOfOils,
     ...(times.size === 1 ? [] : [say.recipes.times({ factor: times.size })]),
   ].join(', ');
-  const oils = cut(written.oils.replaceAll(/\s+/g, ' '), 120);
+  const oils = cut(oneLine(written.oils), 120);
   return found.shared
     ? say.recipes.sharedRow({ name: found.name, by: found.byName, oils, size })
     : say.recipes.row({ name: found.name, oils, size });

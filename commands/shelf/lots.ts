@@ -1,5 +1,6 @@
 import { action } from '../../src/conversation/command.ts';
 import { choice, text } from '../../src/conversation/option.ts';
+import { readDecimal } from '../../src/engine/quantities/number.ts';
 import { parseStock } from '../../src/engine/quantities/told/stock.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import * as shelf from '../../src/records/shelf/index.ts';
@@ -148,7 +149,7 @@ export const lotActions = {
     formerly: { grams: 'amount' },
     completes: { item: suggestItems },
     async answer({ item: name, amount: left }, context) {
-      const isEmpty = Number(left.replace(',', '.')) === 0;
+      const isEmpty = readDecimal(left.trim())[0] === 0;
       const grams = isEmpty ? 0 : await gramsAsked({ item: name, amount: left }, context);
       const outcome = await shelf.setLowMark(context.shelf, name, grams, context.change);
       return told(context.say.shelf.lowMarkSet({ name: outcome.name, grams }), outcome, context);

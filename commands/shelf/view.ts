@@ -1,7 +1,7 @@
 import type { Block, Caution, Reply } from '../../src/conversation/reply.ts';
 import { colourantById } from '../../src/engine/colourants/catalogue.ts';
 import type { Price } from '../../src/engine/cost/money.ts';
-import { cut } from '../../src/engine/text/cut.ts';
+import { cut } from '../../src/engine/text/excerpt.ts';
 import { wholeVerdict } from '../../src/presenting/check.ts';
 import { kindName } from '../../src/presenting/check-dose.ts';
 import { itemWarning, warningSentence } from '../../src/presenting/warning.ts';

@@ -12,6 +12,12 @@ export type Attachment = {
   read(): Promise<Uint8Array>;
 };
 
+const PICTURE_NAME = /\.(?:jpe?g|png|webp|hei[cf]|avif)$/iu;
+
+/** Whether a file is a picture: by what the front says of it, by its name where it says nothing. */
+export const isPicture = ({ name, mediaType }: Pick<Attachment, 'name' | 'mediaType'>): boolean =>
+  mediaType === undefined ? PICTURE_NAME.test(name) : mediaType.startsWith('image/');
+
 /** A member, role or channel that was picked by the platform's own option. */
 export type Named = {
   readonly kind: 'member' | 'role' | 'channel';

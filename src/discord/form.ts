@@ -6,7 +6,7 @@ import {
   TextInputStyle,
 } from 'discord.js';
 import type { Field, Form } from '../conversation/reply.ts';
-import { cut } from '../engine/text/cut.ts';
+import { cut } from '../engine/text/excerpt.ts';
 import { plainThroughout } from '../words/marks.ts';
 
 /** A form as the platform's modal: at most five labelled fields, 45 characters of title and label, no marks. */

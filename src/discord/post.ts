@@ -15,7 +15,7 @@ import type { Conversation } from '../conversation/conversation.ts';
 import { sealedPost } from '../conversation/follow-ups/sealed.ts';
 import type { Reply } from '../conversation/reply.ts';
 import type { Appointment, Outbox, Place } from '../conversation/unasked/outbox.ts';
-import { cut } from '../engine/text/cut.ts';
+import { cut } from '../engine/text/excerpt.ts';
 import { wordsIn } from '../words/index.ts';
 import { payloadOf } from './render.ts';
 

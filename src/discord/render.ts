@@ -12,7 +12,7 @@ import { faceOf, wholeOf } from '../conversation/faces/face.ts';
 import { onceFor } from '../conversation/faces/given-again.ts';
 import { textOf } from '../conversation/faces/plain-text.ts';
 import { type Block, type Choice, LONGEST_LABEL, type Problem, type Reply } from '../conversation/reply.ts';
-import { cut } from '../engine/text/cut.ts';
+import { cut } from '../engine/text/excerpt.ts';
 import type { Words } from '../words/index.ts';
 import { replaceMarks, withoutMarks } from '../words/marks.ts';
 

@@ -6,7 +6,7 @@ import type { Conversation } from '../conversation/conversation.ts';
 import type { Question } from '../conversation/question.ts';
 import { receive, suggest } from '../conversation/receive.ts';
 import type { Answer } from '../conversation/reply.ts';
-import { cut } from '../engine/text/cut.ts';
+import { cut } from '../engine/text/excerpt.ts';
 import { wordsIn } from '../words/index.ts';
 import { modalOf } from './form.ts';
 import type { LateForms } from './late-forms.ts';

@@ -5,7 +5,7 @@ import { practicalSpoons } from '../engine/quantities/spoons.ts';
 import { isUltramarine } from '../engine/stability/check.ts';
 import { otherUseOf } from '../engine/stability/legal-share.ts';
 import type { Component, IngredientReport, PowderKind } from '../engine/stability/report.ts';
-import { cut } from '../engine/text/cut.ts';
+import { cut } from '../engine/text/excerpt.ts';
 import type { Meant } from '../records/shelf/meant.ts';
 import type { Words } from '../words/index.ts';
 import { partName } from './ingredient-name.ts';

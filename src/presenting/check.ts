@@ -4,7 +4,7 @@ import { legalShareOf, otherUseOf } from '../engine/stability/legal-share.ts';
 import { permittedUses } from '../engine/stability/permitted.ts';
 import type { Component, IngredientReport } from '../engine/stability/report.ts';
 import { midSentence } from '../engine/text/capital.ts';
-import { cut } from '../engine/text/cut.ts';
+import { cut } from '../engine/text/excerpt.ts';
 import type { Meant } from '../records/shelf/meant.ts';
 import type { Words } from '../words/index.ts';
 import { doseBlock, hintsOf, inNoList, sourcesBlock, texts } from './check-dose.ts';

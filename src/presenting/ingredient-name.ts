@@ -1,6 +1,6 @@
 import type { Component } from '../engine/stability/report.ts';
 import { substanceById } from '../engine/stability/substances/index.ts';
-import { cut } from '../engine/text/cut.ts';
+import { cut } from '../engine/text/excerpt.ts';
 
 /** Longest piece of a label that is repeated, characters. */
 export const longestPart = 60;

@@ -5,7 +5,7 @@ import { action, commandGroup, followUp } from '../../src/conversation/command.t
 import type { Form, Reply } from '../../src/conversation/reply.ts';
 import { attachmentOrigins, download } from '../../src/discord/download.ts';
 import { Refusal, refuse } from '../../src/engine/refusal.ts';
-import { cut } from '../../src/engine/text/cut.ts';
+import { cut } from '../../src/engine/text/excerpt.ts';
 import { openStore } from '../../src/records/open.ts';
 import type { Store } from '../../src/records/store.ts';
 import { PATIENT } from '../records/patience.ts';

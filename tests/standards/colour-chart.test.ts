@@ -19,8 +19,8 @@ import { fixture, numberRows } from './fixtures/read.ts';
 /**
  * The chart of 24 patches. Spectra: N. Ohta, The Basis of Color Reproduction Engineering (1997), every second of its
  * 5 nm steps from 380 to 730 nm, as the repository colour-science/colour carries them (BSD-3-Clause). Lab: the chart's
- * published values for charts made before November 2014, under D50. They were measured on other charts, so patches
- * differ by what charts differ.
+ * published values for charts made before November 2014, under D50, as the same repository carries them. They were
+ * measured on other charts, so patches differ by what charts differ.
  */
 const rows = (name: string) =>
   fixture(name)

@@ -140,10 +140,13 @@ async function itsDose({ alone, talk, context }: Turn): Promise<AskReply | undef
 /** Options of which one at most may be another. */
 const THING: ReadonlySet<string> = new Set(['colourant', 'item', 'target', 'mix']);
 
+/** Commands of a colour, of which one option may be another. */
+const OF_A_COLOUR: ReadonlySet<string> = new Set(['dose', 'match', 'preview']);
+
 /** The question before and the turn read as one: the same command of the same thing, with one option more or other. */
 async function withOneChange({ question, talk, context, readAnew }: Turn): Promise<AskReply | undefined> {
   const { last, words } = talk;
-  if (!words || last.kind !== 'command' || !/^(?:dose|match|preview)$/u.test(last.command)) return undefined;
+  if (!words || last.kind !== 'command' || !OF_A_COLOUR.has(last.command)) return undefined;
   const reply = await readAnew(asOneText(words, question));
   const { understood } = reply;
   if (understood.kind !== 'command' || understood.command !== last.command) return undefined;
@@ -155,10 +158,11 @@ async function withOneChange({ question, talk, context, readAnew }: Turn): Promi
 }
 
 /** Commands that answer what is asked of a colourant. */
-const OF_A_COLOURANT = /^(?:colourant check|dose)$/u;
+const CHECK: ReadonlySet<string> = new Set(['colourant check']);
+const CHECK_OR_DOSE: ReadonlySet<string> = new Set([...CHECK, 'dose']);
 /** Whether one of these commands tells of a colourant what was understood. */
-const isOfAColourant = (understood: Understood, commands: RegExp): boolean =>
-  (understood.kind === 'command' || understood.kind === 'technique') && commands.test(understood.command);
+const isOfAColourant = (understood: Understood, commands: ReadonlySet<string>): boolean =>
+  (understood.kind === 'command' || understood.kind === 'technique') && commands.has(understood.command);
 /** The technique that was understood, or as which a matter of lye was asked. */
 const techniqueOf = (understood: Understood): Technique | undefined =>
   understood.kind === 'technique' || understood.kind === 'lye' ? understood.technique : undefined;
@@ -167,7 +171,7 @@ const techniqueOf = (understood: Understood): Technique | undefined =>
 async function inItsPlace(turn: Turn): Promise<AskReply | undefined> {
   const { question, alone, talk, context, readAnew } = turn;
   const isOfFlaw = talk.last.kind === 'command' && talk.last.command === 'diagnose';
-  const isHardly = isWeak(turn) || (isOfFlaw && isOfAColourant(alone.understood, /^colourant check$/u));
+  const isHardly = isWeak(turn) || (isOfFlaw && isOfAColourant(alone.understood, CHECK));
   if (!isHardly || !isAsked(question)) return undefined;
   const subject = isOfFlaw ? await flawNamed(turn) : colourantIn(talk);
   const text = subject && putInPlace(question, subject);
@@ -179,7 +183,7 @@ async function inItsPlace(turn: Turn): Promise<AskReply | undefined> {
   if (techniqueOf(understood) !== undefined) return reply;
   if (understood.kind === 'lye')
     return understood.lye === 'stopped' || understood.lye === 'unsure' ? undefined : reply;
-  const isAnswered = isOfAColourant(understood, OF_A_COLOURANT) && !(short && 'lacking' in short);
+  const isAnswered = isOfAColourant(understood, CHECK_OR_DOSE) && !(short && 'lacking' in short);
   return isAnswered && !isOfFlaw ? reply : undefined;
 }
 
@@ -189,6 +193,6 @@ async function flawNamed({ talk, context }: Turn): Promise<string | undefined> {
   if (last.kind !== 'command') return undefined;
   const told = await ranCommand('diagnose', { words: last.given.words ?? '' }, context);
   const cause = likeliestCause(told);
-  const causes: Readonly<Record<string, { readonly name: string }>> = context.say.flaws.causes;
-  return cause && cause.probability >= HALF ? causes[cause.id]?.name.replace(/ \(.*\)$/u, '') : undefined;
+  const causes: Readonly<Record<string, { readonly plain: string }>> = context.say.flaws.causes;
+  return cause && cause.probability >= HALF ? causes[cause.id]?.plain : undefined;
 }

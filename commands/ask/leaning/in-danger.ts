@@ -1,6 +1,6 @@
 import type { Context } from '../../../src/conversation/context.ts';
 import { firstAidReply } from '../../../src/conversation/first-aid/first-aid.ts';
-import { LYE_WORDS } from '../../../src/engine/questions/fields/soap-words.ts';
+import { namesLye } from '../../../src/engine/questions/fields/soap-words.ts';
 import type { Before, Ran } from '../../../src/engine/questions/leaning/before.ts';
 import { isOfSoundSoap } from '../../../src/engine/questions/leaning/danger/danger.ts';
 import { asksToGoOn } from '../../../src/engine/questions/leaning/danger/go-on.ts';
@@ -8,7 +8,6 @@ import { asksWhetherLye, objects } from '../../../src/engine/questions/leaning/d
 import { type AskedInDanger, askedInDanger } from '../../../src/engine/questions/leaning/danger/turns.ts';
 import { isStillHurt } from '../../../src/engine/questions/leaning/subject/points-back.ts';
 import { lyeAskedIn } from '../../../src/engine/questions/lye/question.ts';
-import { unaccented } from '../../../src/engine/text/unaccented.ts';
 import type { Answerer, Turn } from '../asked.ts';
 import { cautions, topicReply } from '../lye/matter.ts';
 import { ranCommand } from '../reading/ran-command.ts';
@@ -33,7 +32,7 @@ async function inDangerReply(question: string, context: Context): Promise<AskRep
   }
   if (danger === undefined) return undefined;
   // What names lye tells what it is about.
-  if (LYE_WORDS.test(unaccented(question))) return undefined;
+  if (namesLye(question)) return undefined;
   // Weights are reckoned, and who is hurt is helped.
   const { amount, weighed } = lyeAskedIn(question);
   if (amount || weighed || (danger !== 'lye-heavy' && isStillHurt(question))) return undefined;

@@ -12,7 +12,7 @@ import { pointsBack } from '../../../src/engine/questions/leaning/subject/points
 import { colourantOf } from '../../../src/engine/questions/leaning/subject/subject.ts';
 import { thingOf } from '../../../src/engine/questions/leaning/subject/things.ts';
 import { colourWordIn } from '../../../src/engine/text/colours/colour-words-in.ts';
-import { cut } from '../../../src/engine/text/cut.ts';
+import { cut } from '../../../src/engine/text/excerpt.ts';
 import { wordCount } from '../../../src/engine/text/word-count.ts';
 import { contestReply } from '../contest.ts';
 import { askFollowUps } from '../follow-ups.ts';

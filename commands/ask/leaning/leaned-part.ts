@@ -154,13 +154,16 @@ async function commandPart(
   if (next) return techniqueAnswer(next, '', context);
   if (command === 'colourant check' && (of === 'instead' || of === 'when'))
     return techniqueAnswer(of === 'when' ? 'when-colour' : 'colours-that-stay', '', context);
-  if (!UNFOLDS.has(of) || !/^(?:dose|match|colourant check|preview)$/u.test(command)) return undefined;
+  if (!UNFOLDS.has(of) || !WITH_FOLDS.has(command)) return undefined;
   const reply = await leanedRun([before], { isAgain: true, context });
   if (!reply) return undefined;
   const blocks = reply.blocks.map(({ fold: _fold, ...block }) => block);
   const most = of === 'too-much' ? mostOf(reply) : undefined;
   return { ...reply, ...(most !== undefined && { headline: most }), blocks };
 }
+
+/** Commands whose answers fold away what such a turn asks for. */
+const WITH_FOLDS: ReadonlySet<string> = new Set(['dose', 'match', 'colourant check', 'preview']);
 
 /** How near the most that it takes a dose is. */
 function mostOf({ blocks }: AskReply): string | undefined {

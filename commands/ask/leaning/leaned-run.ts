@@ -8,7 +8,7 @@ import { MEASURES } from '../../../src/engine/quantities/units.ts';
 import type { Job } from '../../../src/engine/questions/jobs/jobs.ts';
 import { isOfLye, type Laid } from '../../../src/engine/questions/leaning/before.ts';
 import type { Slots } from '../../../src/engine/questions/leaning/turn/slots.ts';
-import { cut } from '../../../src/engine/text/cut.ts';
+import { cut } from '../../../src/engine/text/excerpt.ts';
 import { quoted } from '../../../src/engine/text/lines/option-line.ts';
 import { askFollowUps } from '../follow-ups.ts';
 import { keepLines } from '../kept-lines.ts';

@@ -6,7 +6,8 @@ import { refuseGroupLeftOut } from '../../../src/engine/questions/lye/group-left
 import { planReading } from '../../../src/engine/questions/lye/plan-reading.ts';
 import { type LyeQuestion, refuseFigureOrWord } from '../../../src/engine/questions/lye/question.ts';
 import type { Way } from '../../../src/engine/questions/lye/recipe-line/items/item.ts';
-import { saidBeside } from '../../../src/engine/questions/lye/said-beside.ts';
+import { respeltOils } from '../../../src/engine/questions/lye/respelt-oils.ts';
+import { saidBeside, wholeSentences } from '../../../src/engine/questions/lye/said-beside.ts';
 import type { QuestionRead } from '../../../src/engine/questions/read.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import type { AskedOfLye } from './asked-of-lye.ts';
@@ -29,6 +30,7 @@ export async function recipeFound(asked: AskedOfLye): Promise<LyeFound> {
     const recipe = readLyeBesideTalk(question, { ordered, ...(unordered && { unordered }) });
     const told = {
       ...withCorrections(recipe, read),
+      left: wholeSentences(typed, recipe.left),
       beside: [...new Set([...(recipe.beside ?? []), ...saidBeside(typed)])],
     };
     if (told.weighed) return weighedReply(told, question, context);
@@ -69,9 +71,7 @@ export async function planFound({ question, read, context, turned }: AskedOfLye)
 
 /** Oils whose names were put right before anything was read are told as well. */
 function withCorrections(told: LyeQuestion, { corrections }: QuestionRead): LyeQuestion {
-  const words = new Set(told.given.oils?.toLowerCase().split(/[^\p{L}]+/u));
-  const ofOils = corrections.filter(({ to }) => words.has(to.toLowerCase()));
-  const before = ofOils.map(({ from, to }) => ({ typed: from, read: to }));
+  const before = respeltOils(told.given.oils, corrections);
   return before.length === 0 ? told : { ...told, respelt: [...before, ...(told.respelt ?? [])] };
 }
 

@@ -7,7 +7,7 @@ import type { Way } from '../../../src/engine/questions/lye/recipe-line/items/it
 import { readyLyeNamed } from '../../../src/engine/questions/lye/sums/ready-solution.ts';
 import { lyeBeyondAllOils } from '../../../src/engine/questions/lye/topics/too-much-at-once.ts';
 import { unlessRefused } from '../../../src/engine/refusal.ts';
-import { cut } from '../../../src/engine/text/cut.ts';
+import { cut } from '../../../src/engine/text/excerpt.ts';
 import { askFollowUps } from '../follow-ups.ts';
 import { keepLines } from '../kept-lines.ts';
 import type { AskReply } from '../understood.ts';

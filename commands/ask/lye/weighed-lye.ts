@@ -1,5 +1,5 @@
 import type { Context } from '../../../src/conversation/context.ts';
-import { isNoSingleAlkali } from '../../../src/engine/questions/lye/asked-plainly.ts';
+import { isNoSingleAlkali } from '../../../src/engine/questions/lye/amounts/alkali.ts';
 import type { LyeQuestion } from '../../../src/engine/questions/lye/question.ts';
 import {
   checkLye,
@@ -30,10 +30,8 @@ export function oilsReply(inverse: OilsForLye, context: Context): AskReply {
 const MOST_WISHED = 30;
 
 /** The superfat that was told beside weighed lye, percent, so that what it would take is told of that. */
-function wishedIn(superfat: string | number | undefined): number | undefined {
-  const percent = superfat === undefined ? Number.NaN : Number.parseFloat(String(superfat).replace(',', '.'));
-  return percent >= 0 && percent <= MOST_WISHED ? percent : undefined;
-}
+const wishedIn = (superfat: number | undefined): number | undefined =>
+  superfat !== undefined && superfat >= 0 && superfat <= MOST_WISHED ? superfat : undefined;
 
 type Words = Context['say']['lyeQuestions'];
 type Check = ReturnType<typeof checkLye>;
@@ -46,7 +44,7 @@ export async function weighedReply(
 ): Promise<AskReply> {
   const { given, weighed, oilGrams } = asked;
   const words = context.say.lyeQuestions;
-  if (weighed === undefined || (given.lye !== undefined && isNoSingleAlkali(given.lye)))
+  if (weighed === undefined || isNoSingleAlkali(asked.lye))
     return stopped(words.nameOils, { question, weighed: true, problem: 'lye-mixed' }, context);
   const { oils, additives } = given;
   const superfat = wishedIn(given.superfat);

@@ -1,6 +1,6 @@
 import type { Context } from '../../../src/conversation/context.ts';
 import { lineOf } from '../../../src/conversation/typed/line-of.ts';
-import { LYE_WORDS } from '../../../src/engine/questions/fields/soap-words.ts';
+import { namesLye } from '../../../src/engine/questions/fields/soap-words.ts';
 import { asksItsColour } from '../../../src/engine/questions/found/asked/asks-its-colour.ts';
 import { isBarredScent } from '../../../src/engine/questions/found/asked/scent-asked.ts';
 import { staysOut } from '../../../src/engine/questions/found/asked/stays-out.ts';
@@ -23,7 +23,6 @@ import type { NearMatter } from '../../../src/engine/questions/technique/read.ts
 import { isTechnique, type Technique } from '../../../src/engine/questions/technique/topic.ts';
 import { foreseesTwo, pairTold, putsTwoTogether } from '../../../src/engine/questions/technique/two-hues.ts';
 import { acidIn } from '../../../src/engine/text/names/acid-words.ts';
-import { unaccented } from '../../../src/engine/text/unaccented.ts';
 import { whenAsked } from '../../../src/engine/when-asked.ts';
 import type { Answerer } from '../asked.ts';
 import { chatReply, smallTalkReply } from '../chat.ts';
@@ -117,8 +116,7 @@ function itsColour({ question, read, context }: AskedOfBatter): AskReply | undef
 
 /** A dose that is told whole, or lye, is asked for beside what a phrase says: "… for 150 ml please. My scale only does whole grams". */
 const isTold = (question: string, { readings: [reading], facts }: QuestionRead): boolean =>
-  LYE_WORDS.test(unaccented(question)) ||
-  (reading?.job === 'dose' && facts.named.length > 0 && facts.portion !== undefined);
+  namesLye(question) || (reading?.job === 'dose' && facts.named.length > 0 && facts.portion !== undefined);
 
 /** What a question says outright; why batter raced is a press away, behind what to do with it now. */
 async function outright({ question, read, context }: AskedOfBatter): Promise<AskReply | undefined> {

@@ -4,6 +4,7 @@ import type { Terms } from '../../../src/engine/challenges/terms.ts';
 import { completeColourants } from '../../../src/engine/colourants/complete.ts';
 import { Refusal, refuse } from '../../../src/engine/refusal.ts';
 import { fold } from '../../../src/engine/text/fold.ts';
+import { namesApart } from '../../../src/engine/text/names/names-apart.ts';
 import { listShelf } from '../../../src/records/shelf/index.ts';
 import { findJar } from '../../../src/records/shelf/jars/jar.ts';
 
@@ -37,10 +38,7 @@ export async function readUsed(
   { constraint }: Pick<Terms, 'constraint'>,
   { shelf, say }: Context,
 ): Promise<readonly Used[]> {
-  const names = text
-    .split(/[,;\n]/)
-    .map(name => name.trim())
-    .filter(name => name !== '');
+  const names = namesApart(text);
   if (names.length === 0) refuse('challenge-colourants-missing', {});
   const own = await listShelf(shelf);
   return await Promise.all(

@@ -1,10 +1,11 @@
 import type { Context } from '../../../src/conversation/context.ts';
 import type { Challenge } from '../../../src/engine/challenges/challenge.ts';
+import { calendarDay } from '../../../src/engine/challenges/day.ts';
 import { type Bid, type Violation, violations } from '../../../src/engine/challenges/rules.ts';
+import { isoDate } from '../../../src/engine/challenges/wall-time.ts';
 import { refuse } from '../../../src/engine/refusal.ts';
 import { type Bar, placingsOf } from '../../../src/records/challenges/index.ts';
 import { scopeOf } from '../lookup.ts';
-import { readDate } from '../opening/terms.ts';
 import type { Used } from './colourants-used.ts';
 
 declare module '../../../src/engine/refusal.ts' {
@@ -37,7 +38,7 @@ export async function describe(
   const named = title.trim();
   if (named === '' || named.length > mostTitle) refuse('challenge-bar-title-unfit', { most: mostTitle });
   const technique = now.terms.class === 'technique' ? note?.trim() : undefined;
-  const madeOn = made?.trim() ? readDate(made) : undefined;
+  const madeOn = made?.trim() ? isoDate(calendarDay(made)) : undefined;
   const bid: Bid = {
     by: context.asker.id,
     at: context.at,

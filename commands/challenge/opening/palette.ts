@@ -2,65 +2,14 @@ import type { Context } from '../../../src/conversation/context.ts';
 import type { Attachment } from '../../../src/conversation/question.ts';
 import type { Reply } from '../../../src/conversation/reply.ts';
 import { leastFaceShare } from '../../../src/engine/challenges/measured.ts';
+import { CHALLENGE_BASE } from '../../../src/engine/challenges/palette-written.ts';
 import type { Target } from '../../../src/engine/challenges/terms.ts';
-import { fullDose, opticsOf } from '../../../src/engine/colour/jars/colourant-optics.ts';
-import { predictBar } from '../../../src/engine/colour/mixing/bar.ts';
-import { baseSoap } from '../../../src/engine/colour/mixing/base-soap.ts';
-import { USUAL_BASE } from '../../../src/engine/colour/reading/base-text.ts';
 import { hexOfLab, labOfHex } from '../../../src/engine/colour/spectra/cielab.ts';
-import { findColourant } from '../../../src/engine/colourants/asked/find-colourant.ts';
-import { Refusal, refuse } from '../../../src/engine/refusal.ts';
-import { readColour } from '../../../src/engine/text/colours/colour-name.ts';
 import { sharedShelves } from '../../../src/records/group-shelves.ts';
 import { candidatesOf } from './shelf-candidates.ts';
 
-declare module '../../../src/engine/refusal.ts' {
-  interface Reasons {
-    'challenge-shares-unfit': { readonly sum: number };
-  }
-}
-
-const usualBase = baseSoap(USUAL_BASE.shades, false);
 /** At most so many colours make a palette. */
 const mostColours = 6;
-
-/**
- * Reads `teal, #4b3f9e 30%, ultramarine blue`: colours apart by commas, where they are not all alike with the part of
- * the face that each takes; those without a part share what is left. A colourant's name means a bar with its full
- * dose. Throws a Refusal for what is no colour, and for parts that leave nothing or do not sum to the whole.
- */
-export function readPalette(text: string): readonly Target[] {
-  const colours = text
-    .split(/[;\n]|,(?![^(]*\))/)
-    .map(part => part.trim())
-    .filter(part => part !== '')
-    .map(part => {
-      const [, name = part, share] = /^(.*?)\s+(\d{1,3})\s*%$/.exec(part) ?? [];
-      return { hex: hexNamed(name), share: share === undefined ? undefined : Number(share) };
-    });
-  const parts = colours.flatMap(({ share }) => share ?? []);
-  if (parts.length === 0) return colours.map(({ hex }) => ({ hex, lab: labOfHex(hex) }));
-  const left = 100 - parts.reduce((sum, share) => sum + share, 0);
-  const open = colours.length - parts.length;
-  if (parts.includes(0) || (open === 0 ? left !== 0 : left <= 0))
-    refuse('challenge-shares-unfit', { sum: 100 - left });
-  return colours.map(({ hex, share = left / open }) => ({ hex, lab: labOfHex(hex), share }));
-}
-
-function hexNamed(text: string): string {
-  try {
-    return readColour(text).hex;
-  } catch (unreadable) {
-    if (!(unreadable instanceof Refusal)) throw unreadable;
-    try {
-      const colourant = findColourant(text);
-      const mix = [{ optics: opticsOf(colourant), grams: fullDose(colourant) }];
-      return predictBar(mix, usualBase).hex;
-    } catch (unknown) {
-      throw unknown instanceof Refusal ? unreadable : unknown;
-    }
-  }
-}
 
 /** The main colours of what is in a photo, the largest first. Throws the Refusals of the photo's reader. */
 export async function paletteOfPhoto(
@@ -92,7 +41,7 @@ export async function drawnPalette({ colours = 3, share = 60, seed }: DrawAsked,
       size: colours,
       leastShare: share / 100,
       shelves: shelves.filter(shelf => shelf.length > 0),
-      base: usualBase,
+      base: CHALLENGE_BASE,
     },
     { owner: context.asker.id },
   );

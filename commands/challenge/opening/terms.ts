@@ -1,18 +1,19 @@
 import type { Context } from '../../../src/conversation/context.ts';
 import type { Attachment, Named } from '../../../src/conversation/question.ts';
+import { calendarDay, startOfDay } from '../../../src/engine/challenges/day.ts';
 import { readDeadline } from '../../../src/engine/challenges/deadline.ts';
+import { readTargets } from '../../../src/engine/challenges/palette-written.ts';
 import type { Constraint, Decides, EntryClass, Terms } from '../../../src/engine/challenges/terms.ts';
 import type { Method } from '../../../src/engine/challenges/voting/election.ts';
-import { daysLater, type Fixed, instantOf, wallTimeAt } from '../../../src/engine/challenges/wall-time.ts';
-import { refuse } from '../../../src/engine/refusal.ts';
+import {
+  daysLater,
+  type Fixed,
+  instantOf,
+  isoDate,
+  wallTimeAt,
+} from '../../../src/engine/challenges/wall-time.ts';
 import { zoneOfGroup } from '../lookup.ts';
-import { drawnPalette, paletteOfPhoto, readPalette } from './palette.ts';
-
-declare module '../../../src/engine/refusal.ts' {
-  interface Reasons {
-    'challenge-date-unreadable': { readonly text: string };
-  }
-}
+import { drawnPalette, paletteOfPhoto } from './palette.ts';
 
 /** What a steward may say of a challenge; everything but the title has a usual value. */
 export type OpenAsked = {
@@ -77,9 +78,9 @@ export async function readTerms(asked: OpenAsked, context: Context): Promise<Rea
       decides,
       ties: asked['tie-seed'] === undefined ? 'shared' : { brokenBySeed: asked['tie-seed'].trim() },
       entriesPerMember: asked.entries ?? 1,
-      ...(madeFrom !== undefined && { madeFrom: readDate(madeFrom) }),
+      ...(madeFrom !== undefined && { madeFrom: isoDate(calendarDay(madeFrom)) }),
       ...(asked['cure-days'] !== undefined && { leastCureDays: asked['cure-days'] }),
-      ...(joined !== undefined && { joinedBefore: startOfDay(readDate(joined), zone) }),
+      ...(joined !== undefined && { joinedBefore: startOfDay(calendarDay(joined), zone) }),
       ...(asked.quorum !== undefined && { quorum: asked.quorum }),
       anonymous: asked.anonymous ?? true,
       runningTotals: asked.totals ?? false,
@@ -88,7 +89,7 @@ export async function readTerms(asked: OpenAsked, context: Context): Promise<Rea
 }
 
 async function paletteAsked({ palette, photo, random, seed, share }: OpenAsked, context: Context) {
-  if (palette !== undefined) return { palette: readPalette(palette), seed: undefined };
+  if (palette !== undefined) return { palette: readTargets(palette), seed: undefined };
   if (photo) return { palette: await paletteOfPhoto(photo, context), seed: undefined };
   if (random === undefined) return { palette: [], seed: undefined };
   return await drawnPalette({ colours: random, seed, share }, context);
@@ -120,19 +121,4 @@ function readTimes(
       ({ shift }) => shift !== undefined,
     ),
   };
-}
-
-/** Reads `2026-11-20`. Throws a Refusal for anything else, and for a day that no calendar has. */
-export function readDate(text: string): string {
-  const found = /^\s*(\d{4})-(\d{1,2})-(\d{1,2})\s*$/.exec(text);
-  if (!found) return refuse('challenge-date-unreadable', { text });
-  const [, year = '', month = '', day = ''] = found;
-  const date = `${year}-${month.padStart(2, '0')}-${day.padStart(2, '0')}`;
-  startOfDay(date, 'UTC');
-  return date;
-}
-
-function startOfDay(date: string, zone: string): number {
-  const [year = 0, month = 0, day = 0] = date.split('-').map(Number);
-  return instantOf({ year, month, day, hour: 0, minute: 0 }, zone).at;
 }

@@ -1,5 +1,5 @@
 import { refuse } from '../../engine/refusal.ts';
-import { cut } from '../../engine/text/cut.ts';
+import { cut } from '../../engine/text/excerpt.ts';
 import {
   type FoundOption,
   nextOption,

@@ -2,7 +2,7 @@ import { clearLanguageOf } from '../../engine/hazards/index.ts';
 import type { Language } from '../../engine/language.ts';
 import { languageTurn } from '../../engine/questions/leaning/turn/turns.ts';
 import { languageOfQuestion } from '../../engine/questions/question-language.ts';
-import { cut } from '../../engine/text/cut.ts';
+import { cut } from '../../engine/text/excerpt.ts';
 import type { Question } from '../question.ts';
 
 /** So many characters tell it. */

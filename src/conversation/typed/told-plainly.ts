@@ -1,8 +1,8 @@
-import { excerpt } from '../../engine/quantities/excerpt.ts';
 import { type SaidAmount, saidAmount } from '../../engine/quantities/told/said-amount.ts';
 import type { ReadAs } from '../../engine/questions/options/in-plain-words.ts';
 import { isOfWording } from '../../engine/questions/options/of-wording.ts';
 import { type Refusal, refuse } from '../../engine/refusal.ts';
+import { excerpt } from '../../engine/text/excerpt.ts';
 import type { Given } from '../question.ts';
 
 declare module '../../engine/refusal.ts' {

@@ -8,7 +8,7 @@ import { spokenAmounts } from '../quantities/spoken/spoken-amounts.ts';
 import { Refusal, refuse } from '../refusal.ts';
 import { leadingAmount } from '../text/amounts/leading-amount.ts';
 import { thousandsPlain } from '../text/amounts/thousands.ts';
-import { shown } from '../text/shown.ts';
+import { excerpt } from '../text/excerpt.ts';
 import { mouldMillilitres, readMould, SIDE, SIDES } from './mould-sides.ts';
 import type { BatchSize, Mould } from './request.ts';
 import { sizeAmongWords, twoMoulds } from './size-among-words.ts';
@@ -139,7 +139,7 @@ function besideSides(text: string): BatchSize | undefined {
 }
 
 function within(size: number, text: string, answer: BatchSize): BatchSize {
-  return size >= SMALLEST && size <= LARGEST ? answer : refuse('size-out-of-range', { text: shown(text) });
+  return size >= SMALLEST && size <= LARGEST ? answer : refuse('size-out-of-range', { text: excerpt(text) });
 }
 
 /** A loaf by what it holds: "a 2 lb loaf", "molde de 1,2 kg". */
@@ -211,19 +211,20 @@ function readCavitiesOf(count: number, eachMillilitres: number, text: string): B
 
 function readCavities(count: number, each: string): Mould {
   const amount = parseAmount(each.replace(/\s*(?:each|cada una|cada uno)$/iu, ''));
-  if (amount.measure === 'mass') refuse('cavity-by-mass', { text: shown(each) });
+  if (amount.measure === 'mass') refuse('cavity-by-mass', { text: excerpt(each) });
   return { shape: 'cavities', count, eachMillilitres: amount.millilitres };
 }
 
 function readAmount(text: string): BatchSize {
   const { low, high } = amountPhrase(text);
-  if (high !== undefined) refuse('amount-range', { text: shown(text), low: shown(low), high: shown(high) });
+  if (high !== undefined)
+    refuse('amount-range', { text: excerpt(text), low: excerpt(low), high: excerpt(high) });
   const head = leadingAmount(low) ?? whole(text);
   const { amount } = head;
   const rest = unframed(head.rest);
   const ofOils = /^(?:of |de |worth of )?(?:oils?|fats?|aceites?|grasas?)$/iu.test(rest);
   const ofBatter = /^(?:of |de )?(?:batter|soap|masa|mezcla|jab[oó]n)$/iu.test(rest);
-  if (rest !== '' && !ofOils && !ofBatter) refuse('size-unreadable', { text: shown(text) });
+  if (rest !== '' && !ofOils && !ofBatter) refuse('size-unreadable', { text: excerpt(text) });
   if (amount.measure === 'volume') {
     if (ofOils) refuse('size-oils-by-volume', {});
     return within(amount.millilitres, text, { by: 'batter-volume', millilitres: amount.millilitres });
@@ -233,6 +234,6 @@ function readAmount(text: string): BatchSize {
 
 /** The text as one amount, so that what is wrong with it is said in the amounts' own words. */
 function whole(text: string): { amount: Amount; rest: string } {
-  if (!/\d/u.test(text)) refuse('size-unreadable', { text: shown(text) });
+  if (!/\d/u.test(text)) refuse('size-unreadable', { text: excerpt(text) });
   return { amount: parseAmount(text), rest: '' };
 }

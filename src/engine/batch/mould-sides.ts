@@ -1,6 +1,6 @@
 import { readDecimal } from '../quantities/number.ts';
 import { refuse } from '../refusal.ts';
-import { shown } from '../text/shown.ts';
+import { excerpt } from '../text/excerpt.ts';
 import type { Mould } from './request.ts';
 
 /** An inch is 2.54 cm by definition (NIST Handbook 44, Appendix C). */
@@ -40,12 +40,12 @@ export function readMould(text: string): Mould | undefined {
     /\b(?:long|wide|length|width|largo|ancho)\b/iu.test(text);
   if (!round && !crossed && !/mou?ld|loaf/iu.test(text)) return undefined;
   const shape = round ? 'cylinder' : 'loaf';
-  if (sides.length !== (round ? 2 : 3)) refuse('mould-sides', { text: shown(text), shape });
+  if (sides.length !== (round ? 2 : 3)) refuse('mould-sides', { text: excerpt(text), shape });
   // A unit told once goes for the sides that have none.
   const unit = sides.findLast(side => side[2] !== undefined)?.[2] ?? UNIT_LAST.exec(text)?.[0];
   const [a, b, c] = sides.map(side => {
     const cm = CM_PER_UNIT.find(([pattern]) => pattern.test(side[2] ?? unit ?? ''))?.[1];
-    return sideLength(side[1]!, text) * (cm ?? refuse('mould-without-unit', { text: shown(text) }));
+    return sideLength(side[1]!, text) * (cm ?? refuse('mould-without-unit', { text: excerpt(text) }));
   });
   return round
     ? { shape: 'cylinder', diameterCm: a!, lengthCm: b! }
@@ -57,5 +57,5 @@ function sideLength(written: string, text: string): number {
   const [whole, fraction] = written.split(/[\s-]+/u);
   const [over, under] = (fraction ?? '0/1').split('/').map(Number);
   const length = (readDecimal(whole!)[0] ?? Number.NaN) + over! / under!;
-  return length > 0 ? length : refuse('size-out-of-range', { text: shown(text) });
+  return length > 0 ? length : refuse('size-out-of-range', { text: excerpt(text) });
 }

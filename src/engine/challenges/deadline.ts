@@ -1,5 +1,6 @@
 import { refuse } from '../refusal.ts';
 import { unaccented } from '../text/unaccented.ts';
+import { readDay } from './day.ts';
 import {
   daysLater,
   type Fixed,
@@ -103,11 +104,9 @@ function read(asked: string, text: string, { zone, now }: Writing): Fixed {
     return refuse(time === '' ? 'deadline-time-missing' : 'deadline-unreadable', { text });
   };
 
-  const date = /^(\d{4})-(\d{1,2})-(\d{1,2})(?:[t ](.+))?$/.exec(asked);
-  if (date) {
-    const [, year, month, day, time = ''] = date;
-    return on({ year: Number(year), month: Number(month), day: Number(day), hour: 0, minute: 0 }, time);
-  }
+  const [, written = asked, time = ''] = /^([\d-]+)[t ](.+)$/u.exec(asked) ?? [];
+  const date = readDay(written);
+  if (date) return on({ ...date, hour: 0, minute: 0 }, time);
 
   const later = span(asked);
   if ((later?.unit === 'minute' || later?.unit === 'hour') && later.rest === '')

@@ -79,7 +79,8 @@ export function dateAt(at: number, zoneName: string): string {
 }
 
 const digits = (n: number, many: number) => String(n).padStart(many, '0');
-const isoDate = ({ year, month, day }: WallTime) =>
+/** A day as records keep it, `YYYY-MM-DD`. */
+export const isoDate = ({ year, month, day }: Pick<WallTime, 'year' | 'month' | 'day'>): string =>
   `${digits(year, 4)}-${digits(month, 2)}-${digits(day, 2)}`;
 
 /** The wall time some calendar days later, at the same time of day. */

@@ -1,7 +1,7 @@
 import { findOil } from '../batch/oils/find-oil.ts';
 import { parseAmount } from '../quantities/amount.ts';
-import { excerpt } from '../quantities/excerpt.ts';
 import { refuse } from '../refusal.ts';
+import { excerpt } from '../text/excerpt.ts';
 import { costOf, type Money, type Price, parseMoney, sumsOf } from './money.ts';
 
 declare module '../refusal.ts' {

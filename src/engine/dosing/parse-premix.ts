@@ -1,13 +1,13 @@
 import type { Carrier } from '../colourants/colourant.ts';
 import { unbroken } from '../over-lines.ts';
 import { parseAmount } from '../quantities/amount.ts';
-import { excerpt } from '../quantities/excerpt.ts';
 import { plainText, readDecimal } from '../quantities/number.ts';
 import { spokenAmounts } from '../quantities/spoken/spoken-amounts.ts';
 import { plainWord } from '../quantities/unit-words.ts';
 import { MEASURES, type Measures } from '../quantities/units.ts';
 import { Refusal, refuse } from '../refusal.ts';
 import { powderFromFigure } from '../text/amounts/powders/powder-among-words.ts';
+import { excerpt } from '../text/excerpt.ts';
 import { carrierNamed } from '../text/names/carrier-name.ts';
 import { partsOf } from './premix-parts.ts';
 import type { Premix } from './request.ts';

@@ -13,7 +13,7 @@ export {
 } from './emergencies/emergency.ts';
 export { isTakenBack } from './emergencies/false-alarm.ts';
 export { clearLanguageOf } from './emergencies/language.ts';
-export { emergencyNamed } from './emergencies/named.ts';
+export { emergencyById, emergencyNamed } from './emergencies/named.ts';
 export { type HelpPlace, helpFor } from './emergencies/numbers.ts';
 export { readEmergencies } from './emergencies/read.ts';
 export { isRisingInMould } from './emergencies/rising-in-mould.ts';

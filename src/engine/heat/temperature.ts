@@ -1,7 +1,7 @@
 import { plainText, readDecimal } from '../quantities/number.ts';
 import { celsius } from '../quantities/units.ts';
 import { refuse } from '../refusal.ts';
-import { shown } from '../text/shown.ts';
+import { excerpt } from '../text/excerpt.ts';
 
 declare module '../refusal.ts' {
   interface Reasons {
@@ -24,10 +24,10 @@ export function parseTemperature(text: string): number {
     plainText(text),
   );
   const size = readDecimal(read?.[2] ?? '')[0];
-  if (!read || size === undefined) return refuse('temperature-without-unit', { text: shown(text) });
-  if (read[3] === undefined) refuse('temperature-without-unit', { text: shown(text) });
+  if (!read || size === undefined) return refuse('temperature-without-unit', { text: excerpt(text) });
+  if (read[3] === undefined) refuse('temperature-without-unit', { text: excerpt(text) });
   const value = read[1] === '-' ? -size : size;
   const degrees = read[3].toLowerCase() === 'f' ? celsius(value) : value;
-  if (degrees < COLDEST || degrees > HOTTEST) refuse('temperature-out-of-range', { text: shown(text) });
+  if (degrees < COLDEST || degrees > HOTTEST) refuse('temperature-out-of-range', { text: excerpt(text) });
   return degrees;
 }

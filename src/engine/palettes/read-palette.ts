@@ -1,9 +1,10 @@
+import { colourPieces } from '../colour/reading/colour-list.ts';
 import { hexOfLab, type Lab, labOfHex } from '../colour/spectra/cielab.ts';
-import { excerpt } from '../quantities/excerpt.ts';
 import { countOf } from '../quantities/number.ts';
 import { refuse } from '../refusal.ts';
 import { unfolded } from '../text/bounded.ts';
 import { readColour } from '../text/colours/colour-name.ts';
+import { excerpt } from '../text/excerpt.ts';
 import { evenAlong } from './even-steps.ts';
 import { THEMES } from './themes.ts';
 
@@ -31,9 +32,8 @@ const LONGEST = 400;
 export function readPalette(text: string): PaletteRead {
   if (text.length > LONGEST || text.trim() === '') refuse('palette-unreadable', { text: excerpt(text) });
   const folded = fold(text);
-  const pieces = text
-    .split(/[,;\n]|\s(?:and|y)\s/iu)
-    .map(piece => piece.trim())
+  const pieces = colourPieces(text)
+    .flatMap(piece => piece.split(/\s(?:and|y)\s/iu).map(one => one.trim()))
     .filter(piece => piece !== '' && layersIn(fold(piece)) === undefined);
   const theme = pieces.length <= 1 ? THEMES.find(({ words }) => words.test(folded)) : undefined;
   if (theme) {

@@ -1,9 +1,9 @@
 import { parseSize } from '../batch/batch-size.ts';
 import { mouldMillilitres } from '../batch/mould-sides.ts';
 import { unbroken } from '../over-lines.ts';
-import { excerpt } from '../quantities/excerpt.ts';
 import { plainText, readDecimal } from '../quantities/number.ts';
 import { refuse } from '../refusal.ts';
+import { excerpt } from '../text/excerpt.ts';
 import type { Loaf } from './layers.ts';
 
 declare module '../refusal.ts' {

@@ -1,6 +1,6 @@
-import { excerpt } from '../quantities/excerpt.ts';
 import { readDecimal } from '../quantities/number.ts';
 import { refuse } from '../refusal.ts';
+import { excerpt } from '../text/excerpt.ts';
 
 declare module '../refusal.ts' {
   interface Reasons {

@@ -1,5 +1,5 @@
 import { refuse } from '../refusal.ts';
-import { excerpt } from './excerpt.ts';
+import { excerpt } from '../text/excerpt.ts';
 import { type AmountPhrase, amountPhrase } from './spoken/amount-phrases.ts';
 import { isMetricUnit, measuredBy, OWN_MEASURE, ratioOf } from './told-in-two-units.ts';
 import { unitSize } from './unit-words.ts';

@@ -1,6 +1,6 @@
 import { formatHex, parse } from 'culori';
 import { refuse } from '../refusal.ts';
-import { excerpt } from './excerpt.ts';
+import { excerpt } from '../text/excerpt.ts';
 import { plainText } from './number.ts';
 
 declare module '../refusal.ts' {

@@ -26,6 +26,19 @@ export function readDecimal(text: string): Readings {
   return [];
 }
 
+/**
+ * A number that stands alone in a field: a decimal as {@link readDecimal} takes it, the first of its readings, with a minus
+ * before it and `%` or `g` behind it if need be (`-5 %`, `0,1 g`). Undefined for anything else.
+ */
+export function readAlone(text: string): number | undefined {
+  const [, minus, digits = ''] = /^(-?)(.*?)[%g\s]*$/u.exec(text.trim()) ?? [];
+  const value = readDecimal(digits)[0];
+  return value !== undefined && minus === '-' ? -value : value;
+}
+
+/** Whether a figure stands in a text. */
+export const hasFigure = (text: string): boolean => /\d/u.test(text);
+
 /** Counting words and parts in English and Spanish, without accents. */
 const COUNTING: ReadonlyMap<string, number> = new Map(
   Object.entries({

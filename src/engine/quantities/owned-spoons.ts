@@ -1,6 +1,6 @@
 import { refuse } from '../refusal.ts';
+import { excerpt } from '../text/excerpt.ts';
 import { unaccented } from '../text/unaccented.ts';
-import { excerpt } from './excerpt.ts';
 import { SPOONS, type Spoon } from './spoons.ts';
 
 declare module '../refusal.ts' {

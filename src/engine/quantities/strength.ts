@@ -1,7 +1,7 @@
 import { unbroken } from '../over-lines.ts';
 import { refuse, unlessRefused } from '../refusal.ts';
+import { excerpt } from '../text/excerpt.ts';
 import type { Amount } from './amount.ts';
-import { excerpt } from './excerpt.ts';
 import { plainText, printMixed, printNumber, readDecimal } from './number.ts';
 import { plainWord } from './unit-words.ts';
 import { readWritten } from './written.ts';

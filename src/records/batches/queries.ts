@@ -1,5 +1,5 @@
 import { refuse } from '../../engine/refusal.ts';
-import { cut } from '../../engine/text/cut.ts';
+import { cut } from '../../engine/text/excerpt.ts';
 import { foldName, nearestNamed } from '../../engine/text/names/own-names.ts';
 import {
   allBatchEvents,

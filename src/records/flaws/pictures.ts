@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
-import { excerpt } from '../../engine/quantities/excerpt.ts';
 import { refuse } from '../../engine/refusal.ts';
+import { excerpt } from '../../engine/text/excerpt.ts';
 import { flawPicture, flawPictures, flawPicturesOf, leftOf, part, under } from '../keys.ts';
 import { sweepDue } from '../privacy/retention.ts';
 import { type RecordOf, read, readable, written } from '../record.ts';

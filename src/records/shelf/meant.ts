@@ -15,7 +15,7 @@ import { checkIngredients } from '../../engine/stability/check.ts';
 import { checkColourant } from '../../engine/stability/check-colourant.ts';
 import { identityOf } from '../../engine/stability/identity.ts';
 import type { Component, IngredientReport } from '../../engine/stability/report.ts';
-import { cut } from '../../engine/text/cut.ts';
+import { cut } from '../../engine/text/excerpt.ts';
 import { ownElseCatalogue, ownNamed } from './jars/own-jar.ts';
 import { listShelf } from './queries.ts';
 import type { Shelf, ShelfItem } from './shelf.ts';

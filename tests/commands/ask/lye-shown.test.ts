@@ -38,13 +38,13 @@ test('an oil with two amounts is asked, whatever was weighed, and the pot is hel
 
 test('what is said beside a recipe is told again on the face, in its language and where lye is checked', async () => {
   expect(await face('tallow 900 g, castor 60 g. Still a bit of water in that. how much lye?')).toContain(
-    'You also say “Still a bit of water in that”. If that changes what is in the pot, do not use this figure',
+    'You also say “Still a bit of water in that”. If that changes what is in the pot, a weight, the superfat or the lye, do not use this figure',
   );
   expect(await face('128 g lye in 1 kg olive oil. My sister had a jar of it. ok?')).toContain(
     'You also say “My sister had a jar of it”',
   );
   expect(await face('600 g de oliva y 200 g de coco. Lo pesé dentro de la garrafa. ¿Cuánta sosa?')).toContain(
-    'También dices «Lo pesé dentro de la garrafa». Si eso cambia lo que va en la olla, no uses esta cifra',
+    'También dices «Lo pesé dentro de la garrafa». Si eso cambia lo que va en la olla, un peso, el sobreengrasado o la sosa, no uses esta cifra',
   );
   expect(await face('tallow 900 g, castor 60 g. My sister says hi. how much lye?')).not.toContain(
     'You also say',

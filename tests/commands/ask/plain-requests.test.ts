@@ -28,7 +28,8 @@ test('a word of the trade is explained in a few short sentences, in the reader�
   expect(textOf(trace)).toMatch(/Light trace pours.*\/help/u);
   expect((await asked('¿qué es la traza?', 'es')).headline).toContain('hilo de masa');
   for (const language of ['en', 'es'] as const)
-    for (const { text } of Object.values(wordsIn(language).help.terms)) {
+    for (const { means, more = '' } of Object.values(wordsIn(language).help.terms)) {
+      const text = `${means} ${more}`.trim();
       // "1 %", "/calibrate" and "2 cups" end no sentence; a colon goes on.
       expect(text.split(/[.?!](?:\s|$)/u).filter(one => one !== '').length).toBeLessThanOrEqual(5);
       expect(text.length).toBeLessThanOrEqual(200);

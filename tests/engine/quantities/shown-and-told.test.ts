@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { excerpt } from '../../../src/engine/quantities/excerpt.ts';
 import {
   kitchenFraction,
   printMixed,
@@ -10,6 +9,7 @@ import { practicalSpoons } from '../../../src/engine/quantities/spoons.ts';
 import { parseStock, shownSlack, stockDecimals } from '../../../src/engine/quantities/told/stock.ts';
 import { measuredBy } from '../../../src/engine/quantities/told-in-two-units.ts';
 import { qualifiedUnit } from '../../../src/engine/quantities/unit-words.ts';
+import { excerpt } from '../../../src/engine/text/excerpt.ts';
 
 import { refused } from './refused.ts';
 

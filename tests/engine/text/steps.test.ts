@@ -7,6 +7,7 @@ import { corrected, inSingular } from '../../../src/engine/text/colours/colour-s
 import { colourWordIn } from '../../../src/engine/text/colours/colour-words-in.ts';
 import { foldedColour, isColourWord } from '../../../src/engine/text/colours/folded-colours.ts';
 import { knowsColour } from '../../../src/engine/text/colours/known-colours.ts';
+import { excerpt } from '../../../src/engine/text/excerpt.ts';
 import { fold } from '../../../src/engine/text/fold.ts';
 import { questionWords } from '../../../src/engine/text/learned/question-words.ts';
 import { oneSpelling, quoted } from '../../../src/engine/text/lines/option-line.ts';
@@ -15,7 +16,6 @@ import { acidIn } from '../../../src/engine/text/names/acid-words.ts';
 import { carrierNamed } from '../../../src/engine/text/names/carrier-name.ts';
 import { percentsMarked } from '../../../src/engine/text/names/listed-names.ts';
 import { foldName } from '../../../src/engine/text/names/own-names.ts';
-import { shown } from '../../../src/engine/text/shown.ts';
 import { chatSpelt, figuresHeard } from '../../../src/engine/text/spelling/chat-spelling.ts';
 import { distance } from '../../../src/engine/text/spelling/edit-distance.ts';
 import { slipCost } from '../../../src/engine/text/spelling/slip-cost.ts';
@@ -58,7 +58,7 @@ const STEPS = {
   carrierNamed,
   percentsMarked,
   foldName,
-  shown,
+  excerpt,
   figuresHeard,
   chatSpelt,
   distance: ([one, other]: [string, string]) => distance(one, other),

@@ -6,8 +6,8 @@ import type { Amount } from '../../quantities/amount.ts';
 import { plainText, readDecimal } from '../../quantities/number.ts';
 import { refuse } from '../../refusal.ts';
 import { leadingAmount } from '../../text/amounts/leading-amount.ts';
+import { excerpt } from '../../text/excerpt.ts';
 import { fold } from '../../text/fold.ts';
-import { shown } from '../../text/shown.ts';
 import { oilById } from '../oils/find-oil.ts';
 import type { OilMass } from '../oils/oil.ts';
 import type { Additive, AdditiveAsk, AdditiveId } from './additive.ts';
@@ -88,18 +88,19 @@ export function parseAdditives(text: string): readonly AdditiveAsk[] {
 }
 
 function readAdditive(piece: string): AdditiveAsk {
-  if (/(?:^|\s)-\s?\d/u.test(piece)) refuse('additive-without-amount', { text: shown(piece) });
+  if (/(?:^|\s)-\s?\d/u.test(piece)) refuse('additive-without-amount', { text: excerpt(piece) });
   const percent =
     /([\d.,]+)\s*(?:%|percent|por ciento)(?:\s*(?:of|de)?\s*(?:the\s)?(?:oils?|aceites?))?/iu.exec(piece);
   if (percent) {
     const percentOfOils = readDecimal(percent[1]!)[0] ?? Number.NaN;
-    if (!(percentOfOils > 0)) refuse('additive-without-amount', { text: shown(piece) });
-    if (percentOfOils > MOST_PERCENT) refuse('additive-too-much', { text: shown(piece), most: MOST_PERCENT });
+    if (!(percentOfOils > 0)) refuse('additive-without-amount', { text: excerpt(piece) });
+    if (percentOfOils > MOST_PERCENT)
+      refuse('additive-too-much', { text: excerpt(piece), most: MOST_PERCENT });
     return { id: idOf(piece.replace(percent[0], ' ')), amount: { percentOfOils } };
   }
   const number = /\d/u.exec(piece)?.index ?? refuseNameless(piece);
   const head = leadingAmount(piece.slice(number));
-  if (head === undefined) refuse('additive-without-amount', { text: shown(piece) });
+  if (head === undefined) refuse('additive-without-amount', { text: excerpt(piece) });
   const id = idOf(`${piece.slice(0, number)} ${head.rest}`);
   return { id, amount: { grams: gramsOf(id, head.amount) } };
 }
@@ -114,7 +115,7 @@ export function gramsOf(id: AdditiveId, amount: Amount): number {
 
 function refuseNameless(piece: string): never {
   idOf(piece);
-  return refuse('additive-without-amount', { text: shown(piece) });
+  return refuse('additive-without-amount', { text: excerpt(piece) });
 }
 
 /** Words that tell a liquid's making and not what it is. */
@@ -152,7 +153,7 @@ const SPIRITS = new RegExp(
 export function refuseSpirit(name: string): void {
   const said = fold(name);
   if (SPIRITS.test(said) && !/\b(?:free|sin alcohol)\b/u.test(said))
-    refuse('liquid-is-spirit', { text: shown(name) });
+    refuse('liquid-is-spirit', { text: excerpt(name) });
 }
 
 /** Words that make an additive a scent, whatever it is made from. */
@@ -164,10 +165,10 @@ function idOf(name: string): AdditiveId {
     if (metalIn(name)?.certainty !== 'glitter') refuseMetal(name);
     refuseBarred(name);
     refuseSpirit(name);
-    if (SCENT.test(fold(name))) refuse('scent-as-additive', { text: shown(name) });
+    if (SCENT.test(fold(name))) refuse('scent-as-additive', { text: excerpt(name) });
     riskyScents(name);
   }
-  return known ?? refuse('additive-unknown', { text: shown(name), known: ADDITIVES.map(({ id }) => id) });
+  return known ?? refuse('additive-unknown', { text: excerpt(name), known: ADDITIVES.map(({ id }) => id) });
 }
 
 /** One additive weighed for a batch, and where a liquid is to go if the member says. */

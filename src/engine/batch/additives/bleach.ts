@@ -1,6 +1,6 @@
 import { refuse } from '../../refusal.ts';
+import { excerpt } from '../../text/excerpt.ts';
 import { fold } from '../../text/fold.ts';
-import { shown } from '../../text/shown.ts';
 
 declare module '../../refusal.ts' {
   interface Reasons {
@@ -14,5 +14,5 @@ const BLEACH =
 
 /** Throws a Refusal `liquid-is-bleach` where `name` is bleach or peroxide; `text` is what the refusal quotes. */
 export function refuseBleach(name: string, text: string = name): void {
-  if (BLEACH.test(fold(name))) refuse('liquid-is-bleach', { text: shown(text) });
+  if (BLEACH.test(fold(name))) refuse('liquid-is-bleach', { text: excerpt(text) });
 }

@@ -3,7 +3,7 @@ import { NEEDS_CERTIFICATE, type ScentRisk } from '../../hazards/scents/scents.t
 import { unbroken } from '../../over-lines.ts';
 import { plainText, readDecimal } from '../../quantities/number.ts';
 import { refuse } from '../../refusal.ts';
-import { shown } from '../../text/shown.ts';
+import { excerpt } from '../../text/excerpt.ts';
 import { type ScentTold, scentTold } from './scent-words.ts';
 
 declare module '../../refusal.ts' {
@@ -83,12 +83,12 @@ export function parseFragrance(text: string): FragranceAsk {
     from: match.index,
     to: match.index + match[0].length,
   }));
-  if (/-\s?\d/u.test(plain)) refuse('percent-unreadable', { text: shown(text) });
+  if (/-\s?\d/u.test(plain)) refuse('percent-unreadable', { text: excerpt(text) });
   if (percents.length === 0 || percents.length > 2)
-    return refuse('percent-unreadable', { text: shown(text) });
+    return refuse('percent-unreadable', { text: excerpt(text) });
   const { dose, vanillin } =
-    told(plain, percents, words) ?? refuse('fragrance-dose-unclear', { text: shown(text) });
-  if (vanillin > 100) refuse('percent-unreadable', { text: shown(text) });
+    told(plain, percents, words) ?? refuse('fragrance-dose-unclear', { text: excerpt(text) });
+  if (vanillin > 100) refuse('percent-unreadable', { text: excerpt(text) });
   if (dose > MOST_FRAGRANCE) refuse('fragrance-dose-high', { percent: dose, most: MOST_FRAGRANCE });
   checkCertificate(risky, dose, allowed === null ? undefined : readDecimal(allowed[1]!)[0]);
   return {
@@ -115,7 +115,7 @@ function checkCertificate(risky: readonly RiskyScent[], percent: number, most: n
 
 function percentOf(match: RegExpExecArray, text: string): Percent {
   const value = readDecimal(match[1]!)[0];
-  if (value === undefined || !(value >= 0)) return refuse('percent-unreadable', { text: shown(text) });
+  if (value === undefined || !(value >= 0)) return refuse('percent-unreadable', { text: excerpt(text) });
   return { value, from: match.index, to: match.index + match[0].length };
 }
 

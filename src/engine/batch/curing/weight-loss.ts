@@ -1,7 +1,7 @@
 import { parseAmount } from '../../quantities/amount.ts';
-import { excerpt } from '../../quantities/excerpt.ts';
 import type { Measures } from '../../quantities/units.ts';
 import { refuse } from '../../refusal.ts';
+import { excerpt } from '../../text/excerpt.ts';
 
 declare module '../../refusal.ts' {
   interface Reasons {

@@ -1,8 +1,8 @@
 import { plainText, readDecimal } from '../../quantities/number.ts';
 import { refuse } from '../../refusal.ts';
 import { leadingAmount } from '../../text/amounts/leading-amount.ts';
+import { excerpt } from '../../text/excerpt.ts';
 import { fold } from '../../text/fold.ts';
-import { shown } from '../../text/shown.ts';
 import type { AdditiveAsk, AdditiveId } from '../additives/additive.ts';
 import { additiveById, gramsOf, knownAdditive, refuseSpirit } from '../additives/additives.ts';
 import { refuseBleach } from '../additives/bleach.ts';
@@ -67,7 +67,7 @@ export function parseLiquids(text: string): readonly AdditiveAsk[] {
 }
 
 function readPiece(piece: string): Piece {
-  if (/(?:^|\s)-\s?\d/u.test(piece)) refuse('additive-without-amount', { text: shown(piece) });
+  if (/(?:^|\s)-\s?\d/u.test(piece)) refuse('additive-without-amount', { text: excerpt(piece) });
   const into = piece.search(INTO_OILS) >= 0 ? 'oils' : piece.search(INTO_JUG) >= 0 ? 'jug' : undefined;
   const frozen = piece.search(FROZEN) >= 0;
   const bare = piece
@@ -84,7 +84,7 @@ function readPiece(piece: string): Piece {
   refuseBleach(name, piece);
   const id = knownAdditive(name);
   if (id === undefined || additiveById(id).liquid === undefined) {
-    return refuse('liquid-unknown', { text: shown(piece), known: LIQUIDS.map(one => one.id) });
+    return refuse('liquid-unknown', { text: excerpt(piece), known: LIQUIDS.map(one => one.id) });
   }
   const amount =
     written === undefined
@@ -104,13 +104,13 @@ type Written =
 
 /** Only a share of plain water counts here: its weight hangs on the lye, and is written for the water. */
 const waterShare = (written: Written, piece: string): Amount =>
-  'percentOfWater' in written ? written : refuse('liquid-water-weight', { text: shown(piece) });
+  'percentOfWater' in written ? written : refuse('liquid-water-weight', { text: excerpt(piece) });
 
 function readAmount(text: string): { readonly amount: Written | undefined; readonly rest: string } {
   const percent = PERCENT.exec(text);
   if (percent) {
     const value = readDecimal(percent[1]!)[0];
-    if (value === undefined || !(value > 0)) refuse('additive-without-amount', { text: shown(text) });
+    if (value === undefined || !(value > 0)) refuse('additive-without-amount', { text: excerpt(text) });
     const rest = text.replace(percent[0], ' ');
     if (OF_OILS.test(rest)) return { amount: { percentOfOils: value }, rest: rest.replace(OF_OILS, ' ') };
     return { amount: { percentOfWater: value }, rest: rest.replace(OF_WATER, ' ') };
@@ -120,7 +120,8 @@ function readAmount(text: string): { readonly amount: Written | undefined; reado
   }
   const number = /\d/u.exec(text)?.index;
   if (number === undefined) return { amount: undefined, rest: text.replace(OF_WATER, ' ') };
-  const head = leadingAmount(text.slice(number)) ?? refuse('additive-without-amount', { text: shown(text) });
+  const head =
+    leadingAmount(text.slice(number)) ?? refuse('additive-without-amount', { text: excerpt(text) });
   const rest = `${text.slice(0, number)} ${head.rest.replace(/^(?:of|de)\s+/iu, '')}`;
   return { amount: { measured: head.amount }, rest: rest.trim() };
 }

@@ -1,7 +1,7 @@
 import { unbroken } from '../../over-lines.ts';
 import { plainText, readDecimal } from '../../quantities/number.ts';
 import { refuse } from '../../refusal.ts';
-import { shown } from '../../text/shown.ts';
+import { excerpt } from '../../text/excerpt.ts';
 import type { LyeChoice } from '../request.ts';
 import { DEFAULT_KOH_SHARE } from './lye.ts';
 
@@ -74,17 +74,18 @@ export const speaksOfMasterbatch = (text: string): boolean =>
  */
 export function parseLye(text: string): LyeChoice {
   const plain = plainText(text);
-  if (/-\s?\d/u.test(plain)) refuse('lye-unreadable', { text: shown(text) });
-  if (DRAIN_CLEANER.test(plain)) refuse('lye-drain-cleaner', { text: shown(text) });
-  if (OTHER_SALT.test(plain)) refuse('lye-not-hydroxide', { text: shown(text) });
-  if (POTASH.test(plain) && !POTASH_SETTLED.test(plain)) refuse('lye-potash-unclear', { text: shown(text) });
-  if (BY_VOLUME.test(plain)) refuse('lye-by-volume', { text: shown(text) });
-  if (WEIGHT.test(plain)) refuse('lye-weight-told', { text: shown(text) });
+  if (/-\s?\d/u.test(plain)) refuse('lye-unreadable', { text: excerpt(text) });
+  if (DRAIN_CLEANER.test(plain)) refuse('lye-drain-cleaner', { text: excerpt(text) });
+  if (OTHER_SALT.test(plain)) refuse('lye-not-hydroxide', { text: excerpt(text) });
+  if (POTASH.test(plain) && !POTASH_SETTLED.test(plain))
+    refuse('lye-potash-unclear', { text: excerpt(text) });
+  if (BY_VOLUME.test(plain)) refuse('lye-by-volume', { text: excerpt(text) });
+  if (WEIGHT.test(plain)) refuse('lye-weight-told', { text: excerpt(text) });
   if (
     LEJIA.test(plain) &&
     !/\b(?:sosa|potasa|naoh|koh|lye|hidr[oó]xido|c[aá]ustica|madre|preparada)\b/iu.test(plain)
   )
-    refuse('lye-or-bleach', { text: shown(text) });
+    refuse('lye-or-bleach', { text: excerpt(text) });
   const sodium = SODIUM.exec(plain);
   const potassium = POTASSIUM.exec(plain);
   const both = BOTH.test(plain) || (sodium !== null && potassium !== null);
@@ -94,8 +95,8 @@ export function parseLye(text: string): LyeChoice {
   }
   const percents = percentsOf(plain);
   if (both) return { kind: 'both', kohShare: kohShareOf(plain, percents, text) };
-  if (!sodium && !potassium) return refuse('lye-unreadable', { text: shown(text) });
-  if (percents.length > 1) refuse('lye-unreadable', { text: shown(text) });
+  if (!sodium && !potassium) return refuse('lye-unreadable', { text: excerpt(text) });
+  if (percents.length > 1) refuse('lye-unreadable', { text: excerpt(text) });
   const purity = percents[0] === undefined ? undefined : percents[0] / 100;
   if (sodium) return { kind: 'NaOH', ...(purity === undefined ? {} : { naohPurity: purity }) };
   return { kind: 'KOH', ...(purity === undefined ? {} : { kohPurity: purity }) };
@@ -112,10 +113,10 @@ function percentsOf(text: string): readonly number[] {
 function solutionPercent(text: string, typed: string): number {
   const ratio = /(\d+(?:[.,]\d+)?) ?(?::|\/|\bto\b|\ba\b) ?(\d+(?:[.,]\d+)?)/u.exec(text);
   const percents = percentsOf(text);
-  if (!ratio && percents.length > 1) return refuse('lye-unreadable', { text: shown(typed) });
+  if (!ratio && percents.length > 1) return refuse('lye-unreadable', { text: excerpt(typed) });
   const [water, lye] = ratio ? percents : [];
   const percent = ratio ? (100 * lye!) / (water! + lye!) : (percents[0] ?? USUAL_SOLUTION);
-  return percent > 0 ? percent : refuse('lye-unreadable', { text: shown(typed) });
+  return percent > 0 ? percent : refuse('lye-unreadable', { text: excerpt(typed) });
 }
 
 /** One percent is that of the alkali named next to it; two must make a whole, in the order the alkalis are named. */
@@ -124,16 +125,17 @@ function kohShareOf(text: string, percents: readonly number[], typed: string): n
   const potassium = POTASSIUM.exec(text)?.index;
   const sodium = SODIUM.exec(text)?.index;
   if (percents.length === 1) {
-    if (potassium === undefined && sodium === undefined) refuse('lye-shares-unclear', { text: shown(typed) });
+    if (potassium === undefined && sodium === undefined)
+      refuse('lye-shares-unclear', { text: excerpt(typed) });
     const ofSodium =
       sodium !== undefined && !/(?:\d ?%? ?(?:koh|pot))|(?:(?:koh|pot\S*)\s*[\d.,]+ ?%?)/iu.test(text);
     const likeAPurity = percents[0]! >= LIKE_A_PURITY && percents[0]! < 100;
-    if (!ofSodium && likeAPurity) refuse('lye-shares-unclear', { text: shown(typed) });
+    if (!ofSodium && likeAPurity) refuse('lye-shares-unclear', { text: excerpt(typed) });
     return ofSodium ? 1 - percents[0]! / 100 : percents[0]! / 100;
   }
   const sum = percents.reduce((total, percent) => total + percent, 0);
   if (percents.length > 2 || !(Math.abs(sum - 100) <= 0.5)) refuse('lye-shares-sum', { sum });
   if (percents[0] === percents[1]) return 0.5;
-  if (potassium === undefined || sodium === undefined) refuse('lye-shares-unclear', { text: shown(typed) });
+  if (potassium === undefined || sodium === undefined) refuse('lye-shares-unclear', { text: excerpt(typed) });
   return (potassium < sodium ? percents[0]! : percents[1]!) / 100;
 }

@@ -1,6 +1,6 @@
 import { plainText, readDecimal } from '../../quantities/number.ts';
 import { refuse } from '../../refusal.ts';
-import { shown } from '../../text/shown.ts';
+import { excerpt } from '../../text/excerpt.ts';
 import type { WaterAsk } from '../request.ts';
 
 declare module '../../refusal.ts' {
@@ -35,16 +35,16 @@ export type WaterWays = {
  */
 export function parseWater(text: string): WaterAsk {
   const plain = plainText(text).toLowerCase();
-  if (/-\s?\d/u.test(plain)) refuse('water-unreadable', { text: shown(text) });
+  if (/-\s?\d/u.test(plain)) refuse('water-unreadable', { text: excerpt(text) });
   const ratio = /^([\d.,]+) ?(?::|to|a) ?([\d.,]+)(?: ?(?:water|agua).*)?$/u.exec(plain);
   if (ratio) {
     const [water, lye] = [positive(ratio[1]!, text), positive(ratio[2]!, text)];
     if (lye / water >= TURNED_ROUND && lye / water <= MOST_WATER)
-      refuse('water-turned-round', { text: shown(text), water: ratio[1]!, lye: ratio[2]! });
+      refuse('water-turned-round', { text: excerpt(text), water: ratio[1]!, lye: ratio[2]! });
     return { by: 'ratio', waterPerLye: water / lye };
   }
   const percent = /([\d.,]+) ?(?:%|percent|por ciento)/u.exec(plain);
-  if (!percent) refuse('water-unreadable', { text: shown(text) });
+  if (!percent) refuse('water-unreadable', { text: excerpt(text) });
   const value = positive(percent[1]!, text);
   const words = plain.replace(percent[0], ' ');
   const ofOils = /\b(?:oils?|fats?|aceites?|grasas?)\b/u.test(words);
@@ -56,14 +56,14 @@ export function parseWater(text: string): WaterAsk {
   if (ofLye && !ofOils) return { by: 'lye-strength', percent: value };
   return words.trim() === ''
     ? refuse('water-bare-percent', { percent: percent[1]! })
-    : refuse('water-unreadable', { text: shown(text) });
+    : refuse('water-unreadable', { text: excerpt(text) });
 }
 
 function positive(written: string, text: string): number {
   const value = readDecimal(written)[0];
   return value !== undefined && value > 0 && value <= 1000
     ? value
-    : refuse('water-unreadable', { text: shown(text) });
+    : refuse('water-unreadable', { text: excerpt(text) });
 }
 
 /** Grams of water for that much weighed alkali and oil. Infinite or negative strengths are the caller's to refuse. */

@@ -1,8 +1,8 @@
 import type { HeatProcess } from '../../heat/setting.ts';
 import type { Amount } from '../../quantities/amount.ts';
-import { excerpt } from '../../quantities/excerpt.ts';
 import type { Measures } from '../../quantities/units.ts';
 import { refuse } from '../../refusal.ts';
+import { excerpt } from '../../text/excerpt.ts';
 import { fold } from '../../text/fold.ts';
 import type { Change } from './changes.ts';
 import type { MadeColour, MadePortion } from './made.ts';

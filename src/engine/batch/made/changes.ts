@@ -1,10 +1,10 @@
 import type { HeatProcess } from '../../heat/setting.ts';
 import type { Amount } from '../../quantities/amount.ts';
-import { excerpt } from '../../quantities/excerpt.ts';
 import { plainText } from '../../quantities/number.ts';
 import type { Measures } from '../../quantities/units.ts';
 import { refuse } from '../../refusal.ts';
 import { leadingAmount } from '../../text/amounts/leading-amount.ts';
+import { excerpt } from '../../text/excerpt.ts';
 
 declare module '../../refusal.ts' {
   interface Reasons {

@@ -1,7 +1,7 @@
 import { spaced, unbroken } from '../../over-lines.ts';
 import { refuse } from '../../refusal.ts';
+import { excerpt } from '../../text/excerpt.ts';
 import { foldedWords } from '../../text/fold.ts';
-import { shown } from '../../text/shown.ts';
 import { slipCost } from '../../text/spelling/slip-cost.ts';
 import { unaccented } from '../../text/unaccented.ts';
 import { whenAsked } from '../../when-asked.ts';
@@ -172,8 +172,8 @@ const FOOD = new RegExp(
  */
 export function findOil(text: string): Oil {
   const plain = foldedWords(text).join(' ');
-  if (UNCLEAR.test(plain) || COCOA_OR_COCONUT.test(text)) refuse('oil-unclear', { text: shown(text) });
-  if (KITCHEN_BUTTER.test(plain)) refuse('oil-not-clarified', { text: shown(text) });
+  if (UNCLEAR.test(plain) || COCOA_OR_COCONUT.test(text)) refuse('oil-unclear', { text: excerpt(text) });
+  if (KITCHEN_BUTTER.test(plain)) refuse('oil-not-clarified', { text: excerpt(text) });
   if (
     FOOD.test(
       unaccented(text)
@@ -181,7 +181,7 @@ export function findOil(text: string): Oil {
         .replace(/^(?:de|of) /u, ''),
     )
   )
-    refuse('oil-is-food', { text: shown(text) });
+    refuse('oil-is-food', { text: excerpt(text) });
   if (
     LIQUID.test(
       foldedWords(text)
@@ -189,13 +189,13 @@ export function findOil(text: string): Oil {
         .join(' '),
     )
   )
-    refuse('oil-is-liquid', { text: shown(text) });
+    refuse('oil-is-liquid', { text: excerpt(text) });
   const known = knownOil(text);
-  if (known === undefined && isNeverSoap(text)) refuse('oil-never-soap', { text: shown(text) });
+  if (known === undefined && isNeverSoap(text)) refuse('oil-never-soap', { text: excerpt(text) });
   if (known !== undefined) return known;
   const near = whenAsked(() => nearestOils(text, 3).map(oil => oil.names));
   return refuse('oil-unknown', {
-    text: shown(text),
+    text: excerpt(text),
     // Most that asks whether a text is a list of oils goes on without: comparing it with every name waits for who looks.
     get nearest() {
       return near();

@@ -1,6 +1,6 @@
 import { plainText, readDecimal } from '../../quantities/number.ts';
 import { Refusal, refuse } from '../../refusal.ts';
-import { shown } from '../../text/shown.ts';
+import { excerpt } from '../../text/excerpt.ts';
 import { parseSize } from '../batch-size.ts';
 import type { BatchSize } from '../request.ts';
 
@@ -32,7 +32,7 @@ export function parseRescale(text: string): RescaleAsk {
   const factor = (over ?? Number.NaN) / under / (percent ? 100 : 1);
   return factor > 0 && Number.isFinite(factor)
     ? { by: 'factor', factor }
-    : refuse('factor-unreadable', { text: shown(text) });
+    : refuse('factor-unreadable', { text: excerpt(text) });
 }
 
 function sizeIn(text: string): BatchSize {
@@ -40,7 +40,7 @@ function sizeIn(text: string): BatchSize {
     return parseSize(text);
   } catch (refusal) {
     if (refusal instanceof Refusal && refusal.id === 'size-unreadable')
-      refuse('factor-unreadable', { text: shown(text) });
+      refuse('factor-unreadable', { text: excerpt(text) });
     throw refusal;
   }
 }

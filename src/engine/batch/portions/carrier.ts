@@ -1,8 +1,8 @@
 import type { Measures } from '../../quantities/units.ts';
 import { refuse } from '../../refusal.ts';
 import { leadingAmount } from '../../text/amounts/leading-amount.ts';
+import { excerpt } from '../../text/excerpt.ts';
 import { carrierNamed } from '../../text/names/carrier-name.ts';
-import { shown } from '../../text/shown.ts';
 import { findOil, knownOil } from '../oils/find-oil.ts';
 import type { CarrierAsk } from '../request.ts';
 
@@ -23,7 +23,7 @@ const SOME_OIL = /^(?:(?:a )?(?:light|carrier|extra|any) )?(?:oils?|aceites?(?: 
  */
 export function parseWetting(text: string, measures?: Measures): CarrierAsk {
   const head = leadingAmount(text, measures);
-  if (head?.amount.measure === 'mass') refuse('carrier-by-mass', { text: shown(text) });
+  if (head?.amount.measure === 'mass') refuse('carrier-by-mass', { text: excerpt(text) });
   const millilitres = head?.amount.measure === 'volume' ? head.amount.millilitres : undefined;
   const liquid = (head?.rest ?? text).replace(/^(?:of|de)\s+/iu, '').trim();
   if (WATER.test(liquid)) return { choice: 'water', millilitres, oil: undefined, dipped: false };

@@ -6,7 +6,7 @@ import { MEASURES, type Measures } from '../../quantities/units.ts';
 import { refuse } from '../../refusal.ts';
 import { leadingBatter } from '../../text/amounts/leading-amount.ts';
 import { sharesPhrase } from '../../text/amounts/shares/share-phrases.ts';
-import { shown } from '../../text/shown.ts';
+import { excerpt } from '../../text/excerpt.ts';
 import type { CarrierAsk, ColourAsk, PortionAsk, PortionShare } from '../request.ts';
 import { parseWetting } from './carrier.ts';
 
@@ -72,7 +72,7 @@ function readShare(text: string, measures: Measures | undefined): { share: Porti
   const percent = PERCENT.exec(text);
   if (percent)
     return { share: { by: 'percent', percent: positive(percent[1]!, text) }, rest: after(percent) };
-  const head = leadingBatter(text, measures) ?? refuse('portion-without-amount', { text: shown(text) });
+  const head = leadingBatter(text, measures) ?? refuse('portion-without-amount', { text: excerpt(text) });
   const { amount } = head;
   const share: PortionShare =
     amount.measure === 'volume'
@@ -83,13 +83,14 @@ function readShare(text: string, measures: Measures | undefined): { share: Porti
 
 function positive(written: string, text: string): number {
   const value = readDecimal(written)[0];
-  return value !== undefined && value > 0 ? value : refuse('portion-without-amount', { text: shown(text) });
+  return value !== undefined && value > 0 ? value : refuse('portion-without-amount', { text: excerpt(text) });
 }
 
 function readColours(text: string, measures: Measures | undefined): readonly ColourAsk[] {
   if (text === '' || PLAIN.test(text)) return [];
   const pieces = text.split(/\s*(?:\+|&|,(?!\d)|\band\b|\bmas\b|\by\b)\s*/iu).filter(piece => piece !== '');
-  if (pieces.length > MOST_COLOURS) refuse('portion-colours-many', { text: shown(text), most: MOST_COLOURS });
+  if (pieces.length > MOST_COLOURS)
+    refuse('portion-colours-many', { text: excerpt(text), most: MOST_COLOURS });
   return withSharedCarrier(pieces.map(piece => readColour(piece, measures)));
 }
 

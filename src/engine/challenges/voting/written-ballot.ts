@@ -1,5 +1,5 @@
 import { refuse } from '../../refusal.ts';
-import { cut } from '../../text/cut.ts';
+import { cut } from '../../text/excerpt.ts';
 import type { Chosen } from './voting.ts';
 
 declare module '../../refusal.ts' {

@@ -1,12 +1,13 @@
 import { unbroken } from '../../over-lines.ts';
 import { parseColour } from '../../quantities/colour.ts';
-import { excerpt } from '../../quantities/excerpt.ts';
 import { plainText } from '../../quantities/number.ts';
 import { parseStrength, type Strength } from '../../quantities/strength.ts';
 import { MEASURES, type Measures } from '../../quantities/units.ts';
 import { Refusal, refuse } from '../../refusal.ts';
+import { excerpt } from '../../text/excerpt.ts';
 import { type Lab, labOfHex } from '../spectra/cielab.ts';
 import { readDose } from './mix-text.ts';
+import { saysPlain } from './plain-soap.ts';
 
 declare module '../../refusal.ts' {
   interface Reasons {
@@ -33,7 +34,8 @@ const LAB = new RegExp(
   `,
   'iu',
 );
-const PLAIN = /^(?:plain|bare|none|no colou?r|uncolou?red|0(?:\s*\p{L}.*)?|sin color|sola|solo|natural)$/iu;
+/** `0`, `0 tsp per cup`. */
+const NOTHING = /^0(?:\s*\p{L}.*)?$/u;
 
 /**
  * Reads a test bar: its dose, then its colour, as in `1/4 tsp per cup #6b5aa8`, `pastel = rebeccapurple`,
@@ -81,7 +83,7 @@ export function colourLast(text: string): readonly { readonly before: string; re
 export function parseBarDose(text: string, measures: Measures = MEASURES.us): BarDose | undefined {
   const said = text.replace(/[\s,;:=→-]+$/u, '').trim();
   if (said === '') return undefined;
-  if (PLAIN.test(said)) return { by: 'plain' };
+  if (saysPlain(said) || NOTHING.test(said)) return { by: 'plain' };
   const grams =
     /^([\d.,]+)\s*(?:g|grams?|gramos?)\s*(?:(?:\/|per|por|a)\s*(?:us\s+|la\s+)?(?:c|cups?|tazas?))?$/iu.exec(
       said,

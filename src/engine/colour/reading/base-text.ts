@@ -1,7 +1,7 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import { parseOils } from '../../batch/oils/lists/oil-list.ts';
-import { excerpt } from '../../quantities/excerpt.ts';
 import { Refusal, refuse } from '../../refusal.ts';
+import { excerpt } from '../../text/excerpt.ts';
 import { fold } from '../../text/fold.ts';
 import { type BaseShade, type ShadeShare, shadeOfOil } from '../mixing/base-soap.ts';
 

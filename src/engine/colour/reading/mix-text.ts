@@ -1,10 +1,10 @@
 import { parseAmount } from '../../quantities/amount.ts';
-import { excerpt } from '../../quantities/excerpt.ts';
-import { plainText } from '../../quantities/number.ts';
+import { hasFigure, plainText } from '../../quantities/number.ts';
 import { parseStrength, type Strength, splitStrength, type ToldStrength } from '../../quantities/strength.ts';
 import type { Measures } from '../../quantities/units.ts';
 import { Refusal, refuse } from '../../refusal.ts';
 import { leadingAmount, tailNamed } from '../../text/amounts/leading-amount.ts';
+import { excerpt } from '../../text/excerpt.ts';
 
 declare module '../../refusal.ts' {
   interface Reasons {
@@ -138,3 +138,7 @@ function orNothing<Read>(read: () => Read, ...unread: readonly Refusal['id'][]):
     throw refusal;
   }
 }
+
+/** The names of a mix in which no figure stands, as {@link parseMix} takes them, apart by `+` and commas; none where one does. */
+export const namesOfMix = (text: string): readonly string[] =>
+  hasFigure(text) ? [] : text.split(/[+,]/u).map(part => part.trim());

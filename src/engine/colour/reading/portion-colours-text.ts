@@ -1,5 +1,5 @@
-import { excerpt } from '../../quantities/excerpt.ts';
 import { Refusal, refuse } from '../../refusal.ts';
+import { excerpt } from '../../text/excerpt.ts';
 import { fold } from '../../text/fold.ts';
 import type { Lab } from '../spectra/cielab.ts';
 import { parseBar } from './bar-text.ts';

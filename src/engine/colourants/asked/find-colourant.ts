@@ -1,7 +1,7 @@
 import { refuseBarred } from '../../hazards/colours/refuse.ts';
 import { refuseBatchPart, refuseNoColour } from '../../hazards/no-colour/no-colour.ts';
 import { refuse } from '../../refusal.ts';
-import { cut } from '../../text/cut.ts';
+import { cut } from '../../text/excerpt.ts';
 import { whenAsked } from '../../when-asked.ts';
 import { type ColourantChoice, choiceOf } from '../catalogue.ts';
 import type { Colourant } from '../colourant.ts';

@@ -1,6 +1,6 @@
 import { groupedBy } from '../../grouped.ts';
 import { readOnce } from '../../remembered.ts';
-import { cut } from '../../text/cut.ts';
+import { cut } from '../../text/excerpt.ts';
 import { LONGEST_WORDS, type Token, tokenise } from '../../text/tokens.ts';
 import { whenAsked } from '../../when-asked.ts';
 import type { ColourRate } from '../batch-numbers.ts';

@@ -1,7 +1,7 @@
 import { groupedBy } from '../../grouped.ts';
 import { spaced, unbroken } from '../../over-lines.ts';
 import { refuse } from '../../refusal.ts';
-import { cut } from '../../text/cut.ts';
+import { cut } from '../../text/excerpt.ts';
 import { foldedWords } from '../../text/fold.ts';
 import { BARRED } from './barred.ts';
 import type { BarredColour, BarredReason } from './barred-colour.ts';

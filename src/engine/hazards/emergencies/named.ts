@@ -1,6 +1,6 @@
 import { spaced } from '../../over-lines.ts';
 import { foldedWords } from '../../text/fold.ts';
-import type { EmergencyId } from './emergency.ts';
+import { EMERGENCY_IDS, type EmergencyId } from './emergency.ts';
 
 /** What people call an emergency in a word or two, both languages; singular, without accents. */
 const NAMES: { readonly [Id in EmergencyId]: string } = {
@@ -42,6 +42,15 @@ const BY_NAME: ReadonlyMap<string, EmergencyId> = new Map(
 );
 /** Small words beside the name. */
 const BESIDE = /\b(?:a|an|the|my|his|her|of|in|on|by|from|un|una|el|la|los|las|mi|su|de|en|por)\b/gu;
+
+/** The emergency of an id as members type it: `lye-eye`, `Lye eye`, `lye_eye`; undefined where it is none. */
+export function emergencyById(text: string): EmergencyId | undefined {
+  const id = text
+    .trim()
+    .toLowerCase()
+    .replaceAll(/[\s_]+/gu, '-');
+  return EMERGENCY_IDS.find(one => one === id);
+}
 
 /** The emergency that a word or two name where only an emergency can be meant, such as `burn` or `ojo`; else undefined. */
 export function emergencyNamed(text: string): EmergencyId | undefined {

@@ -1,4 +1,4 @@
-import { cut } from '../../text/cut.ts';
+import { cut } from '../../text/excerpt.ts';
 import type { Model } from '../../text/learned/model.ts';
 import { LONGEST_WORDS } from '../../text/tokens.ts';
 import { isAskedBefore } from './asked-before.ts';

@@ -2,7 +2,7 @@ import { refuseSpirit } from '../../batch/additives/additives.ts';
 import { refuseBleach } from '../../batch/additives/bleach.ts';
 import { spaced, unbroken } from '../../over-lines.ts';
 import { refuse } from '../../refusal.ts';
-import { cut } from '../../text/cut.ts';
+import { cut } from '../../text/excerpt.ts';
 import { fold } from '../../text/fold.ts';
 import { type BatchPart, batchPartIn, isCalledColour } from './batch-part.ts';
 

@@ -2,6 +2,7 @@ import { unbroken } from '../../over-lines.ts';
 import { readOnce } from '../../remembered.ts';
 import { type Rewriting, rewritten } from '../../text/patterns/fitting.ts';
 import { chatSpelt } from '../../text/spelling/chat-spelling.ts';
+import { UNIT_SPELLINGS } from '../../text/spelling/unit-spelling.ts';
 import { figureText } from '../for-readers.ts';
 import { figuresOf } from './number-words.ts';
 import { PARTS, UNIT } from './parts-of-units.ts';
@@ -22,37 +23,6 @@ const FILLED = new RegExp(
   `,
   'giu',
 );
-
-/** Units as phones and hurry spell them. */
-const SLIPS: readonly (readonly [RegExp, string])[] = [
-  [/(?<!\p{L})(?:cps|cupps?|cus|cpus)\b/giu, 'cups'],
-  [/\b(?:tasas?|tzas?|tazaz)\b/giu, 'tazas'],
-  [/\b(?:tea ?sp|tspn|teasp|teaspons?|teespoons?|teaspooms?|tspoons?)\b/giu, 'tsp'],
-  [/\b(?:tablesp|tblspn|tblspoons?|tablespons?|table spoons?)\b/giu, 'tbsp'],
-  [/\b(?:tea spoons?)\b/giu, 'tsp'],
-  [/\b(?:cucharas? soperas?|cucharas? (?:grandes?|de sopa))\b/giu, 'cucharada'],
-  [
-    /\b(?:cuchar(?:ita|illa)s?|cucharas? (?:chicas?|peque[ñn]as?)) (?:de (?:t[eé]|caf[eé])(?!\p{L}))?|\bcucharas? de (?:t[eé]|caf[eé])(?!\p{L})/giu,
-    'cucharaditas ',
-  ],
-  [/\b(?:cuchar(?:ita|illa)s?|cuharaditas?|cucharadtias?|cucharaditaz|cucharditas?)\b/giu, 'cucharaditas'],
-  [/\b(?:onsas?)\b/giu, 'onzas'],
-  // A quarter of a kilo and half of that, as it is bought in Spain (from memory).
-  [/(?<![\p{L}\d] ?)cuarto y mitad(?: de (?:kilo|kg))?(?!\p{L})/giu, '375 g'],
-  [/\b(?:betwen|beetween|bewteen|betweem|btwn)\b/giu, 'between'],
-  [/\b(?:gramoz|grmos|gramso|gram(?:it|ic|ill)os?)\b/giu, 'gramos'],
-  [/\bcucharad(?:ic|ill)as?\b/giu, 'cucharaditas'],
-  [/\b(?:ounzes|onces|ouces|ounces?s)\b/giu, 'ounces'],
-  [/\b(?:ponds|puonds|pouns)\b/giu, 'pounds'],
-  [
-    /(?<=\d\s?)(?:mils|millis|milis)\b|(?<=\d\s?)mil(?=\s*(?:$|[,.;)]|of\b|left\b|i\b|(?:soap |raw )?batter\b))/giu,
-    'ml',
-  ],
-  [/\bper cents?\b/giu, 'percent'],
-  // "1/8th of a tsp"
-  [/(?<![\d.,/])(\d\/\d{1,2})(?:ths?|rds?|nds?)(?!\p{L})/giu, '$1'],
-  [/(?<=\d\s?)c\.\s?c\.?(?=\s|$)/giu, 'cc'],
-];
 
 /** "A cup and three quarters", "2 tazas y 3/4", "taza y media", "kilo y cuarto"; what stands before a unit of its own is a sum. */
 const UNIT_AND_PART = new RegExp(
@@ -199,7 +169,7 @@ const BEFORE_FIGURES: readonly Rewriting[] = [
 /** What is put right once they are figures. */
 const IN_FIGURES: readonly Rewriting[] = [
   [DECIMAL, (_, whole = '0', part: string) => `${digits(whole)}.${digits(part)}`],
-  ...SLIPS,
+  ...UNIT_SPELLINGS,
   [LEVEL, ''],
   [FILLED, ''],
   ...PARTS,

@@ -1,4 +1,5 @@
 import { unbroken } from '../../over-lines.ts';
+import { unaccented } from '../../text/unaccented.ts';
 
 const BAR =
   'soaps?|bars?|batter|loaf|loaves|batch|swirl\\w*|micas?|pigment\\w*|jabon\\w*|jaboncit\\w*|barras?|pastillas?|masa|lote';
@@ -18,6 +19,9 @@ export const OUR_WORDS = new RegExp(
 /** Of lye, by any of its names; in text in lower case without accents. */
 export const LYE_WORDS =
   /\b(?:lye|caustic\w?|naoh|koh|sosa|soda|lejia|potasa|sodium hydroxide|hidroxido de sodio)\b/u;
+
+/** Whether a text names lye, however it is accented and in whatever capitals. Pure. */
+export const namesLye = (text: string): boolean => LYE_WORDS.test(unaccented(text));
 
 /** Words that are of making soap and of no other craft, whatever pigments both share; in text without accents. */
 export const SOAP_WORDS = new RegExp(

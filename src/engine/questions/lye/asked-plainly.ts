@@ -31,6 +31,3 @@ export const tellsOfMade = (question: string): boolean => MADE.test(question);
 /** Whether a reading of lye is of a word alone: no oil and no figure is told, which is no recipe. Pure. */
 export const isOfAWord = ({ job, given }: Reading, question: string): boolean =>
   job === 'lye' && given.oils === undefined && !/\d/u.test(question);
-
-/** Whether an option names an alkali that is none alone: both, a mix of them, or one in water. Pure. */
-export const isNoSingleAlkali = (lye: string): boolean => /both|\+|solution/u.test(lye);

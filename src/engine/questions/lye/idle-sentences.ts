@@ -1,5 +1,5 @@
 import { unbroken } from '../../over-lines.ts';
-import { cut } from '../../text/cut.ts';
+import { cut } from '../../text/excerpt.ts';
 import { unaccented } from '../../text/unaccented.ts';
 import { isEveryday, oilWordsMeant, TURNS } from './amounts/chat-words.ts';
 import { FAT, LYE, plainWords } from './amounts/words.ts';
@@ -114,7 +114,8 @@ export function withoutIdleSentences(typed: string): WithoutIdle | undefined {
   if (beyondIn(plainWords(typed, { clauses: true })) !== undefined) return undefined;
   const sentences = [...typed.slice(0, LONGEST).matchAll(SENTENCES)].map(([sentence]) => sentence);
   const idle = sentences.filter(
-    (one, at) => /\p{L}/u.test(one) && isIdle(one, weighedIn(sentences.slice(at + 1).join(''))));
+    (one, at) => /\p{L}/u.test(one) && isIdle(one, weighedIn(sentences.slice(at + 1).join(''))),
+  );
   const told = idle.filter(sentence => ofElse(plainWords(sentence)).length > 0).map(bare);
   if (idle.length === 0 || told.length > MOST_TOLD) return undefined;
   return {

@@ -4,7 +4,7 @@ import { unbroken } from '../../over-lines.ts';
 import { figureText } from '../../quantities/for-readers.ts';
 import { Refusal, refuse } from '../../refusal.ts';
 import { addedIn } from './amounts/added.ts';
-import { alkaliIn } from './amounts/alkali.ts';
+import { alkaliIn, type LyeTold } from './amounts/alkali.ts';
 import { superfatIn, waterIn, weighedIn } from './amounts/amounts.ts';
 import { oilsIn } from './amounts/oils.ts';
 import { clausesOfOils, oilsAmongWords } from './amounts/oils-among-words.ts';
@@ -16,6 +16,8 @@ export type LyeQuestion = {
   readonly given: Partial<
     Pick<WrittenPlan, 'oils' | 'size' | 'superfat' | 'lye' | 'water' | 'purity' | 'additives' | 'liquid'>
   >;
+  /** Which lye it is. */
+  readonly lye: LyeTold;
   /** Lye that somebody weighed already. */
   readonly weighed: WeighedLye | undefined;
   /** Grams of oils where they are told for the whole, and not oil by oil. */
@@ -125,7 +127,8 @@ export function readLyeQuestion(question: string): LyeQuestion {
     waterGrams,
     left,
     asksWater: /\b(?:how much|cuanta) (?:water|agua)\b/u.test(plainWords(question)),
-    usualKoh: alkali.potassium && !alkali.purityTold,
+    lye: alkali.lye,
+    usualKoh: alkali.lye.alkali === 'KOH' && !alkali.purityTold,
   };
 }
 

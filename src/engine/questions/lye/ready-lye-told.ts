@@ -8,11 +8,14 @@ import { readyLyeNamed, strengthOfReady } from './sums/ready-solution.ts';
 export function dissolved(told: LyeQuestion, question: string): LyeQuestion {
   const plain = plainWords(asTyped(question), { clauses: true });
   const named = readyLyeNamed(plain);
-  if (named === undefined || told.given.oils === undefined || told.given.lye?.includes('solution'))
-    return told;
+  if (named === undefined || told.given.oils === undefined || told.lye.solution) return told;
   const strength = strengthOfReady(plain);
   if (strength === undefined || told.weighed || POTASSIUM.test(plain))
     return refuse('lye-ready-strength', { text: named });
   const { water: _, ...given } = told.given;
-  return { ...told, given: { ...given, lye: `${strength}% lye solution` } };
+  return {
+    ...told,
+    given: { ...given, lye: `${strength}% lye solution` },
+    lye: { alkali: 'NaOH', solution: true },
+  };
 }

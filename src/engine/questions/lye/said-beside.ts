@@ -1,5 +1,5 @@
 import { unbroken } from '../../over-lines.ts';
-import { cut } from '../../text/cut.ts';
+import { cut } from '../../text/excerpt.ts';
 import { unaccented } from '../../text/unaccented.ts';
 import { FAT, LYE, plainWords } from './amounts/words.ts';
 import type { Item } from './recipe-line/items/item.ts';
@@ -46,6 +46,23 @@ const GREETS = new RegExp(
 );
 const namesOil = (items: readonly Item[]): boolean =>
   items.some(item => isName(item) && (item.known === 'oil' || item.known === 'any-oil'));
+
+/**
+ * The sentences of a message, without figures, in which words were passed by, whole, so that nobody has to guess from a scrap what was not
+ * counted; a scrap of a sentence with figures stays as it is. Each at most 90 characters. Pure.
+ * @example wholeSentences('500 g olive. The tins are from a korma.', ['tins', 'korma']) // ['The tins are from a korma']
+ */
+export function wholeSentences(typed: string, scraps: readonly string[]): readonly string[] {
+  const sentences = [...typed.slice(0, LONGEST).matchAll(SENTENCES)].map(([sentence]) => sentence.trim());
+  const told = scraps.map(scrap => {
+    const whole = sentences.find(
+      sentence => !/\d/u.test(sentence) && unaccented(sentence, LONGEST).includes(unaccented(scrap)),
+    );
+    const [bare = ''] = /^.*[^.!?;…\s]/su.exec(whole ?? scrap) ?? [];
+    return cut(bare, LONGEST_TOLD);
+  });
+  return [...new Set(told)];
+}
 
 /** "The coconut's": the name is read without what is run together with it. */
 const apart = (sentence: string): string => sentence.replace(/(?<=\p{L})['’]s(?!\p{L})/gu, ' is');

@@ -1,12 +1,12 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import { unbroken } from '../../over-lines.ts';
-import { Refusal, refuse, unlessRefused } from '../../refusal.ts';
-import { asTyped } from './amounts/as-typed.ts';
+import { Refusal, refuse } from '../../refusal.ts';
 import { isNearOil } from './amounts/chat-words.ts';
 import { withMilkAsWater } from './amounts/milk-as-water.ts';
 import { prepared, scentsOf } from './amounts/prepared.ts';
 import { plainWords } from './amounts/words.ts';
 import { ofBatchAsked } from './batch-asked.ts';
+import { type Passed, refuseByReason, strictly } from './by-reason.ts';
 import { refuseGroupLeftOut } from './group-left-out.ts';
 import { refuseOtherAlkali } from './other-alkali.ts';
 import { type LyeQuestion, readLyeQuestion } from './question.ts';
@@ -21,8 +21,6 @@ import { superfatTold } from './recipe-line/items/fat-unread.ts';
 import type { Way } from './recipe-line/items/item.ts';
 import { type RecipeLine, recipeLine } from './recipe-line/recipe-line.ts';
 import { withOwnPound } from './recipe-line/talk/own-pound.ts';
-import { BOTH } from './recipe-line/written.ts';
-import { readyLyeNamed } from './sums/ready-solution.ts';
 import { isStrangeOil, isTalk, namesFat, OF_OURS } from './talk-words.ts';
 
 declare module '../../refusal.ts' {
@@ -137,34 +135,20 @@ function readWhole(
       ),
       question,
     );
-  const lost = 'unclear' in read ? oilLostIn(line) : undefined;
-  if (lost !== undefined) refuse('oil-lost', { text: lost });
-  if ('unclear' in read && read.fats) refuse('superfat-twice', read.fats);
-  if ('unclear' in read && read.sum !== undefined) refuse('oils-percent-sum', { sum: read.sum });
-  if ('unclear' in read && read.twice) refuse('oil-told-twice', read.twice);
-  // Of ready-made lye another weight is told than these lines would.
-  const isDry = readyLyeNamed(plainWords(asTyped(question), { clauses: true })) === undefined;
-  const ways =
-    'unclear' in read && isDry
-      ? (read.ways ?? []).filter(({ line: way }) => strictly(way) !== undefined)
-      : [];
-  if ('unclear' in read && read.doubt)
-    refuse('oil-in-pot', {
-      names: read.doubt.names.map(({ text }) => text),
-      text: read.doubt.text.slice(0, 60),
-      ways,
-    });
-  if ('unclear' in read && read.isOfAnother) refuse('recipe-of-another', { text: read.unclear });
-  if ('unclear' in read && read.isPlanned) refuse('recipe-planned', { text: read.unclear });
-  const passed = 'unclear' in read && read.isPassedBy && ways.length > 0 ? { ways } : {};
+  if ('unclear' in read) {
+    const lost = oilLostIn(line);
+    if (lost !== undefined) refuse('oil-lost', { text: lost });
+  }
+  const passed = 'unclear' in read ? refuseByReason(read, question) : {};
   // What is changed as it is told is for no reader that takes every word as it stands.
   if (read.isTurned) return refuseTurned(line, read, passed);
   const unclear = 'unclear' in read ? read.unclear : '';
+  const isOfAlkalis = 'unclear' in read && read.why === 'alkalis';
   try {
     if (unordered) throw unordered;
     const strict = readLyeQuestion(ordered);
     // Oils whose place is not clear are counted by no other reader: what was planned and what was poured would both be in the pot.
-    if (strict.given.oils === undefined || (unclear === BOTH && strict.given.lye?.includes('+')))
+    if (strict.given.oils === undefined || (isOfAlkalis && strict.lye.kohPercent !== undefined))
       return dissolved(strict, question);
   } catch (refusal) {
     if (!(refusal instanceof Refusal) || !OF_WORDS.has(refusal.id)) throw refusal;
@@ -190,9 +174,6 @@ const withBeside = (told: LyeQuestion, { left, respelt }: RecipeLine, line: stri
   respelt,
   asksWater: ASKS_WATER.test(line),
 });
-
-/** The recipe without the words that are not understood, where it reads whole without them. */
-type Passed = { readonly ways?: readonly Way[] };
 
 /** Throws `oil-shared` where a share is of one oil, else `recipe-scaled`. */
 function refuseShare(line: string, text: string): never {
@@ -239,5 +220,3 @@ function refuseUnclear(
   }
   throw refusal;
 }
-
-const strictly = (line: string): LyeQuestion | undefined => unlessRefused(() => readLyeQuestion(line));

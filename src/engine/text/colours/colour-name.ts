@@ -1,6 +1,6 @@
 import { parseColour } from '../../quantities/colour.ts';
-import { excerpt } from '../../quantities/excerpt.ts';
 import { refuse, unlessRefused } from '../../refusal.ts';
+import { excerpt } from '../excerpt.ts';
 import { nearestNames } from '../spelling/closest-name.ts';
 import { comparedIn, longestName, turnedIn } from './colour-comparisons.ts';
 import { hexOf, openNames } from './colour-lists.ts';

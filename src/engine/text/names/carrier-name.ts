@@ -2,7 +2,7 @@ import { knownOil } from '../../batch/oils/find-oil.ts';
 import type { Carrier } from '../../colourants/colourant.ts';
 import { unbroken } from '../../over-lines.ts';
 import { refuse } from '../../refusal.ts';
-import { cut } from '../cut.ts';
+import { cut } from '../excerpt.ts';
 import { foldedWords } from '../fold.ts';
 import { acidIn } from './acid-words.ts';
 

@@ -3,7 +3,7 @@ import { refuse } from '../../../engine/refusal.ts';
 import { checkIngredients } from '../../../engine/stability/check.ts';
 import { permittedSummary } from '../../../engine/stability/permitted-summary.ts';
 import type { IngredientReport } from '../../../engine/stability/report.ts';
-import { cut } from '../../../engine/text/cut.ts';
+import { cut } from '../../../engine/text/excerpt.ts';
 import { written } from '../../record.ts';
 import { ingredientsKind } from '../schema.ts';
 import type { Ingredients } from '../shelf.ts';

@@ -10,7 +10,7 @@ import { remembered } from '../../../engine/remembered.ts';
 import { checkIngredients } from '../../../engine/stability/check.ts';
 import { checkColourant } from '../../../engine/stability/check-colourant.ts';
 import { legalShareOf, underLaw } from '../../../engine/stability/legal-share.ts';
-import { cut } from '../../../engine/text/cut.ts';
+import { cut } from '../../../engine/text/excerpt.ts';
 import type { Shelf, ShelfItem } from '../shelf.ts';
 import { timesItsKind } from './learnt-strength.ts';
 import { ownElseCatalogue } from './own-jar.ts';

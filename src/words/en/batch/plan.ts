@@ -17,18 +17,30 @@ const cups = (count: string) => (count === '1' ? '1 cup' : `${count} cups`);
 /** What a mass is shown in: the decimals of the member's scale, and which unit stands first. */
 type Shown = { readonly decimals: number; readonly first: 'grams' | 'ounces' };
 
+/** A measure in the unit that stands first, and in the other one where there is one. */
+type InTwo = { readonly first: string; readonly other?: string };
+
+const inTwo = ({ first, other }: InTwo): string => (other === undefined ? first : `${first} (${other})`);
+const weightInTwo = (grams: number, { decimals, first }: Shown): InTwo => {
+  const [inGrams, inOunces] = [`${figure(grams, decimals)} g`, `${down(grams / OUNCE_G, 2)} oz`];
+  return first === 'grams' ? { first: inGrams, other: inOunces } : { first: inOunces, other: inGrams };
+};
+const volumeInTwo = (v: { millilitres: number; cups: number }): InTwo => ({
+  first: `${figure(v.millilitres, 0)} ml`,
+  other: cups(figure(v.cups, v.cups < 10 ? 1 : 0)),
+});
+
 export const plan = {
   figure,
+  inTwo,
   /** One unit alone, where there is no room for two. Ounces are rounded down, so that lye never grows by it. */
   mass: (grams: number, { decimals, first }: Shown) =>
     first === 'grams' ? `${figure(grams, decimals)} g` : `${down(grams / OUNCE_G, 2)} oz`,
+  weightInTwo,
   /** Both units. */
-  weight: (grams: number, { decimals, first }: Shown) => {
-    const both = [`${figure(grams, decimals)} g`, `${down(grams / OUNCE_G, 2)} oz`] as const;
-    return first === 'grams' ? `${both[0]} (${both[1]})` : `${both[1]} (${both[0]})`;
-  },
-  volume: (v: { millilitres: number; cups: number }) =>
-    `${figure(v.millilitres, 0)} ml (${cups(figure(v.cups, v.cups < 10 ? 1 : 0))})`,
+  weight: (grams: number, shown: Shown) => inTwo(weightInTwo(grams, shown)),
+  volumeInTwo,
+  volume: (v: { millilitres: number; cups: number }) => inTwo(volumeInTwo(v)),
   capital,
   lye: { NaOH: 'Lye (NaOH)', KOH: 'Lye (KOH)' },
   lyeOf: (v: { grams: string; alkali: string }) => `${v.grams} ${v.alkali}`,

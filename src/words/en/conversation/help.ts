@@ -2,7 +2,7 @@ import { spaced } from '../../../engine/over-lines.ts';
 import type { ReasonId } from '../../../engine/refusal.ts';
 import { capital, midSentence } from '../../../engine/text/capital.ts';
 import type { RefusalSentences } from '../../sentence.ts';
-import { terms } from './glossary.ts';
+import { type Explained, terms } from './glossary.ts';
 
 /** What people come for; each leads to the command that does it. */
 const jobs = {
@@ -14,29 +14,31 @@ const jobs = {
 };
 
 /** Cautions, under the words they are looked for by. */
-const cautions = {
+const cautions: Readonly<Record<'lye' | 'rawBatter' | 'dust' | 'heat' | 'metal', Explained>> = {
   lye: {
     name: 'lye',
-    text: spaced`
-      Burns skin and eyes. Sealed goggles, gloves, long sleeves. Slowly into cold water, never water onto
-      lye; strong draught; no aluminium. In the eyes: rinse at once, 30 minutes, get help. No vinegar.
+    means: 'Burns skin and eyes.',
+    more: spaced`
+      Sealed goggles, gloves, long sleeves. Slowly into cold water, never water onto lye; strong draught;
+      no aluminium. In the eyes: rinse at once, 30 minutes, get help. No vinegar.
     `,
   },
   rawBatter: {
     name: 'raw batter',
-    text: 'Burns skin and eyes for a day or two, washing-up included: gloves and goggles.',
+    means: 'Burns skin and eyes for a day or two, washing-up included: gloves and goggles.',
   },
   dust: {
     name: 'dust',
-    text: 'Don’t breathe powders: no draught, dust mask on, powder under the liquid before any power.',
+    means: 'Don’t breathe powders: no draught, dust mask on, powder under the liquid before any power.',
   },
   heat: {
     name: 'heat',
-    text: 'A loaf can reach 85 °C (185 °F) and heave. Watch it in the first hours; cool it when it bulges.',
+    means: 'A loaf can reach 85 °C (185 °F) and heave.',
+    more: 'Watch it in the first hours; cool it when it bulges.',
   },
   metal: {
     name: 'metal in soap',
-    text: 'Aluminium, zinc and copper flakes never go in: aluminium and lye make hydrogen, which burns.',
+    means: 'Aluminium, zinc and copper flakes never go in: aluminium and lye make hydrogen, which burns.',
   },
 };
 
@@ -46,7 +48,7 @@ export const help = {
   jobs,
   /** The meaning of a word of the trade first: “Trace: the moment …”. */
   meaning: ({ name, means }: { name: string; means: string }) => `${capital(name)}: ${midSentence(means)}`,
-  terms,
+  terms: terms as Readonly<Record<keyof typeof terms, Explained>>,
   cautions,
   /** Lines to try a command with. */
   examples: {

@@ -125,12 +125,12 @@ export const lyeQuestions = {
   passedBy: ({ left }: { readonly left: readonly string[] }) =>
     `Passed by: ${left
       .slice(0, 5)
-      .map(one => `“${one.slice(0, 40)}”`)
+      .map(one => `“${one}”`)
       .join(', ')}. If one of them is an oil, give its weight and ask again.`,
   /** What was told beside a recipe, and may change what of it is in the pot. */
   saidBeside: ({ beside }: { readonly beside: readonly string[] }) => spaced`
-    You also say ${beside.map(one => `“${one}”`).join(' and ')}. If that changes what is in the pot, do not
-    use this figure: ask again with only what goes in.
+    You also say ${beside.map(one => `“${one}”`).join(' and ')}. If that changes what is in the pot, a
+    weight, the superfat or the lye, do not use this figure: ask again with only what goes in.
   `,
   /** Oils spelt amiss, with the names they were read as. */
   respelt: ({

@@ -1,6 +1,6 @@
 import { spaced } from '../../../engine/over-lines.ts';
 import { stockDecimals } from '../../../engine/quantities/told/stock.ts';
-import { cut } from '../../../engine/text/cut.ts';
+import { cut } from '../../../engine/text/excerpt.ts';
 import { quoted as asValue } from '../../../engine/text/lines/option-line.ts';
 import type { LedgerLine, Outcome } from '../../../records/shelf/shelf.ts';
 import { numbersIn } from '../../numbers.ts';

@@ -12,15 +12,27 @@ const quoted = (names: readonly string[]) => names.map(name => `«${name}»`);
 const orList = new Intl.ListFormat('es', { type: 'disjunction' });
 const cups = (count: string) => (count === '1' ? '1 taza' : `${count} tazas`);
 
-export const plan: typeof en.plan = {
+type Plan = typeof en.plan;
+
+const inTwo: Plan['inTwo'] = ({ first, other }) => (other === undefined ? first : `${first} (${other})`);
+const weightInTwo: Plan['weightInTwo'] = (grams, { decimals, first }) => {
+  const [inGrams, inOunces] = [`${figure(grams, decimals)} g`, `${down(grams / OUNCE_G, 2)} oz`];
+  return first === 'grams' ? { first: inGrams, other: inOunces } : { first: inOunces, other: inGrams };
+};
+const volumeInTwo: Plan['volumeInTwo'] = v => ({
+  first: `${figure(v.millilitres, 0)} ml`,
+  other: cups(figure(v.cups, v.cups < 10 ? 1 : 0)),
+});
+
+export const plan: Plan = {
   figure,
+  inTwo,
   mass: (grams, { decimals, first }) =>
     first === 'grams' ? `${figure(grams, decimals)} g` : `${down(grams / OUNCE_G, 2)} oz`,
-  weight: (grams, { decimals, first }) => {
-    const both = [`${figure(grams, decimals)} g`, `${down(grams / OUNCE_G, 2)} oz`] as const;
-    return first === 'grams' ? `${both[0]} (${both[1]})` : `${both[1]} (${both[0]})`;
-  },
-  volume: v => `${figure(v.millilitres, 0)} ml (${cups(figure(v.cups, v.cups < 10 ? 1 : 0))})`,
+  weightInTwo,
+  weight: (grams, shown) => inTwo(weightInTwo(grams, shown)),
+  volumeInTwo,
+  volume: v => inTwo(volumeInTwo(v)),
   capital,
   lye: { NaOH: 'Sosa (NaOH)', KOH: 'Potasa (KOH)' },
   lyeOf: v => `${v.grams} de ${v.alkali}`,

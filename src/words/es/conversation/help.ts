@@ -15,27 +15,29 @@ const jobs: (typeof en)['jobs'] = {
 const cautions: (typeof en)['cautions'] = {
   lye: {
     name: 'sosa',
-    text: spaced`
-      Quema piel y ojos. Gafas estancas, guantes, manga larga. Poco a poco en agua fría, nunca agua sobre
-      sosa; corriente de aire; nada de aluminio. En los ojos: enjuaga ya, 30 minutos, pide ayuda. Sin
-      vinagre.
+    means: 'Quema piel y ojos.',
+    more: spaced`
+      Gafas estancas, guantes, manga larga. Poco a poco en agua fría, nunca agua sobre sosa; corriente de
+      aire; nada de aluminio. En los ojos: enjuaga ya, 30 minutos, pide ayuda. Sin vinagre.
     `,
   },
   rawBatter: {
     name: 'masa cruda',
-    text: 'Quema piel y ojos uno o dos días, también al fregar: guantes y gafas.',
+    means: 'Quema piel y ojos uno o dos días, también al fregar: guantes y gafas.',
   },
   dust: {
     name: 'polvo',
-    text: 'No respires polvos: sin corriente, mascarilla, y el polvo bajo el líquido antes de encender nada.',
+    means:
+      'No respires polvos: sin corriente, mascarilla, y el polvo bajo el líquido antes de encender nada.',
   },
   heat: {
     name: 'calor',
-    text: 'Una barra puede llegar a 85 °C (185 °F) y abombarse. Vigílala las primeras horas; enfríala si se hincha.',
+    means: 'Una barra puede llegar a 85 °C (185 °F) y abombarse.',
+    more: 'Vigílala las primeras horas; enfríala si se hincha.',
   },
   metal: {
     name: 'metal en el jabón',
-    text: 'Escamas de aluminio, zinc o cobre nunca: aluminio y sosa hacen hidrógeno, que arde.',
+    means: 'Escamas de aluminio, zinc o cobre nunca: aluminio y sosa hacen hidrógeno, que arde.',
   },
 };
 

@@ -122,11 +122,11 @@ export const lyeQuestions: typeof english = {
   passedBy: ({ left }) =>
     `Dejado de lado: ${left
       .slice(0, 5)
-      .map(one => `«${one.slice(0, 40)}»`)
+      .map(one => `«${one}»`)
       .join(', ')}. Si es un aceite, da su peso y pregunta otra vez.`,
   saidBeside: ({ beside }) => spaced`
-    También dices ${beside.map(one => `«${one}»`).join(' y ')}. Si eso cambia lo que va en la olla, no uses
-    esta cifra: pregunta otra vez solo con lo que va dentro.
+    También dices ${beside.map(one => `«${one}»`).join(' y ')}. Si eso cambia lo que va en la olla, un
+    peso, el sobreengrasado o la sosa, no uses esta cifra: pregunta otra vez solo con lo que va dentro.
   `,
   respelt: ({ respelt }) => spaced`
     ${respelt.map(({ typed, read }) => `«${typed.slice(0, 40)}» leído como «${read}»`).join(', ')}. ¿Es

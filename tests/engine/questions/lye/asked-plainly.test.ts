@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import {
-  isNoSingleAlkali,
   isOfAWord,
   isOnlyOfLye,
   opensWithPlan,
@@ -30,12 +29,6 @@ test('a plan, a recipe and a word of lye are told apart', () => {
     isOfAWord(lye, 'lye for 500'),
     isOfAWord({ ...lye, job: 'dose' }, 'lye?'),
   ]).toEqual([true, false, false]);
-  expect(['NaOH', 'both', 'NaOH 90 + KOH 10', 'a 50% solution'].map(isNoSingleAlkali)).toEqual([
-    false,
-    true,
-    true,
-    true,
-  ]);
 });
 
 test('only lye and oils that are both weighed can be checked', () => {

@@ -1,10 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it, test } from 'vitest';
-import { inOrder } from '../../../../src/engine/questions/lye/amounts/amounts-first.ts';
-import { saidBeside } from '../../../../src/engine/questions/lye/said-beside.ts';
-import { readLyeInChat } from '../../../../src/engine/questions/lye/told-in-chat.ts';
+import { saidBeside, wholeSentences } from '../../../../src/engine/questions/lye/said-beside.ts';
 import { unlessRefused } from '../../../../src/engine/refusal.ts';
 import { wrongOils } from '../../../sets/wrong-oils.ts';
+import { readInChat } from '../read-in-chat.ts';
 
 /*
  * Four pairs of makers each wrote 110 messages twice over: once as a recipe that stands, once, in nearly the same words, as one that does
@@ -23,18 +22,25 @@ const pairs = readdirSync(folder).flatMap(
 
 /** Whether a message is answered with all of the oils that its first half tells. */
 const standsAs = (message: string, oils: Record<string, number>): boolean => {
-  const told = unlessRefused(() => readLyeInChat(message, inOrder(message)))?.given;
+  const told = unlessRefused(() => readInChat(message))?.given;
   return (
     told?.oils !== undefined &&
     unlessRefused(() => wrongOils(told.oils!, oils, told.size) ?? 'as told') === 'as told'
   );
 };
 
+/** Whether a sentence beside it is told again. */
+const isShown = (message: string): boolean =>
+  saidBeside(message).length > 0 || (unlessRefused(() => readInChat(message))?.beside ?? []).length > 0;
+
 describe('what is said beside a recipe', () => {
   it('is asked of or shown, where it changes what is in the pot, 97 times in 100', () => {
     expect(pairs).toHaveLength(440);
     const unseen = pairs.filter(
-      ({ altered, plain_oils: oils }) => saidBeside(altered).length === 0 && standsAs(altered, oils),
+      ({ altered, plain_oils: oils }) => !isShown(altered) && standsAs(altered, oils),
+    );
+    console.info(
+      `altered recipes: ${pairs.filter(({ altered, plain_oils: oils }) => standsAs(altered, oils)).length} of ${pairs.length} read as they stand, ${unseen.length} of these not shown`,
     );
     expect(unseen.length).toBeLessThanOrEqual(Math.floor(0.03 * pairs.length));
   });
@@ -68,4 +74,12 @@ describe('what is said beside a recipe', () => {
     expect(saidBeside(long)[0]).toMatch(/^It was a very.{60,76}…$/u);
     expect(saidBeside('It was. '.repeat(5_000))).toHaveLength(2);
   });
+});
+
+test('what was passed by is told as the sentence it stands in, where that has no figures', () => {
+  const message = '500 g olive, 100 g castor. The tins are from a korma! Lye?';
+  expect(wholeSentences(message, ['tins', 'korma', 'castor wobble'])).toEqual([
+    'The tins are from a korma',
+    'castor wobble',
+  ]);
 });

@@ -1,5 +1,4 @@
 import {
-  isNoSingleAlkali,
   isOfAWord,
   isOnlyOfLye,
   opensWithPlan,
@@ -73,13 +72,15 @@ const STEPS = {
   isOnlyOfLye,
   tellsOfMade,
   isOfAWord: (text: string) => isOfAWord(readQuestion(text).readings[0]!, text),
-  isNoSingleAlkali,
   refuseGroupLeftOut: (text: string) => refuseGroupLeftOut(text, { sure: true }),
   isOfNoAmount: (text: string) => isOfNoAmount(text, readQuestion(text)),
   refuseOtherAlkali,
   readPlanQuestion,
   refuseWeighedFat,
-  readLyeQuestion,
+  readLyeQuestion: (text: string) => {
+    const { lye: _lye, ...told } = readLyeQuestion(text);
+    return told;
+  },
   isBleachOrLye,
   lyeAskedIn,
   saidBeside,

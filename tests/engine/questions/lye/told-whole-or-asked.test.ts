@@ -345,7 +345,7 @@ describe('a recipe beside whatever else is said', () => {
   test.each(
     TOLD.map(([text, recipe, beside = {}]): readonly [string, object, object] => [text, recipe, beside]),
   )('is read as it is in the pot: %s', (text, recipe, beside) => {
-    const { given, ...more } = readInChat(text);
+    const { given, lye: _lye, ...more } = readInChat(text);
     expect(given).toEqual(recipe);
     expect(Object.fromEntries(Object.entries(more).filter(([, value]) => isTold(value)))).toEqual(beside);
   });

@@ -2,7 +2,7 @@ import { type Amount, parseAmount } from '../../../quantities/amount.ts';
 import { readDecimal } from '../../../quantities/number.ts';
 import { Refusal, refuse } from '../../../refusal.ts';
 import { leadingAmount } from '../../../text/amounts/leading-amount.ts';
-import { shown } from '../../../text/shown.ts';
+import { excerpt } from '../../../text/excerpt.ts';
 import type { OilBlend } from '../blend.ts';
 import { findOil, knownOil } from '../find-oil.ts';
 import type { Oil } from '../oil.ts';
@@ -119,14 +119,14 @@ function refuseSpaced(piece: string): void {
   if (spaced === null) return;
   const joined = spaced[1]!.replace(/(?<=\d) (?=\d)/gu, '');
   const last = spaced[1]!.slice(spaced[1]!.lastIndexOf(` ${spaced[2]!}`) + 1);
-  refuse('oil-number-spaced', { text: shown(piece), joined, last });
+  refuse('oil-number-spaced', { text: excerpt(piece), joined, last });
 }
 
 /** `olive 50%`, `50% olive`, `olive: 500 g`, `500 g of olive`, `olive 50`. */
 function readEntry(typed: string): Entry {
   const piece = typed.replace(COCONUT_GRADE, '$1');
   refuseSpaced(piece);
-  if (/(?:^|\s)-\d/u.test(piece)) refuse('oil-without-amount', { text: shown(piece) });
+  if (/(?:^|\s)-\d/u.test(piece)) refuse('oil-without-amount', { text: excerpt(piece) });
   const percentLast = /^(.*\p{L})[\s:=-]*([\d.,]+)\s*(?:%|percent|por ciento)?$/iu.exec(piece);
   if (percentLast) return { oil: findOil(percentLast[1]!), share: positivePercent(percentLast[2]!, piece) };
   const percentFirst =
@@ -139,18 +139,18 @@ function readEntry(typed: string): Entry {
   }
   const last = /^(.*?\p{L})[\s:=-]+(\d.*)$/u.exec(piece);
   if (last) return { oil: findOil(last[1]!), share: massOf(parseAmount(last[2]!), piece) };
-  if (knownOil(piece) !== undefined) refuse('oil-without-amount', { text: shown(piece) });
+  if (knownOil(piece) !== undefined) refuse('oil-without-amount', { text: excerpt(piece) });
   findOil(piece);
-  return refuse('oil-without-amount', { text: shown(piece) });
+  return refuse('oil-without-amount', { text: excerpt(piece) });
 }
 
 function positivePercent(written: string, piece: string): Share {
   const percent = readDecimal(written)[0];
-  if (percent === undefined || !(percent > 0)) refuse('oil-without-amount', { text: shown(piece) });
+  if (percent === undefined || !(percent > 0)) refuse('oil-without-amount', { text: excerpt(piece) });
   return { percent };
 }
 
 function massOf(amount: Amount, piece: string): Share {
-  if (amount.measure === 'volume') refuse('oil-by-volume', { text: shown(piece) });
+  if (amount.measure === 'volume') refuse('oil-by-volume', { text: excerpt(piece) });
   return { grams: amount.grams };
 }

@@ -1,4 +1,7 @@
+import { parseLye } from '../../../batch/lye/lye-choice.ts';
+import type { LyeChoice } from '../../../batch/request.ts';
 import { unbroken } from '../../../over-lines.ts';
+import { unlessRefused } from '../../../refusal.ts';
 import type { Ran } from '../before.ts';
 import { ASKS_RECIPE, type Lean, run } from '../lean-kinds.ts';
 import { atSuperfat } from './recipe.ts';
@@ -46,11 +49,16 @@ const SAYS_SODA = new RegExp(SODA, 'u');
 const purityIn = (text: string): string | undefined =>
   OF_LYE.test(text) ? PURITY_TURN.exec(text)?.[1] : undefined;
 
+const SODA_ALONE: LyeChoice = { kind: 'NaOH' };
+
 /** "Es del 85 la potasa", "my KOH is 85%": how pure the lye of the recipe is. Pure. */
 export function purityLaid(text: string, before: Ran): Lean | undefined {
   const told = purityIn(text);
   if (told === undefined) return undefined;
-  const isPotash = before.given.lye?.includes('KOH') === true;
+  const lye = before.given.lye === undefined ? SODA_ALONE : unlessRefused(() => parseLye(before.given.lye!));
+  // Of two alkalis only one is told, and of lye water none is dry: neither may become all of the lye.
+  if (lye === undefined || lye.kind === 'both' || lye.solutionPercent !== undefined) return ASKS_RECIPE;
+  const isPotash = lye.kind === 'KOH';
   // Of the other lye than the recipe's: which is meant is asked.
   if ((isPotash ? SAYS_SODA : SAYS_POTASH).test(text)) return ASKS_RECIPE;
   const given = isPotash ? { ...before.given, lye: `KOH ${told}%` } : { ...before.given, purity: told };

@@ -15,9 +15,19 @@ import {
 /** "sosa al 98%", "KOH at 85". */
 const PURE = new RegExp(`(${LYE}) ${DRY_PURITY}(?: pure| purity| pura| de pureza)?`, 'u');
 
+/** Which lye a recipe has: one alkali or both, with the share of the potash (percent) where shares are told, and whether it comes dissolved. */
+export type LyeTold = {
+  readonly alkali: 'NaOH' | 'KOH' | 'both';
+  readonly kohPercent?: number;
+  readonly solution: boolean;
+};
+
+/** Whether lye is none alone that is weighed dry: both, or one in water. Pure. */
+export const isNoSingleAlkali = ({ alkali, solution }: LyeTold): boolean => alkali === 'both' || solution;
+
 export type Alkali = {
   readonly given: { lye?: string; purity?: number };
-  readonly potassium: boolean;
+  readonly lye: LyeTold;
   readonly purityTold: boolean;
   readonly purity: number | undefined;
 };
@@ -58,7 +68,7 @@ export function alkaliIn(rest: Remaining): Alkali {
   const both =
     (potassium && SODIUM.test(rest.text)) || /\b(?:dual lye|both lyes|doble sosa|lye mix)\b/u.test(rest.text);
   const name = potassium ? 'KOH' : 'NaOH';
-  if (both) return { given: { lye: bothIn(rest) }, potassium: false, purityTold: true, purity: undefined };
+  if (both) return { ...bothIn(rest), purityTold: true, purity: undefined };
   const dissolved = told(
     rest.take(
       `(?:a |my |with |using |con |en )*${PERCENT} ?(?:${LYE} )?(?:solution|solucion|master ?batch(?:ed)?)(?: of ${LYE}| de ${LYE})?`,
@@ -71,7 +81,7 @@ export function alkaliIn(rest: Remaining): Alkali {
   else if (dissolved !== undefined)
     return {
       given: { lye: `${dissolved}% ${potassium ? 'KOH' : 'lye'} solution` },
-      potassium,
+      lye: { alkali: name, solution: true },
       purityTold: true,
       purity: 1,
     };
@@ -98,19 +108,23 @@ export function alkaliIn(rest: Remaining): Alkali {
       : figure === undefined
         ? {}
         : { purity: figure },
-    potassium,
+    lye: { alkali: name, solution: false },
     purityTold: figure !== undefined,
     purity: figure === undefined ? undefined : figure / 100,
   };
 }
 
 /** Shares of two alkalis; untold, `/plan` says what it takes. */
-function bothIn(rest: Remaining): string {
+function bothIn(rest: Remaining): Pick<Alkali, 'given' | 'lye'> {
   const share = (of: string) => told(rest.take(`${PERCENT} ?(?:of |de )?${of}`, `${of} ?${PERCENT}`));
   const koh = share('(?:koh|potassium hydroxide|potasa(?: caustica)?|hidroxido de potasio)');
   const naoh = share('(?:naoh|sodium hydroxide|sosa(?: caustica)?|hidroxido de sodio)');
   rest.take('(?:with |con )?(?:dual lye|both lyes|lye mix)');
-  if (koh === undefined && naoh === undefined) return 'both';
-  if (koh === undefined) return `NaOH ${naoh}% + KOH ${100 - decimal(naoh!)}%`;
-  return `NaOH ${naoh ?? 100 - decimal(koh)}% + KOH ${koh}%`;
+  if (koh === undefined && naoh === undefined)
+    return { given: { lye: 'both' }, lye: { alkali: 'both', solution: false } };
+  const kohPercent = koh === undefined ? 100 - decimal(naoh!) : decimal(koh);
+  return {
+    given: { lye: `NaOH ${naoh ?? 100 - kohPercent}% + KOH ${koh ?? kohPercent}%` },
+    lye: { alkali: 'both', kohPercent, solution: false },
+  };
 }

@@ -36,7 +36,7 @@ export function waterIn(rest: Remaining): { water?: string } {
   return ofOils === undefined ? {} : { water: `${ofOils}% of oils` };
 }
 
-export function weighedIn(rest: Remaining, { potassium, purity }: Alkali): WeighedLye | undefined {
+export function weighedIn(rest: Remaining, { lye, purity }: Alkali): WeighedLye | undefined {
   const mass = told(
     rest.take(
       `(${MASS})(?: of| de)?(?: the| my| la)? ${LYE}`,
@@ -44,6 +44,6 @@ export function weighedIn(rest: Remaining, { potassium, purity }: Alkali): Weigh
     ),
   );
   if (mass === undefined) return undefined;
-  const alkali = potassium ? 'KOH' : 'NaOH';
+  const alkali = lye.alkali === 'KOH' ? 'KOH' : 'NaOH';
   return { alkali, grams: gramsOf(mass), purity: purity ?? DEFAULT_PURITY[alkali] };
 }

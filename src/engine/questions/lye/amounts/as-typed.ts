@@ -1,4 +1,5 @@
 import { unbroken } from '../../../over-lines.ts';
+import { MISSPELT_ACEITE } from '../../../text/spelling/unit-spelling.ts';
 import { withBrackets } from './in-brackets.ts';
 import { knownAs } from './recipe-tokens.ts';
 import { LYE, plainWords } from './words.ts';
@@ -55,7 +56,6 @@ const FROM_FRYING = /(?<=aceite(?: de \p{L}+)? *) de fre[ií]r(?!\p{L})/giu;
 /** What a telephone hears for lye, and a stop that was spoken. */
 const DICTATED_LYE = /(?<=(?<!\p{L})how (?:much|many grams of) )(?:lie|lies|lay)(?!\p{L})/giu;
 const DICTATED_STOP = /(?<=[.;,] )(?:period|full stop|punto|coma|comma)(?=[.;,])/giu;
-const MISSPELT_OIL = /(?<!\p{L})h?a(?:s|sc|z|c)e[iy]tes?(?!\p{L})/giu;
 
 /** "And coconut... 200". */
 const HESITATES = /(\p{L})\s*(?:\.{2,}|…)\s*(?=\d)/gu;
@@ -72,7 +72,7 @@ export const asTyped = (question: string): string =>
     .replace(DICTATED_STOP, '')
     .replace(/super fat/giu, 'superfat')
     .replace(MELTING, ' ')
-    .replace(MISSPELT_OIL, 'aceite')
+    .replace(MISSPELT_ACEITE, 'aceite')
     .replaceAll('’', "'")
     .replace(/\s[—–]\s/gu, ', ')
     // "1.5 lb olive .5 lb coconut".

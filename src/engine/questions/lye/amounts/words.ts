@@ -135,7 +135,10 @@ const IN_FIGURES: readonly Rewriting[] = [
   ],
   [/(?<!\p{L})p\/ ?(?=\d)/gu, 'para '],
   // "2 libras (de las de 16 onzas) de manteca": the usual pound.
-  [/(?<=(?<!\p{L})libras?) +(?:de las )?de (?:16 (?:oz|onzas)|45[34] ?(?:g|gr|gramos)?)(?= +de(?!\p{L}))/gu, ''],
+  [
+    /(?<=(?<!\p{L})libras?) +(?:de las )?de (?:16 (?:oz|onzas)|45[34] ?(?:g|gr|gramos)?)(?= +de(?!\p{L}))/gu,
+    '',
+  ],
   [/\bcastor sugar\b/gu, 'caster sugar'],
   [/\b(?:h20|watr|wter|watter|watre)\b/gu, 'water'],
   [/\b(lye|naoh|koh) ?\/ ?(?:h2o|water|agua)\b/gu, '$1 and water'],

@@ -10,9 +10,10 @@ import { oilsOf } from './items/amounts.ts';
 import type { Name } from './items/item.ts';
 import { isLostWord, wordsBeside } from './items/words-beside.ts';
 import { type Fixed, fixedIn } from './settling/fixed-figures.ts';
-import { type IngredientsTold, toldIn, type Unclear } from './settling/ingredients-told.ts';
+import { type IngredientsTold, toldIn } from './settling/ingredients-told.ts';
 import { secondFat } from './settling/second-fat.ts';
 import { same } from './state.ts';
+import type { Unclear } from './unclear.ts';
 import { written } from './written.ts';
 
 /** What was typed, and as which name it was read. */
@@ -37,24 +38,25 @@ export type RecipeLine = {
 export function recipeLine(plain: string, said = plain): RecipeLine | Unclear {
   const fixed = fixedIn(plain);
   const second = secondFat(fixed.rest, fixed.superfat);
-  if (second !== undefined) return { unclear: second, fats: { one: `${fixed.superfat}%`, other: second } };
+  if (second !== undefined)
+    return { why: 'fats', unclear: second, fats: { one: `${fixed.superfat}%`, other: second } };
   const told = toldIn(fixed.rest);
   if ('unclear' in told) return told;
   const { isTurned } = told;
   const theirs = anothersPotIn(fixed.rest, { begins: told.begins, said });
-  if (theirs !== undefined) return { unclear: theirs, isTurned: true, isOfAnother: true };
+  if (theirs !== undefined) return { why: 'another', unclear: theirs, isTurned: true };
   const oils = oilsOf(told);
   if ('unclear' in oils) return { ...oils, isTurned };
   if (told.count !== undefined && told.count.figure !== oils.list.length)
-    return { unclear: told.count.text, isTurned };
+    return { why: 'place', unclear: told.count.text, isTurned };
   // Who takes back what was told means another recipe than the one that stands there.
   const back = takenBackIn(told.items);
-  if (back !== undefined) return { unclear: back, isTurned: true };
+  if (back !== undefined) return { why: 'place', unclear: back, isTurned: true };
   // Another's recipe, or another day's, stands before the one that counts.
   const counted = told.items.filter(({ from }) => from >= told.begins);
   const doubt = doubtOfOil(counted, [...told.pairs.map(({ name }) => name), ...told.even]);
   const restated = restatedAsOther(said);
-  if (restated !== undefined) return { unclear: restated, isTurned: true };
+  if (restated !== undefined) return { why: 'place', unclear: restated, isTurned: true };
   const behind = saidBehind(told.items);
   if (behind !== undefined) return passedBy(behind, { told, fixed, doubt, isTurned: true });
   if (told.again.length > 0) return spokenOfAgain(told, fixed, told.again);
@@ -65,7 +67,8 @@ export function recipeLine(plain: string, said = plain): RecipeLine | Unclear {
   const words = wordsBeside(counted);
   if ('unclear' in words) return passedBy(words.unclear, { told, fixed, doubt, isTurned });
   if (between && !between.strikesOut) return passedBy(between.text, { told, fixed, doubt, isTurned });
-  if (doubt) return { unclear: doubt.text, doubt, ways: waysOf(told, fixed, doubt.names), isTurned };
+  if (doubt)
+    return { why: 'doubt', unclear: doubt.text, doubt, ways: waysOf(told, fixed, doubt.names), isTurned };
   const recipe = written(told, fixed);
   if (typeof recipe !== 'string') return { ...recipe, isTurned };
   const respelt = told.items.flatMap(item =>
@@ -110,14 +113,22 @@ function passedBy(
     WEIGHED_OTHERWISE.test(unclear) ||
     absenceIn(unclear) !== undefined ||
     told.items.some(({ is }) => is === 'instead' || is === 'swaps' || is === 'planned');
-  return { unclear, isTurned, ...(!isOther && { isPassedBy: true, ways: waysOf(told, fixed, []) }) };
+  return isOther
+    ? { why: 'place', unclear, isTurned }
+    : { why: 'words', unclear, isTurned, ways: waysOf(told, fixed, []) };
 }
 
 /** "Ignore the castor", "I'd wrote almond but it's avocado": whether the oil is in the pot. */
 function spokenOfAgain(told: IngredientsTold, fixed: Fixed, again: readonly Name[]): Unclear {
   const names = again.filter((name, at) => again.findIndex(other => same(other, name)) === at);
   const text = names.map(name => name.text).join(', ');
-  return { unclear: text, doubt: { names, text }, ways: waysOf(told, fixed, names), isTurned: true };
+  return {
+    why: 'doubt',
+    unclear: text,
+    doubt: { names, text },
+    ways: waysOf(told, fixed, names),
+    isTurned: true,
+  };
 }
 
 /** What an oil was read as, where that is not what was typed: bare "manteca" is lard, and to others cocoa or shea butter. */

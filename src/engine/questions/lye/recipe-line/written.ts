@@ -3,10 +3,10 @@ import { alkaliNamed } from './items/alkali-named.ts';
 import { besideOils, oilsOf } from './items/amounts.ts';
 import type { Name } from './items/item.ts';
 import { type Fixed, MOST_SUPERFAT } from './settling/fixed-figures.ts';
-import type { IngredientsTold, Unclear } from './settling/ingredients-told.ts';
+import type { IngredientsTold } from './settling/ingredients-told.ts';
+import type { Unclear } from './unclear.ts';
 
-/** Unclear is only which alkali is meant, or that both are. */
-export const BOTH = 'NaOH, KOH';
+const BOTH = 'NaOH, KOH';
 
 /**
  * What a line tells, in the words that the strict reader of lye questions takes: oils, lye and water with their amounts, the superfat,
@@ -18,15 +18,15 @@ export function written(told: IngredientsTold, fixed: Fixed): string | Unclear {
   const beside = told.pairs.filter(({ name }) => name.known !== 'oil' && name.known !== 'any-oil');
   const said = beside.map(pair => besideOils({ ...pair, name: renamed(pair.name) }, oils.unit, told));
   if (said.some(one => one === undefined))
-    return { unclear: beside.map(({ measure }) => measure.text).join(', ') };
-  if (told.times !== undefined && beside.length > 0) return { unclear: told.times };
+    return { why: 'place', unclear: beside.map(({ measure }) => measure.text).join(', ') };
+  if (told.times !== undefined && beside.length > 0) return { why: 'place', unclear: told.times };
   const { percent } = told;
   const isAgain = percent !== undefined && percent.figure === Number(fixed.superfat);
   if (percent && !isAgain && (fixed.superfat !== undefined || percent.figure > MOST_SUPERFAT))
-    return { unclear: percent.text };
+    return { why: 'place', unclear: percent.text };
   const superfat = fixed.superfat ?? (percent && String(percent.figure));
   const alkali = alkaliNamed(told.items, told.notMeant);
-  if (alkali === 'both') return { unclear: BOTH };
+  if (alkali === 'both') return { why: 'alkalis', unclear: BOTH };
   const counted = new Set(beside.map(({ name }) => renamed(name).text));
   return [
     [...oils.list, ...said.filter(one => one !== '')].join(', '),

@@ -1,7 +1,7 @@
 import { unbroken } from '../../../over-lines.ts';
 import { type Amount, parseAmount } from '../../../quantities/amount.ts';
 import { refuse, unlessRefused } from '../../../refusal.ts';
-import { cut } from '../../cut.ts';
+import { cut } from '../../excerpt.ts';
 
 const MASS = unbroken`
   (?:each |every |cada |a |an |one |un |una |the )*((?:\d[\d.,/ ]*)?\s*(?:kgs?|kilos?|kilogram(?:me|o)?s?|

@@ -6,7 +6,7 @@ import { amountPhrase } from '../../../quantities/spoken/amount-phrases.ts';
 import { spokenAmounts } from '../../../quantities/spoken/spoken-amounts.ts';
 import { POUND_G } from '../../../quantities/units.ts';
 import { Refusal, refuse } from '../../../refusal.ts';
-import { cut } from '../../cut.ts';
+import { cut } from '../../excerpt.ts';
 import { amountOf, perMassIn } from './per-mass.ts';
 import { colourantAmongWords, isChangedBeside, NO_MORE, powderFromFigure } from './powder-among-words.ts';
 import { powderSaid } from './powder-said.ts';

@@ -229,19 +229,19 @@ const ASKED: readonly Row[] = [
   [
     '400 g olive 200 g coconut superfat 5%, also 3% superfat on top. lye?',
     '5% superfat',
-    { fats: { one: '3%', other: '5% superfat' } },
+    { why: 'fats', fats: { one: '3%', other: '5% superfat' } },
   ],
-  ['400 g olive, 200 g coconut, koh not naoh. lye?', 'NaOH, KOH'],
-  ['400 g olive, 200 g coconut, sosa y potasa. lye?', 'NaOH, KOH'],
+  ['400 g olive, 200 g coconut, koh not naoh. lye?', 'NaOH, KOH', { why: 'alkalis' }],
+  ['400 g olive, 200 g coconut, sosa y potasa. lye?', 'NaOH, KOH', { why: 'alkalis' }],
   [
     'My sister uses 300 g tallow; I use 500 g olive and 200 g coconut. lye?',
     'my sister uses 300 g tallow; i use 500 g olive and 200 g coc',
-    { isTurned: true, isPlanned: true },
+    { why: 'planned', isTurned: true },
   ],
   [
     'the book says 500 g olive, 200 g coconut. I poured 520 olive. lye?',
     '520 olive',
-    { twice: { name: 'olive', one: '500 g', other: '520' } },
+    { why: 'twice', twice: { name: 'olive', one: '500 g', other: '520' } },
   ],
   ['400 g olive, 200 g coconut, 100. lye?', '100'],
   ['olive, 200 g coconut. lye?', 'olive'],
@@ -251,43 +251,43 @@ const ASKED: readonly Row[] = [
   [
     '400 g olive, 200 g coconut and 400 g olive again. lye?',
     '400 g olive',
-    { twice: { name: 'olive', one: '400 g', other: '400 g' } },
+    { why: 'twice', twice: { name: 'olive', one: '400 g', other: '400 g' } },
   ],
   [
     '400 g olive, 200 g coconut, 450 g olive. lye?',
     '450 g olive',
-    { twice: { name: 'olive', one: '400 g', other: '450 g' } },
+    { why: 'twice', twice: { name: 'olive', one: '400 g', other: '450 g' } },
   ],
   [
     '400 g olive, 200 g coconut, the olive is still in the car. lye?',
     'olive',
-    { doubt: ['olive'], ways: ['400 g olive, 200 g coconut', '200 g coconut'], isTurned: true },
+    { why: 'doubt', doubt: ['olive'], ways: ['400 g olive, 200 g coconut', '200 g coconut'], isTurned: true },
   ],
   ['lard, 700 g. coconut, 220. lye?', '220'],
   ['400 g olive, 200 g coconut, 50 g oat oil. lye?', 'oat oil'],
   [
     '400 g olive, 200 g coconut, another spoon of lye. ok?',
     'another spoon',
-    { isPassedBy: true, ways: ['400 g olive, 200 g coconut'] },
+    { why: 'words', ways: ['400 g olive, 200 g coconut'] },
   ],
-  ['70% olive, 40% coconut, 1 kg. lye?', '70%, 40%', { sum: 110 }],
+  ['70% olive, 40% coconut, 1 kg. lye?', '70%, 40%', { why: 'sum', sum: 110 }],
   ['400 g olive, 30% coconut. lye?', '400 g, 30%'],
   ['400 ml olive, 200 g coconut. lye?', '400 ml, 200 g'],
   ['400 g olive, 200 g coconut, two thirds of that. lye?', 'two thirds', { isTurned: true }],
   [
     '400 g olive, 200 g coconut, leave the coconut out and no castor. lye?',
     'coconut',
-    { doubt: ['coconut'], ways: ['400 g olive, 200 g coconut', '400 g olive'], isTurned: true },
+    { why: 'doubt', doubt: ['coconut'], ways: ['400 g olive, 200 g coconut', '400 g olive'], isTurned: true },
   ],
   [
     'tengo 400 g de oliva y 200 de coco pero el coco no lo uso. sosa?',
     'coco',
-    { doubt: ['coco'], ways: ['400 g oliva, 200 g coco', '400 g oliva'], isTurned: true },
+    { why: 'doubt', doubt: ['coco'], ways: ['400 g oliva, 200 g coco', '400 g oliva'], isTurned: true },
   ],
   [
     'I had 500 g olive, gave 100 away, so 400 olive and 200 coconut, grams. lye?',
     '400 olive',
-    { twice: { name: 'olive', one: '500 g', other: '400' } },
+    { why: 'twice', twice: { name: 'olive', one: '500 g', other: '400' } },
   ],
   ['400 g olive 200 g coconut, 2% lavender. lye?', '2%'],
   ['500 g of oil and 200 g coconut. lye?', '200 g'],
@@ -306,7 +306,7 @@ describe('a recipe told in chat', () => {
   test.each(whole(ASKED))(
     'is asked where a weight may be of another, or of nothing: %s',
     (text, unclear, beside) => {
-      expect(toldBy(text)).toEqual({ unclear, ...beside });
+      expect(toldBy(text)).toEqual({ why: 'place', unclear, ...beside });
     },
   );
 });

@@ -96,7 +96,10 @@ import { holdRecorded } from '../../../recorded.ts';
 
 const STEPS = {
   addedIn: (text: string) => addedIn(new Remaining(text)),
-  alkaliIn: (text: string) => alkaliIn(new Remaining(text)),
+  alkaliIn: (text: string) => {
+    const { lye, ...told } = alkaliIn(new Remaining(text));
+    return { ...told, potassium: lye.alkali === 'KOH' };
+  },
   amountsFirst,
   inOrder,
   superfatIn: (text: string) => superfatIn(new Remaining(text)),

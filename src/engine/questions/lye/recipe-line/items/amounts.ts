@@ -1,10 +1,11 @@
 import { figureText } from '../../../../quantities/for-readers.ts';
 import { OUNCE_G, POUND_G } from '../../../../quantities/units.ts';
-import type { IngredientsTold, Unclear } from '../settling/ingredients-told.ts';
+import type { IngredientsTold } from '../settling/ingredients-told.ts';
 import type { Pair } from '../settling/parts.ts';
 import { timesOf } from '../settling/times.ts';
+import type { Unclear } from '../unclear.ts';
 import type { Amount, Name, Unit } from './item.ts';
-import { isWhole, noHundred } from './percents.ts';
+import { isWhole, noHundred, unplaced } from './percents.ts';
 
 /** The oils of a line as the strict reader takes them, and what they weigh in all where they are shares or scaled. */
 export type Oils = {
@@ -86,6 +87,9 @@ function unitOfBare(
 const shortOf = ({ isOf, figure }: Amount, previous: Unit | undefined): Unit | undefined =>
   isOf && previous === 'oz' && figure <= POUND_G / OUNCE_G ? 'oz' : undefined;
 
+/** A bare figure takes another's unit up to so much of it (home batches, common practice): "16 oz olive, 200 shea" are hardly ounces. */
+const MOST_OF_A_UNIT: Readonly<Partial<Record<Unit, number>>> = { kg: 25, lb: 25, oz: 100 };
+
 /** The same line with a unit on every figure of an oil; undefined where that is not plain. */
 function settled(told: IngredientsTold): readonly Pair[] | undefined {
   const oils = told.pairs.filter(({ name }) => name.known === 'oil');
@@ -115,6 +119,7 @@ function settled(told: IngredientsTold): readonly Pair[] | undefined {
     }
     const own = measure.unit ?? shortOf(measure, previous) ?? unit(measure.figure);
     if (own === undefined || own === 'other' || own === 'ml') return undefined;
+    if (measure.unit === undefined && measure.figure > (MOST_OF_A_UNIT[own] ?? Infinity)) return undefined;
     previous = own;
     out.push({ ...pair, measure: { ...measure, unit: own } });
   }
@@ -123,11 +128,11 @@ function settled(told: IngredientsTold): readonly Pair[] | undefined {
 
 /** The oils of what a line tells, each with its weight or share; unclear where figures do not make a whole. */
 export function oilsOf(told: IngredientsTold): Oils | Unclear {
-  const unclear = { unclear: told.pairs.map(({ measure }) => measure.text).join(', ') };
+  const unclear = unplaced(told.pairs);
   if (told.even.length > 0) return evenly(told) ?? unclear;
   const pairs = settled(told);
-  if (!pairs || pairs.length === 0)
-    return { ...unclear, ...noHundred(told.pairs.filter(({ name }) => name.known === 'oil')) };
+  const named = told.pairs.filter(({ name }) => name.known === 'oil');
+  if (!pairs || pairs.length === 0) return noHundred(named, unclear) ?? unclear;
   const doubled = massBesideShares(pairs);
   if (doubled) return doubled;
   if (new Set(pairs.map(({ name }) => name.text)).size !== pairs.length) return unclear;
@@ -137,7 +142,7 @@ export function oilsOf(told: IngredientsTold): Oils | Unclear {
     return others.every(({ measure }) => measure.is === 'rest')
       ? (byMass(masses, others, told) ?? unclear)
       : unclear;
-  return byShare(pairs, told) ?? { ...unclear, ...noHundred(pairs) };
+  return byShare(pairs, told) ?? noHundred(pairs, unclear) ?? unclear;
 }
 
 const sizeOf = (whole: Amount | undefined, pairs: readonly Pair[]): string | undefined => {

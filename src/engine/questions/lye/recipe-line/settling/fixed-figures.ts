@@ -69,7 +69,7 @@ export const MOST_BARE_SUPERFAT = 12;
 export const MOST_SUPERFAT = 30;
 
 const STRENGTH = new RegExp(
-  `(?<![\\p{L}\\d])(?:lejia de )?${LYE} (?:at|al|de|a) (3[1-9]|40) ?%(?! ?(?:de |of )?(?:${FAT}|solu|disol|conc))`,
+  `(?<![\\p{L}\\d])(?:lejia de )?${LYE} (?:at|al|de|a) (2[5-9]|3\\d|40) ?%(?! ?(?:de |of )?(?:${FAT}|solu|disol|conc))`,
   'u',
 );
 

@@ -1,10 +1,10 @@
 import { unbroken } from '../../../../over-lines.ts';
 import { oilOfNoFat, spoonOfLye } from '../doubts/amounts/strange-amounts.ts';
-import type { Doubt } from '../doubts/in-the-pot.ts';
-import type { Amount, Item, Name, Way } from '../items/item.ts';
+import type { Amount, Item, Name } from '../items/item.ts';
 import { itemsOf } from '../items/items.ts';
-import { beginning, isPaired, type State, same, type Twice, withUnit } from '../state.ts';
+import { beginning, isPaired, type State, same, withUnit } from '../state.ts';
 import { apposed, isCorrection, isOfPot, isToldAgain, withoutOthers } from '../talk/mentions.ts';
+import type { Unclear } from '../unclear.ts';
 import { alike } from './alike.ts';
 import { butterMeant } from './butter-meant.ts';
 import { MOST_BARE_SUPERFAT } from './fixed-figures.ts';
@@ -44,28 +44,6 @@ export type IngredientsTold = {
   /** Oils that are spoken of once more behind their amounts: they may be out of the pot. */
   readonly again: readonly Name[];
 };
-/** What is unclear, and whether anything of the recipe was changed as it was told. */
-export type Unclear = {
-  readonly unclear: string;
-  readonly isTurned?: boolean;
-  /** What is unclear is which of its two amounts an oil has. */
-  readonly twice?: Twice;
-  /** What is unclear is which of two superfats or discounts counts, or whether both do. */
-  readonly fats?: { readonly one: string; readonly other: string };
-  /** What is unclear is of which whole these percents are, whose sum is no hundred. */
-  readonly sum?: number;
-  /** What is unclear is whether an oil is in the pot. */
-  readonly doubt?: Doubt;
-  /** What is unclear is only what these words do to a recipe that reads whole without them. */
-  readonly isPassedBy?: boolean;
-  /** The recipes that it may be, whichever way that is answered. */
-  readonly ways?: readonly Way[];
-  /** What was to be stands beside what is. */
-  readonly isPlanned?: boolean;
-  /** Another's pot is told beside the asker's own. */
-  readonly isOfAnother?: boolean;
-};
-
 /** Reads who is how much in a line of `plainWords`. Pure. */
 export function toldIn(line: string): IngredientsTold | Unclear {
   const items = withoutOthers(itemsOf(line));
@@ -82,28 +60,32 @@ export function toldIn(line: string): IngredientsTold | Unclear {
     const bound = apposed(part, parts[at - 1], state);
     const unclear = bound ? add(state, bound) : partRead(state, part);
     if (unclear !== undefined)
-      return { unclear, isTurned: state.isTurned, ...(state.twice && { twice: state.twice }) };
+      return {
+        unclear,
+        isTurned: state.isTurned,
+        ...(state.twice ? { why: 'twice', twice: state.twice } : { why: 'place' }),
+      };
   }
   // What was to be, and what is: which of them is in the pot nobody here knows.
   if ((state.voices.has('planned') && state.voices.size > 1) || isMeantThenTold(items))
-    return { unclear: line.slice(0, 60), isTurned: true, isPlanned: true };
+    return { why: 'planned', unclear: line.slice(0, 60), isTurned: true };
   const unclear = butterMeant(state) ?? swap(state) ?? lone(state);
-  if (unclear !== undefined) return { unclear, isTurned: state.isTurned };
+  if (unclear !== undefined) return { why: 'place', unclear, isTurned: state.isTurned };
   // "Out of coconut, so all olive": what is left away goes to an oil that is named once more.
   const isLacking = state.removed.some(one => state.pairs.some(({ name }) => same(one, name)));
   const named = state.unpaired.find(name => isPaired(state, name));
   if (isLacking && named && state.removed.every(one => !same(one, named)))
-    return { unclear: named.text, isTurned: true };
+    return { why: 'place', unclear: named.text, isTurned: true };
   const struck = state.pairs.find(({ name }) =>
     state.struck.some(one => same(one, name) && one.to <= name.from),
   );
-  if (struck) return { unclear: struck.name.text, isTurned: true };
+  if (struck) return { why: 'place', unclear: struck.name.text, isTurned: true };
   state.pairs = state.pairs.filter(({ name }) => !state.removed.some(one => same(one, name)));
   const again = [...state.unpaired.filter(name => isToldAgain(state, name, line)), ...namedAnew(state)];
   // All of it one oil, and another beside it.
   const hundred = state.hundred;
   const beside = state.pairs.find(({ name }) => hundred && isOil(name) && !same(name, hundred));
-  if (beside) return { unclear: beside.name.text, isTurned: true };
+  if (beside) return { why: 'place', unclear: beside.name.text, isTurned: true };
   const bare = state.unpaired.filter(
     name => !isPaired(state, name) && !state.removed.some(one => same(one, name)),
   );
@@ -111,7 +93,8 @@ export function toldIn(line: string): IngredientsTold | Unclear {
     const measure = state.each;
     state.pairs.push(...bare.splice(0).map(name => ({ measure, name })));
   }
-  if (bare.length > 0 && !state.even) return { unclear: bare[0]!.text, isTurned: state.isTurned };
+  if (bare.length > 0 && !state.even)
+    return { why: 'place', unclear: bare[0]!.text, isTurned: state.isTurned };
   return {
     pairs: state.pairs,
     even: bare,

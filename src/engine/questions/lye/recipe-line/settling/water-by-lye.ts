@@ -20,8 +20,13 @@ const TWICE_THE_LYE = new RegExp(
 /** "2.2 x the lye", "2,5 veces la sosa", "twice the lye": in a line that has its liquid elsewhere. */
 const TIMES_THE_LYE = new RegExp(
   unbroken`
-    (?<![\p{L}\d.,])(?:(?:at|a|al|de) )?(?<times>${FIGURE}) ?(?:x|times|veces)(?: (?:of|de|que|que de|as much as))? ${THE_LYE}(?![\p{L}\d])
+    (?<![\p{L}\d.,])(?:(?:at|a|al|de) )?(?<times>${FIGURE}) ?(?:x|times|veces)(?: (?:of|de|que|que de|as much as))? (?:${THE_LYE}|(?:the |my )?alkali)(?: by (?:mass|weight))?(?![\p{L}\d])
   `,
+  'gu',
+);
+/** "Agua el triple que la potasa", "water three times the alkali by mass". */
+const TRIPLE_THE_LYE = new RegExp(
+  `(?<!\\p{L})(?:(?:el |al )?triple|thrice|three times)(?: (?:of|de|que|q|as much as))* (?:${THE_LYE}|(?:the |my )?alkali)(?:(?: by (?:mass|weight)| en peso))?(?![\\p{L}\\d])`,
   'gu',
 );
 const DOUBLE_THE_LYE = new RegExp(
@@ -87,5 +92,8 @@ export const withWaterByLye = (line: string): string => {
     .replace(WATER_OF_OILS, 'water $1% of oils')
     .replace(WATER_TO, (_, water: string, lye = '1') => `water ${water}:${lye}`);
   if (!HAS_LIQUID.test(told)) return told;
-  return told.replace(TIMES_THE_LYE, 'water $<times>:1').replace(DOUBLE_THE_LYE, 'water 2:1');
+  return told
+    .replace(TIMES_THE_LYE, 'water $<times>:1')
+    .replace(DOUBLE_THE_LYE, 'water 2:1')
+    .replace(TRIPLE_THE_LYE, 'water 3:1');
 };

@@ -154,7 +154,9 @@ export function withoutTalk(plain: string): string {
   return TALK.reduce(
     (said, pattern) =>
       said.replace(pattern, text =>
-        mayBeRecipe(text) || (WEIGHT.test(text) && !/libra|pound|(?<!\d)(?:16 o|45[34])/u.test(text)) ? text : ' ; ',
+        mayBeRecipe(text) || (WEIGHT.test(text) && !/libra|pound|(?<!\d)(?:16 o|45[34])/u.test(text))
+          ? text
+          : ' ; ',
       ),
     plain,
   );

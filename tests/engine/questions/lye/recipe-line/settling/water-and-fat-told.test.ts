@@ -110,3 +110,31 @@ describe('asked, since another figure would be right', () => {
     ['500 g de manteca y 500 g de oliva, sobreengrasado 5, cuánta sosa?', '500 g manteca, 500 g oliva'],
   ])('and not where it is told: %s', (message, oils) => expect(given(message).oils).toBe(oils));
 });
+
+test.each([
+  'how much lye for a 3 lb loaf mold, olive and coconut and lard in equal parts',
+  'sosa para un molde de 1200 g, 70% oliva 30% coco',
+  'quiero sacar 12 pastillas de 100 g, oliva y coco 70/30. ¿cuánta sosa?',
+  '10 bars of 4 oz, 70% olive 30% coconut, lye?',
+])('a weight that may be of soap: %s', message => expect(isAskedBack(message)).toBe(true));
+test.each([
+  'lanolin 20, olive 480 oz, coconut 150. lye? sf 4',
+  '16 onzas de oliva, 8 coco, 200 karité, sosa con 5 de sobreengrasado',
+])('a figure that is hardly of its neighbour’s unit is asked: %s', message =>
+  expect(isAskedBack(message)).toBe(true),
+);
+test.each([
+  ['16 oz olive, 8 coconut, 4 shea, superfat 5, lye?', '16 oz olive, 8 oz coconut, 4 oz shea'],
+  ['oliva 2 libras, coco 1, sobreengrasado 5, sosa?', '2 lb oliva, 1 lb coco'],
+])('a likely one takes it: %s', (message, oils) => expect(given(message).oils).toBe(oils));
+test.each([
+  [`${ACEITES}, sobreengrasado 3, y el agua el triple que la sosa. ¿sosa?`, '3:1'],
+  [`${OILS}, superfat 2, water three times the lye. NaOH?`, '3:1'],
+])('three times the lye: %s', (message, water) => expect(given(message)).toMatchObject({ water }));
+test.each([
+  '24 onzas de oliva, 8 onzas de coco, sobreengrasado 5, ¿sosa? Las onzas las leí en la taza de vidrio, la de rayas rojas.',
+  '16 oz olive, 8 oz coconut, 5% superfat, lye? The ounces I read off the glass jug with the red lines.',
+  '1000 g lard, 200 g coconut, superfat 2, lye? The kilo is what the back fat came to at the butcher, rind and all.',
+  '1000 g de manteca de cerdo y 200 g de coco, sobreengrasado 2, sosa? El kilo es lo que pesó el tocino, con su corteza y todo.',
+  '500 g olive, 300 g coconut, superfat 5, NaOH? The coconut’s those two tins from the korma.',
+])('what was weighed, or where it was read: %s', message => expect(isAskedBack(message)).toBe(true));

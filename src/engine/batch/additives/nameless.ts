@@ -1,7 +1,7 @@
-import { refuse } from '../../src/engine/refusal.ts';
-import { cut } from '../../src/engine/text/cut.ts';
+import { refuse } from '../../refusal.ts';
+import { cut } from '../../text/excerpt.ts';
 
-declare module '../../src/engine/refusal.ts' {
+declare module '../../refusal.ts' {
   interface Reasons {
     'additive-without-name': { readonly text: string };
   }

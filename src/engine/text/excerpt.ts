@@ -1,3 +1,6 @@
+/** A text without its line breaks: one space wherever there is any. */
+export const oneLine = (text: string): string => text.replaceAll(/\s+/gu, ' ');
+
 const graphemes = new Intl.Segmenter(undefined, { granularity: 'grapheme' });
 
 /**
@@ -15,4 +18,21 @@ export function cut(text: string, most: number): string {
   const space = kept.search(/\s\S*$/u);
   // Half of the room is left to a word that never ends.
   return `${(space > most / 2 ? kept.slice(0, space) : kept).trimEnd()}…`;
+}
+
+const MOST_LETTERS = 40;
+/** One letter may be stacked up without end. */
+const MOST_UNITS = 200;
+
+/** As much of a member's text as fits in a sentence: 40 letters as readers see them, then an ellipsis. */
+export function excerpt(text: string): string {
+  const seen: string[] = [];
+  let units = 0;
+  for (const { segment } of graphemes.segment(text.trim())) {
+    units += segment.length;
+    if (seen.length === MOST_LETTERS || units > MOST_UNITS)
+      return `${seen.slice(0, MOST_LETTERS - 1).join('')}…`;
+    seen.push(segment);
+  }
+  return seen.join('');
 }

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { inMillilitres } from '../../../commands/dose/in-a-mould.ts';
+import { inMillilitres } from '../../../src/engine/batch/portion-in-mould.ts';
 import { findColourant } from '../../../src/engine/colourants/asked/find-colourant.ts';
 import { answerDose } from '../../../src/engine/dosing/answer.ts';
 import { parseStrength } from '../../../src/engine/quantities/strength.ts';

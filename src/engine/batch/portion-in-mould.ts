@@ -1,8 +1,8 @@
-import { parseSize } from '../../src/engine/batch/batch-size.ts';
-import { mouldMillilitres } from '../../src/engine/batch/mould-sides.ts';
-import { refuse } from '../../src/engine/refusal.ts';
+import { refuse } from '../refusal.ts';
+import { parseSize } from './batch-size.ts';
+import { mouldMillilitres } from './mould-sides.ts';
 
-declare module '../../src/engine/refusal.ts' {
+declare module '../refusal.ts' {
   interface Reasons {
     /** A mould of which one side alone is told. */
     'portion-mould-side': { readonly text: string };
