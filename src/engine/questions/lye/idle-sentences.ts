@@ -52,7 +52,9 @@ const OF_THE_POT = new RegExp(
     deliver\p{L}*|parcel|ordered|pedido|envio|spil\p{L}*|leak\p{L}*|knock\p{L}*|ate|eaten|drank|stole\p{L}*|
     comio|comieron|bebio|robo|robaron|volc\p{L}*|mistake\p{L}*|wrong\p{L}*|error\p{L}*|equivoc\p{L}*|
     confus\p{L}*|confund\p{L}*|mix\p{L}*|mezcl\p{L}*|muddl\p{L}*|ingredient\p{L}*|
-    nope|nah|naw|typo|oops|whoops|ups|correction|errata|tach\p{L}*|borr\p{L}*|delet\p{L}*|scrap\p{L}*|strike|struck|scratch|ignor\p{L}*|forget|forgot\p{L}*|cancel\p{L}*|olvid\p{L}*|undo|quit(?:a|e|o|ar|en)\p{L}*|anul\p{L}*|descart\p{L}*|leave|leaving|skip\p{L}*|drop\p{L}*)(?!\p{L})
+    nope|nah|naw|typo|oops|whoops|ups|correction|errata|tach\p{L}*|borr\p{L}*|delet\p{L}*|scrap\p{L}*|strike|
+    struck|scratch|ignor\p{L}*|forget|forgot\p{L}*|cancel\p{L}*|olvid\p{L}*|undo|quit(?:a|e|o|ar|en)\p{L}*|
+    anul\p{L}*|descart\p{L}*|leave|leaving|skip\p{L}*|drop\p{L}*)(?!\p{L})
   `,
   'u',
 );

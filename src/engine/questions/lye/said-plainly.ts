@@ -45,7 +45,8 @@ const WATER_IS = new RegExp(
 const LIQUID_DIVIDED = new RegExp(
   unbroken`
     (?<!\p{L})(?:the |el )?(?:liquid|liquido) (?:is|es|:|=|va)? ?(?:half|1\/2|mitad) (?:water|agua)(?:,| and| y)? ?(?:half|1\/2|mitad) (?:\p{L}+ )?
-    (?:milk|leche(?: de \p{L}+)?|beer|cerveza|aloe|tea)(?!\p{L})|(?<!\p{L})(?:part|some|half|a third|parte|la mitad|un tercio) (?:of|de|del) (?:the |el )?
+    (?:milk|leche(?: de \p{L}+)?|beer|cerveza|aloe|tea)(?!\p{L})|(?<!\p{L})(?:part|some|half|a third|parte|
+    la mitad|un tercio) (?:of|de|del) (?:the |el )?
     ?(?:liquid|water|liquido|agua) (?:is|es|va)(?: (?:frozen|cold))* (?:\p{L}+ )?(?:milk|leche(?: de \p{L}+)?)(?: (?:at|in|en|a la) (?:trace|traza))?
     (?=,? ?(?:;|,|$))
   `,

@@ -183,8 +183,8 @@ const ASKED: readonly (readonly [text: string, id: string, values: object])[] = 
   ],
   [
     '500 g olive, 200 g coconut. I measured it in cups. lye?',
-    'recipe-corrected',
-    { text: 'measured it in cups', ways: ['500 g olive, 200 g coconut'] },
+    'recipe-words',
+    { text: 'i measured it in cups' },
   ],
   ['500 g olive, 200 g coconut. I forgot to tare. lye?', 'recipe-corrected', { text: 'forgot to tare' }],
   ['500 g olive, 200 g coconut, my sums were out, 50 g less. lye?', 'recipe-words', { text: 'sums were' }],

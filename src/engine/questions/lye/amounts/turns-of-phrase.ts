@@ -11,7 +11,8 @@ const COURTESIES = new RegExp(
     (?<!\p{L})(?:if (?:it s|it'?s|its|thats|that s|that'?s) (?:no|not too much) (?:bother|trouble)|
     if you (?:please|can|could|would|don t mind|dont mind|don'?t mind|have (?:a|the) (?:minute|moment|
     second|sec|time))(?: please)?|no (?:rush|hurry|worries|pressure|bother)(?: on you| at all)?|
-    nothin['’]?g? else(?: (?:in it|in the pot|in there|at all|mixing|mixed in|added|with it))?|nowt else|nothing more|and nothing else|sin (?:prisas?|apuros?)|
+    nothin['’]?g? else(?: (?:in it|in the pot|in there|at all|mixing|mixed in|added|with it))?|nowt else|
+    nothing more|and nothing else|sin (?:prisas?|apuros?)|
     no hay (?:prisa|apuro)|si (?:me )?(?:puede[ns]?|pueden|podria[ns]?|puedes|hace(?:n|s)? el favor|
     es (?:tan )?amable)|sin otra cosa|sin nada mas|y nada mas|sin decir mas|(?:would|could|can|
     will) you (?:please |kindly |possibly )?(?:work|figure|sort) (?:it |that )?out|(?:do|can|could|

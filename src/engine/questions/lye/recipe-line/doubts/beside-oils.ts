@@ -109,7 +109,9 @@ export const NO_ABSENCE = new RegExp(
     (?<=^ *))si (?=(?:# ){1,3}(?:(?:le|les|lo) )?(?:pongo|uso|echo|meto))|to use (?:it |
     them )?up(?: before (?:it|they) (?:turns?|goes? off|expires?|spoils?))?|(?:it'?s|it|is|bar|
     soap)(?: (?:is|bar|soap))? (?:still )?(?:zapp\p{L}+|zaps?|stings?|tingl\p{L}+|
-    harsh)(?: still)?(?: after)?|(?:copying|copied|reading|read|written|pinned|stuck|taped|copio|copiado|apuntado|leo|pegado)(?: (?:this|it|lo|esto))? (?:off|from|on|to|de|en|del) (?:the |my |la |el |mi )?(?:fridge|freezer|cupboard|pantry|shelf|nevera|alacena|despensa|armario|refri\p{L}*)(?: door)?|
+    harsh)(?: still)?(?: after)?|(?:copying|copied|reading|read|written|pinned|stuck|taped|copio|copiado|
+    apuntado|leo|pegado)(?: (?:this|it|lo|esto))? (?:off|from|on|to|de|en|del) (?:the |my |la |el |
+    mi )?(?:fridge|freezer|cupboard|pantry|shelf|nevera|alacena|despensa|armario|refri\p{L}*)(?: door)?|
     (?:that'?s |es )?(?:all (?:that'?s|there is|i have|i've got|we have)|
     (?:todo )?lo (?:unico )?que (?:hay|tengo|tenemos|queda)) (?:in|en) (?:the|my|la|el|mi) \p{L}+|
     (?:tell me|know|see|check|sure|saber|dime|digan?|ver) (?:if|si)|(?:it'?s|is|bar is|

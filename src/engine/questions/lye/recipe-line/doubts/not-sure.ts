@@ -157,7 +157,11 @@ const OF_IT = [
     fats?|aceites?|grasas?)(?!\p{L}))|(?:me |le |nos )?(?:caben?|entran?)(?: (?:unos|hasta|como|casi))* ${MASS}(?! ?(?:de )?(?:aceites?|
     grasas?)(?!\p{L}))
   `,
-  `${MASS}(?: (?:in|en|it|the|el|molde|mould|mold|total))* (?:(?:with|including|con|incluyendo|contando)(?: (?:the|el|la))? (?:water|agua|lye|sosa)(?: (?:and|y) (?:all|everything|todo|lye|sosa))?|(?:water|agua) (?:and all|y todo|included|incluida))`,
+  unbroken`
+    ${MASS}(?: (?:in|en|it|the|el|molde|mould|mold|total))* (?:(?:with|including|con|incluyendo|contando)
+    (?: (?:the|el|la))? (?:water|agua|lye|sosa)(?: (?:and|y) (?:all|everything|todo|lye|sosa))?|
+    (?:water|agua) (?:and all|y todo|included|incluida))
+  `,
   unbroken`
     ${MASS} (?:(?:loaf|bread|silicone|wooden|soap|pan) )*(?:mou?lds?|moldes?|moldecitos?)|(?:mou?lds?|moldes?)(?: (?:of|de|for|para|size))+ ${MASS}
     (?! ?(?:of |de )?(?:the |los )?(?:oils?|fats?|aceites?|grasas?)(?!\p{L}))
@@ -170,20 +174,26 @@ const OF_IT = [
   // "The ounces I read off the measuring glass", "las leí en la taza": what a vessel holds, and no weight.
   unbroken`
     (?:(?:i |we )?(?:read|took|got|had|measured|filled|went by)(?: (?:it|them|those|that|all))* (?:off|from|in|on|up to|to|with|by)|
-    (?:(?:yo )?(?:(?:los|las|lo|la) )?(?:lei|leimos|tome|saque|medi|mire|llene))(?: (?:hasta|con|en|de|por))+)(?: (?:the|a|an|my|that|la|el|mi|una?|esa|ese))?
-    (?: (?!scale|balanza|bascula)\p{L}+){0,3} (?:jugs?|cups?|mugs?|lines?|glass(?:es)?|beakers?|marks?|tazas?|jarras?|vasos?|rayas?|rayitas?|marcas?|lineas?|
+    (?:(?:yo )?(?:(?:los|las|lo|la) )?(?:lei|leimos|tome|saque|medi|mire|llene))(?: (?:hasta|con|en|de|
+    por))+)(?: (?:the|a|an|my|that|la|el|mi|una?|esa|ese))?
+    (?: (?!scale|balanza|bascula)\p{L}+){0,3} (?:jugs?|cups?|mugs?|lines?|glass(?:es)?|beakers?|marks?|tazas?|
+    jarras?|vasos?|rayas?|rayitas?|marcas?|lineas?|
     probetas?|mamadera|biberon)
   `,
   // "What the back fat came to at the butcher's, rind and all": raw, with what is no fat in it.
   unbroken`
-    (?:rind|skin|bones?|meat|gristle|shell|jar|lid|wrapper|paper) and all|(?:con|incluyendo) (?:su |la |el |los |las )?(?:corteza|cuero|pellejo|piel|hueso|
-    huesos|carne|cascara|envoltorio|papel|tarro|frasco)(?: y todo)?|(?:is|was|are|es|son|era|fue) (?:what|lo que) (?:the |my |a |it |they |el |la |me )*
-    (?:\p{L}+ ){0,3}?(?:came to|weighed|cost|gave|sold|pes[oaó]|pesaba|pesaron|dieron|vendi\p{L}*|cobr\p{L}*)|(?:weigh\p{L}*|pes\p{L}*)[^;]{0,25}(?:before|antes de) (?:i |it was |it is |being )?
+    (?:rind|skin|bones?|meat|gristle|shell|jar|lid|wrapper|paper) and all|(?:con|incluyendo) (?:su |la |el |
+    los |las )?(?:corteza|cuero|pellejo|piel|hueso|
+    huesos|carne|cascara|envoltorio|papel|tarro|frasco)(?: y todo)?|(?:is|was|are|es|son|era|fue) (?:what|
+    lo que) (?:the |my |a |it |they |el |la |me )*
+    (?:\p{L}+ ){0,3}?(?:came to|weighed|cost|gave|sold|pes[oaó]|pesaba|pesaron|dieron|vendi\p{L}*|cobr\p{L}*)|
+    (?:weigh\p{L}*|pes\p{L}*)[^;]{0,25}(?:before|antes de) (?:i |it was |it is |being )?
     (?:render\p{L}*|melt\p{L}*|strain\p{L}*|derret\p{L}*|fundir\p{L}*|colar\p{L}*)
   `,
   // "The coconut's those two tins from the korma": what is told of an oil may make another thing of it.
   unbroken`
-    (?<=\d.*)(?:olive|coconut|palm|castor|sunflower|canola|rapeseed|lard|tallow|shea|almond|avocado|hemp|oliva|coco|palma|ricino|girasol|manteca|sebo|karite|
+    (?<=\d.*)(?:olive|coconut|palm|castor|sunflower|canola|rapeseed|lard|tallow|shea|almond|avocado|hemp|oliva|
+    coco|palma|ricino|girasol|manteca|sebo|karite|
     almendras?|aguacate)(?:['’]s| is| are| was| were| es| son| era) (?:those|that|these|this|what|es[eao]s?|est[eao]s?|aquell?[eoa]s?|lo que|
     el de|la de)(?! (?:all|so|much|fine|ok|right|todo|bien|que pesa|it weighs))
   `,

@@ -46,7 +46,8 @@ const SAID: readonly RegExp[] = [
 /** "7% left unsaponified", "three percent of the fat is to stay free", "5% left over as fat": with no fat named between. */
 const LEFT_SO = new RegExp(
   unbroken`
-    (?<![\p{L}\d.,])(?:(?:if|si|so that|where) )?${OPENS}(?<percent>\d{1,2}(?:[.,]\d)?) ?(?:%|percent|per cent|por ?ciento|por cien) (?:${THE}${FAT} )?(?:(?:is|are|was|
+    (?<![\p{L}\d.,])(?:(?:if|si|so that|where) )?${OPENS}(?<percent>\d{1,2}(?:[.,]\d)?) ?(?:%|percent|per cent|
+    por ?ciento|por cien) (?:${THE}${FAT} )?(?:(?:is|are|was|
     to|be|has|must|should|es|esta|que|se|stay|stays|staying|kept|keep|remain|remains|left|queda|quede|quedando|va|left) )*(?:unsaponified|
     unsoaped|free|spare|over as ${FAT}|left over as ${FAT}|libres?|sin (?:saponificar|jabonar|reaccionar))(?! (?:of|de|fatty)(?!\p{L}))
     (?!\p{L})

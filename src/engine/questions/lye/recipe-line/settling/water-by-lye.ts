@@ -20,13 +20,17 @@ const TWICE_THE_LYE = new RegExp(
 /** "2.2 x the lye", "2,5 veces la sosa", "twice the lye": in a line that has its liquid elsewhere. */
 const TIMES_THE_LYE = new RegExp(
   unbroken`
-    (?<![\p{L}\d.,])(?:(?:at|a|al|de) )?(?<times>${FIGURE}) ?(?:x|times|veces)(?: (?:of|de|que|que de|as much as))? (?:${THE_LYE}|(?:the |my )?alkali)(?: by (?:mass|weight))?(?![\p{L}\d])
+    (?<![\p{L}\d.,])(?:(?:at|a|al|de) )?(?<times>${FIGURE}) ?(?:x|times|veces)(?: (?:of|de|que|que de|
+    as much as))? (?:${THE_LYE}|(?:the |my )?alkali)(?: by (?:mass|weight))?(?![\p{L}\d])
   `,
   'gu',
 );
 /** "Agua el triple que la potasa", "water three times the alkali by mass". */
 const TRIPLE_THE_LYE = new RegExp(
-  `(?<!\\p{L})(?:(?:el |al )?triple|thrice|three times)(?: (?:of|de|que|q|as much as))* (?:${THE_LYE}|(?:the |my )?alkali)(?:(?: by (?:mass|weight)| en peso))?(?![\\p{L}\\d])`,
+  unbroken`
+    (?<!\p{L})(?:(?:el |al )?triple|thrice|three times)(?: (?:of|de|que|q|as much as))* (?:${THE_LYE}|
+    (?:the |my )?alkali)(?:(?: by (?:mass|weight)| en peso))?(?![\p{L}\d])
+  `,
   'gu',
 );
 const DOUBLE_THE_LYE = new RegExp(

@@ -20,9 +20,12 @@ const SCENTS = [
 /** "30 g seaweed powder which is not oil", "the 25 g lavender is scent, leave it out of the sum": told to be no fat. */
 const NO_FAT = new RegExp(
   unbroken`
-    (?:(?:then|and|y|the|los|las|el|la|with|con|plus|mas) )*${AMOUNT} (?<name>(?:\p{L}+ ){0,2}\p{L}+),? (?:which |that |que |but |pero )?(?:(?:is|are|es|son)
-    (?:(?:n'?t| not| no) (?:an? |un |una )?(?:oil|fat|aceite|grasa)s?| (?:just |only |solo |for )?(?:scent|colou?r|decoration|fragrance|olor|aroma|adorno))|
-    (?:do(?:es)?(?:n'?t| not)|no) (?:count|cuenta|cuentan)|no (?:es|son) (?:aceite|grasa)s?)(?:,? (?:so )?(?:leave|keep|dejal[oa]s?|no l[oa]s? cuentes)(?: (?:it|them|that))?
+    (?:(?:then|and|y|the|los|las|el|la|with|con|plus|
+    mas) )*${AMOUNT} (?<name>(?:\p{L}+ ){0,2}\p{L}+),? (?:which |that |que |but |pero )?(?:(?:is|are|es|son)
+    (?:(?:n'?t| not| no) (?:an? |un |una )?(?:oil|fat|aceite|grasa)s?| (?:just |only |solo |for )?(?:scent|
+    colou?r|decoration|fragrance|olor|aroma|adorno))|
+    (?:do(?:es)?(?:n'?t| not)|no) (?:count|cuenta|cuentan)|no (?:es|son) (?:aceite|
+    grasa)s?)(?:,? (?:so )?(?:leave|keep|dejal[oa]s?|no l[oa]s? cuentes)(?: (?:it|them|that))?
     (?: (?:out|off|fuera))?(?: (?:of|de) (?:the|la|las) (?:sums?|lye|oils|cuentas?|suma))?)?
   `,
   'u',
