@@ -121,7 +121,7 @@ describe('rooms of mutants', () => {
 
 test('a change is asked of the tests of its own room first, of the quickest before others as near', () => {
   const tests = [
-    { file: 'tests/engine/batch/lye.test.ts', millis: 1 },
+    { file: 'tests/engine/batch/lye/lye.test.ts', millis: 1 },
     { file: 'tests/engine/heat/slow.test.ts', millis: 9 },
     { file: 'tests/engine/heat/quick.test.ts', millis: 2 },
     { file: 'tests/standards/heat.test.ts', millis: 0 },

@@ -10,7 +10,7 @@ import { FIELDS } from '../../../src/engine/questions/learned/field/read.ts';
 import { type Signs, termsOf } from '../../../src/engine/questions/learned/field/together.ts';
 import { logChances } from '../../../src/engine/text/learned/model.ts';
 import { chatSpelt } from '../../../src/engine/text/spelling/chat-spelling.ts';
-import { minimise } from '../hazards/minimise.ts';
+import { minimise } from '../hazards/emergencies/minimise.ts';
 import { fitModel } from '../text/learned/fit.ts';
 import { FIELD_FIT, FIT } from './fit-jobs.ts';
 import { type JobText, jobTexts, lessonsOf } from './job-texts.ts';

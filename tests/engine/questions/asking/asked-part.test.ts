@@ -156,7 +156,7 @@ describe('first aid', () => {
   test('no emergency that anybody wrote down is taken for talk', () => {
     const files = ['fifth', 'sixth', 'seventh', 'eighth', 'ninth', 'tenth'];
     const told = files.flatMap(name => {
-      const file = new URL(`../../hazards/emergencies-${name}.json`, import.meta.url);
+      const file = new URL(`../../hazards/emergencies/emergencies-${name}.json`, import.meta.url);
       return (JSON.parse(readFileSync(file, 'utf8')) as { emergencies: { text: string }[] }).emergencies;
     });
     expect(told.map(({ text }) => text).filter(asksCalmly)).toEqual([]);

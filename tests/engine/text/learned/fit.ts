@@ -1,5 +1,5 @@
 import { eachValue, type Features, type Model } from '../../../../src/engine/text/learned/model.ts';
-import { minimise } from '../../hazards/minimise.ts';
+import { minimise } from '../../hazards/emergencies/minimise.ts';
 import { rarity } from './rarity.ts';
 
 /**

@@ -6,7 +6,7 @@ import { DUST, type JarBelief, type JarParameters, USUAL_SPREAD } from './jar-pa
 /**
  * K of the grey in a full dose of a dull jar: an eighth of what black oxide has at its full dose. The same amount of dirt
  * shows the more, the less colour there is in the kind. From memory, with the spread: so that on invented makers of the market
- * for fitting 95 in 100 very dusty jars of every kind are held; what is held elsewhere, tests/engine/colour/stated-error.test.ts
+ * for fitting 95 in 100 very dusty jars of every kind are held; what is held elsewhere, tests/engine/colour/calibration/joint/stated-error.test.ts
  * judges by makers of another market.
  */
 const DULL_GREY = 1.8;

@@ -81,10 +81,6 @@ export const PREPARING: readonly Step[] = [
 export const through = (steps: readonly Step[], question: string): string =>
   steps.reduce((line, { rewrite }) => rewrite(line, question), question);
 
-const TO_POUNDS = PREPARING.slice(0, 1 + PREPARING.findIndex(({ id }) => id === 'own-pound'));
-/** A question as it was typed, in plain words, its pounds in grams where they have a weight of their own. Pure. */
-export const withPounds = (question: string): string => through(TO_POUNDS, question);
-
 /** The scents of a question, which its recipe is read without. Pure. */
 export const scentsOf = (question: string): readonly string[] =>
   withoutScents(withSolution(withOneMore(ofBatchAsked(plainWords(asTyped(question), { clauses: true })))))

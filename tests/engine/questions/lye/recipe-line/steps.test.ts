@@ -16,7 +16,7 @@ import {
   clausesOfOils,
   oilsAmongWords,
 } from '../../../../../src/engine/questions/lye/amounts/oils-among-words.ts';
-import { prepared, scentsOf, withPounds } from '../../../../../src/engine/questions/lye/amounts/prepared.ts';
+import { PREPARING, prepared, scentsOf, through } from '../../../../../src/engine/questions/lye/amounts/prepared.ts';
 import { tokensOf } from '../../../../../src/engine/questions/lye/amounts/recipe-tokens.ts';
 import { gramsOf, Remaining } from '../../../../../src/engine/questions/lye/amounts/words.ts';
 import {
@@ -116,7 +116,7 @@ const STEPS = {
   clausesOfOils,
   isIdleWord,
   scentsOf,
-  withPounds,
+  withPounds: (text: string) => through(PREPARING.slice(0, 3), text),
   prepared,
   tokensOf,
   gramsOf,

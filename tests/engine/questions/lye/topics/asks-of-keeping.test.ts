@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { asksOfKeeping } from '../../../../../src/engine/questions/lye/topics/asks-of-keeping.ts';
 
-const folder = new URL('../../../hazards/', import.meta.url);
+const folder = new URL('../../../hazards/emergencies/', import.meta.url);
 /** What whoever is hurt wrote, in the sets of all who wrote such texts. */
 const emergencies = readdirSync(folder)
   .filter(file => file.endsWith('.json'))
