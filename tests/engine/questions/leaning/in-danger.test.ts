@@ -106,25 +106,25 @@ test.each<readonly [turn: string, asks: boolean]>([
 const talk = (last: Before, words?: string): Talk => ({ last, ran: undefined, words });
 const OF_LYE_WATER = talk({ kind: 'technique', id: 'mica-settles' }, 'why is my lye cloudy');
 const OF_MICA = talk({ kind: 'technique', id: 'mica-settles' }, 'why does mica sink');
-test.each<readonly [turn: string, behind: Talk | undefined, topic: string | undefined, named?: string]>([
-  ['grains at the bottom', talk(matter('cloudy-lye')), 'undissolved-lye'],
-  ['hay granitos', talk(matter('cloudy-lye')), 'undissolved-lye'],
-  ['grains at the bottom', talk(matter('glass-jug')), 'glass-jug'],
-  ['how long', talk(matter('cloudy-lye')), 'cloudy-lye'],
+test.each<readonly [turn: string, behind: Talk | undefined, topic: string | undefined, named: readonly string[]]>([
+  ['grains at the bottom', talk(matter('cloudy-lye')), 'undissolved-lye', []],
+  ['hay granitos', talk(matter('cloudy-lye')), 'undissolved-lye', []],
+  ['grains at the bottom', talk(matter('glass-jug')), 'glass-jug', []],
+  ['how long', talk(matter('cloudy-lye')), 'cloudy-lye', []],
   // It names a thing of its own.
-  ['how long', talk(matter('cloudy-lye')), undefined, 'charcoal'],
-  ['my mica sank', talk(matter('cloudy-lye')), undefined],
-  ['y el aceite', talk(matter('cloudy-lye')), undefined],
+  ['how long', talk(matter('cloudy-lye')), undefined, ['charcoal']],
+  ['my mica sank', talk(matter('cloudy-lye')), undefined, []],
+  ['y el aceite', talk(matter('cloudy-lye')), undefined, []],
   // Lye water that was answered as a matter of colour.
-  ['grains at the bottom', OF_LYE_WATER, 'unsure'],
-  ['se fue al fondo', OF_LYE_WATER, 'unsure'],
-  ['it sank in the oil', OF_LYE_WATER, undefined],
-  ['how long', OF_LYE_WATER, undefined],
-  ['grains at the bottom', OF_MICA, undefined],
-  ['grains at the bottom', talk({ kind: 'technique', id: 'mica-settles' }), undefined],
-  ['grains at the bottom', undefined, undefined],
-  ['how long', talk({ kind: 'contest' }), undefined],
+  ['grains at the bottom', OF_LYE_WATER, 'unsure', []],
+  ['se fue al fondo', OF_LYE_WATER, 'unsure', []],
+  ['it sank in the oil', OF_LYE_WATER, undefined, []],
+  ['how long', OF_LYE_WATER, undefined, []],
+  ['grains at the bottom', OF_MICA, undefined, []],
+  ['grains at the bottom', talk({ kind: 'technique', id: 'mica-settles' }), undefined, []],
+  ['grains at the bottom', undefined, undefined, []],
+  ['how long', talk({ kind: 'contest' }), undefined, []],
 ])('“%s” behind %j', (turn, behind, topic, named) => {
-  const told = ofLyeBefore(turn, { named: named === undefined ? [] : [named] }, behind);
+  const told = ofLyeBefore(turn, { named }, behind);
   expect(told?.kind === 'goes-on' ? told.topic : told?.kind).toBe(topic);
 });

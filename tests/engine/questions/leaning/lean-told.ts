@@ -26,9 +26,8 @@ export function leanTold(
 ): string | undefined {
   const command = last?.kind === 'command' ? last : behind;
   const lean = leanOf(turn, last && { last, ran: command, subject });
-  switch (lean?.kind) {
-    case undefined:
-      return undefined;
+  if (!lean) return undefined;
+  switch (lean.kind) {
     case 'runs':
       return lean.readings
         .map(({ command: run, given, asked, scaled }) =>
