@@ -43,6 +43,40 @@ const DIVIDES =
 
 export const EQUIVALENT: readonly Equivalent[] = [
   {
+    file: carrier,
+    from: 'most < LEAST_CARRIER_TSP',
+    to: 'most <= LEAST_CARRIER_TSP',
+    why: 'no portion that can be told has room for just a teaspoon to its last digit',
+  },
+  { file: dose, from: 'asked.timesKind === undefined', to: 'false', why: NOTHING_ASKED },
+  {
+    file: share,
+    from: "'make-up'",
+    to: '""',
+    on: '??',
+    why: 'every section in which a colour of ours is listed without soap has a word of its own',
+  },
+  ...(['us', 'eu'] as const).map(list => ({
+    file: 'src/engine/stability/permitted-summary.ts',
+    from: '[]',
+    to: '["Stryker was here"]',
+    on: `const ${list}: Found[] =`,
+    why: 'what has no standing is told nowhere',
+  })),
+  {
+    file: permitted,
+    from: 'listedInEu.set(substance, known);',
+    to: ';',
+    why: 'what is not remembered is looked up again',
+  },
+  {
+    file: 'src/engine/batch/lye/lye-choice.ts',
+    from: '[]',
+    to: '["Stryker was here"]',
+    on: 'ratio ? percents : []',
+    why: 'without a ratio its two figures are not looked at',
+  },
+  {
     file: 'src/engine/questions/lye/slips/oil-short.ts',
     from: 'count > 0',
     to: 'count >= 0',
