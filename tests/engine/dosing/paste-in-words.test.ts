@@ -3,6 +3,7 @@ import { colourantById } from '../../../src/engine/colourants/catalogue.ts';
 import { strengthInPortion, usualStrength } from '../../../src/engine/dosing/amount-in-portion.ts';
 import { answerDose } from '../../../src/engine/dosing/answer.ts';
 import { parsePremix } from '../../../src/engine/dosing/parse-premix.ts';
+import { partsOf } from '../../../src/engine/dosing/premix-parts.ts';
 import { wordedParts } from '../../../src/engine/dosing/premix-wordings.ts';
 import type { DoseAsked } from '../../../src/engine/dosing/request.ts';
 import { parseStrength } from '../../../src/engine/quantities/strength.ts';
@@ -66,6 +67,13 @@ test.each([
   expect(wordedParts(text)).toBeUndefined();
 });
 
+test('parts may be counted in words', () => {
+  expect(partsOf('One part to a part of oil')).toEqual({ powder: 1, liquid: 1 });
+  expect(partsOf('A part to 2 parts in water')).toEqual({ powder: 1, liquid: 2 });
+  expect(partsOf('1 cap of clay to 3 caps of water')).toEqual({ powder: 1, liquid: 3 });
+  expect(partsOf('a gram of clay in 3 of water')).toEqual({ powder: 1, liquid: 3 });
+});
+
 const read = (text: string) => {
   const premix = parsePremix(text);
   return premix.by === 'spoons'
@@ -94,6 +102,12 @@ test.each<readonly [text: string, ratio: number | string, carrier: string]>([
   ['my powder is 1 tsp in oil of 3 tsp', 3, 'oil'],
   ['1 tsp en cda de agua', 3, 'water'],
   ['a scoop to 3 scoops water', 3, 'water'],
+  ['1 cap of clay to 3 caps of water', 3, 'water'],
+  ['1 gram of clay with 3 of water', 3, 'water'],
+  ['water based, 1:3', 3, 'water'],
+  // What stands before its figures tells the liquid, and nothing of how much.
+  ['the bottle says 20%', 0.2, 'glycerin'],
+  ['my paste in oil, 20%', 0.2, 'oil'],
   ['1 tsp clay in 3 of the same of water', 3, 'water'],
   ['2 tsp in 1 tsp oil', 0.5, 'oil'],
   ['1 tsp in 1000 tsp oil', 1000, 'oil'],
@@ -119,6 +133,10 @@ test.each([
   ['1 tsp and 2 tsp and 3 tsp oil', 'premix-unreadable'],
   ['mixed it with oil, one part mica and four of water', 'amount-unreadable'],
   ['clay paste', 'premix-unreadable'],
+  ['stirred up, one part mica and four', 'premix-unreadable'],
+  ['0 g clay, 5 g oil', 'amount-out-of-range'],
+  ['5 g clay, 0 g oil', 'amount-out-of-range'],
+  ['my paste in oil, 96%', 'premix-out-of-range'],
   ['1 tsp in 1 tbsp banana', 'carrier-unknown'],
   ['30% en leche', 'carrier-unknown'],
 ])('“%s” is refused: %s', (text, id) => {
@@ -170,12 +188,13 @@ describe('an amount in a portion', () => {
   });
 });
 
+const asked = (id: string, more: Partial<DoseAsked> = {}): DoseAsked => ({
+  colourant: colourantById(id)!,
+  strength: parseStrength('full'),
+  ...more,
+});
+
 describe('a portion for the tip of a toothpick', () => {
-  const asked = (id: string, more: Partial<DoseAsked> = {}): DoseAsked => ({
-    colourant: colourantById(id)!,
-    strength: parseStrength('full'),
-    ...more,
-  });
   const small = (portion: string, ...colourants: readonly DoseAsked[]) =>
     answerDose({ portion: parsePortion(portion), colourants }).cautions.find(({ id }) => id === 'portion-small');
   const paste = { premix: parsePremix('30% in oil') };
@@ -207,5 +226,22 @@ describe('what goes into the portion with the colour', () => {
     // A paste that one makes for so little brings one part of many; of a bought one all that is in it.
     expect(made.doses[0]!.spoons.paste).toBeDefined();
     expect(bought.superfatShift?.toPercent ?? 0).toBeLessThan(made.superfatShift!.toPercent);
+  });
+  test('of a paste that is made for it is its one part, and no more', () => {
+    const { doses, lyeShift } = shift('2 tsp', { strength: parseStrength('tint') });
+    expect(doses[0]!.spoons).toMatchObject({ spoons: [], paste: { parts: 96, carrierTeaspoons: 12 } });
+    // By hand: 9.858 ml of batter hold 3.06 g of 30 % lye; 12 tsp / 96 = 0.616 ml of water: 0.918 / 3.676 = 25.0 %.
+    expect(lyeShift!.fromPercent).toBe(30);
+    expect(lyeShift!.toPercent).toBeCloseTo(25, 0);
+  });
+  test('whites that are just at their ceiling are not what is too much of a mix', () => {
+    const white = colourantById('titanium-dioxide')!;
+    const strength = parseStrength(`${white.dose.ceilingTspPerCup} tsp per cup`);
+    const { cautions } = answerDose({
+      portion: parsePortion('2 cups'),
+      colourants: [{ colourant: white, strength }, asked('rose-clay', { strength: parseStrength('full') })],
+    });
+    expect(cautions.map(({ id }) => id)).toContain('mix-scaled');
+    expect(cautions.map(({ id }) => id)).not.toContain('whites-scaled');
   });
 });
