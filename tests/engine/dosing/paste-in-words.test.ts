@@ -148,7 +148,8 @@ describe('an amount in a portion', () => {
   const mica = colourantById('gold-mica')!;
   const { us: measures } = MEASURES;
   const twoCups = { millilitres: 2 * measures.cup, measures };
-  const grams = (gramsTold: number) => ({ by: 'amount', amount: { measure: 'mass', grams: gramsTold } }) as const;
+  const grams = (gramsTold: number) =>
+    ({ by: 'amount', amount: { measure: 'mass', grams: gramsTold } }) as const;
 
   test('is so many spoons to the cup, by what a spoon of it weighs', () => {
     // Its owner weighed 2.5 g to the teaspoon: 5 g are 2 of them, in two cups.
@@ -184,7 +185,9 @@ describe('an amount in a portion', () => {
         name: usualStrength(colourant),
       });
     expect(usualStrength({ dose: { ...mica.dose, usual: 'pastel' } })).toBe('pastel');
-    expect(usualStrength({ dose: { fullTspPerCup: 1, ceilingTspPerCup: 2 } as typeof mica.dose })).toBe('full');
+    expect(usualStrength({ dose: { fullTspPerCup: 1, ceilingTspPerCup: 2 } as typeof mica.dose })).toBe(
+      'full',
+    );
   });
 });
 
@@ -196,7 +199,9 @@ const asked = (id: string, more: Partial<DoseAsked> = {}): DoseAsked => ({
 
 describe('a portion for the tip of a toothpick', () => {
   const small = (portion: string, ...colourants: readonly DoseAsked[]) =>
-    answerDose({ portion: parsePortion(portion), colourants }).cautions.find(({ id }) => id === 'portion-small');
+    answerDose({ portion: parsePortion(portion), colourants }).cautions.find(
+      ({ id }) => id === 'portion-small',
+    );
   const paste = { premix: parsePremix('30% in oil') };
 
   test('is one below 50 ml, to half a millilitre', () => {
@@ -215,7 +220,9 @@ describe('what goes into the portion with the colour', () => {
   const shift = (portion: string, more: Partial<DoseAsked>) =>
     answerDose({
       portion: parsePortion(portion),
-      colourants: [{ colourant: colourantById('ultramarine-blue')!, strength: parseStrength('full'), ...more }],
+      colourants: [
+        { colourant: colourantById('ultramarine-blue')!, strength: parseStrength('full'), ...more },
+      ],
     });
   test('is all of the carrier where it can be spooned, or where the paste is bought', () => {
     const spooned = shift('2 cups', { carrier: 'oil' });

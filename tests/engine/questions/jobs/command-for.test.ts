@@ -29,37 +29,99 @@ test('a plant that no catalogue holds is not in the list', () => {
 
 const MICA = { named: ['gold mica'] };
 const TWO = { named: ['gold mica', 'rose clay'] };
-test.each<readonly [job: Job, facts: Partial<Facts>, command: string, given: object, missing: readonly string[]]>([
+test.each<
+  readonly [job: Job, facts: Partial<Facts>, command: string, given: object, missing: readonly string[]]
+>([
   ['dose', { ...MICA, portion: '2 cups' }, 'dose', { colourant: 'gold mica', portion: '2 cups' }, []],
   ['dose', MICA, 'dose', { colourant: 'gold mica' }, ['portion']],
   ['dose', { portion: '2 cups' }, 'dose', { portion: '2 cups' }, ['colourant']],
-  ['dose', { ...MICA, portion: '2 cups', strength: 'double', carrier: 'oil' }, 'dose', { colourant: 'gold mica', portion: '2 cups', carrier: 'oil', strength: '200% of full' }, []],
-  ['dose', { ...MICA, portion: '2 cups', strength: 'half' }, 'dose', { colourant: 'gold mica', portion: '2 cups', strength: '50% of full' }, []],
+  [
+    'dose',
+    { ...MICA, portion: '2 cups', strength: 'double', carrier: 'oil' },
+    'dose',
+    { colourant: 'gold mica', portion: '2 cups', carrier: 'oil', strength: '200% of full' },
+    [],
+  ],
+  [
+    'dose',
+    { ...MICA, portion: '2 cups', strength: 'half' },
+    'dose',
+    { colourant: 'gold mica', portion: '2 cups', strength: '50% of full' },
+    [],
+  ],
   // A bare percent is of full colour, and no share of the oils.
-  ['dose', { ...MICA, portion: '2 cups', strength: '30%' }, 'dose', { colourant: 'gold mica', portion: '2 cups', strength: '30% of full' }, []],
-  ['dose', { ...MICA, portion: '2 cups', strength: 'pastel' }, 'dose', { colourant: 'gold mica', portion: '2 cups', strength: 'pastel' }, []],
-  ['wet', { ...MICA, portion: '2 cups', strength: 'pastel' }, 'dose', { colourant: 'gold mica', portion: '2 cups' }, []],
+  [
+    'dose',
+    { ...MICA, portion: '2 cups', strength: '30%' },
+    'dose',
+    { colourant: 'gold mica', portion: '2 cups', strength: '30% of full' },
+    [],
+  ],
+  [
+    'dose',
+    { ...MICA, portion: '2 cups', strength: 'pastel' },
+    'dose',
+    { colourant: 'gold mica', portion: '2 cups', strength: 'pastel' },
+    [],
+  ],
+  [
+    'wet',
+    { ...MICA, portion: '2 cups', strength: 'pastel' },
+    'dose',
+    { colourant: 'gold mica', portion: '2 cups' },
+    [],
+  ],
   ['wet', {}, 'dose', {}, ['colourant']],
   ['survives-lye', { subject: 'glitter' }, 'colourant check', { item: 'glitter' }, []],
   ['survives-lye', { ...MICA, subject: 'glitter' }, 'colourant check', { item: 'gold mica' }, []],
   ['law', {}, 'colourant check', {}, ['item']],
   ['diagnose', MICA, 'diagnose', { words: 'are they allowed' }, []],
-  ['mix', { target: { text: 'teal', hex: '#008080', name: 'teal' }, portion: '2 cups', fromShelf: true }, 'match', { target: 'teal', portion: '2 cups', from: 'shelf' }, []],
+  [
+    'mix',
+    { target: { text: 'teal', hex: '#008080', name: 'teal' }, portion: '2 cups', fromShelf: true },
+    'match',
+    { target: 'teal', portion: '2 cups', from: 'shelf' },
+    [],
+  ],
   ['mix', { fromShelf: false }, 'match', {}, ['target']],
-  ['preview', { mix: '1 tsp mica', portion: '2 cups' }, 'preview', { mix: '1 tsp mica', portion: '2 cups' }, []],
+  [
+    'preview',
+    { mix: '1 tsp mica', portion: '2 cups' },
+    'preview',
+    { mix: '1 tsp mica', portion: '2 cups' },
+    [],
+  ],
   ['preview', {}, 'preview', {}, ['mix']],
   // Shares alone tell no amount; weights tell it themselves.
-  ['lye', { oils: '60% olive, 40% coconut', size: '1 kg', superfat: 5, concentration: 33 }, 'plan', { oils: '60% olive, 40% coconut', size: '1 kg', superfat: '5', water: '33% lye' }, []],
+  [
+    'lye',
+    { oils: '60% olive, 40% coconut', size: '1 kg', superfat: 5, concentration: 33 },
+    'plan',
+    { oils: '60% olive, 40% coconut', size: '1 kg', superfat: '5', water: '33% lye' },
+    [],
+  ],
   ['lye', { oils: '500 g olive', size: '1 kg' }, 'plan', { oils: '500 g olive' }, []],
   ['lye', { oils: '500 g olive', superfat: 0 }, 'plan', { oils: '500 g olive', superfat: '0' }, []],
   ['lye', {}, 'plan', {}, ['oils']],
-  ['plan', { oils: '500 g olive', size: '1 kg', portions: 'blue, pink' }, 'plan', { oils: '500 g olive', size: '1 kg', portions: 'blue, pink' }, []],
+  [
+    'plan',
+    { oils: '500 g olive', size: '1 kg', portions: 'blue, pink' },
+    'plan',
+    { oils: '500 g olive', size: '1 kg', portions: 'blue, pink' },
+    [],
+  ],
   ['plan', {}, 'plan', {}, ['oils']],
   ['compare', TWO, 'compare', { first: 'gold mica', second: 'rose clay' }, []],
   ['compare', MICA, 'compare', { first: 'gold mica' }, ['second']],
   ['compare', {}, 'compare', {}, ['first', 'second']],
   // No strength is known of a plant that no catalogue holds.
-  ['compare', { named: ['spirulina', 'chlorella'], plants: ['chlorella'] }, 'colourant check', { item: 'spirulina' }, []],
+  [
+    'compare',
+    { named: ['spirulina', 'chlorella'], plants: ['chlorella'] },
+    'colourant check',
+    { item: 'spirulina' },
+    [],
+  ],
   ['compare', { plants: ['chlorella'] }, 'compare', {}, ['first', 'second']],
   ['shelf-add', { ...MICA, powder: '20 g' }, 'shelf add', { item: 'gold mica', amount: '20 g' }, []],
   ['shelf-add', {}, 'shelf add', {}, ['item']],
@@ -86,13 +148,38 @@ const reading = (job: Job, command: string, given: Reading['given']): Reading =>
   ({ job, score: 1, command, given, missing: ['item'] }) as unknown as Reading;
 // Acids destroy ultramarines, which give off hydrogen sulphide: the acid is checked with it (common knowledge of the trade).
 test.each<readonly [question: string, job: Job, given: Reading['given'], told: object]>([
-  ['is ultramarine ok with citric acid', 'survives-lye', { item: 'ultramarine' }, { ingredients: 'ultramarine, citric acid' }],
-  ['is ultramarine blue and mica ok with citric acid', 'law', { ingredients: 'ultramarine blue, mica' }, { ingredients: 'ultramarine blue, mica, citric acid' }],
-  ['is ultramarine ok with citric acid', 'law', { ingredients: 'ultramarine, citric acid' }, { ingredients: 'ultramarine, citric acid' }],
-  ['can ultramarine and citric acid go together', 'diagnose', { words: 'x' }, { ingredients: 'ultramarine, citric acid' }],
+  [
+    'is ultramarine ok with citric acid',
+    'survives-lye',
+    { item: 'ultramarine' },
+    { ingredients: 'ultramarine, citric acid' },
+  ],
+  [
+    'is ultramarine blue and mica ok with citric acid',
+    'law',
+    { ingredients: 'ultramarine blue, mica' },
+    { ingredients: 'ultramarine blue, mica, citric acid' },
+  ],
+  [
+    'is ultramarine ok with citric acid',
+    'law',
+    { ingredients: 'ultramarine, citric acid' },
+    { ingredients: 'ultramarine, citric acid' },
+  ],
+  [
+    'can ultramarine and citric acid go together',
+    'diagnose',
+    { words: 'x' },
+    { ingredients: 'ultramarine, citric acid' },
+  ],
   // What has come of it already is a flaw; without an ultramarine, or an acid, nothing is changed.
   ['why did ultramarine smell with citric acid', 'diagnose', { words: 'x' }, { words: 'x' }],
-  ['how much ultramarine with citric acid', 'dose', { colourant: 'ultramarine' }, { colourant: 'ultramarine' }],
+  [
+    'how much ultramarine with citric acid',
+    'dose',
+    { colourant: 'ultramarine' },
+    { colourant: 'ultramarine' },
+  ],
   ['is mica ok with citric acid', 'survives-lye', { item: 'mica' }, { item: 'mica' }],
   ['is ultramarine ok', 'survives-lye', { item: 'ultramarine' }, { item: 'ultramarine' }],
   // A fat's acid is no acid of a list.

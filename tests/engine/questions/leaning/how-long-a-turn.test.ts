@@ -38,7 +38,9 @@ const TECHNIQUE = {
 } as const;
 const named = { named: [] };
 
-test.each<readonly [turns: readonly string[], most: number, reads: (turn: string) => boolean, filling: string]>([
+test.each<
+  readonly [turns: readonly string[], most: number, reads: (turn: string) => boolean, filling: string]
+>([
   [['is that one ok', 'y eso sirve'], 12, pointsBack, 'well'],
   [['my hand burns', 'me arde la mano'], 16, isStillHurt, 'well'],
   [['been a while', 'hace rato'], 10, isOfNothingElse, 'well'],

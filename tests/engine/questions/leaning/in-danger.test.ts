@@ -106,7 +106,9 @@ test.each<readonly [turn: string, asks: boolean]>([
 const talk = (last: Before, words?: string): Talk => ({ last, ran: undefined, words });
 const OF_LYE_WATER = talk({ kind: 'technique', id: 'mica-settles' }, 'why is my lye cloudy');
 const OF_MICA = talk({ kind: 'technique', id: 'mica-settles' }, 'why does mica sink');
-test.each<readonly [turn: string, behind: Talk | undefined, topic: string | undefined, named: readonly string[]]>([
+test.each<
+  readonly [turn: string, behind: Talk | undefined, topic: string | undefined, named: readonly string[]]
+>([
   ['grains at the bottom', talk(matter('cloudy-lye')), 'undissolved-lye', []],
   ['hay granitos', talk(matter('cloudy-lye')), 'undissolved-lye', []],
   ['grains at the bottom', talk(matter('glass-jug')), 'glass-jug', []],

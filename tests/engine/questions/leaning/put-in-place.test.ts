@@ -59,12 +59,27 @@ test.each<readonly [turn: string, alone: Near, joint: Near, technique: string | 
   // Plainly of something by itself: of four words only from 0.9 on, of more from 0.75, of a figure from 0.5.
   ['how long between', near(['cure-time', 0.89]), near(['layers-how', 0.6]), 'layers-how'],
   ['how long between', near(['cure-time', 0.9]), near(['layers-how', 0.6]), undefined],
-  ['how long do they need between', near(['cure-time', 0.74], ['layers-how', 0.05]), near(['layers-how', 0.6]), 'layers-how'],
-  ['how long do they need between', near(['cure-time', 0.75], ['layers-how', 0.05]), near(['layers-how', 0.6]), undefined],
+  [
+    'how long do they need between',
+    near(['cure-time', 0.74], ['layers-how', 0.05]),
+    near(['layers-how', 0.6]),
+    'layers-how',
+  ],
+  [
+    'how long do they need between',
+    near(['cure-time', 0.75], ['layers-how', 0.05]),
+    near(['layers-how', 0.6]),
+    undefined,
+  ],
   ['how long between 5', near(['cure-time', 0.5]), near(['layers-how', 0.6]), undefined],
   ['how long between 5', near(['cure-time', 0.49]), near(['layers-how', 0.6]), 'layers-how'],
   // Of more than four words it has to be a little of the matter by itself.
-  ['how long do they need between', near(['cure-time', 0.3], ['layers-how', 0.04]), near(['layers-how', 0.6]), undefined],
+  [
+    'how long do they need between',
+    near(['cure-time', 0.3], ['layers-how', 0.04]),
+    near(['layers-how', 0.6]),
+    undefined,
+  ],
   ['how long do they need between', near(['cure-time', 0.3]), near(['layers-how', 0.6]), undefined],
   // Another matter than the one before: only where it is of nothing much alone, or of the same.
   ['how long between', near(['swirls-how', 0.39]), near(['no-lumps', 0.6]), 'no-lumps'],

@@ -1,15 +1,15 @@
 import { expect, test } from 'vitest';
-import { asksCause } from '../../../../src/engine/questions/technique/cause-asked.ts';
-import { isPlainMix, isWishedWith } from '../../../../src/engine/questions/technique/mix-wished.ts';
-import { foreseesTwo } from '../../../../src/engine/questions/technique/two-hues.ts';
 import { amountJudged } from '../../../../src/engine/questions/found/amount-judged.ts';
-import { type Facts } from '../../../../src/engine/questions/found/facts.ts';
+import type { Facts } from '../../../../src/engine/questions/found/facts.ts';
 import { foundIn } from '../../../../src/engine/questions/found/found-in.ts';
 import { featuresOf } from '../../../../src/engine/questions/learned/features.ts';
 import { fieldFeaturesOf } from '../../../../src/engine/questions/learned/field/features.ts';
 import FIELD from '../../../../src/engine/questions/learned/field/weights.json' with { type: 'json' };
 import JOBS from '../../../../src/engine/questions/learned/weights.json' with { type: 'json' };
 import type { QuestionRead } from '../../../../src/engine/questions/read.ts';
+import { asksCause } from '../../../../src/engine/questions/technique/cause-asked.ts';
+import { isPlainMix, isWishedWith } from '../../../../src/engine/questions/technique/mix-wished.ts';
+import { foreseesTwo } from '../../../../src/engine/questions/technique/two-hues.ts';
 import { hashesOf, modelOf } from '../../../../src/engine/text/learned/written.ts';
 
 /*
@@ -62,14 +62,18 @@ test('a word beyond the hundred and twentieth tells nothing of what is asked', (
   const long = (count: number) => foundIn(Array.from({ length: count }, () => 'batter').join(' ')).words;
   const counts = (count: number) => {
     const words = long(count);
-    return featuresOf(words, { things: [], amounts: [], facts: { findings: 0 } as Facts }, new Set())[0]!.counts;
+    return featuresOf(words, { things: [], amounts: [], facts: { findings: 0 } as Facts }, new Set())[0]!
+      .counts;
   };
   const most = (count: number) => Math.max(...counts(count).values());
   expect([most(119), most(120), most(121)]).toEqual([119, 120, 120]);
 });
 
 const read = (job: string, score: number, facts: object = {}): QuestionRead =>
-  ({ readings: [{ job, score, command: 'x', given: {}, missing: [] }], facts: { named: [], ...facts } }) as never;
+  ({
+    readings: [{ job, score, command: 'x', given: {}, missing: [] }],
+    facts: { named: [], ...facts },
+  }) as never;
 const NAVY = { target: { text: 'navy', hex: '#000080', name: 'navy' } };
 const TWO = { ...NAVY, named: ['green clay', 'charcoal'] };
 
@@ -112,8 +116,16 @@ test('what two come to is foreseen where a turn of phrase asks it of two', () =>
   expect(foreseesTwo({ ...read('preview', 1, TWO), readings: [] })).toBe(false);
 });
 test.each<readonly [question: string, facts: object, judged: string | undefined]>([
-  ['is 2 tsp red oxide too much for 500 g oils', { named: ['red oxide'], powder: '2 tsp', portion: '500 g oils' }, '2 tsp'],
-  ['2 tsp red oxide for 500 g oils', { named: ['red oxide'], powder: '2 tsp', portion: '500 g oils' }, '2 tsp'],
+  [
+    'is 2 tsp red oxide too much for 500 g oils',
+    { named: ['red oxide'], powder: '2 tsp', portion: '500 g oils' },
+    '2 tsp',
+  ],
+  [
+    '2 tsp red oxide for 500 g oils',
+    { named: ['red oxide'], powder: '2 tsp', portion: '500 g oils' },
+    '2 tsp',
+  ],
   // How much to take is asked; one amount is both; of two colours nobody tells which.
   ['how much red oxide, i have 2 tsp', { named: ['red oxide'], powder: '2 tsp' }, undefined],
   ['how much is too much red oxide, 2 tsp', { named: ['red oxide'], powder: '2 tsp' }, '2 tsp'],

@@ -47,7 +47,8 @@ export function turned(
       state.isTurned = true;
       // "2 x 500 g olive": two of that oil alone, or of all.
       const isOfOne =
-        (after[0]?.is === 'amount' && !/ up$/u.test(item.text)) || (isPair(kept) && BY_FIGURE.test(item.text));
+        (after[0]?.is === 'amount' && !/ up$/u.test(item.text)) ||
+        (isPair(kept) && BY_FIGURE.test(item.text));
       if (state.times !== undefined || isOfWater(items) || isOfOne) return item.text;
       state.times = item.text;
     } else if (item.is === 'rescales') {
