@@ -14,6 +14,7 @@ export type Equivalent = {
 const carrier = 'src/engine/dispersion/carrier.ts';
 const premix = 'src/engine/dosing/parse-premix.ts';
 const dose = 'src/engine/dosing/dose.ts';
+const wordings = 'src/engine/dosing/premix-wordings.ts';
 const cautioning = 'src/engine/dosing/cautioning.ts';
 const NO_HAIR = 'the bound lies a millionth or less beside any amount that can be told, so none meets it';
 const BOTH = 'two amounts stand there together or neither does';
@@ -42,6 +43,138 @@ const DIVIDES =
   'each spoon divides those above it: nothing is left at the last, and of nothing no spoon is taken';
 
 export const EQUIVALENT: readonly Equivalent[] = [
+  ...(
+    [
+      ['[]', '["Stryker was here"]', 'MIXED_FIRST.exec('],
+      ['head === undefined || before === undefined', 'head === undefined && before === undefined', undefined],
+      ['head === undefined', 'false', undefined],
+      ['before === undefined', 'false', undefined],
+    ] as const
+  ).map(([from, to, on]) => ({
+    file: premix,
+    from,
+    to,
+    ...(on !== undefined && { on }),
+    why: 'what was matched has its head and what it was mixed with',
+  })),
+  ...(
+    [
+      ['again === undefined && told !== undefined', 'true'],
+      ['again === undefined && told !== undefined', 'again === undefined || told !== undefined'],
+      ['again === undefined', 'true'],
+    ] as const
+  ).map(([from, to]) => ({
+    file: premix,
+    from,
+    to,
+    on: 'return again === undefined',
+    why: 'the liquid that was told with the parts is the one told before: told once more it changes nothing',
+  })),
+  {
+    file: premix,
+    from: '[]',
+    to: '["Stryker was here"]',
+    on: '  ? []',
+    why: 'without its second side a paste is refused whatever its first one is',
+  },
+  {
+    file: 'src/engine/dosing/premix-parts.ts',
+    from: '[]',
+    to: '["Stryker was here"]',
+    on: 'exec(written) ?? []',
+    why: 'what the whole of a match was is not looked at',
+  },
+  ...(['exec(written) ?? []', 'MANIFOLD.exec(', 'NAMED_PARTS.exec(', 'BARE.exec('] as const).map(on => ({
+    file: wordings,
+    from: '[]',
+    to: '["Stryker was here"]',
+    on,
+    why: 'what the whole of a match was is not looked at',
+  })),
+  {
+    file: wordings,
+    from: "'0'",
+    to: '""',
+    why: 'nothing is the number 0 too',
+  },
+  {
+    file: wordings,
+    from: 'measure.trim()',
+    to: 'measure',
+    why: 'a measure begins with its word, and only that is compared',
+  },
+  {
+    file: wordings,
+    from: 'refusal instanceof Refusal',
+    to: 'true',
+    why: 'to read a liquid throws nothing else',
+  },
+  ...(
+    [
+      [
+        'times !== undefined && more !== undefined && less !== undefined',
+        'times !== undefined && more !== undefined || less !== undefined',
+      ],
+      ['times !== undefined && more !== undefined', 'true'],
+      ['times !== undefined && more !== undefined', 'times !== undefined || more !== undefined'],
+      ['times !== undefined', 'true'],
+      ['more !== undefined', 'true'],
+      ['less !== undefined', 'true'],
+    ] as const
+  ).map(([from, to]) => ({
+    file: wordings,
+    from,
+    to,
+    why: 'how many times, of what and as what stand there together or none does',
+  })),
+  {
+    file: wordings,
+    from: "''",
+    to: '"Stryker was here!"',
+    on: 'BARE.exec(',
+    why: 'where nothing was matched there is no powder either',
+  },
+  {
+    file: wordings,
+    from: 'powder !== undefined',
+    to: 'true',
+    on: '!UNIT.test(rest)',
+    why: 'where nothing was matched no liquid is named either',
+  },
+  {
+    file: carrier,
+    from: 'most < LEAST_CARRIER_TSP',
+    to: 'most <= LEAST_CARRIER_TSP',
+    why: 'no portion that can be told has room for just a teaspoon to its last digit',
+  },
+  { file: dose, from: 'asked.timesKind === undefined', to: 'false', why: NOTHING_ASKED },
+  {
+    file: share,
+    from: "'make-up'",
+    to: '""',
+    on: '??',
+    why: 'every section in which a colour of ours is listed without soap has a word of its own',
+  },
+  ...(['us', 'eu'] as const).map(list => ({
+    file: 'src/engine/stability/permitted-summary.ts',
+    from: '[]',
+    to: '["Stryker was here"]',
+    on: `const ${list}: Found[] =`,
+    why: 'what has no standing is told nowhere',
+  })),
+  {
+    file: permitted,
+    from: 'listedInEu.set(substance, known);',
+    to: ';',
+    why: 'what is not remembered is looked up again',
+  },
+  {
+    file: 'src/engine/batch/lye/lye-choice.ts',
+    from: '[]',
+    to: '["Stryker was here"]',
+    on: 'ratio ? percents : []',
+    why: 'without a ratio its two figures are not looked at',
+  },
   {
     file: 'src/engine/questions/lye/slips/oil-short.ts',
     from: 'count > 0',

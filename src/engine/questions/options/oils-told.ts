@@ -71,7 +71,8 @@ function alone(said: string): string | undefined {
   const plain = plainWords(said, { clauses: true });
   const amounts = [...plain.matchAll(AMOUNT)];
   const words = plain.replace(AMOUNT, ' ').match(/\p{L}[\p{L}'’]*/gu) ?? [];
-  if (amounts.length > 1 || /\d/u.test(plain.replace(AMOUNT, ' '))) return undefined;
+  // Which lye is an option of its own, and what is told here of it would be lost.
+  if (amounts.length > 1 || /\d/u.test(plain.replace(AMOUNT, ' ')) || POTASSIUM.test(plain)) return undefined;
   for (let length = LONGEST_NAME; length > 0; length -= 1)
     for (let at = 0; at + length <= words.length; at += 1) {
       const name = words.slice(at, at + length).join(' ');

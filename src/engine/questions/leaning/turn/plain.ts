@@ -36,9 +36,6 @@ export type Opened = {
 export const plainTurn = (text: string): string =>
   unaccented(text, LONGEST)
     .replace(/['’‘`´]/gu, '')
-    .replace(/½/gu, '1/2')
-    .replace(/¼/gu, '1/4')
-    .replace(/¾/gu, '3/4')
     .replace(/(?<!\d)[.,:]|[.,:](?!\d)/gu, ' ')
     .replace(/[^\p{L}\p{N}.,/%+-]+/gu, ' ')
     .replace(/(?<!\d)-|-(?!\d)/gu, ' ')

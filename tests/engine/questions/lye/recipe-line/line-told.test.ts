@@ -1,36 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { prepared } from '../../../../../src/engine/questions/lye/amounts/prepared.ts';
-import { plainWords } from '../../../../../src/engine/questions/lye/amounts/words.ts';
-import { recipeLine } from '../../../../../src/engine/questions/lye/recipe-line/recipe-line.ts';
+import { type Row, toldBy, whole } from './told-by.ts';
 
 /*
  * How makers tell whose each weight is, and what of a recipe is its rest, its half, its whole (common practice; from memory). A row that is
  * told whole is the recipe in plain words, beside what was passed by, spelt amiss or changed as it was told; one that is asked is what is
  * unclear of it, and the recipes that it may be.
  */
-
-type Row = readonly [text: string, told: string, beside?: object];
-
-/** What is no, and what is empty, is left out. */
-const nonempty = (told: object): object =>
-  Object.fromEntries(
-    Object.entries(told).filter(
-      ([, one]) => one !== undefined && one !== false && !(Array.isArray(one) && one.length === 0),
-    ),
-  );
-
-function toldBy(text: string): object {
-  const { doubt, ways, ...told } = {
-    doubt: undefined,
-    ways: undefined,
-    ...recipeLine(prepared(text), plainWords(text, { clauses: true })),
-  };
-  return nonempty({
-    ...told,
-    doubt: doubt?.names.map(name => name.text),
-    ways: ways?.map(({ line }) => line),
-  });
-}
 
 const WHOLE: readonly Row[] = [
   ['70 20 10 lard coconut olive, 2 lb altogether. lye?', '70% lard, 20% coconut, 10% olive ; 2 lb oils'],
@@ -293,10 +268,6 @@ const ASKED: readonly Row[] = [
   ['500 g of oil and 200 g coconut. lye?', '200 g'],
   ['500 g de aceite para jabon, 200 g de coco. sosa?', '200 g'],
 ];
-
-/** Every row with what stands beside it. */
-const whole = (rows: readonly Row[]) =>
-  rows.map(([text, told, beside = {}]): readonly [string, string, object] => [text, told, beside]);
 
 describe('a recipe told in chat', () => {
   test.each(whole(WHOLE))('is whole where every weight has its oil: %s', (text, line, beside) => {

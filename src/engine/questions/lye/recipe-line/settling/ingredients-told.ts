@@ -1,5 +1,5 @@
 import { unbroken } from '../../../../over-lines.ts';
-import { oilOfNoFat, spoonOfLye } from '../doubts/amounts/strange-amounts.ts';
+import { oilOfNoFat, spoonOfLye, weightsAsOne } from '../doubts/amounts/strange-amounts.ts';
 import type { Amount, Item, Name } from '../items/item.ts';
 import { itemsOf } from '../items/items.ts';
 import { beginning, isPaired, type State, same, withUnit } from '../state.ts';
@@ -115,7 +115,7 @@ export function toldIn(line: string): IngredientsTold | Unclear {
 
 /** One part of the line; what is unclear in it. */
 function partRead(state: State, { items, sentence }: Part): string | undefined {
-  const strange = oilOfNoFat(items);
+  const strange = oilOfNoFat(items) ?? weightsAsOne(items);
   if (strange !== undefined) return strange;
   const another = alike(state, items);
   if (typeof another === 'string') return another;

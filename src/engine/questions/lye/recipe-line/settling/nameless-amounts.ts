@@ -54,6 +54,18 @@ function isOfStrange(items: readonly Item[], at: number): boolean {
   return behind?.is === 'word' && !isPlain(behind.text) && !OF_THE_FAT.test(behind.text);
 }
 
+/** "400 between the two", "400 for both": of no oil alone. */
+const OF_SEVERAL = /^(?:between|among|amongst|entre|both|amb[oa]s|pair|par|apiece|todos|todas|all)$/u;
+const isOfSeveral = (items: readonly Item[]): boolean =>
+  items.some(
+    (item, at) =>
+      item.is === 'whole' ||
+      item.is === 'even' ||
+      item.is === 'alike' ||
+      OF_SEVERAL.test(item.text) ||
+      (item.is === 'amount' && isCount(item) && OF_ALL.test(items[at - 1]?.text ?? '')),
+  );
+
 /** A part without a name: the whole, the superfat, a figure put right, or nothing of the recipe. */
 export function nameless(state: State, items: readonly Item[], sentence: number): string | undefined {
   const isOfRecipe = state.told.has(sentence);
@@ -83,8 +95,7 @@ export function nameless(state: State, items: readonly Item[], sentence: number)
       state.pairs.push({ measure: item, name: state.denied });
       state.denied = undefined;
     } else if (state.awaitsFigure) {
-      // "Sorry, 400 were for the two": of no oil alone.
-      if (items.some(({ is }) => is === 'whole' || is === 'even' || is === 'alike')) return item.text;
+      if (isOfSeveral(items)) return item.text;
       state.awaitsFigure = false;
       state.isCorrected = true;
       const last = state.pairs.at(-1);

@@ -13,6 +13,9 @@ const isOfWater = (items: readonly Item[]): boolean =>
 const isPair = (items: readonly Item[]): boolean => items.some(isOil) && items.some(isMeasure);
 const isWater = (item: Item | undefined): boolean => isName(item) && item.known === 'water';
 
+/** "500 g olive x 2": told behind one oil it may be of that alone. */
+const BY_FIGURE = /^x ?\d|\d ?x$|^(?:times|por) \d/u;
+
 /** Whether what follows a correction is of the recipe, and no courtesy. */
 const speaksOfRecipe = (after: readonly Item[]): boolean =>
   after.slice(0, 5).some(item => isMeasure(item) || isOil(item)) && after.some(isMeasure);
@@ -43,7 +46,9 @@ export function turned(
       // "Water at twice the lye", "agua x2": no multiple of the recipe.
       state.isTurned = true;
       // "2 x 500 g olive": two of that oil alone, or of all.
-      const isOfOne = after[0]?.is === 'amount' && !/ up$/u.test(item.text);
+      const isOfOne =
+        (after[0]?.is === 'amount' && !/ up$/u.test(item.text)) ||
+        (isPair(kept) && BY_FIGURE.test(item.text));
       if (state.times !== undefined || isOfWater(items) || isOfOne) return item.text;
       state.times = item.text;
     } else if (item.is === 'rescales') {

@@ -22,3 +22,9 @@ export function spoonOfLye(content: readonly Item[]): string | undefined {
     ? content.find(item => item.is === 'amount' && item.unit === 'other' && SPOON.test(item.text))?.text
     : undefined;
 }
+
+/** No scale shows a fraction of two large figures but in sixteenths: "300/200 g" are two weights, of which nobody told whose. */
+const TWO_WEIGHTS = /^\d{2,} ?\/ ?(?!(?:16|32|64)(?!\d))\d{2,}/u;
+/** Two weights that stand as one, "300/200 g olive". */
+export const weightsAsOne = (items: readonly Item[]): string | undefined =>
+  items.find(({ is, text }) => is === 'amount' && TWO_WEIGHTS.test(text))?.text;
