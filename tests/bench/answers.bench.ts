@@ -8,7 +8,7 @@ import { hold } from './figures.ts';
 import { type DoseQuestion, mixedDoses, nameOf } from './mixed-doses.ts';
 
 const OURS = new URL('../../src/main.js', import.meta.url);
-const BARE = new URL('./bots/bare-bot.ts', import.meta.url);
+const BARE = new URL('./bots/bare-bot.mjs', import.meta.url);
 const KEEPING = new URL('./bots/keeping-bot.ts', import.meta.url);
 const patient = { timeout: 300_000 };
 
