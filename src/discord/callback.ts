@@ -66,12 +66,12 @@ type Sent = Awaited<ReturnType<Client['rest']['options']['makeRequest']>>;
 
 /** Sends it over the client's own line, and gives it up after the line's own time. */
 async function sentInTime({ rest }: Client, url: string, body: string): Promise<Sent> {
-  const { timeout, makeRequest, userAgentAppendix } = rest.options;
+  const { timeout, userAgentAppendix } = rest.options;
   const agent = rest.agent as InternalRequest['dispatcher'];
   const ended = new EventEmitter();
   const timer = setTimeout(() => ended.emit('abort'), timeout);
   try {
-    return await makeRequest(url, {
+    return await rest.options.makeRequest(url, {
       method: RequestMethod.Post,
       headers: {
         'Content-Type': 'application/json',
@@ -89,6 +89,6 @@ async function sentInTime({ rest }: Client, url: string, body: string): Promise<
 
 /** Given up, or cut off: the library tries both again. */
 const isWorthAnother = (error: unknown): boolean => {
-  const { name, code, message = '' } = error as NodeJS.ErrnoException;
+  const { name, code, message } = error as Error & { readonly code?: unknown };
   return name === 'AbortError' || code === 'ECONNRESET' || message.includes('ECONNRESET');
 };
