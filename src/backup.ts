@@ -9,8 +9,6 @@ declare module './engine/refusal.ts' {
 }
 
 type Mode = 'backup' | 'restore' | 'move';
-export const isBackupMode = (mode: string | undefined): mode is Mode =>
-  mode === 'backup' || mode === 'restore' || mode === 'move';
 
 /** `npm run backup -- FILE`, `restore -- FILE`, `move -- --from STORE --to STORE`. Gives the sentence to print. */
 export async function runBackup(

@@ -1,52 +1,69 @@
-import { z } from 'zod';
+/** What a setting says, read; undefined where it is wrong. By hand: the library of schemas would be a tenth of a start. */
+type Read<Value> = (text: string) => Value | undefined;
 
-const shards = z
-  .string()
-  .regex(/^\d{1,4}\/\d{1,4}$/)
-  .transform(text => {
-    const [id = 0, of = 1] = text.split('/').map(Number);
-    return { id, of };
-  })
-  .refine(({ id, of }) => id < of);
+const like =
+  (pattern: RegExp): Read<string> =>
+  text =>
+    pattern.test(text) ? text : undefined;
+const anything: Read<string> = text => text;
 
-const address = z
-  .string()
-  .regex(/^(?:\[[0-9a-f:]+\]|[\w.-]+):\d{1,5}$/i)
-  .transform(text => {
-    const cut = text.lastIndexOf(':');
-    return { host: text.slice(0, cut).replace(/^\[|\]$/g, ''), port: Number(text.slice(cut + 1)) };
-  })
-  .refine(({ port }) => port <= 65_535);
+const shards: Read<{ readonly id: number; readonly of: number }> = text => {
+  const [, id, of] = (/^(\d{1,4})\/(\d{1,4})$/.exec(text) ?? []).map(Number);
+  return id !== undefined && of !== undefined && id < of ? { id, of } : undefined;
+};
 
-/** Of 32 bytes. */
-const signingKey = z.base64().min(43);
+const MOST_PORT = 65_535;
+const port: Read<number> = text =>
+  /^\d{1,5}$/.test(text) && Number(text) <= MOST_PORT ? Number(text) : undefined;
 
-const schema = z.object({
+const address: Read<{ readonly host: string; readonly port: number }> = text => {
+  const [, host, at] = /^(\[[0-9a-f:]+\]|[\w.-]+):(\d{1,5})$/i.exec(text) ?? [];
+  const number = port(at ?? '');
+  return host === undefined || number === undefined
+    ? undefined
+    : { host: host.replace(/^\[|\]$/g, ''), port: number };
+};
+
+/** Of 32 bytes, base64 (RFC 4648, 4). */
+const LEAST_KEY = 43;
+const signingKey: Read<string> = text =>
+  text.length >= LEAST_KEY && /^(?:[0-9a-z+/]{4})*(?:[0-9a-z+/]{2}==|[0-9a-z+/]{3}=)?$/i.test(text)
+    ? text
+    : undefined;
+
+const LEVELS = ['silent', 'error', 'warn', 'info', 'debug'] as const;
+const level: Read<(typeof LEVELS)[number]> = text => LEVELS.find(one => one === text);
+
+/** How each setting is read. */
+const reads = {
   /** Without it the local room starts instead of the chat platform's client. */
-  DISCORD_TOKEN: z.string().min(1).optional(),
+  DISCORD_TOKEN: anything,
   /** One group to register commands for; without it they are registered everywhere. */
-  DISCORD_GUILD: z.string().regex(/^\d+$/).optional(),
+  DISCORD_GUILD: like(/^\d+$/),
   /** Where the platform's interface is, for tests against a host of our own. */
-  DISCORD_API: z.url().optional(),
+  DISCORD_API: (text: string) => (URL.canParse(text) ? text : undefined),
   /** Which shard of how many this process is, `0/2`; without it one process serves all groups. */
-  DISCORD_SHARDS: shards.optional(),
-  TINTMOOT_STORE: z.string().default('sqlite:.tintmoot/records.sqlite'),
-  TINTMOOT_PORT: z
-    .string()
-    .regex(/^\d{1,5}$/)
-    .transform(Number)
-    .pipe(z.int().max(65_535))
-    .default(4747),
+  DISCORD_SHARDS: shards,
+  TINTMOOT_STORE: anything,
+  TINTMOOT_PORT: port,
   /** Where health and metrics are served, `127.0.0.1:9464`; without it they are not. */
-  TINTMOOT_OPERATIONS: address.optional(),
+  TINTMOOT_OPERATIONS: address,
   /** Base64 of at least 32 bytes; without it a key is made and kept in a file beside the records. */
-  TINTMOOT_SIGNING_KEY: signingKey.optional(),
+  TINTMOOT_SIGNING_KEY: signingKey,
   /** The key before it: what it signed stays valid while both are given. */
-  TINTMOOT_SIGNING_KEY_BEFORE: signingKey.optional(),
-  TINTMOOT_LOG: z.enum(['silent', 'error', 'warn', 'info', 'debug']).default('info'),
-});
+  TINTMOOT_SIGNING_KEY_BEFORE: signingKey,
+  TINTMOOT_LOG: level,
+} as const;
 
-export type Environment = z.output<typeof schema>;
+/** What settings are where nobody set them. */
+const usual = {
+  TINTMOOT_STORE: 'sqlite:.tintmoot/records.sqlite',
+  TINTMOOT_PORT: 4747,
+  TINTMOOT_LOG: 'info',
+} as const;
+
+type Settings = { readonly [Key in keyof typeof reads]: NonNullable<ReturnType<(typeof reads)[Key]>> };
+export type Environment = Partial<Settings> & Pick<Settings, keyof typeof usual>;
 type Name = keyof Environment;
 
 /** What would be right, for each setting. Never what is there: it may be a secret. */
@@ -80,9 +97,14 @@ export const unknownSettings = (variables: NodeJS.ProcessEnv): readonly string[]
  * setting that is wrong: which, and what would be right.
  */
 export function readEnvironment(variables: NodeJS.ProcessEnv): Environment {
-  const set = Object.fromEntries(Object.entries(variables).filter(([, value]) => value !== ''));
-  const read = schema.safeParse(set);
-  if (read.success) return read.data;
-  const wrong = new Set(read.error.issues.map(({ path }) => path[0] as Name));
-  throw new Error([...wrong].map(name => `${name} ${right[name]}.`).join('\n'));
+  const given = SETTINGS.flatMap(name => {
+    const text = variables[name];
+    return text === undefined || text === '' ? [] : [{ name, value: reads[name](text) }];
+  });
+  const wrong = given.filter(({ value }) => value === undefined);
+  if (wrong.length > 0) throw new Error(wrong.map(({ name }) => `${name} ${right[name]}.`).join('\n'));
+  return {
+    ...usual,
+    ...(Object.fromEntries(given.map(({ name, value }) => [name, value])) as Partial<Settings>),
+  };
 }

@@ -1,7 +1,7 @@
-import { pino } from 'pino';
 import type { Conversation } from './conversation/conversation.ts';
 import type { CommandRegistry } from './conversation/registry/registry.ts';
 import type { Environment } from './environment.ts';
+import type { Log } from './log.ts';
 import { StoreFailure } from './records/failure.ts';
 import { openStore } from './records/open.ts';
 import { onSetAside } from './records/set-aside.ts';
@@ -9,10 +9,6 @@ import { signingKeyFile, signingKeyOf } from './records/signing-key.ts';
 import { openWorkers, type Workers } from './workers/workers.ts';
 
 export const COMMANDS = new URL('../commands/', import.meta.url);
-
-/** Logs go to standard error, so that answers on standard output stay clean. */
-export const logger = ({ TINTMOOT_LOG }: Environment) => pino({ level: TINTMOOT_LOG }, pino.destination(2));
-export type Log = ReturnType<typeof logger>;
 
 type Opening = {
   readonly registry?: Promise<CommandRegistry>;
@@ -36,19 +32,19 @@ export async function openConversation(
     TINTMOOT_SIGNING_KEY: given,
     TINTMOOT_SIGNING_KEY_BEFORE: before,
   } = environment;
-  const [store, { openLately }] = await Promise.all([
-    openStore(address, undefined, { ...(onStoreLost && { onLost: onStoreLost }) }),
-    import('./conversation/lately/lately.ts'),
-  ]);
+  const store = await openStore(address, undefined, { ...(onStoreLost && { onLost: onStoreLost }) });
   onSetAside(({ kind, key, failure }) => {
     onStoreFailure?.(failure);
     log.error({ kind, key, why: failure.kind }, 'a record could not be read and was set aside');
   });
+  const known = await registry.catch(async (fault: unknown) => {
+    await store.close();
+    throw fault;
+  });
+  // Behind the commands, and so behind the connection of a bot: it brings what reads questions, six hundred files.
+  const { openLately } = await import('./conversation/lately/lately.ts');
   return {
-    registry: await registry.catch(async (fault: unknown) => {
-      await store.close();
-      throw fault;
-    }),
+    registry: known,
     services: { store, workers, checkDue, lately: openLately() },
     key: given ? Buffer.from(given, 'base64') : await signingKeyOf(store, signingKeyFile(address)),
     ...(before && { keyBefore: Buffer.from(before, 'base64') }),

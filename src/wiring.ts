@@ -1,14 +1,12 @@
 import { rm } from 'node:fs/promises';
 import { flushCompileCache } from 'node:module';
 import { answerOn } from './answer-on.ts';
-import { isBackupMode, runBackup } from './backup.ts';
 import type { Platform } from './discord/client.ts';
 import { endAtOnce } from './end-at-once.ts';
 import { Refusal } from './engine/refusal.ts';
 import { type Environment, readEnvironment, unknownSettings } from './environment.ts';
 import type { Scene } from './local-room.ts';
-import { COMMANDS, closeConversation, logger, openConversation } from './open-conversation.ts';
-import { whyNotStarted } from './why-not-started.ts';
+import { logger } from './log.ts';
 
 /** The sentences, for who is told something: a bot that answers reads them behind its connection. */
 const words = () => import('./words/index.ts');
@@ -18,8 +16,17 @@ const wordsHere = async () => {
   return wordsIn(languageOf(process.env.LANG ?? ''));
 };
 
+/** Everything a question needs, for who asks here: a bot that answers opens it behind its connection. */
+const opening = () => import('./open-conversation.ts');
+
 /** All commands, for those who list them. */
-const allCommands = async () => (await import('./conversation/registry/registry.ts')).readCommands(COMMANDS);
+async function allCommands() {
+  const [{ readCommands }, { COMMANDS }] = await Promise.all([
+    import('./conversation/registry/registry.ts'),
+    opening(),
+  ]);
+  return await readCommands(COMMANDS);
+}
 
 const DEMO_FOLDER = '.tintmoot/demo';
 
@@ -33,6 +40,7 @@ async function ask(environment: Environment, args: readonly string[]): Promise<n
     ...environment,
     TINTMOOT_LOG: environment.TINTMOOT_LOG === 'silent' ? 'silent' : 'error',
   });
+  const { openConversation, closeConversation } = await opening();
   const conversation = await openConversation(environment, log);
   try {
     return (await runAsk(asked, conversation)) ? 0 : 1;
@@ -132,7 +140,8 @@ const toldToStop = () =>
 async function dispatch([mode, ...rest]: readonly string[]): Promise<number> {
   const environment = readEnvironment(process.env);
   if (mode === 'ask') return await ask(environment, rest);
-  if (isBackupMode(mode)) {
+  if (mode === 'backup' || mode === 'restore' || mode === 'move') {
+    const { runBackup } = await import('./backup.ts');
     const say = await wordsHere();
     process.stdout.write(`${await runBackup(mode, rest, { store: environment.TINTMOOT_STORE, say })}\n`);
     return 0;
@@ -149,13 +158,18 @@ async function refusalAtStart(refusal: Refusal, [mode]: readonly string[]): Prom
   return refusal.id.startsWith('store-') && mode !== 'move' ? `TINTMOOT_STORE: ${text}` : text;
 }
 
+async function sentenceOf(error: Error, args: readonly string[]): Promise<string> {
+  if (error instanceof Refusal) return await refusalAtStart(error, args);
+  const { whyNotStarted } = await import('./why-not-started.ts');
+  return whyNotStarted(error);
+}
+
 /** Does what the arguments ask; resolves with the exit code, after one sentence on standard error for a failure. */
 export async function run(args: readonly string[]): Promise<number> {
   try {
     return await dispatch(args);
   } catch (error) {
-    const text = error instanceof Refusal ? await refusalAtStart(error, args) : whyNotStarted(error as Error);
-    process.stderr.write(`${text}\n`);
+    process.stderr.write(`${await sentenceOf(error as Error, args)}\n`);
     return 1;
   }
 }

@@ -1,4 +1,10 @@
-import { type AutocompleteInteraction, DiscordAPIError, InteractionWebhook, MessageFlags } from 'discord.js';
+import {
+  type AutocompleteInteraction,
+  DiscordAPIError,
+  InteractionResponseType,
+  InteractionWebhook,
+  MessageFlags,
+} from 'discord.js';
 import { arrived } from '../conversation/answering/arrival.ts';
 import { forOneQuestion } from '../conversation/answering/one-question.ts';
 import { responseModeOf, seenByOf } from '../conversation/answering/response-mode.ts';
@@ -8,6 +14,7 @@ import { receive, suggest } from '../conversation/receive.ts';
 import type { Answer } from '../conversation/reply.ts';
 import { cut } from '../engine/text/excerpt.ts';
 import { wordsIn } from '../words/index.ts';
+import { answerCallback } from './callback.ts';
 import { modalOf } from './form.ts';
 import type { LateForms } from './late-forms.ts';
 import { messageOf, type Payload, payloadOf, problemPayload } from './render.ts';
@@ -145,12 +152,29 @@ const V2 = MessageFlags.IsComponentsV2 as const;
 const flagsFor = (onlyAsker: boolean) => (onlyAsker ? V2 | MessageFlags.Ephemeral : V2);
 
 async function send({ interaction }: Line, payload: Payload, onlyAsker: boolean): Promise<void> {
-  await interaction.reply({ ...messageOf(payload), flags: flagsFor(onlyAsker) });
+  const flags = flagsFor(onlyAsker);
+  if (payload.files.length > 0) await interaction.reply({ ...messageOf(payload), flags });
+  else
+    await answerCallback(interaction, {
+      type: InteractionResponseType.ChannelMessageWithSource,
+      data: { components: [...payload.components], flags, allowed_mentions: { parse: [] } },
+    });
 }
 
 async function update({ interaction }: Line, payload: Payload): Promise<void> {
   if (!interaction.isMessageComponent()) throw new Error('only a press can replace its message');
-  await interaction.update({ ...messageOf(payload), flags: V2, attachments: [] });
+  if (payload.files.length > 0)
+    await interaction.update({ ...messageOf(payload), flags: V2, attachments: [] });
+  else
+    await answerCallback(interaction, {
+      type: InteractionResponseType.UpdateMessage,
+      data: {
+        components: [...payload.components],
+        flags: V2,
+        attachments: [],
+        allowed_mentions: { parse: [] },
+      },
+    });
 }
 
 /**

@@ -18,15 +18,19 @@ const filled = (parts: readonly string[], values: readonly unknown[]): string =>
  * ` // 'lye, soda, potash'
  */
 export function spaced(parts: TemplateStringsArray, ...values: readonly unknown[]): string {
+  const known = joinedBySpaces.get(parts);
+  if (known) return filled(known, values);
   const last = parts.length - 1;
-  return filled(
-    parts.map((part, at) => {
-      const begun = at === 0 ? part.replace(/^\n\s*/u, '') : part;
-      return (at === last ? begun.replace(/\n\s*$/u, '') : begun).replace(BREAK, ' ');
-    }),
-    values,
-  );
+  const joined = parts.map((part, at) => {
+    const begun = at === 0 ? part.replace(/^\n\s*/u, '') : part;
+    return (at === last ? begun.replace(/\n\s*$/u, '') : begun).replace(BREAK, ' ');
+  });
+  joinedBySpaces.set(parts, joined);
+  return filled(joined, values);
 }
+
+/** Sentences are said again and again, each from the same place of the program, which has one list of its parts. */
+const joinedBySpaces = new WeakMap<TemplateStringsArray, readonly string[]>();
 
 /**
  * The source of a pattern, its lines joined by nothing; a backslash is one, as in a pattern between slashes.

@@ -1,12 +1,15 @@
 import type { CommitResult, Entry, Span, Store, Write } from './store.ts';
 
-/** How long a write may wait for others before all of them go to the store in one commit, ms. */
-const GATHER_MS = 100;
+/**
+ * How long a write may wait for others before all of them go to the store in one commit, ms: each commit has all that is read
+ * on the main thread read anew.
+ */
+const GATHER_MS = 300;
 /** A commit of gathered writes that takes longer is a sign of trouble: whoever writes then waits for their own, ms. */
 const OVERDUE_MS = 600;
 /** So many go to the store before their time; as many may wait for it. */
-const ENOUGH = 64;
-const MOST_WAITING = 256;
+const ENOUGH = 256;
+const MOST_WAITING = 1_024;
 
 /**
  * A store that gathers what is written under one span (`late-fold/`): such a write is there for every reader of this

@@ -8,7 +8,7 @@ import { hold } from './figures.ts';
 import { type DoseQuestion, mixedDoses, nameOf } from './mixed-doses.ts';
 
 const OURS = new URL('../../src/main.js', import.meta.url);
-const BARE = new URL('./bots/bare-bot.ts', import.meta.url);
+const BARE = new URL('./bots/bare-bot.mjs', import.meta.url);
 const KEEPING = new URL('./bots/keeping-bot.ts', import.meta.url);
 const patient = { timeout: 300_000 };
 
@@ -103,13 +103,14 @@ test('/dose beside a bare bot of the same library that sends the same message', 
   await Promise.all([ours.close(), bare.close()]);
   await rm(folder, { recursive: true, force: true });
   hold(task, [
-    // Asked for are 0.85 and 1.3. On a crowded machine it was 0.64 to 0.86 (0.44 before answers were given again), and 1.4 to
-    // 2.2 times; 0.55 times on a quiet one: a bound is what always holds.
+    // Asked for are 0.85 and 1.3. On a crowded machine it was 0.64 to 0.89, and 0.7 to 2.2 times; 0.55 times on a quiet one before
+    // answers went past the library's payloads: a bound is what always holds.
     { what: '/dose beside a bare bot: throughput', seen: told.throughput, least: 0.5, unit: 'times' },
     { what: '/dose beside a bare bot: 99th percentile', seen: told.slowest, most: 2.5, unit: 'times' },
-    { what: 'start to ready beside a bare bot', seen: ready, most: 1.6, unit: 'times' },
-    // Asked for is 1.5. 1.48 to 1.70, as the collector has it.
-    { what: 'resident memory beside a bare bot', seen: resident, most: 1.8, unit: 'times' },
+    // Asked for is 1.6. 1.0 to 1.13 on a crowded machine, since what answers is read behind the connection.
+    { what: 'start to ready beside a bare bot', seen: ready, most: 1.5, unit: 'times' },
+    // Asked for is 1.5. 1.36 to 1.55, as the collector has both.
+    { what: 'resident memory beside a bare bot', seen: resident, most: 1.7, unit: 'times' },
   ]);
 });
 

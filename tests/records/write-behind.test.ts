@@ -142,13 +142,13 @@ test('more than may wait does not pile up', async () => {
   const { promise, resolve } = Promise.withResolvers<void>();
   gate = promise;
   let acknowledged = 0;
-  const all = Array.from({ length: 400 }, async (_, at) => {
+  const all = Array.from({ length: 1_200 }, async (_, at) => {
     await behind.commit([put(`late/${at}`, at)]);
     acknowledged += 1;
   });
-  await new Promise(later => setTimeout(later, 150));
-  expect(acknowledged).toBe(256);
+  await new Promise(later => setTimeout(later, 450));
+  expect(acknowledged).toBe(1_024);
   resolve();
   await Promise.all(all);
-  expect(await real.range('late/', 'late0', 999)).toHaveLength(256 + 144);
+  expect(await real.range('late/', 'late0', 4_999)).toHaveLength(1_024 + 176);
 });

@@ -44,7 +44,7 @@ const LIFETIME = 30 * 60_000;
 const MOST_TALKS = 5_000;
 
 const placeOf = ({ group, channel, asker }: Place): string =>
-  JSON.stringify([group, channel ?? '', asker.id]);
+  `${group}\0${channel ?? ''}\0${asker.id}`;
 
 /** A recipe that is asked for after another one was told may be a part of it. */
 const recipeAfter = (before: Before | undefined, earlier: Talk | undefined): Before | undefined =>

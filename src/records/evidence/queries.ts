@@ -35,6 +35,12 @@ const viewsOf = (entries: readonly Entry[], viewer: string): readonly ReportView
 
 const filedFor = remembered(identity => identitiesAlike(identity).map(filed));
 
+/** Whether the group has reported anything: most have not, and one look serves all colours until something is written. */
+async function hasReports({ store, group }: EvidenceScope): Promise<boolean> {
+  const { from, to } = under(evidence(group));
+  return (await store.range(from, to, 1)).length > 0;
+}
+
 const NOTHING: Evidence = { here: [], elsewhere: tally([]) };
 
 /**
@@ -43,13 +49,13 @@ const NOTHING: Evidence = { here: [], elsewhere: tally([]) };
  */
 export async function reportsOn(scope: EvidenceScope, identity: string, viewer: string): Promise<Evidence> {
   const colours = filedFor(identity);
-  const [own, sharing] = await Promise.all([
-    everythingIn(
-      scope.store,
-      colours.map(colour => under(evidenceOn(scope.group, colour))),
-    ),
-    sharedWith(scope),
-  ]);
+  const [hasOwn, sharing] = await Promise.all([hasReports(scope), sharedWith(scope)]);
+  const own = hasOwn
+    ? await everythingIn(
+        scope.store,
+        colours.map(colour => under(evidenceOn(scope.group, colour))),
+      )
+    : [];
   if (own.length === 0 && sharing.length === 0) return NOTHING;
   const known = new Set(own.map(makerOf));
   const others = await everythingIn(

@@ -26,29 +26,60 @@ export type LexiconReader<Name extends string> = {
   readonly mentions: (tokens: readonly Token[]) => Mentioned<Name>[];
 };
 
-/** Most nodes end a phrase or begin longer ones, and not both: what a node lacks it has no room for. */
-type Node<Name> = { next: Map<string, Node<Name>> | undefined; concepts: readonly Name[] };
+/**
+ * A place in the phrases: which ideas end here, and where each further word leads. Of a lexicon of ten thousand phrases most
+ * nodes end one, and most of the others have one word to go on with: what a node lacks it has no room for.
+ */
+type Node<Name> = {
+  next: Map<string, Node<Name>> | { readonly key: string; readonly child: Node<Name> } | undefined;
+  concepts: readonly Name[];
+};
 
 const NONE: readonly never[] = [];
 const node = <Name>(): Node<Name> => ({ next: undefined, concepts: NONE });
 
-function grow<Name extends string>(lexicon: Lexicon<Name>): { root: Node<Name>; words: Set<string> } {
+function childOf<Name>({ next }: Node<Name>, key: string): Node<Name> | undefined {
+  if (next === undefined) return undefined;
+  if (next instanceof Map) return next.get(key);
+  return next.key === key ? next.child : undefined;
+}
+
+function childAdded<Name>(at: Node<Name>, key: string): Node<Name> {
+  const child = node<Name>();
+  if (at.next === undefined) at.next = { key, child };
+  else {
+    if (!(at.next instanceof Map)) at.next = new Map([[at.next.key, at.next.child]]);
+    at.next.set(key, child);
+  }
+  return child;
+}
+
+const ideasOf = <Name extends string>(lexicon: Lexicon<Name>) => Object.entries(lexicon) as [Name, string][];
+
+function grow<Name extends string>(lexicon: Lexicon<Name>): Node<Name> {
   const root = node<Name>();
-  const words = new Set<string>();
-  for (const [concept, phrases] of Object.entries(lexicon) as [Name, string][])
+  for (const [concept, phrases] of ideasOf(lexicon)) {
+    const alone = [concept];
     for (const phrase of phrases.split(', ')) {
       let at = root;
       for (const token of tokenise(phrase)) {
-        if (token.kind === 'word') words.add(token.text);
         const key = stem(token.text);
-        at.next ??= new Map();
-        const child = at.next.get(key) ?? node<Name>();
-        at.next.set(key, child);
-        at = child;
+        at = childOf(at, key) ?? childAdded(at, key);
       }
-      if (!at.concepts.includes(concept)) at.concepts = [...at.concepts, concept];
+      if (at.concepts.length === 0) at.concepts = alone;
+      else if (!at.concepts.includes(concept)) at.concepts = [...at.concepts, concept];
     }
-  return { root, words };
+  }
+  return root;
+}
+
+/** Every word that phrases are made of. */
+function wordsOf(phrases: Iterable<string>): Set<string> {
+  const words = new Set<string>();
+  for (const one of phrases)
+    for (const phrase of one.split(', '))
+      for (const token of tokenise(phrase)) if (token.kind === 'word') words.add(token.text);
+  return words;
 }
 
 /**
@@ -64,12 +95,12 @@ export function lexiconReader<Name extends string>(
     spelt,
   }: { readonly plain: () => readonly string[]; readonly open: RegExp; readonly spelt?: RegExp },
 ): LexiconReader<Name> {
-  const grown = whenAsked(() => grow(lexicon));
-  const words = () => grown().words;
+  const root = whenAsked(() => grow(lexicon));
+  // Others ask a lexicon for its words alone.
+  const words = whenAsked(() => wordsOf(Object.values<string>(lexicon)));
   const correcting = whenAsked(() => {
-    const ideas = Object.entries(lexicon) as [Name, string][];
     const spellable = spelt
-      ? grow(Object.fromEntries(ideas.filter(([name]) => spelt.test(name))) as Lexicon<Name>).words
+      ? wordsOf(ideasOf(lexicon).flatMap(([name, phrases]) => (spelt.test(name) ? [phrases] : [])))
       : words();
     const plain = new Set(plainWords());
     return {
@@ -90,7 +121,7 @@ export function lexiconReader<Name extends string>(
     words,
     meant,
     keyOf,
-    mentions: tokens => mentionsIn(tokens.map(keyOf), grown().root, open),
+    mentions: tokens => mentionsIn(tokens.map(keyOf), root(), open),
   };
 }
 
@@ -107,7 +138,7 @@ function mentionsIn<Name extends string>(
     let best: Mentioned<Name>[] = [];
     const shorter: Mentioned<Name>[] = [];
     for (let to = from; to < keys.length && at; to += 1) {
-      at = at.next?.get(keys[to]!);
+      at = childOf(at, keys[to]!);
       if (!at || at.concepts.length === 0) continue;
       shorter.push(...best);
       best = at.concepts.map(concept => ({ concept, from, to: to + 1 }));
