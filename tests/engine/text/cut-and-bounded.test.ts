@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { cut } from '../../../src/engine/text/cut.ts';
+import { cut } from '../../../src/engine/text/excerpt.ts';
 import { pieceCounts, wordCounts } from '../../../src/engine/text/learned/hashes.ts';
 import { questionWords, stemmed, wordFeatures } from '../../../src/engine/text/learned/question-words.ts';
 import { quotedValue } from '../../../src/engine/text/lines/option-line.ts';
