@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { addedIn } from '../../../../../src/engine/questions/lye/amounts/added.ts';
-import { alkaliIn } from '../../../../../src/engine/questions/lye/amounts/alkali.ts';
+import { alkaliIn, type LyeTold } from '../../../../../src/engine/questions/lye/amounts/alkali.ts';
 import { superfatIn, waterIn, weighedIn } from '../../../../../src/engine/questions/lye/amounts/amounts.ts';
 import { byLitreIn, heldUpIn } from '../../../../../src/engine/questions/lye/amounts/by-litre.ts';
 import { withBrackets } from '../../../../../src/engine/questions/lye/amounts/in-brackets.ts';
@@ -53,34 +53,34 @@ test.each<readonly [text: string, kind: string | undefined, verdict: string | un
   expect(held?.kind === 'check' ? held.check.verdict : undefined).toBe(verdict);
 });
 
-test.each<readonly [text: string, given: object, potassium: boolean, purity: number | undefined]>([
-  ['naoh', {}, false, undefined],
-  ['koh', { lye: 'KOH' }, true, undefined],
-  ['500 g olive, koh 90%', { lye: 'KOH 90%' }, true, 0.9],
-  ['sosa al 98%', { purity: 98 }, false, 0.98],
-  ['97% pure naoh', { purity: 97 }, false, 0.97],
-  ['la pureza de la sosa es 97%', { purity: 97 }, false, 0.97],
-  ['170 g koh 85%', { lye: 'KOH 85%' }, true, 0.85],
+test.each<readonly [text: string, given: object, alkali: LyeTold['alkali'], purity: number | undefined]>([
+  ['naoh', {}, 'NaOH', undefined],
+  ['koh', { lye: 'KOH' }, 'KOH', undefined],
+  ['500 g olive, koh 90%', { lye: 'KOH 90%' }, 'KOH', 0.9],
+  ['sosa al 98%', { purity: 98 }, 'NaOH', 0.98],
+  ['97% pure naoh', { purity: 97 }, 'NaOH', 0.97],
+  ['la pureza de la sosa es 97%', { purity: 97 }, 'NaOH', 0.97],
+  ['170 g koh 85%', { lye: 'KOH 85%' }, 'KOH', 0.85],
   // Lye that is purer than it was counted burns: pure is taken at its word, unless a percent stands beside.
-  ['pure koh', { lye: 'KOH 100%' }, true, 1],
-  ['potasa pura', { lye: 'KOH 100%' }, true, 1],
-  ['pure koh superfat 5%', { lye: 'KOH 100%' }, true, 1],
-  ['pure koh 90%', { lye: 'KOH 90%' }, true, 0.9],
-  ['koh no, naoh', {}, false, undefined],
+  ['pure koh', { lye: 'KOH 100%' }, 'KOH', 1],
+  ['potasa pura', { lye: 'KOH 100%' }, 'KOH', 1],
+  ['pure koh superfat 5%', { lye: 'KOH 100%' }, 'KOH', 1],
+  ['pure koh 90%', { lye: 'KOH 90%' }, 'KOH', 0.9],
+  ['koh no, naoh', {}, 'NaOH', undefined],
   // Ready-made lye is 45 % and stronger; below it is the strength of a batch’s lye water.
-  ['50% naoh solution', { lye: '50% lye solution' }, false, 1],
-  ['45% lye solution', { lye: '45% lye solution' }, false, 1],
-  ['44% lye solution', {}, false, undefined],
-  ['una disolución de sosa al 50%', { lye: '50% lye solution' }, false, 1],
-  ['50% koh solution', { lye: '50% KOH solution' }, true, 1],
+  ['50% naoh solution', { lye: '50% lye solution' }, 'NaOH', 1],
+  ['45% lye solution', { lye: '45% lye solution' }, 'NaOH', 1],
+  ['44% lye solution', {}, 'NaOH', undefined],
+  ['una disolución de sosa al 50%', { lye: '50% lye solution' }, 'NaOH', 1],
+  ['50% koh solution', { lye: '50% KOH solution' }, 'KOH', 1],
   // Two alkalis, by their shares where one is told.
-  ['90% koh 10% naoh', { lye: 'NaOH 10% + KOH 90%' }, false, undefined],
-  ['koh 90% and naoh', { lye: 'NaOH 10% + KOH 90%' }, false, undefined],
-  ['naoh 10% and koh', { lye: 'NaOH 10% + KOH 90%' }, false, undefined],
-  ['koh and naoh', { lye: 'both' }, false, undefined],
-  ['dual lye', { lye: 'both' }, false, undefined],
-])('the alkali of “%s”', (text, given, potassium, purity) => {
-  expect(alkaliIn(remaining(text))).toMatchObject({ given, potassium, purity });
+  ['90% koh 10% naoh', { lye: 'NaOH 10% + KOH 90%' }, 'both', undefined],
+  ['koh 90% and naoh', { lye: 'NaOH 10% + KOH 90%' }, 'both', undefined],
+  ['naoh 10% and koh', { lye: 'NaOH 10% + KOH 90%' }, 'both', undefined],
+  ['koh and naoh', { lye: 'both' }, 'both', undefined],
+  ['dual lye', { lye: 'both' }, 'both', undefined],
+])('the alkali of “%s”', (text, given, alkali, purity) => {
+  expect(alkaliIn(remaining(text))).toMatchObject({ given, lye: { alkali }, purity });
 });
 test.each<readonly [text: string, weighed: object | undefined]>([
   ['140 g lye', { alkali: 'NaOH', grams: 140, purity: 1 }],

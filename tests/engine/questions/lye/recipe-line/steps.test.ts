@@ -16,7 +16,12 @@ import {
   clausesOfOils,
   oilsAmongWords,
 } from '../../../../../src/engine/questions/lye/amounts/oils-among-words.ts';
-import { PREPARING, prepared, scentsOf, through } from '../../../../../src/engine/questions/lye/amounts/prepared.ts';
+import {
+  PREPARING,
+  prepared,
+  scentsOf,
+  through,
+} from '../../../../../src/engine/questions/lye/amounts/prepared.ts';
 import { tokensOf } from '../../../../../src/engine/questions/lye/amounts/recipe-tokens.ts';
 import { gramsOf, Remaining } from '../../../../../src/engine/questions/lye/amounts/words.ts';
 import {

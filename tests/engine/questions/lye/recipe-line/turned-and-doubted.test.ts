@@ -96,7 +96,7 @@ const ASKED: readonly Row[] = [
   [
     '500 g olive, superfat 5, 6% lye discount too, lye?',
     '5% superfat',
-    { fats: { one: '6%', other: '5% superfat' } },
+    { why: 'fats', fats: { one: '6%', other: '5% superfat' } },
   ],
   ['500 g olive, superfat 5, 5% lye discount, lye?', '5'],
   ['palm swapped with lard, 300 g palm, 200 g olive, lye?', 'lard'],
@@ -105,23 +105,24 @@ const ASKED: readonly Row[] = [
   [
     'how much lye for 500 g of each of olive and coconut with both lyes?',
     'both lyes',
-    { isPassedBy: true, ways: ['500 g olive, 500 g coconut'] },
+    { why: 'words', ways: ['500 g olive, 500 g coconut'] },
   ],
-  ['what lye for olive, coconut and lard, 300 g each? koh and naoh', 'NaOH, KOH'],
+  ['what lye for olive, coconut and lard, 300 g each? koh and naoh', 'NaOH, KOH', { why: 'alkalis' }],
   [
     '500 g olive (my mum uses 400), 200 g coconut, lye?',
     '500 g olive my mum uses 400 , 200 g coconut, lye ;',
-    { isTurned: true, isPlanned: true },
+    { isTurned: true, why: 'planned' },
   ],
   [
     '500 g olive, 200 g coconut: my neighbour does 300 g lard, lye?',
     '500 g olive, 200 g coconut: my neighbour does 300 g lard, ly',
-    { isTurned: true, isPlanned: true },
+    { isTurned: true, why: 'planned' },
   ],
   [
     '500 g olive and 200 g coconut in one pot, 300 g lard in the other, lye?',
     'in the other one',
     {
+      why: 'doubt',
       doubt: ['lard', 'coconut'],
       ways: [
         '500 g olive, 200 g coconut, 300 g lard',
@@ -134,32 +135,32 @@ const ASKED: readonly Row[] = [
   [
     '500 g olive in the pot, 200 g coconut in a jug, lye?',
     'jug',
-    { doubt: ['coconut'], ways: ['500 g olive, 200 g coconut', '500 g olive'] },
+    { why: 'doubt', doubt: ['coconut'], ways: ['500 g olive, 200 g coconut', '500 g olive'] },
   ],
   [
     'a jug of 500 g olive, another jug of 300 g lard, lye?',
     'another jug',
-    { doubt: ['lard'], ways: ['500 g olive, 300 g lard', '500 g olive'] },
+    { why: 'doubt', doubt: ['lard'], ways: ['500 g olive, 300 g lard', '500 g olive'] },
   ],
   [
     '500 g olive, and 200 g coconut i poured away, lye?',
     'away',
-    { doubt: ['coconut'], ways: ['500 g olive, 200 g coconut', '500 g olive'] },
+    { why: 'doubt', doubt: ['coconut'], ways: ['500 g olive, 200 g coconut', '500 g olive'] },
   ],
   [
     '500 g olive, 200 g coconut, i forgot the coconut, lye?',
     'coconut',
-    { isTurned: true, doubt: ['coconut'], ways: ['500 g olive, 200 g coconut', '500 g olive'] },
+    { why: 'doubt', isTurned: true, doubt: ['coconut'], ways: ['500 g olive, 200 g coconut', '500 g olive'] },
   ],
   [
     '500 g olive, 200 g coconut, actually no coconut, lye?',
     'coconut',
-    { isTurned: true, doubt: ['coconut'], ways: ['500 g olive, 200 g coconut', '500 g olive'] },
+    { why: 'doubt', isTurned: true, doubt: ['coconut'], ways: ['500 g olive, 200 g coconut', '500 g olive'] },
   ],
   [
     '500 g olive, 200 g coconut, take back the olive, lye?',
     'olive',
-    { isTurned: true, doubt: ['olive'], ways: ['500 g olive, 200 g coconut', '200 g coconut'] },
+    { why: 'doubt', isTurned: true, doubt: ['olive'], ways: ['500 g olive, 200 g coconut', '200 g coconut'] },
   ],
   ['500 g olive, some coconut, lye?', 'coconut'],
   ['500 g olive, a splash of castor, lye?', 'castor'],
@@ -167,7 +168,7 @@ const ASKED: readonly Row[] = [
   ['500 g olive, same of coconut, double of lard, lye?', 'lard', { isTurned: true }],
   ['500 g olive, coconut half of that, lye?', 'coconut', { isTurned: true }],
   ['500 g olive, a third as much castor, lye?', 'as much'],
-  ['10% castor, 95% olive, 1 kg oils, lye?', '10%, 95%', { sum: 105 }],
+  ['10% castor, 95% olive, 1 kg oils, lye?', '10%, 95%', { why: 'sum', sum: 105 }],
   ['make it three times: 500 g olive, 200 g coconut, lye?', '3', { isTurned: true }],
   ['two thirds of this: 600 g olive, 300 g coconut, lye?', 'two thirds', { isTurned: true }],
   ['a third of this: 600 g olive, 300 g coconut, lye?', 'a third', { isTurned: true }],
@@ -178,16 +179,16 @@ const ASKED: readonly Row[] = [
   [
     '500 g de oliva y otros 200 de coco, sosa?',
     'otros',
-    { doubt: ['coco'], ways: ['500 g oliva, 200 g coco', '500 g oliva'] },
+    { why: 'doubt', doubt: ['coco'], ways: ['500 g oliva, 200 g coco', '500 g oliva'] },
   ],
   [
     '500 g de oliva, 200 g de coco, no, 250 de coco, sosa?',
     '250 coco',
-    { twice: { name: 'coco', one: '200 g', other: '250' } },
+    { why: 'twice', twice: { name: 'coco', one: '200 g', other: '250' } },
   ],
   ['500 g de oliva, coco no, sosa?', 'coco'],
   ['500 g de oliva y un poco de coco, sosa?', 'coco'],
 ];
 test.each(whole(ASKED))('“%s” is asked: %s', (text, unclear, beside) => {
-  expect(toldBy(text)).toEqual({ unclear, ...beside });
+  expect(toldBy(text)).toEqual({ why: 'place', unclear, ...beside });
 });

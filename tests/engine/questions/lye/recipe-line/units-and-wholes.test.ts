@@ -240,13 +240,13 @@ const ASKED: readonly Row[] = [
   [
     'equal parts olive and olive oil, 1 kg of oils, lye?',
     '50% olive oil',
-    { twice: { name: 'olive oil', one: '50%', other: '50%' } },
+    { why: 'twice', twice: { name: 'olive oil', one: '50%', other: '50%' } },
   ],
   ['olive and coconut in equal parts, 1 kg, lye?', '1 kg'],
   [
     '400 g olive, 200 g olive oil, lye?',
     '200 g olive oil',
-    { twice: { name: 'olive oil', one: '400 g', other: '200 g' } },
+    { why: 'twice', twice: { name: 'olive oil', one: '400 g', other: '200 g' } },
   ],
   ['300/300/300 g olive, coconut, palm, lye?', '300/300 g'],
   ['300/200 g olive, gravel, lye?', '300/200 g'],
@@ -258,12 +258,12 @@ const ASKED: readonly Row[] = [
   [
     '400 g olive, 200 g coconut, superfat 5 and a superfat of 8, lye?',
     '8% superfat',
-    { fats: { one: '5%', other: '8% superfat' } },
+    { why: 'fats', fats: { one: '5%', other: '8% superfat' } },
   ],
   [
     '400 g olive, 200 g coconut, superfat 5 and 5% superfat on top, lye?',
     '5% superfat',
-    { fats: { one: '5%', other: '5% superfat' } },
+    { why: 'fats', fats: { one: '5%', other: '5% superfat' } },
   ],
   ['400 g olive, 200 g coconut, superfat 5 (that is a 5% lye discount), lye?', '5'],
   ['400 g olive, 200 g coconut 5%, lye?', '200 g'],
@@ -305,5 +305,5 @@ const ASKED: readonly Row[] = [
   ['300/200 g olive, gravel, lye?', '300/200 g'],
 ];
 test.each(whole(ASKED))('“%s” is asked: %s', (text, unclear, beside) => {
-  expect(toldBy(text)).toEqual({ unclear, ...beside });
+  expect(toldBy(text)).toEqual({ why: 'place', unclear, ...beside });
 });

@@ -314,7 +314,7 @@ describe('asked in general, in the words of an accident', () => {
   });
 
   test('nothing that anybody wrote of an emergency, or asks to be ready for one, is taken for it', () => {
-    const folder = join(import.meta.dirname, '../../../hazards');
+    const folder = join(import.meta.dirname, '../../../hazards/emergencies');
     const files = readdirSync(folder).filter(file => /^emergencies-.*\.json$/.test(file));
     expect(files.length).toBeGreaterThan(8);
     const taken = files.flatMap(file => {
