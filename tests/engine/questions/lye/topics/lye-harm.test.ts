@@ -22,6 +22,8 @@ const BY_A_TUTOR: readonly (readonly [question: string, topic: string])[] = [
   ['hot coffee instead of water for lye', 'hot-liquid'],
   ['echo la sosa a la leche recien hervida', 'hot-liquid'],
   ['pour the water over the lye or lye over the water, i never remember', 'lye-into-water'],
+  ['va primero el agua o primero la soda? siempre me olvido', 'lye-into-water'],
+  ['which goes first, soda or water', 'lye-into-water'],
   ['la nieve cae sobre el lago y la sosa cae sobre el agua, es asi?', 'lye-into-water'],
   ['how do i put crystals of lye in water, does it explode', 'lye-into-water'],
   ['lye to water or water to lye', 'lye-into-water'],

@@ -1,6 +1,7 @@
 import { unbroken } from '../../../../over-lines.ts';
 import { TextToFit } from '../../../../text/patterns/fitting.ts';
-import { FAT, MASS } from '../../amounts/words.ts';
+import { FAT } from '../../amounts/words.ts';
+import { OF_WHAT } from './of-what.ts';
 
 /*
  * What whoever asks does not know of the recipe themselves: which unit, which lye, how strong it is, which superfat. Asked back in its own
@@ -134,79 +135,7 @@ const OF_IT = [
     be enough)) (?:for|to make) \d+ (?:bars?|soaps?|pieces|loaves|mou?lds?|people)|(?:quiero|want to|
     need to|necesito) (?:hacer|make) (?:mas|more|menos|less)(?= ?(?:[;,]|$)))
   `,
-  // "Sodium or potassium, the label is gone": one takes 1.4 times the other.
-  unbroken`
-    (?:sodium|sodio|naoh|sosa|soda|caustic)(?: (?:hydroxide|caustica))? (?:or|o)(?: (?:is it|else|the|la|de|es))* (?:potassium|
-    potasio|koh|potash|potasa)|(?:potassium|potasio|koh|potash|potasa)(?: (?:hydroxide|caustica))? (?:or|o)(?: (?:is it|else|the|la|
-    de|es))* (?:sodium|sodio|naoh|sosa|soda)
-  `,
-  // "Los junto o no sé", "together or apart": one pot or two.
-  unbroken`
-    (?:junt\p{L}+|mezcl\p{L}+|combin\p{L}+|together|in one pot|en una olla)(?: \p{L}+){0,3} (?:or|o) (?:no(?: (?:lo )?se)?|not|
-    (?:i )?(?:don'?t|do not) know|apart|separate\p{L}*|separad[oa]s?|por separado|aparte|cada)
-  `,
-  // "Here a pound is sometimes of 500": which one was weighed.
-  unbroken`
-    (?:libras?|pounds?|lbs?)(?: (?!de |of |and |y )\p{L}+){0,6} (?:a veces|sometimes|often|depende\p{L}*|depends|varia\p{L}*|
-    varies|segun|puede\p{L}*|can|may|suele\p{L}*)(?: \p{L}+){0,4} [3-5]\d\d
-  `,
-  // "My mould takes 1200 g", "me caben 1000 g": of oils, or of all that is poured.
-  unbroken`
-    (?:mou?lds?|moldes?|loaf|box|caja)(?: (?!of |de )\p{L}+){0,3} (?:takes?|holds?|fits?|carr(?:y|ies)|caben?|entran?|admiten?|
-    llevan?|hacen?)(?: (?:me|about|unos|hasta|up to|exactly|like|some|just))* ${MASS}(?! ?(?:of |de )?(?:the |los )?(?:oils?|
-    fats?|aceites?|grasas?)(?!\p{L}))|(?:me |le |nos )?(?:caben?|entran?)(?: (?:unos|hasta|como|casi))* ${MASS}(?! ?(?:de )?(?:aceites?|
-    grasas?)(?!\p{L}))
-  `,
-  unbroken`
-    ${MASS}(?: (?:in|en|it|the|el|molde|mould|mold|total))* (?:(?:with|including|con|incluyendo|contando)
-    (?: (?:the|el|la))? (?:water|agua|lye|sosa)(?: (?:and|y) (?:all|everything|todo|lye|sosa))?|
-    (?:water|agua) (?:and all|y todo|included|incluida))
-  `,
-  unbroken`
-    ${MASS} (?:(?:loaf|bread|silicone|wooden|soap|pan) )*(?:mou?lds?|moldes?|moldecitos?)|(?:mou?lds?|moldes?)(?: (?:of|de|for|para|size))+ ${MASS}
-    (?! ?(?:of |de )?(?:the |los )?(?:oils?|fats?|aceites?|grasas?)(?!\p{L}))
-  `,
-  // "12 bars of 100 g": what a bar weighs is soap.
-  unbroken`
-    \d{1,3} (?:bars?|soaps?|pastillas?|jabones|jaboncitos|barras?|pieces|piezas)(?: (?:of|de|at|a|con|with))+ (?:(?:unos|about) )?${MASS}
-    (?! ?(?:of |de )?(?:oils?|fats?|aceites?|grasas?)(?!\p{L}))
-  `,
-  // "The ounces I read off the measuring glass", "las leí en la taza": what a vessel holds, and no weight.
-  unbroken`
-    (?:(?:i |we )?(?:read|took|got|had|measured|filled|went by)(?: (?:it|them|those|that|all))* (?:off|from|in|on|up to|to|with|by)|
-    (?:(?:yo )?(?:(?:los|las|lo|la) )?(?:lei|leimos|tome|saque|medi|mire|llene))(?: (?:hasta|con|en|de|
-    por))+)(?: (?:the|a|an|my|that|la|el|mi|una?|esa|ese))?
-    (?: (?!scale|balanza|bascula)\p{L}+){0,3} (?:jugs?|cups?|mugs?|lines?|glass(?:es)?|beakers?|marks?|tazas?|
-    jarras?|vasos?|rayas?|rayitas?|marcas?|lineas?|
-    probetas?|mamadera|biberon)
-  `,
-  // "What the back fat came to at the butcher's, rind and all": raw, with what is no fat in it.
-  unbroken`
-    (?:rind|skin|bones?|meat|gristle|shell|jar|lid|wrapper|paper) and all|(?:con|incluyendo) (?:su |la |el |
-    los |las )?(?:corteza|cuero|pellejo|piel|hueso|
-    huesos|carne|cascara|envoltorio|papel|tarro|frasco)(?: y todo)?|(?:is|was|are|es|son|era|fue) (?:what|
-    lo que) (?:the |my |a |it |they |el |la |me )*
-    (?:\p{L}+ ){0,3}?(?:came to|weighed|cost|gave|sold|pes[oaó]|pesaba|pesaron|dieron|vendi\p{L}*|cobr\p{L}*)|
-    (?:weigh\p{L}*|pes\p{L}*)[^;]{0,25}(?:before|antes de) (?:i |it was |it is |being )?
-    (?:render\p{L}*|melt\p{L}*|strain\p{L}*|derret\p{L}*|fundir\p{L}*|colar\p{L}*)
-  `,
-  // "The coconut's those two tins from the korma": what is told of an oil may make another thing of it.
-  unbroken`
-    (?<=\d.*)(?:olive|coconut|palm|castor|sunflower|canola|rapeseed|lard|tallow|shea|almond|avocado|hemp|oliva|
-    coco|palma|ricino|girasol|manteca|sebo|karite|
-    almendras?|aguacate)(?:['’]s| is| are| was| were| es| son| era) (?:those|that|these|this|what|es[eao]s?|est[eao]s?|aquell?[eoa]s?|lo que|
-    el de|la de)(?! (?:all|so|much|fine|ok|right|todo|bien|que pesa|it weighs))
-  `,
-  // "Or half the sunflower": whether all, some or none of it is in.
-  unbroken`
-    (?:or|o)(?: (?:only|just|solo|maybe|quizas?))* (?:half|a third|a quarter|medi[oa]|la mitad|un tercio)(?: (?:of|de))?(?: (?:the|el|la|los|
-    las|del))? (?!hours?|horas?|an? |day|dia)\p{L}+(?= ?[;,:])
-  `,
-  // In the River Plate countries bare "manteca" is butter from milk, elsewhere lard (general knowledge, no source).
-  unbroken`
-    (?<=^(?=.*(?<!\p{L})(?:che|vos|tenes|queres|podes|sabes|decime|haceme|pasame|ponele|haces|argentin\p{L}*|urugua\p{L}*|rosario|
-    montevideo|buenos aires|mendoza|rioplatense)(?!\p{L})).*)manteca(?! (?:de|vegetal|animal)(?!\p{L}))
-  `,
+  ...OF_WHAT,
 ].map(pattern => new RegExp(`(?<!\\p{L})(?:${pattern})(?!\\p{L})`, 'u'));
 
 const VESSEL =

@@ -106,7 +106,10 @@ export const CALM_PATTERNS: TopicPatterns = [
     'storing',
     [
       new RegExp(
-        `^(?:donde|como|where|how)\\b.{0,16}\\b(?:guard\\w+|store|keep|put away)\\b.{0,12}\\b${ANY_LYE}\\b`,
+        unbroken`
+          ^(?:donde|como|where|how)\b.{0,16}\b(?:guard\w+|store|keep|put away)\b.{0,12}\b${ANY_LYE}\b(?! (?:ya )?
+          (?:water|solution|mix|disuelt|mezclad|preparad|hech))
+        `,
         'u',
       ),
     ],

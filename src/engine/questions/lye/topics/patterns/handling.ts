@@ -188,7 +188,8 @@ export const HANDLING_PATTERNS: TopicPatterns = [
         unbroken`
           (?:stor(?:e|ed|ing)|keep|keeping|save|guard\w+|almacen\w+|
           conserv\w+)(?! from)(?: \w+){0,3} (?:lye|naoh|koh|sodium hydroxide|potassium hydroxide|
-          caustic soda|sosa|lejia|potasa|hidroxido)
+          caustic soda|sosa|lejia|potasa|hidroxido)(?! (?:ya )?(?:water|solution|mix|disuelt|mezclad|
+          preparad|hech))
         `,
         16,
       ),

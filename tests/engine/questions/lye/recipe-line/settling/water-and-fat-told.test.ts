@@ -138,3 +138,9 @@ test.each([
   '1000 g de manteca de cerdo y 200 g de coco, sobreengrasado 2, sosa? El kilo es lo que pesó el tocino, con su corteza y todo.',
   '500 g olive, 300 g coconut, superfat 5, NaOH? The coconut’s those two tins from the korma.',
 ])('what was weighed, or where it was read: %s', message => expect(isAskedBack(message)).toBe(true));
+test.each([
+  '500g lard 250g coconut 250g olive. Sorry the lard is 550. Or maybe I took 50 out for pastry. Lye?',
+  'oliva 500 g, coco 200 g, o quizá le quité algo al coco. ¿sosa?',
+  'aceites 1200 y agua 400, o los 1200 son con el agua? mitad oliva mitad coco. gramos. sosa?',
+  'cuánta sosa para jabon de aguacate 1 kg?',
+])('what whoever asks leaves open: %s', message => expect(isAskedBack(message)).toBe(true));

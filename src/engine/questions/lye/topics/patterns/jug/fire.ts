@@ -1,6 +1,9 @@
 import { unbroken } from '../../../../../over-lines.ts';
 import { LYE, near, SOAP, type TopicPatterns } from '../topic.ts';
 
+/** Beside water, soda alone is the caustic one in much of America. */
+const LYE_OR_SODA = `(?:${LYE}|soda(?! (?:ash|crystals|water|bicarb|bread)))`;
+
 const SPIRIT =
   '(?:alcohol|ethanol|isopropyl|isopropanol|methylated spirits?|rubbing alcohol|surgical spirit|vodka|etanol|isopropilico|aguardiente)';
 const FIRE = unbroken`
@@ -99,12 +102,12 @@ export const FIRE_PATTERNS: TopicPatterns = [
       ),
       near(
         `(?:first|primero|goes first|va primero|va antes)`,
-        `(?:${THE}water|${THE}agua)\\b.{0,16}\\b(?:or|o|then|and|y luego|luego|y)\\b.{0,12}\\b${LYE}`,
+        `(?:${THE}water|${THE}agua)\\b.{0,16}\\b(?:or|o|then|and|y luego|luego|y)\\b.{0,12}\\b${LYE_OR_SODA}`,
         16,
       ),
       near(
         `(?:first|primero|goes first|va primero|va antes)`,
-        `${LYE}\\b.{0,16}\\b(?:or|o|then|and|y luego|luego|y)\\b.{0,12}\\b(?:water|agua)`,
+        `${LYE_OR_SODA}\\b.{0,16}\\b(?:or|o|then|and|y luego|luego|y)\\b.{0,12}\\b(?:water|agua)`,
         16,
       ),
       near('snow|nieve|la nieve', `(?:lake|lago)\\b.{0,30}\\b${LYE}`, 30),
