@@ -43,8 +43,7 @@ const LIFETIME = 30 * 60_000;
 /** More talks than this at once are forgotten, the oldest first. */
 const MOST_TALKS = 5_000;
 
-const placeOf = ({ group, channel, asker }: Place): string =>
-  `${group}\0${channel ?? ''}\0${asker.id}`;
+const placeOf = ({ group, channel, asker }: Place): string => `${group}\0${channel ?? ''}\0${asker.id}`;
 
 /** A recipe that is asked for after another one was told may be a part of it. */
 const recipeAfter = (before: Before | undefined, earlier: Talk | undefined): Before | undefined =>

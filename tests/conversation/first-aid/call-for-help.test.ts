@@ -102,7 +102,10 @@ describe('an alarm taken back', () => {
 });
 
 const reviewed = JSON.parse(
-  readFileSync(join(import.meta.dirname, '../../engine/hazards/emergencies/emergencies-reviewed.json'), 'utf8'),
+  readFileSync(
+    join(import.meta.dirname, '../../engine/hazards/emergencies/emergencies-reviewed.json'),
+    'utf8',
+  ),
 ) as { emergencies: { text: string; id: string; language: Language }[] };
 
 test('what a maker typed is answered with first aid, before any diagnosis', async () => {

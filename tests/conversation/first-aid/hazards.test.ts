@@ -65,7 +65,10 @@ const told = JSON.parse(
 ) as { emergencies: { text: string; id: EmergencyId; language: string }[] };
 
 const reviewed = JSON.parse(
-  readFileSync(join(import.meta.dirname, '../../engine/hazards/emergencies/emergencies-reviewed.json'), 'utf8'),
+  readFileSync(
+    join(import.meta.dirname, '../../engine/hazards/emergencies/emergencies-reviewed.json'),
+    'utf8',
+  ),
 ) as typeof told;
 
 const sayingOf = (id: EmergencyId, language: Language) =>

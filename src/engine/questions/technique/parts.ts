@@ -4,6 +4,9 @@ import { LESS_WATER, type Part, wholeWords } from './part.ts';
 import type { Technique } from './topic.ts';
 import { WHOLE_GRAMS_WORDS } from './whole-grams.ts';
 
+/** Ultramarine is blue where it is not called pink or violet. */
+const BLUE = String.raw`(?:blue|azul|(?<!(?:pink|violet|rosa|violeta) )ultramar\w*(?! (?:rosa|violeta|pink|violet|morad)))`;
+
 const HUES: readonly Part[] = [
   { words: wholeWords('pink|ros(?:a|ad[oa]|it[ao])'), named: 'natural-pink' },
   { words: wholeWords(String.raw`blues?|azul\w*|celeste|navy`), named: 'natural-blue' },
@@ -103,9 +106,7 @@ export const PARTS: Readonly<Partial<Record<Technique, readonly Part[]>>> = {
   'natural-colours': HUES,
   'blend-two': [
     {
-      words: wholeWords(
-        String.raw`(?:blue|azul|ultramar\w*).*(?:yellow|amarill\w*)|(?:yellow|amarill\w*).*(?:blue|azul|ultramar\w*)`,
-      ),
+      words: wholeWords(String.raw`${BLUE}.*(?:yellow|amarill\w*)|(?:yellow|amarill\w*).*${BLUE}`),
       named: 'blue-and-yellow',
     },
     {

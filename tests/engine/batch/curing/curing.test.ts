@@ -1,7 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { cureDays, softShare } from '../../../../src/engine/batch/curing/cure-time.ts';
 import { DAY, nextHour, stageDates, toldAt, toldDates } from '../../../../src/engine/batch/curing/stages.ts';
-import { CURED_WEEKLY_LOSS, dryingOf, parseWeights } from '../../../../src/engine/batch/curing/weight-loss.ts';
+import {
+  CURED_WEEKLY_LOSS,
+  dryingOf,
+  parseWeights,
+} from '../../../../src/engine/batch/curing/weight-loss.ts';
 import { parseOils } from '../../../../src/engine/batch/oils/lists/oil-list.ts';
 import { MEASURES } from '../../../../src/engine/quantities/units.ts';
 import { Refusal } from '../../../../src/engine/refusal.ts';

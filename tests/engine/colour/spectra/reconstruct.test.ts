@@ -1,6 +1,10 @@
 import { fc, test } from '@fast-check/vitest';
 import { describe, expect } from 'vitest';
-import { colourDifference, labOfHex, labOfReflectance } from '../../../../src/engine/colour/spectra/cielab.ts';
+import {
+  colourDifference,
+  labOfHex,
+  labOfReflectance,
+} from '../../../../src/engine/colour/spectra/cielab.ts';
 import {
   reflectanceOfLab,
   smoothestReflectance,

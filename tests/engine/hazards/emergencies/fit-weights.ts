@@ -1,4 +1,8 @@
-import { type Account, START, type Weights } from '../../../../src/engine/hazards/emergencies/evidence/weigh.ts';
+import {
+  type Account,
+  START,
+  type Weights,
+} from '../../../../src/engine/hazards/emergencies/evidence/weigh.ts';
 import { type EmergencyId, WEIGHED_IDS, type WeighedId } from '../../../../src/engine/hazards/index.ts';
 import { REASONED } from './reasoned-weights.ts';
 

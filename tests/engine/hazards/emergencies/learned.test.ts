@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import weightsFile from '../../../../src/engine/hazards/emergencies/learned/weights.json' with { type: 'json' };
+import weightsFile from '../../../../src/engine/hazards/emergencies/learned/weights.json' with {
+  type: 'json',
+};
 import { readEmergencies } from '../../../../src/engine/hazards/emergencies/read.ts';
 import { leastCpu } from '../../../cpu-time.ts';
 import { isDue, WHOLE } from '../../../walk.ts';

@@ -1,6 +1,10 @@
 import { expect, test } from 'vitest';
 import { scenesIn } from '../../../../src/engine/hazards/emergencies/scenes.ts';
-import { isIdle, isOnlyNamed, withoutSpokenOf } from '../../../../src/engine/hazards/emergencies/spoken-of.ts';
+import {
+  isIdle,
+  isOnlyNamed,
+  withoutSpokenOf,
+} from '../../../../src/engine/hazards/emergencies/spoken-of.ts';
 import { tokenise } from '../../../../src/engine/text/tokens.ts';
 
 /** The ideas that a text is read for. */

@@ -40,6 +40,10 @@ test.each([
   ['dust-on-top', 'dusting of mica rubbed off on my hands', { named: 'rubs-off' }],
   ['vanilla-brown', 'vanillin 8% will it mess my white', { named: 'white-vanilla' }],
   ['blend-two', 'blue + yellow = green in soap?', { named: 'blue-and-yellow' }],
+  ['blend-two', 'ultramarine and yellow oxide?', { named: 'blue-and-yellow' }],
+  // Ultramarine is pink and violet too, and makes no green then.
+  ['blend-two', 'pink ultramarine and yellow oxide?', { technique: 'blend-two' }],
+  ['blend-two', 'ultramar rosa con óxido amarillo', { technique: 'blend-two' }],
   ['blend-two', 'purple from red + blue?', { named: 'red-and-blue' }],
   ['blend-two', 'óxido rojo y blanco', { named: 'with-white' }],
   ['swirl-temperature', 'is 40 degrees too hot for swirling', { named: 'a-bit-warm' }],
