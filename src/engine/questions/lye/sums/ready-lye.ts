@@ -87,7 +87,7 @@ const WATER_ASKED = new RegExp(
   unbroken`
     ^(?:(?:how much|cuanta) )?(?:water|agua) (?:do i (?:need|use) )?(?:for|para|con|a) (${MASS}|
     ${COUNT}(?= (?:of |de )?(?:the |la )?${CAUSTIC}))(?: (?:of|de))?(?: (?:the|la))? ${CAUSTIC},? (?:(?:at|
-    a|al|with|con|for) )*(?:${PERCENT}|${RATIO})(?: (?:lye|concentration|concentracion|ratio|
+    a|al|with|con|for) )*(?:${PERCENT}|${RATIO})(?: (?:(?:of|de) )?(?:lye|concentration|concentracion|ratio|
     water to lye))*[ ;]*$
   `,
   'u',

@@ -8,9 +8,9 @@ import { MASS } from '../../amounts/words.ts';
 export const OF_WHAT: readonly string[] = [
   // "Sodium or potassium, the label is gone": one takes 1.4 times the other.
   unbroken`
-    (?:sodium|sodio|naoh|sosa|soda|caustic)(?: (?:hydroxide|caustica))? (?:or|o)(?: (?:is it|else|the|la|de|es))* (?:potassium|
+    (?:(?:sodium|sodio|naoh|sosa|soda|caustic)(?: (?:hydroxide|caustica))? (?:or|o)(?: (?:is it|else|the|la|de|es))* (?:potassium|
     potasio|koh|potash|potasa)|(?:potassium|potasio|koh|potash|potasa)(?: (?:hydroxide|caustica))? (?:or|o)(?: (?:is it|else|the|la|
-    de|es))* (?:sodium|sodio|naoh|sosa|soda)
+    de|es))* (?:sodium|sodio|naoh|sosa|soda))(?! (?:for|para)(?: (?:an?|the|my|una?|la|el|mi))* (?:bars?|soaps?|barras?|pastillas?|jabon))
   `,
   // "Los junto o no sé", "together or apart": one pot or two.
   unbroken`
@@ -94,5 +94,23 @@ export const OF_WHAT: readonly string[] = [
   unbroken`
     (?<=^(?=.*(?<!\p{L})(?:che|vos|tenes|queres|podes|sabes|decime|haceme|pasame|ponele|haces|argentin\p{L}*|urugua\p{L}*|rosario|
     montevideo|buenos aires|mendoza|rioplatense)(?!\p{L})).*)manteca(?! (?:de|vegetal|animal)(?!\p{L}))
+  `,
+  // "Weighed jar, flowers and all", "with the calendula still in": what is weighed is not all oil.
+  unbroken`
+    (?:jars?|tubs?|tins?|bottles?|lids?|flowers?|herbs?|petals?|leaves|seeds|wrappers?|skin|rind|bones?)
+    (?:,? (?:and )?\p{L}+){0,2} and all|(?:tarros?|frascos?|botes?|tapas?|flores|hierbas|petalos|hojas|semillas)
+    (?:,? (?:y )?\p{L}+){0,2} y todo|weigh\p{L}* (?:(?:the|its|with|in|a) )*(?:jar|tub|tin|bottle)(?! (?:first|empty))|
+    (?:flowers?|herbs?|petals?|leaves|flores|hierbas|petalos|hojas) (?:(?:are|were|is|still|siguen|estan) )*(?:in it|in there|dentro|adentro)
+  `,
+  // Not rendered yet: how much of it is fat comes out in the pan.
+  unbroken`
+    (?:not|isn'?t|wasn'?t|never|haven'?t|hasn'?t)(?: (?:been|it|yet))* rendered|un-?rendered|sin (?:derretir|rendir|fundir)|
+    still (?:some |a bit of |bits of )?(?:meat|gristle|skin)|(?:meat|gristle|carne|pellejo) (?:still )?(?:on (?:it|some|them)|pegad[oa])
+  `,
+  // A scale that blinks, or weighs in something else: none of its figures can be trusted.
+  unbroken`
+    (?:scales?|balance|bascula|balanza|pesa)(?: (?!(?:cero|zero|to|a)(?!\p{L}))\p{L}+){0,9}? (?:blink\p{L}*|flicker\p{L}*|flash\p{L}*|batter\p{L}*|drift\p{L}*|
+    jump\p{L}*|wobbl\p{L}*|dying|dead|faulty|parpade\p{L}*|baterias?|pilas?|salt\p{L}*|falla\p{L}*|loc[oa]|rar[oa]|(?:marca|pesa|esta|in|en|shows?|
+    reads?|set to)(?: (?:en|in))? (?:onzas|oz|ounces|libras|pounds|lbs?))
   `,
 ];

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { waterForLyeIn } from '../../../../../../src/engine/questions/lye/sums/ready-lye.ts';
 import { isAskedBack, readInChat } from '../../../read-in-chat.ts';
 
 /* Water, superfat, purity and the pound in the words that makers have for them. */
@@ -144,3 +145,28 @@ test.each([
   'aceites 1200 y agua 400, o los 1200 son con el agua? mitad oliva mitad coco. gramos. sosa?',
   'cuánta sosa para jabon de aguacate 1 kg?',
 ])('what whoever asks leaves open: %s', message => expect(isAskedBack(message)).toBe(true));
+test.each([
+  '750g of olive with calendula in it (weighed jar, flowers and all) and 250g coconut, sf 5, how much lye',
+  '750 g de oliva, tarro y flores y todo, y 250 g de coco, sobreengrasado 5, sosa',
+  '800g olive 200g coconut with 5% superfat. lye please. Scale was blinking LO the whole time',
+  'oliva 750 coco 250 sobreengrasado 5, ¿sosa? la báscula es de mi abuela y me parece que marca en onzas',
+  'NaOH for 1500 g of beef tallow at 5%? It came from the butcher, not rendered yet',
+  '1500 g de sebo con carne pegada, sobreengrasado 5, sosa?',
+])('weights that are not of fat, or off a scale in doubt: %s', message =>
+  expect(isAskedBack(message)).toBe(true),
+);
+test.each([
+  ['I zeroed the jar first. 800 g olive, 200 g coconut, superfat 5, lye?', true],
+  ['800 g olive, 200 g coconut, superfat 5, lye? The scale reads in grams', true],
+])('%s', (message, isRead) => expect(isAskedBack(message)).toBe(!isRead));
+// Arithmetic: 30 % lye is 70 parts of water to 30 of lye.
+test.each(['Cuánta agua para 120 g de sosa al 30% de concentración?', 'how much water for 120 g lye at 30%'])(
+  '%s',
+  question => {
+    expect(waterForLyeIn(question)?.waterGrams).toBeCloseTo(280, 6);
+  },
+);
+test('which alkali a bar takes is no doubt of what is in the jar', () =>
+  expect(
+    given('KOH or NaOH for a bar? and the amount for 800 g sunflower and 20 g beeswax, superfat 5').oils,
+  ).toBe('800 g sunflower, 20 g beeswax'));
