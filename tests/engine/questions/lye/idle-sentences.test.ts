@@ -57,6 +57,9 @@ describe('stays in the message, since a figure may hang on it', () => {
     'Perdón, 90.',
     'The water boiled away.',
     'We like a high discount.',
+    // A denial of nothing else.
+    'Never on a Sunday.',
+    'Hoy no.',
   ])('“%s”', sentence => {
     expect(withoutIdleSentences(`${sentence} ${RECIPE}`)?.rest ?? sentence).toContain(sentence);
   });
@@ -66,6 +69,10 @@ describe('stays in the message, since a figure may hang on it', () => {
   ])('an oil that may not be in: “%s”', message => expect(isAskedBack(message)).toBe(true));
 });
 
+test('an oil in a sentence that may turn it stays, however much else is told', () => {
+  const message = 'Si el coco bosteza, el alcalde tirita. 250 g de coco, 250 g de oliva. ¿Sosa?';
+  expect(withoutIdleSentences(message)?.rest ?? message).toContain('bosteza');
+});
 test('who chats more than three strange sentences is asked', () => {
   const chat = ['The vicar laughed.', 'A heron danced.', 'Our tram derailed.', 'The choir yodelled.'];
   expect(withoutIdleSentences(`${chat.slice(0, 3).join(' ')} ${RECIPE}`)?.idle).toHaveLength(3);

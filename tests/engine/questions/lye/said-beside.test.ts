@@ -78,8 +78,8 @@ describe('what is said beside a recipe', () => {
 
 test('what was passed by is told as the sentence it stands in, where that has no figures', () => {
   const message = '500 g olive, 100 g castor. The tins are from a korma! Lye?';
-  expect(wholeSentences(message, ['tins', 'korma', 'castor wobble'])).toEqual([
+  expect(wholeSentences(message, ['tins', 'korma', 'castor'])).toEqual([
     'The tins are from a korma',
-    'castor wobble',
+    'castor',
   ]);
 });
