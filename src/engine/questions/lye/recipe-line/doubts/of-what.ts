@@ -30,8 +30,8 @@ export const OF_WHAT: readonly string[] = [
     grasas?)(?!\p{L}))
   `,
   unbroken`
-    ${MASS}(?: (?:in|en|it|the|el|molde|mould|mold|total))* (?:(?:with|including|con|incluyendo|contando)
-    (?: (?:the|el|la))? (?:water|agua|lye|sosa)(?: (?:and|y) (?:all|everything|todo|lye|sosa))?|
+    (?!1 g)${MASS}(?: (?:in|en|it|the|el|molde|mould|mold|total))* (?:(?:with|including|con|incluyendo|contando)
+    (?: (?:the|el|la))? (?:water|agua)(?: (?:and|y) (?:all|everything|todo|lye|sosa))?|
     (?:water|agua) (?:and all|y todo|included|incluida))
   `,
   unbroken`
@@ -99,18 +99,18 @@ export const OF_WHAT: readonly string[] = [
   unbroken`
     (?:jars?|tubs?|tins?|bottles?|lids?|flowers?|herbs?|petals?|leaves|seeds|wrappers?|skin|rind|bones?)
     (?:,? (?:and )?\p{L}+){0,2} and all|(?:tarros?|frascos?|botes?|tapas?|flores|hierbas|petalos|hojas|semillas)
-    (?:,? (?:y )?\p{L}+){0,2} y todo|weigh\p{L}* (?:(?:the|its|with|in|a) )*(?:jar|tub|tin|bottle)(?! (?:first|empty))|
+    (?:,? (?:y )?\p{L}+){0,2} y todo|
     (?:flowers?|herbs?|petals?|leaves|flores|hierbas|petalos|hojas) (?:(?:are|were|is|still|siguen|estan) )*(?:in it|in there|dentro|adentro)
   `,
   // Not rendered yet: how much of it is fat comes out in the pan.
   unbroken`
-    (?:not|isn'?t|wasn'?t|never|haven'?t|hasn'?t)(?: (?:been|it|yet))* rendered|un-?rendered|sin (?:derretir|rendir|fundir)|
+    (?<=;[^;]*)(?:(?:not|isn'?t|wasn'?t|never|haven'?t|hasn'?t)(?: (?:been|it|yet))* rendered|un-?rendered|sin (?:derretir|rendir|fundir))|
     still (?:some |a bit of |bits of )?(?:meat|gristle|skin)|(?:meat|gristle|carne|pellejo) (?:still )?(?:on (?:it|some|them)|pegad[oa])
   `,
   // A scale that blinks, or weighs in something else: none of its figures can be trusted.
   unbroken`
-    (?:scales?|balance|bascula|balanza|pesa)(?: (?!(?:cero|zero|to|a)(?!\p{L}))\p{L}+){0,9}? (?:blink\p{L}*|flicker\p{L}*|flash\p{L}*|batter\p{L}*|drift\p{L}*|
-    jump\p{L}*|wobbl\p{L}*|dying|dead|faulty|parpade\p{L}*|baterias?|pilas?|salt\p{L}*|falla\p{L}*|loc[oa]|rar[oa]|(?:marca|pesa|esta|in|en|shows?|
+    (?:scales?|balance|bascula|balanza|pesa)(?: (?!(?:cero|zero|to|a)(?!\p{L}))\p{L}+){0,9}? (?:blink\p{L}*|flicker\p{L}*|flash\p{L}*|drift\p{L}*|
+    jump\p{L}*|wobbl\p{L}*|dying|dead|faulty|parpade\p{L}*|salt\p{L}*|falla\p{L}*|loc[oa]|rar[oa]|(?:marca|pesa|esta|in|en|shows?|
     reads?|set to)(?: (?:en|in))? (?:onzas|oz|ounces|libras|pounds|lbs?))
   `,
 ];
