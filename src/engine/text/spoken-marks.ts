@@ -22,11 +22,13 @@ const MARKS: readonly (readonly [spoken: string, mark: string])[] = [
 const TYPED = /[.,;?!](?!\d)/u;
 const SPOKEN = new RegExp(
   unbroken`
-    (?<!(?<!\p{L})(?:a|an|the|this|that|each|of|cure|curing|time|un|una|en|que|no) )(?<= )
-    (${MARKS.map(([spoken]) => spoken).join('|')})(?= |$)(?! of(?!\p{L}))
+    (?<!(?<!\p{L})(?:a|an|the|this|that|each|of|cure|curing|time|un|una|en|que|no)) (?<said>${MARKS.map(([spoken]) => spoken).join('|')})
+    (?= |$)(?! of(?!\p{L}))
   `,
   'giu',
 );
+const MARK_OF: ReadonlyMap<string, string> = new Map(MARKS);
+const AT_END = /\b(?:period|full stop|question mark)\s*$/iu;
 /** Once may be a word of the sentence: "que coma el perro". */
 const LEAST = 2;
 
@@ -37,10 +39,6 @@ const LEAST = 2;
 export function withSpokenMarks(text: string): string {
   if (TYPED.test(text)) return text;
   const spoken = text.match(SPOKEN) ?? [];
-  const isAtEnd = /\b(?:period|full stop|question mark)\s*$/iu.test(text);
-  if (spoken.length < LEAST && !isAtEnd) return text;
-  return text.replace(
-    new RegExp(` (?:${SPOKEN.source})`, 'giu'),
-    (_, word: string) => MARKS.find(([said]) => said === word.toLowerCase())?.[1] ?? '',
-  );
+  if (spoken.length < LEAST && !AT_END.test(text)) return text;
+  return text.replace(SPOKEN, (_, said: string) => MARK_OF.get(said.toLowerCase()) ?? '');
 }

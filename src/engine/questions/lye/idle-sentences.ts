@@ -1,6 +1,7 @@
 import { unbroken } from '../../over-lines.ts';
 import { cut } from '../../text/excerpt.ts';
 import { unaccented } from '../../text/unaccented.ts';
+import { whenAsked } from '../../when-asked.ts';
 import { isEveryday, oilWordsMeant, TURNS } from './amounts/chat-words.ts';
 import { FAT, LYE, plainWords } from './amounts/words.ts';
 import { absenceIn, isHarmlessBesideOil } from './recipe-line/doubts/beside-oils.ts';
@@ -75,16 +76,24 @@ const MAY_TURN =
 /** "A ver si", "I wonder if": who only asks. */
 const WONDERS = /(?<!\p{L})(?:a ver|ver|saber|see|know|wonder(?:ed|ing)?) (?:si|if)(?!\p{L})/gu;
 
-/** Whether a piece is of the recipe for sure; an oil that is only near by its letters is none, and one told before its weight is read there. */
-const isOfRecipe = (item: Item, weighedLater: ReadonlySet<string>): boolean =>
+/** A part of a recipe that is named as it is spelt; what is only near one by its letters is none. */
+const isNamed = (item: Item): boolean =>
+  item.is === 'name' && item.known !== 'other' && item.typed === undefined;
+
+/** Oils that stand with their weight further on in a message, as they are named there; looked for when one is named. */
+type WeighedLater = () => ReadonlySet<string>;
+
+/** Whether a piece is of the recipe for sure; an oil that is told before its weight is read there. */
+const isOfRecipe = (item: Item, weighedLater: WeighedLater): boolean =>
   item.is === 'amount'
     ? item.unit !== 'other'
     : item.is === 'name'
-      ? item.known !== 'other' && item.typed === undefined && !weighedLater.has(item.text)
+      ? isNamed(item) && !weighedLater().has(item.text)
       : !OF_TALK.has(item.is) && !OF_ELSE.has(item.is);
 
 /** Whether a sentence by none of its words can be of the oils, their weights, the lye or the water. */
-function isIdle(sentence: string, weighedLater: ReadonlySet<string>): boolean {
+function isIdle(sentence: string, weighedLater: WeighedLater): boolean {
+  if (!/\p{L}/u.test(sentence)) return false;
   const typed = unaccented(sentence, LONGEST).replace(WONDERS, ' ');
   if (OF_FIGURES.test(typed) || OF_THE_POT.test(typed) || /\d ?%/u.test(typed)) return false;
   const plain = plainWords(sentence, { clauses: true });
@@ -97,10 +106,7 @@ function isIdle(sentence: string, weighedLater: ReadonlySet<string>): boolean {
     MAY_TURN.test(typed) ||
     words.some(word => TURNS.has(word) || oilWordsMeant(word).length > 0) ||
     !items.every(({ is }) => OF_TALK.has(is) || is === 'name');
-  const namesOil = items.some(
-    item => item.is === 'name' && item.known !== 'other' && item.typed === undefined,
-  );
-  return !mayTurn || (!namesOil && ofElse(plain).length >= WORDS_OF_ELSE);
+  return !mayTurn || (!items.some(isNamed) && ofElse(plain).length >= WORDS_OF_ELSE);
 }
 
 /** A message without its idle sentences, and those of them that are told again, as they were typed. */
@@ -115,18 +121,17 @@ export type WithoutIdle = { readonly rest: string; readonly idle: readonly strin
 export function withoutIdleSentences(typed: string): WithoutIdle | undefined {
   if (beyondIn(plainWords(typed, { clauses: true })) !== undefined) return undefined;
   const sentences = [...typed.slice(0, LONGEST).matchAll(SENTENCES)].map(([sentence]) => sentence);
-  const idle = sentences.filter(
-    (one, at) => /\p{L}/u.test(one) && isIdle(one, weighedIn(sentences.slice(at + 1).join(''))),
+  const areIdle = sentences.map((one, at) =>
+    isIdle(
+      one,
+      whenAsked(() => weighedIn(sentences.slice(at + 1).join(''))),
+    ),
   );
+  const idle = sentences.filter((_, at) => areIdle[at]);
   const told = idle.filter(sentence => ofElse(plainWords(sentence)).length > 0).map(bare);
   if (idle.length === 0 || told.length > MOST_TOLD) return undefined;
-  return {
-    rest: sentences
-      .filter(one => !idle.includes(one))
-      .join('')
-      .trim(),
-    idle: told,
-  };
+  const rest = sentences.filter((_, at) => !areIdle[at]);
+  return { rest: rest.join('').trim(), idle: told };
 }
 
 /** Oils that stand with their weight in a text, as they are named there. */

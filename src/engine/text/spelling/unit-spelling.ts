@@ -33,3 +33,12 @@ export const UNIT_SPELLINGS: readonly Rewriting[] = [
 
 /** "Aseite", "haceite", "azeyte": the Spanish word for oil. */
 export const MISSPELT_ACEITE = /(?<!\p{L})h?a(?:s|sc|z|c)e[iy]tes?(?!\p{L})/giu;
+
+/** "Sobrengrasado", "superengrasado", "sobreengrasao", "5% sob": superfat as it is written in a hurry (from memory). Lower case without accents. */
+export const SUPERFAT_SPELLINGS: readonly Rewriting[] = [
+  [
+    /(?<!\p{L})(?:sobr\p{L}{0,2}n?gras\p{L}*|super ?engras\p{L}*|sobre ?engr?(?=\.? ?\d)|overfat(?:ting|ted)?)(?!\p{L})/gu,
+    'superfat',
+  ],
+  [/(?<=\d ?(?:%|por ciento) (?:de )?)sob(?!\p{L})/gu, 'superfat'],
+];

@@ -83,3 +83,7 @@ test('a message that goes beyond what is followed here keeps all its sentences',
 });
 test('a recipe alone has none', () =>
   expect(withoutIdleSentences('500 g olive, 200 g coconut, lye?')).toBeUndefined());
+test('a sentence of an oil is judged where it stands: behind the weight it stays, though the same words went before it', () => {
+  const message = 'El coco brilla. 250 g de coco, 250 g de oliva. El coco brilla. ¿Sosa?';
+  expect(withoutIdleSentences(message)?.rest).toBe('250 g de coco, 250 g de oliva. El coco brilla. ¿Sosa?');
+});

@@ -5,6 +5,7 @@ import { spokenAmounts } from '../../../quantities/spoken/spoken-amounts.ts';
 import { OUNCE_G, POUND_G } from '../../../quantities/units.ts';
 import { readOnce, rememberedWord } from '../../../remembered.ts';
 import { type Rewriting, rewritten, TextToFit } from '../../../text/patterns/fitting.ts';
+import { SUPERFAT_SPELLINGS } from '../../../text/spelling/unit-spelling.ts';
 import { deaccented } from '../../../text/unaccented.ts';
 
 export const LYE = unbroken`
@@ -121,12 +122,7 @@ const IN_FIGURES: readonly Rewriting[] = [
     (_, pounds: string, ounces: string) => `${neat(decimal(pounds) * POUND_G + decimal(ounces) * OUNCE_G)} g`,
   ],
   [/(?<=\d) ?(?:gms?|grs|grms?)\b/gu, ' g'],
-  // How superfat is written in a hurry: "sobrengrasado", "superengrasado", "sobreengrasao", "5% sob".
-  [
-    /(?<!\p{L})(?:sobr\p{L}{0,2}n?gras\p{L}*|super ?engras\p{L}*|sobre ?engr?(?=\.? ?\d)|overfat(?:ting|ted)?)(?!\p{L})/gu,
-    'superfat',
-  ],
-  [/(?<=\d ?(?:%|por ciento) (?:de )?)sob(?!\p{L})/gu, 'superfat'],
+  ...SUPERFAT_SPELLINGS,
   // Which superfat is not told: the usual one is taken, and said.
   [SUPERFAT_LEFT_OPEN, ' '],
   [
