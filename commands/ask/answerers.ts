@@ -1,6 +1,7 @@
 import type { Answerer, Asked, LeavesTo } from './asked.ts';
 import { hue } from './colour/hue-answer.ts';
 import { paletteIdea } from './colour/palette-idea.ts';
+import { planWithoutOils } from './colour/plan-without-oils.ts';
 import { scents } from './colour/scents.ts';
 import { severalJars } from './colour/several-jars.ts';
 import { colourSums } from './colour/shares.ts';
@@ -40,6 +41,7 @@ export const ALONE: readonly Answerer[] = [
   notUnderstood,
   doubt,
   hardlyTold,
+  planWithoutOils,
   ...READ_AS_COMMAND,
 ];
 

@@ -11,7 +11,9 @@ function cautionsOf(doses: readonly Reply[]): readonly Caution[] {
   const all = doses.flatMap(dose => dose.cautions.map(caution => ({ caution, name: nameIn(dose) })));
   const texts = (id: string) =>
     new Set(all.filter(one => one.caution.id === id).map(one => one.caution.text));
-  const isOfAll = (id: string) => doses.every(({ cautions }) => cautions.some(one => one.id === id));
+  // A mix warns where it is weighed out.
+  const warning = doses.filter(({ cautions }) => cautions.length > 0);
+  const isOfAll = (id: string) => warning.every(({ cautions }) => cautions.some(one => one.id === id));
   const told = new Map<string, Caution>();
   for (const { caution, name } of all) {
     const { id, text, brief } = caution;

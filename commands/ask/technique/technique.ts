@@ -18,6 +18,7 @@ import {
   likeliestIn,
   standsOver,
 } from '../../../src/engine/questions/technique/likely.ts';
+import { isPlainMix } from '../../../src/engine/questions/technique/mix-wished.ts';
 import { outrightIn } from '../../../src/engine/questions/technique/outright/read.ts';
 import type { NearMatter } from '../../../src/engine/questions/technique/read.ts';
 import { isTechnique, type Technique } from '../../../src/engine/questions/technique/topic.ts';
@@ -142,7 +143,8 @@ function bench({ question, read, context }: AskedOfBatter): AskReply | undefined
 function twoTogether({ question, read, context }: AskedOfBatter): AskReply | undefined {
   const told = foreseesTwo(read) ? pairTold(question) : undefined;
   if (told) return answeredTo('blend-two', told, context);
-  const isMix = read.readings[0]?.job === 'mix' && read.facts.named.length === 0;
+  const isMix =
+    read.readings[0]?.job === 'mix' && read.facts.named.length === 0 && !isPlainMix(question, read);
   return isMix && putsTwoTogether(question) ? techniqueAnswer('blend-two', question, context) : undefined;
 }
 

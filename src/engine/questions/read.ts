@@ -15,6 +15,7 @@ import { whiteBeside } from './found/strength/white-beside.ts';
 import { type Target, wishIn, wishOfThing } from './found/target-in.ts';
 import type { Correction, Words } from './found/words-of.ts';
 import { type Command, commandFor } from './jobs/command-for.ts';
+import { asksHowMuchOf } from './jobs/dose-by-phrase.ts';
 import { jobByPhrase } from './jobs/job-by-phrase.ts';
 import type { Job } from './jobs/jobs.ts';
 import { type PlainJob, plainJobOf } from './jobs/plain-job.ts';
@@ -56,7 +57,9 @@ const OURS_BY_PHRASE: ReadonlySet<Job> = new Set([
   'help',
   'preview',
   'shelf-add',
+  'shelf-show',
   'survives-lye',
+  'wet',
 ]);
 /** From here on a hue that is likened to something is one of another field. */
 const SURELY_ELSEWHERE = 0.9;
@@ -221,7 +224,8 @@ export function readQuestion(question: string, said = askedPart(question)): Ques
   const isColourant = things.some(({ colourants }) => colourants.length > 0);
   const field =
     words.text === '' || isToldOurs ? undefined : fieldOf(words, elsewhere, { isNothing, isColourant });
-  const outside = field === 'other' && isLawAsked(words, found) ? undefined : field;
+  const isAskedOfOurs = isLawAsked(words, found) || (phrase === 'dose' && asksHowMuchOf(words, found));
+  const outside = field === 'other' && isAskedOfOurs ? undefined : field;
   const facts = withPlain(factsFor(jobs[0]?.of, read, { words, things }), plainly);
   const isUnderstood = outside === undefined && !isNothing;
   // Who doses for a shade may want what mixes to it.

@@ -83,6 +83,7 @@ describe('a question that nobody else answers but as a command', () => {
     ['word-of-lye', 'cómo sé si quedó con soda de más el jabón'],
     ['doubt', 'last week you gave me a different amount for the same thing'],
     ['hardly-told', 'tops ugly how fix'],
+    ['plan-without-oils', 'rainbow loaf, three equal layers red, yellow, blue, 900 ml, plan it'],
     ['several-jars', 'add pink mica 10 g and titanium dioxide 50 g'],
     ['which-portion', 'bit under a lb, call it 420 g of batter'],
     ['beyond-range', 'how much mica for 90000 kg of oils'],

@@ -2,6 +2,8 @@ import { unbroken } from '../../over-lines.ts';
 import { unaccented } from '../../text/unaccented.ts';
 
 const LONGEST = 200;
+/** Who asks which goes into which may tell a story before. */
+const LONGEST_ORDER = 400;
 const LYE =
   '(?:lye|naoh|caustic(?: soda)?|sodium hydroxide|lye flakes|lye crystals|sosa|soda caustica|lejia)';
 const METAL = '(?:alumini?um|zinc|tin|galvani[sz]ed|aluminio|hojalata|galvanizad[oa])';
@@ -71,6 +73,25 @@ const HAPPENED = new RegExp(
   `,
   'u',
 );
+/** "Do I pour the lye in the water or the water on the lye": both orders, of which one is asked, wherever it stands. */
+const IN = '(?:in|into|on|onto|to|en|al|a|sobre)';
+const THE = '(?:the |la |el )?';
+const WATER = '(?:water|agua)';
+const LYE_IN_WATER = `${THE}${LYE} ${IN} ${THE}${WATER}`;
+const WATER_IN_LYE = `${THE}${WATER} ${IN} ${THE}${LYE}`;
+const ADDS = unbroken`
+  (?:(?:do|should|shall|must) (?:i|we|you) (?:pour|put|add|tip)|echo|pongo|vierto|agrego|va|se (?:echa|pone|agrega|vierte))
+`;
+const BOTH_ORDERS = new RegExp(
+  String.raw`\b${ADDS} (?:${LYE_IN_WATER},? (?:or|o) ${WATER_IN_LYE}|${WATER_IN_LYE},? (?:or|o) ${LYE_IN_WATER})\b`,
+  'u',
+);
+const NOW = /\b(?:now|ahora|ya|used to)\b/gu;
+const asksOrder = (words: string): boolean => {
+  const text = unaccented(words);
+  return BOTH_ORDERS.test(text) && !HAPPENED.test(text.replace(NOW, ' '));
+};
+
 const USE_OPENS = new RegExp(String.raw`${HELLO}use\b`, 'u');
 const MAY_USE = /\b(?:can|could|may|should|shall) (?:i|we|you) (?:use|put)\b/u;
 
@@ -86,7 +107,9 @@ export const hasHappened = (words: string): boolean =>
  * that is answered as a question of handling. One word of what happened, or of what hurts, and it is none.
  */
 export function isAskedBefore(words: string): boolean {
-  if (words.length > LONGEST || DONE.test(words)) return false;
+  if (DONE.test(words)) return false;
+  if (words.length <= LONGEST_ORDER && asksOrder(words)) return true;
+  if (words.length > LONGEST) return false;
   const text = unaccented(words, LONGEST).replace(/[¿¡]/gu, '').trim();
   if (isOfColour(text) && !HAPPENED.test(text)) return true;
   if (!MATTERS.some(matter => matter.test(text))) return false;

@@ -49,6 +49,14 @@ const SAID: readonly RegExp[] = [
     'giu',
   ),
   /\best[aá]n? que arden?\b|\bburn(?:ing|s|t)? a hole in (?:my|his|her|your|our) (?:pockets?|drawers?|wallets?|purse|shel(?:f|ves))\b/giu,
+  // "Here the water boils at 87 degrees", of a place that lies high.
+  new RegExp(
+    unbroken`
+      \bwater boils at (?:about |around |only )?\d{2} ?(?:degrees|°|º|c\b)|\bagua (?:hierve|ebulle) a (?:unos |como |
+      los )?\d{2} ?(?:grados|°|º|c\b)
+    `,
+    'giu',
+  ),
   // "Gas bill".
   /\bgas (?:bill|meter|man|company|price|board)s?\b|\b(?:recibo|factura|cuenta) del? gas\b/giu,
 ];

@@ -27,6 +27,7 @@ export const EVERYDAY_WORDS: readonly string[] = [
   'pupil pupils estan destapado destapada destapar',
   'marte marta martes marzo mareas bajamar pleamar',
   'trapear trapeando trapeo trapeamos trapeador fregando fregar barrer barriendo',
+  'chuta chutas chuza pucha puchas',
   'brillo blando blanda rato plato trato dato pato gasa tasa taza tazas grasa grasas',
 ]
   .join(' ')

@@ -23,6 +23,9 @@ const OF_THE_ONE = new RegExp(
 export const PARTS: readonly (readonly [RegExp, string])[] = [
   [OF_THE_ONE, ' '],
   [before('(?:an? |one |1 )?half(?: of)?(?: an?| one)?|media|medio|(?:la )?mitad(?: de)?(?: una?)?'), '1/2 '],
+  // "A half-litre portion", "a quarter-pound of oils".
+  [new RegExp(String.raw`\b(?:an? )?half-(?=${UNIT})`, 'giu'), '1/2 '],
+  [new RegExp(String.raw`\b(?:an? )?quarter-(?=${UNIT})`, 'giu'), '1/4 '],
   [
     before(
       '(?:three|3)[ -](?:quarter|fourth|qtr|4th)s?(?: of)?(?: an?| one)?|(?:tres|3) cuartos(?: de)?(?: una?)?',

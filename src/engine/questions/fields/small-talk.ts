@@ -1,5 +1,8 @@
 import { unbroken } from '../../over-lines.ts';
 import { unaccented } from '../../text/unaccented.ts';
+import { asksWhatItDoes } from '../asking/what-it-does.ts';
+import { thingsIn } from '../found/names/entities.ts';
+import { wordsOf } from '../found/words-of.ts';
 import { LYE_WORDS } from './soap-words.ts';
 import { thanksForBars } from './thanks-for-bars.ts';
 
@@ -177,6 +180,7 @@ function greets(text: string): boolean {
     GREETS.test(plain) &&
     !SAYS_MORE.test(said) &&
     !HELP.test(plain) &&
+    !asksWhatItDoes(plain) &&
     !MATTERS.test(plain.replace(/\d+/gu, ' '))
   );
 }
@@ -227,5 +231,11 @@ const ASIDE = new RegExp(
 export function pastAside(text: string): string {
   const [, aside, asked] = ASIDE.exec(text) ?? [];
   if (aside === undefined || asked === undefined) return text;
-  return MATTERS.test(unaccented(aside)) ? text : asked;
+  if (MATTERS.test(unaccented(aside))) return text;
+  // What is named in the aside may be what "it" is that is asked of.
+  const named = colourantsIn(asked).length > 0 ? [] : colourantsIn(aside);
+  return named.length > 0 ? `${named.join(', ')}: ${asked}` : asked;
 }
+
+const colourantsIn = (text: string): readonly string[] =>
+  thingsIn(wordsOf(text)).flatMap(({ text: name, colourants }) => (colourants.length > 0 ? [name] : []));

@@ -1,6 +1,7 @@
 import { unbroken } from '../../over-lines.ts';
 import type { Words } from '../found/words-of.ts';
 import type { Found } from '../learned/features.ts';
+import { isOfCraft } from '../learned/topics.ts';
 
 /** Lye and its superfat by name: what is asked beside them is no dose of a colour. */
 export const LYE =
@@ -9,7 +10,8 @@ export const LYE =
 const TOO_MUCH = new RegExp(
   unbroken`
     (?<!\p{L})(?:too much|too many|overkill|over the top|overdo\p{L}*|demasiad[oa]s?|mucho no|es much[oa]|
-    me pase|me estoy pasando|es una barbaridad|exagerad[oa])(?!\p{L})
+    me pase|me estoy pasando|es una barbaridad|exagerad[oa]|get by with|manage with|make do with|(?:is|will|would) (?:that|it|this) (?:be )?enough|
+    me alcanza|alcanza con|basta con|me basta)(?!\p{L})
   `,
   'u',
 );
@@ -46,8 +48,8 @@ const HOW_MUCH = /(?<!\p{L})(?:how much|how many (?:spoons|tsps?|teaspoons)|cuan
 const IN_SO_MUCH = new RegExp(
   unbroken`
     (?<!\p{L})(?:per|each|every|por|cada)(?: \d+)? ?(?:pounds?|lbs?|kilos?|kg|cups?|libras?|tazas?|
-    ppo)(?!\p{L})|(?<!\p{L})(?:for|in|to|para|en|a) (?:an? |un |una )?(?:\d[\d.,/]*|half|medio|
-    media)? ?(?:pounds?|lbs?|kilos?|kg|g|grams?|gramos|oz|ounces|cups?|libras?|tazas?|ml)(?!\p{L})
+    lit(?:ros?|res?|ers?)|ppo)(?!\p{L})|(?<!\p{L})(?:for|in|to|para|en|a) (?:an? |un |una )?(?:\d[\d.,/]*|half|medio|
+    media)? ?(?:pounds?|lbs?|kilos?|kg|g|grams?|gramos|oz|ounces|cups?|libras?|tazas?|lit(?:ros?|res?|ers?)|ml)(?!\p{L})
   `,
   'u',
 );
@@ -61,12 +63,46 @@ function endsInDose({ text }: Words, { things }: Found): boolean {
   );
 }
 
-/** "Indigo powder dose for denim blue", "dosis de óxido rojo": the dose of one colourant, by that word. */
-const ITS_DOSE = /(?<!\p{L})(?:dose|dosage|dosis) (?:for|of|de|del|para)(?!\p{L})/u;
+/** "Indigo powder dose for denim blue", "the usual rate for spirulina", "arcilla rosa, qué porcentaje se usa": the dose of one colourant, by such a word. */
+const ITS_DOSE = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:dose|dosage|dosis) (?:for|of|de|del|para)|(?:usual|normal|typical|standard|common|
+    recommended|suggested|usage|use|dosing|safe|right) rates?|rates? (?:of use|for|of)|what rate|(?:what|which)
+    (?:percent(?:age)?|%) (?:of|do|should|is|to|for)|(?:a )?que (?:porcentaje|tasa|proporcion|%) (?:(?:de|del)
+    (?:\p{L}+ ){1,3})?(?:se|le|lleva|va|uso|usan?|usas|pongo|echo|conviene|recomiendan?))(?!\p{L})
+  `,
+  'u',
+);
+/** A bleach, a bath, an exchange and a heart have rates too; what a law permits is no dose. */
+const OF_ANOTHER_RATE =
+  /(?<!\p{L})(?:exchange|heart|tax|interest|hourly|permit\p{L}*|allowed|legal\p{L}*|ley|norma)(?!\p{L})/u;
 const isDoseNamed = ({ text }: Words, { things }: Found): boolean =>
   ITS_DOSE.test(text) &&
+  !OF_ANOTHER_RATE.test(text) &&
   things.filter(({ colourants }) => colourants.length > 0).length === 1 &&
   !LYE.test(text);
+
+const MOST_BETWEEN = 2;
+/** What has no name and yet is to be dosed. */
+const ANY_COLOURANT = /^(?:colou?rant(?:e?s?)|pigment\p{L}*|color|colou?r|polvo|powder)$/u;
+const ASKS_HOW_MUCH = /^(?:much|cuant[oa]s?)$/u;
+const FILLS = /^(?:of|de|del|the|el|la|my|mi|this|that|ese|esa|este|esta|your|powdered|un|una|a)$/u;
+/** "How much violet ultramarine … 180 ml", "cuánto colorante lleva una porción de 140 ml": an amount of it for so much soap. */
+export function asksHowMuchOf({ text, words }: Words, { things, amounts, facts }: Found): boolean {
+  if (LYE.test(text) || isOfCraft(words)) return false;
+  const asked = words.findIndex(word => ASKS_HOW_MUCH.test(word));
+  if (asked < 0 || words.findLastIndex(word => ASKS_HOW_MUCH.test(word)) !== asked) return false;
+  const next = words.findIndex((word, at) => at > asked && !FILLS.test(word));
+  const named = things.filter(({ colourants }) => colourants.length > 0);
+  const [thing] = named;
+  const isNamed = named.length === 1 && thing!.from >= next - MOST_BETWEEN && thing!.from <= next;
+  const isAny = named.length === 0 && ANY_COLOURANT.test(words[next] ?? '') && OF_BATTER.test(text);
+  const isFor =
+    facts.portion !== undefined || IN_SO_MUCH.test(text) || amounts.some(({ of }) => of !== 'powder');
+  return isFor && (isNamed || isAny);
+}
+const OF_BATTER =
+  /(?<!\p{L})(?:batter|soap|portion|loaf|bars?|masa|mezcla|jabon|porcion|batido|barra|pastillas?)(?!\p{L})/u;
 
 /** Whether a turn of phrase asks for the dose of one colourant, whatever the other words are taken for. Pure. */
 export const asksForDose = (words: Words, found: Found): boolean =>

@@ -15,7 +15,7 @@ const NOTED = new RegExp(
     stick|pop|chuck|bung|whack|note|jot|write|log|pon(?:me|er|lo)?|mete(?:me)?|agrega(?:me)?|anade(?:me)?|
     anota(?:me)?|apunta(?:me)?|suma(?:me)?) (?:.{2,60}? )?(?:on|onto|to|in|into|down on|a|en) (?:my|the|mi|
     la|el) (?:\p{L}+ )?${LIST}|(?:put|write|jot|note|mark) (?:me |it )?(?:down )?(?:that )?(?:i have|ive|
-    i ['’]?ve|i['’]ve) (?:got )?|(?:anota|apunta|registra)(?:me)? (?:que )?(?:tengo|me quedan?|compre))(?!\p{L})
+    i ['’]?ve|i['’]ve)(?: got)?|(?:anota|apunta|registra)(?:me)? (?:que )?(?:tengo|me quedan?|compre))(?!\p{L})
   `,
   'u',
 );
@@ -63,19 +63,45 @@ const RATIO = new RegExp(
   `,
   'u',
 );
+/** Whether a hue can be had of what is named. */
+const ATTAINED = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:can|could|may|might) (?:i|we|you|one) (?:hit|get (?:to )?|reach|make|achieve|manage|mix|match)|
+    attainable|achievable|reachable|possible (?:from|with|to (?:get|make|reach|hit))|doable|(?:puedo|se puede|
+    podria) (?:hacer|lograr|sacar|llegar a|conseguir|obtener)|alcanzable)(?!\p{L})
+  `,
+  'u',
+);
 /** Whether a hue is wished and what it is to be mixed of is named: "dusty mauve; I have violet, brown oxide, TD. Ratios?" */
 function isHueOfSeveral({ text, words }: Words, { things }: Found): boolean {
   const powders = things.filter(({ colourants }) => colourants.length > 0);
   const isFree = (at: number) => !things.some(({ from, to }) => at >= from && at < to);
   const isHue = words.some((word, at) => isFree(at) && isColourWord(foldedColour(word)));
-  return powders.length > 1 && isHue && RATIO.test(text) && !LYE.test(text) && !isOfCraft(words);
+  return (
+    powders.length > 1 &&
+    isHue &&
+    (RATIO.test(text) || ATTAINED.test(text)) &&
+    !LYE.test(text) &&
+    !isOfCraft(words)
+  );
 }
 
+const RECORDED = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:list|show(?: me)?|read out|what are|lista(?:me)?|muestra(?:me)?|muestrame|ensename|dime) (?:(?:all|
+    of|de|the|my|every|todos?|todas?|los|las|mis) )*(?:colou?rants?|colou?rs?|pigments?|micas?|oxides?|jars?|
+    powders?|colorantes?|colores|pigmentos?|oxidos?|polvos?|botes|frascos) (?:(?:that|which|que) )?(?:(?:i|ive|
+    i've|tengo|he|ya) )*(?:(?:have|got|put|so far|ya) )*(?:recorded|noted|saved|kept|listed|stored|registered|
+    written down|on (?:file|record|my (?:list|shelf))|anotad[oa]s|guardad[oa]s|registrad[oa]s|apuntad[oa]s)(?!\p{L})
+  `,
+  'u',
+);
 /** A job that a question asks for in so many words, which the judge of jobs may never have met. Pure. */
 export function jobInSoManyWords(
   words: Words,
   found: Found,
-): 'shelf-add' | 'survives-lye' | 'mix' | undefined {
+): 'shelf-add' | 'shelf-show' | 'survives-lye' | 'mix' | undefined {
+  if (RECORDED.test(words.text) && !LYE.test(words.text)) return 'shelf-show';
   if (isNotedJar(words, found)) return 'shelf-add';
   if (isColouredWith(words, found)) return 'survives-lye';
   return isHueOfSeveral(words, found) ? 'mix' : undefined;

@@ -1,19 +1,33 @@
 import { unbroken } from '../../over-lines.ts';
-import { foldedColour, isColourWord } from '../../text/colours/folded-colours.ts';
 import { asksWhatItDoes } from '../asking/what-it-does.ts';
 import type { Words } from '../found/words-of.ts';
 import type { Found } from '../learned/features.ts';
 import { isOfCraft } from '../learned/topics.ts';
 import { planParts } from '../plans/plan-parts.ts';
-import { asksForDose, LYE } from './dose-by-phrase.ts';
+import { asksForDose, asksHowMuchOf, LYE } from './dose-by-phrase.ts';
+import { asksItsFate } from './fate-asked.ts';
+import { asksHowAHueIsMade, OF_CRAFTS } from './hue-made.ts';
 import { jobInSoManyWords } from './in-so-many-words.ts';
 import type { Job } from './jobs.ts';
 import { asksWhatTwoMake } from './two-together.ts';
+import { asksItsCarrier } from './wet-asked.ts';
 
 /** A job that a turn of phrase asks for, whatever the other words are taken for. */
 export type PhraseJob = Extract<
   Job,
-  'compare' | 'diagnose' | 'dose' | 'help' | 'law' | 'mix' | 'plan' | 'preview' | 'shelf-add' | 'survives-lye'
+  | 'compare'
+  | 'diagnose'
+  | 'dose'
+  | 'doubt'
+  | 'help'
+  | 'law'
+  | 'mix'
+  | 'plan'
+  | 'preview'
+  | 'shelf-add'
+  | 'shelf-show'
+  | 'survives-lye'
+  | 'wet'
 >;
 
 const VERSUS = /^(?:vs\.?|versus|against|contra|frente)$/u;
@@ -49,8 +63,8 @@ const isShared = (words: Words, { amounts }: Found): boolean =>
 const PERMISSION = new RegExp(
   unbroken`
     (?<!\p{L})(?:(?:can|may|could) (?:i|we|you) (?:use|sell|put|ship|send|post)|allowed|permitted|legal|
-    banned|ok to sell|puedo (?:usar|vender|poner|mandar|enviar)|se puede (?:usar|vender|poner)|
-    permitid[oa]s?|autorizad[oa]s?|prohibid[oa]s?)(?!\p{L})
+    banned|ok to sell|puedo (?:usar|vender|poner|mandar|enviar)|se puede (?:usar|vender|poner|en|si o
+    no|o no)|permitid[oa]s?|autorizad[oa]s?|prohibid[oa]s?)(?!\p{L})
   `,
   'u',
 );
@@ -64,59 +78,20 @@ const isLaw = ({ text }: Words, { things, facts }: Found): boolean =>
   PERMISSION.test(text) &&
   !FATE.test(text);
 
-const HOW = new RegExp(
-  unbroken`
-    (?<!\p{L})(?:how (?:do|can|would|could|might|to|d)(?: (?:i|we|you|one))? (?:get|make|mix|reach|do)|
-    how(?:'?d)? you (?:get|make|mix)|(?:como|con que|de que forma) (?:(?:hago|hacemos|consigo|saco|logro|
-    obtengo|llego a|mezclo)|se (?:hace|consigue|logra|saca|mezcla|obtiene)|puedo (?:hacer|conseguir|sacar|
-    lograr))|(?:what|que) (?:ratio|proporcion|mezcla)|con que se (?:hace|consigue|logra))(?!\p{L})
-  `,
-  'u',
-);
-const WISHED =
-  /^(?:el|la|un|una|ese|esa|este|esta|the|an?|that|this|some|color|colou?r|tono|shade|of|de|i|want|quiero|querria|quisiera|busco|for|after)$/u;
-/** What a hue is likened to stands behind it, or before it in English. */
-const LIKENED = /^(?:de|del|como|tipo|like|of|as|on|que|igual|a)$/u;
-/** "The green on my uniform, sort of bottle green": how a colour is put right, and no stain on a thing. */
-const OF_CRAFTS = new RegExp(
-  unbroken`
-    (?<!\p{L})(?:paint|wall|hair|nails?|icing|frosting|cake|candles?|wax|resin|yarn|wool|cloth|fabric|shirt|
-    stains?|pool|crust|fried|pintura|pared|pelo|unas|glaseado|betun|velas?|cera|resina|lana|tela|camisa|
-    manchas?|piscina|alberca|croquetas?|pan|pollo|carne|cebolla|caramelo|horno)(?!\p{L})
-  `,
-  'u',
-);
-
-/** How a hue is got that is likened to something: "el dorado de la piedra al atardecer", "un terracota como los cerros". */
-function isLikenedHue(read: Words, { things, amounts }: Found): boolean {
-  const { words, text } = read;
-  if (!HOW.test(text) || OF_CRAFTS.test(text) || LYE.test(text)) return false;
-  if (isOfCraft(words) || amounts.some(({ of }) => of === 'powder')) return false;
-  const isOfThing = (at: number) =>
-    things.some(
-      ({ from, to, colourants }) =>
-        at >= from && at < to && to - from > 1 && colourants.length > 0 && !LIKENED.test(words[from + 1]!),
-    );
-  return words.some(
-    (word, at) =>
-      !isOfThing(at) &&
-      isColourWord(foldedColour(word)) &&
-      WISHED.test(words[at - 1] ?? '') &&
-      LIKENED.test(words[at + 1] ?? ''),
-  );
-}
-
 const WHY = new RegExp(
   unbroken`
     (?<!\p{L})(?:why|how come|what happened|what went wrong|what did i do|por que|porque sera|que (?:le |
-    les |me )?(?:ha )?(?:pas(?:o|ado)|ocurrido|ocurrio|sucedido|sucedio)|que hice|a que se debe)(?!\p{L})
+    les |me )?(?:ha )?(?:pas(?:o|ado)|ocurrido|ocurrio|sucedido|sucedio)|que hice|a que se debe|where did (?:i|we) go wrong|
+    what (?:have i|am i) do(?:ne|ing) wrong|(?:en que|donde) (?:la |me |le )?(?:erre|falle|equivoque|pifie|
+    cague|embarre|regue|estoy fallando))(?!\p{L})
   `,
   'u',
 );
 const HAS_COME = new RegExp(
   unbroken`
-    (?<!\p{L})(?:se (?:me |te |nos |le )?(?:han? (?:quedado|puesto|vuelto)|quedo|quedaron|puso|pusieron|
-    volvio|volvieron|torno|tornaron)|vir(?:o|aron)|ha virado|me (?:han? (?:quedado|salido)|quedo|quedaron|
+    (?<!\p{L})(?:se (?:me |te |nos |le )?(?:han? (?:quedado|puesto|vuelto|hecho)|hizo|hicieron|quedo|quedaron|puso|pusieron|
+    volvio|volvieron|torno|tornaron)|vir(?:o|aron)|ha virado|se (?:hundieron|hundio|deshizo|deshicieron|partio|partieron|agrieto|
+    agrietaron|derritio|derritieron|cayo|cayeron)|perdio|perdieron|me (?:han? (?:quedado|salido)|quedo|quedaron|
     salio|salieron)|(?:has|have|it's|is|are|they're) (?:all )?(?:gone|turned|now)|went|came out|ended up|
     (?:is|are) (?:now )?(?:tan|beige|brown|grey|gray|mud|muddy))(?!\p{L})
   `,
@@ -125,29 +100,22 @@ const HAS_COME = new RegExp(
 const MAY_COME =
   /(?<!\p{L})(?:will|would|does|do|can|could|might|if|going to|si|va a|van a|puede|podria|suele)(?!\p{L})/u;
 
+/** What a bar and its colours are called where no powder is named. */
+const COLOURED_BAR = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:swirls?|layers?|colou?rs|bars?|loaf|loaves|soaps?|remolinos?|capas?|colores|veteado|jaspeado|barras?|pastillas?|
+    jabon(?:es)?|pan)(?!\p{L})
+  `,
+  'u',
+);
 /** What became of a colour is told, and why is asked: "puse pétalos y se me han quedado marrones, por qué". */
-const isReported = ({ text }: Words, { things, amounts }: Found): boolean =>
-  things.length > 0 &&
+const isReported = ({ text }: Words, { things, amounts, facts }: Found): boolean =>
+  (things.length > 0 || (facts.findings > 0 && COLOURED_BAR.test(text))) &&
   amounts.length === 0 &&
   WHY.test(text) &&
   HAS_COME.test(text) &&
   !MAY_COME.test(text) &&
   !LYE.test(text);
-
-/** What is mixed for a hue that was told. */
-const MIXED_FOR =
-  /(?<!\p{L})(?:(?:what|which)(?: \p{L}+){0,2} (?:do|would|should|can|could) (?:i|you|we) mix (?:for|to)|que (?:mezclo|combino) para)(?!\p{L})/u;
-const FADES =
-  /(?<!\p{L})(?:in (?:the )?(?:lye|light|sun)|surviv\p{L}*|aguant\p{L}*|bleed\p{L}*|fad\p{L}*)(?!\p{L})/u;
-/** What comes to a hue that is named, where no colourant is: no amount is asked. */
-function isMixed(read: Words, found: Found): boolean {
-  const { text, words } = read;
-  if (FADES.test(text) || LYE.test(text) || isOfCraft(words) || found.amounts.length > 0) return false;
-  const isOfHue =
-    found.things.every(({ colourants }) => colourants.length === 0) &&
-    words.some(word => isColourWord(foldedColour(word)));
-  return MIXED_FOR.test(text) && isOfHue;
-}
 
 const SEEN = unbroken`
   (?:white|cream|ivory|beige|tan|brown|black|gr[ae]y|blue|green|pink|red|purple|violet|lilac|yellow|orange|
@@ -188,35 +156,32 @@ const PLANS = new RegExp(
 /** "Plan me a loaf, 1.2 kg, blue at the bottom": what is wanted is told at once. */
 const isPlan = ({ text }: Words): boolean => PLANS.test(text);
 
-const MAKES = new RegExp(
+const ANSWER_WRONG = new RegExp(
   unbroken`
-    ^(?:whats?|which|what|que|con que|cual) (?:colou?rs? |powders? |mix )?(?:makes?|gives?|would make|
-    will make|gets me|do i mix for|to mix for|me da|da|hace|se mezcla para)(?: (?:a|an|the|un|una|el|good|
-    nice|proper|decent|lovely|buen|buena|lindo|linda|bonito|bonita))* (?:\p{L}+[ -]){0,2}(\p{L}+)$
+    (?<!\p{L})(?:(?:that|your|the|this|esa|tu|su|la|esta) (?:last )?(?:answer|figure|respuesta|cifra) (?:is|was|
+    looks|esta|es|estuvo|estaba) (?:(?:just|plain|quite|totally|muy|bien|re|toda) )?(?:wrong|incorrect|off|mala|mal|
+    equivocad[oa]|errad[oa]|incorrect[oa])|te equivocaste|you (?:got|have) (?:it|that) wrong|you(?:'re| are) wrong)(?!\p{L})
   `,
   'u',
 );
-/** "What makes a good grey-blue": a hue at the end, and nothing else. */
-const isMadeHue = ({ text }: Words, { things, amounts }: Found): boolean => {
-  const [, hue] = MAKES.exec(text.replace(/[?.!]+$/u, '').trim()) ?? [];
-  const isNamed = things.some(({ colourants }) => colourants.length > 0);
-  return hue !== undefined && !isNamed && amounts.length === 0 && isColourWord(foldedColour(hue));
-};
 
 /**
  * A job that a turn of phrase tells: what this can do, two colourants with "versus" between them, so much in
  * so much and whether it is too much, what each
  * told part takes, what became of a colour, whether something may be used in a named country, what two come
- * to, how a hue is got that is likened to something, or the job itself. Pure.
+ * to, how a hue is got that is likened to something, what one is wetted in, what becomes of it, that an answer is wrong, or the job itself. Pure.
  */
 export function jobByPhrase(words: Words, found: Found): PhraseJob | undefined {
   if (found.things.length === 0 && asksWhatItDoes(words.text)) return 'help';
+  if (ANSWER_WRONG.test(words.text)) return 'doubt';
   if (isCompared(words, found)) return 'compare';
+  if (asksItsCarrier(words, found)) return 'wet';
   if (asksForDose(words, found)) return 'dose';
   if (isShared(words, found) || isPlan(words)) return 'plan';
   if (isLaw(words, found)) return 'law';
   if (isReported(words, found) || isOfTwoTimes(words)) return 'diagnose';
   if (asksWhatTwoMake(words, found)) return 'preview';
-  if (isMixed(words, found) || isLikenedHue(words, found) || isMadeHue(words, found)) return 'mix';
-  return jobInSoManyWords(words, found);
+  if (asksHowAHueIsMade(words, found)) return 'mix';
+  if (asksItsFate(words, found)) return 'survives-lye';
+  return jobInSoManyWords(words, found) ?? (asksHowMuchOf(words, found) ? 'dose' : undefined);
 }

@@ -7,8 +7,8 @@ import type { Found } from '../learned/features.ts';
 const COME_TO = new RegExp(
   unbroken`
     (?<!\p{L})(?:(?:what|which) colou?r (?:do|does|would|will) (?:\p{L}+ ){1,8}?(?:make|give)|(?:makes?|
-    gives?) (?:what|which) colou?rs?|(?:what|which)(?: colou?rs?)? (?:do|will|would|can|might|should) (?:i|
-    you|we) (?:get|end up with)|what (?:comes|will come|would come) (?:out|of (?:it|that|them))|what (?:do|
+    gives?) (?:what|which) colou?rs?|(?:what|which)(?: colou?rs?)? (?:do|will|would|can|might|should|shall) (?:i|
+    you|we) (?:get|see|end up with)|what (?:comes|will come|would come) (?:out|of (?:it|that|them))|what (?:do|
     does|will|would) (?:they|it|that|those|these|this) (?:make|give|come (?:out )?(?:to|as)|come out|
     turn (?:in)?to|look like)|what (?:do|does|will|would) .{3,50} (?:make|give|come to)\W*$|=\s*(?:what|
     que|q|\?)|(?:q|k|que) (?:color|colores|tono) (?:me |nos )?(?:dan?|hacen?|sale|salen|queda|resulta|
@@ -23,7 +23,8 @@ const EITHER =
   /(?<![\p{L}-])(?:or|o)(?: (?:just|a|an|is it|will it be|un|una|solo|un asco|mas bien))*(?: \p{L}+){0,2}\W*$/u;
 /** Said of what comes of them, before a hue. */
 const GIVES = unbroken`
-  (?:makes?|gives?|is that|is it|yields?|turns? (?:in)?to|da|dan|dara|daran|sale|queda|me da|resulta)
+  (?:makes?|gives?|is that|is it|would (?:that|it) be|will (?:that|it) be|comes? out|yields?|turns? (?:in)?to|da|
+  dan|dara|daran|sale|queda|me da|resulta)
 `;
 /** A hue that is wished is to be mixed, and of what is told beside it. */
 const WISHED = new RegExp(
@@ -72,7 +73,8 @@ const PUT_IN_ALREADY = new RegExp(
   'u',
 );
 const JOINS = /^(?:and|n|an|y|e|con|with|\+|&|mas|plus|in|into)$/u;
-const BESIDE_JOINS = /^(?:a|the|el|la|al?|some|un|una|little|bit|of|poco|de)$/u;
+const BESIDE_JOINS =
+  /^(?:a|the|el|la|al?|some|un|una|little|bit|of|poco|de|touch|trace|pinch|hint|dash|drop|hair|speck|pizca|punta|toque|gota)$/u;
 
 /** "Ultramarine and yellow oxide": two that are named beside one another. */
 function areJoined({ words }: Words, { things }: Found): boolean {

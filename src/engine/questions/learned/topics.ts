@@ -41,9 +41,13 @@ export function topicOf(word: string): readonly Topic[] {
   return found;
 }
 
+/** "A hair of green" is how little. */
+const isOfLittle = (words: readonly string[], at: number): boolean =>
+  words[at] === 'hair' && words[at - 1] === 'a' && words[at + 1] === 'of';
+
 /** Which matters that are none of ours a question's words speak of. */
 export const topicsIn = (words: readonly string[]): readonly Topic[] => [
-  ...new Set(words.flatMap(word => topicOf(word))),
+  ...new Set(words.flatMap((word, at) => (isOfLittle(words, at) ? [] : topicOf(word)))),
 ];
 
 /**
@@ -55,7 +59,7 @@ const CRAFTS = spaced`
   lienzo oleo varnish barniz kiln glaze glazes pottery ceramic* ceramica* stoneware engobe concrete
   hormigon cement cemento grout stucco wool lana silk seda yarn fabric* tela telas cotton algodon denim
   jeans leather cuero beard* barba* bigote hair pelo cabello henna eyebrow* ceja* eyeshadow* lipstick*
-  lipgloss labial foundation rubor lotion* balm* balsamo* candle* vela velas nail nails unas tattoo*
+  lipgloss labial foundation rubor lotion* balm* balsamo* candle* vela velas nail nails tattoo*
   tatuaje* cake* bizcocho torta tortas macaron* icing fondant latte hummus rice arroz biryani slime
   playdough roof tejas driveway
 `.split(' ');
@@ -69,5 +73,6 @@ export const isOfCraft = (words: readonly string[]): boolean =>
     (word, at) =>
       (CRAFT_WORDS.has(word) ||
         CRAFT_HEADS.some(head => word.startsWith(head) && word.length <= head.length + ENDING)) &&
+      !isOfLittle(words, at) &&
       !words.slice(Math.max(0, at - 3), at).some(before => LIKENESS.test(before)),
   );

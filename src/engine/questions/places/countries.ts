@@ -5,7 +5,7 @@ export type OtherCountry = keyof typeof NAMES;
 
 /** Names, people and large cities of countries outside the EU and the US, both languages, lower case without accents (from memory). */
 const NAMES = {
-  GB: 'uk|britain|great britain|england|scotland|wales|northern ireland|reino unido|inglaterra|escocia|gales|british law|uk (?:law|rules|market)',
+  GB: 'uk|united kingdom|britain|great britain|england|scotland|wales|northern ireland|reino unido|inglaterra|escocia|gales|british law|uk (?:law|rules|market)',
   CA: 'canada|canadian|canadiense|ontario|quebec|toronto|vancouver|alberta|manitoba|nova scotia|saskatchewan|british columbia',
   AU: unbroken`
     australian?|aussie|(?:here|sell\p{L}*|allowed|permitted|legal|soap) in oz|down under|nsw|
@@ -24,7 +24,7 @@ const NAMES = {
   HN: 'honduras',
   SV: 'el salvador',
   NI: 'nicaragua',
-  MX: '(?:en|a|para|de) mexico|mexican law|cofepris',
+  MX: '(?:en|a|para|de) mexico|(?:permite|prohibe|acepta|autoriza) mexico|mexican law|cofepris',
   AR: '(?:la )?argentina|anmat|buenos aires',
   CL: '(?:en|a|para|de) chile(?! (?:ancho|en polvo|molido|guajillo))|santiago de chile',
   CO: '(?:en|a|para|de) colombia|invima|bogota|medellin',

@@ -11,7 +11,7 @@ const EU = new RegExp(
   unbroken`
     \b(?:eu|ue|europe\w*|europa|brussels|bruselas|comunitari[oa]s?|german[sy]?|alemanes|italians?|
     italianos?|britanic[oa]s?|london|londres|paris|berlin|madrid|barcelona|dublin|lisboa?n?|amsterdam|
-    euroland|union europea|uk|britain|great britain|england|scotland|wales|reino unido|inglaterra|escocia|
+    euroland|union europea|uk|united kingdom|britain|great britain|england|scotland|wales|reino unido|inglaterra|escocia|
     gales|austria|belgium|belgica|bulgaria|croatia|croacia|cyprus|chipre|czech\w*|chequia|denmark|dinamarca|
     estonia|finland|finlandia|france|francia|germany|alemania|greece|grecia|holland|holanda|hungary|hungria|
     iceland|islandia|ireland|irlanda|italy|italia|latvia|letonia|lithuania|lituania|luxembourg|luxemburgo|

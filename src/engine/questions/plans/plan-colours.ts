@@ -78,12 +78,17 @@ const joined = (found: readonly PlanColour[], words: readonly string[]): readonl
     return next.from !== to && !isGiven;
   });
 
+const SOAP = /^(?:soaps?|loaf|loaves|bars?|jabon(?:es)?|pan|barras?|pastillas?)$/u;
+/** Whether a hue names what the whole is like, among others: "a watermelon loaf: red inside". Pure. */
+export const isTheme = ({ from, to, isThing }: PlanColour, words: readonly string[]): boolean =>
+  !isThing && (SOAP.test(words[from - 1] ?? '') || SOAP.test(words[to] ?? ''));
+
 const once = (found: readonly PlanColour[]): readonly PlanColour[] =>
   found.filter((one, at) => found.findIndex(({ text }) => text === one.text) === at);
 
 /** The hex of a colour word or name there, '' of a part left plain; undefined of any other word. */
 function hexIn(words: readonly string[], at: number, length: number): string | undefined {
-  const said = words.slice(at, at + length);
+  const said = words.slice(at, at + length).map(plainHue);
   if (length === 1 && PLAIN.test(said[0]!)) return '';
   if (length === 1 && BARE_OIL.test(said[0]!)) return undefined;
   if (said.some(word => !/^\p{L}/u.test(word))) return undefined;
@@ -97,9 +102,18 @@ function hexIn(words: readonly string[], at: number, length: number): string | u
   return colourNamed(spanned(words, at, length).text)?.hex;
 }
 
+/** A hue as lists have it: "blanquito", "negras" are blanco, negra. */
+function plainHue(word: string): string {
+  if (isColourWord(foldedColour(word))) return word;
+  const one = word.replace(/s$/u, '');
+  const stem = one.replace(/quit([oa])$/u, 'c$1').replace(/c?it([oa])$/u, '$1');
+  const forms = [one, stem, stem.replace(/[oa]$/u, 'e'), stem.replace(/[oa]$/u, '')];
+  return forms.find(form => form.length > 2 && isColourWord(foldedColour(form))) ?? word;
+}
+
 /** The name with the word of depth that stands by it: "dark green", "azul claro". */
 function spanned(words: readonly string[], at: number, length: number): PlanColour {
   const from = DEPTH.test(words[at - 1] ?? '') ? at - 1 : at;
   const to = DEPTH.test(words[at + length] ?? '') ? at + length + 1 : at + length;
-  return { text: words.slice(from, to).join(' '), from, to, isThing: false };
+  return { text: words.slice(from, to).map(plainHue).join(' '), from, to, isThing: false };
 }

@@ -9,7 +9,7 @@ import { type Words, wordsOf } from '../found/words-of.ts';
 import { holderNamed } from '../leaning/subject/subject.ts';
 import { amountOf } from '../portion-line/amount-at.ts';
 import { readPortions } from '../portion-line/portion-line.ts';
-import { type PlanColour, SAME_HUE } from './plan-colours.ts';
+import { isTheme, type PlanColour, planColours, SAME_HUE } from './plan-colours.ts';
 import { planParts } from './plan-parts.ts';
 
 /** So many equal parts of a portion, each with a colour where it is named. */
@@ -86,6 +86,12 @@ export function sharesAsked(read: Words): SharesAsked | undefined {
   // So much of one oil is a recipe.
   if (grams === undefined || amount?.of === 'oil') return undefined;
   const colours = coloursNamed(read, things);
+  // A hue that nothing alone holds is mixed, and is a part as well.
+  if (
+    colours.length > 0 &&
+    planColours(read).some(one => !isTheme(one, read.words) && isHeldByNone(one, things))
+  )
+    return undefined;
   const told = PARTS.exec(text)?.[1];
   const count = told === undefined ? colours.length : (NUMBERS[told] ?? Number(told));
   const parts = told === undefined && colours.length === 1 ? 0 : count;
@@ -161,8 +167,12 @@ export function amongNoColours(
   return { colourants, others, ...(whole !== undefined && { whole }) };
 }
 
+/** A hue that no colourant holds and none that is named gives. */
+const isHeldByNone = ({ text, hex, isThing }: PlanColour, things: readonly NamedThing[]): boolean =>
+  !isThing && hex !== undefined && holderNamed(text) === undefined && ownedFor({ hex }, things) === undefined;
+
 /** What of the powders that are told gives a hue: "70% blanco y 30% azul, uso titanio y ultramar". */
-const ownedFor = ({ hex }: PlanColour, owned: readonly NamedThing[]): string | undefined =>
+const ownedFor = ({ hex }: Pick<PlanColour, 'hex'>, owned: readonly NamedThing[]): string | undefined =>
   hex === undefined
     ? undefined
     : owned.find(({ colourants: [one] }) => one && apart(hex, one.hex) <= SAME_HUE)?.text;

@@ -23,13 +23,13 @@ const GETS = new RegExp(
     ^ (?:(?:of (?:it|that|this|those|them|which)|de (?:eso|esto|ella|ellos)) )?(?:gets?|gettin|getting|
     is gettin|is getting|goes|going|wants?|needs?|takes?|(?:will|to|is to|has to|should|needs to|
     must) (?:be|get|go)|is going|is (?:for|colou?red)|i want|want|i'm pullin|lo quiero|la quiero|va a ser|
-    van? con|va|lleva|quiere|necesita|se pinta|la pinto|lo pinto|(?:for|para) (?:the|el|la|lo))(?!\p{L})
+    van? con|ira|iran|va|lleva|llevara|quiere|necesita|se pinta|la pinto|lo pinto|(?:for|para) (?:the|el|la|lo))(?!\p{L})
   `,
   'u',
 );
 const COLOURED =
   /(?:^| )(?:colou?r|colou?ring|tint|tinting|dye|pint(?:o|ar)|coloreo|colorear|tenir)(?: (?:only|just|solo|nada mas|nomas))? $/u;
-const THAT = /(?:^| )(?:for|para|in|en) (?:that|this|esa|ese|cada|each) $/u;
+const THAT = /(?:^| )(?:for|para|in|en) (?:that|this|its|esa|ese|su|cada|each) $/u;
 /** "Half as strong", "half the dose": of a strength, and of no batter. */
 const OF_STRENGTH = new RegExp(
   unbroken`
@@ -117,6 +117,10 @@ const ONE = new RegExp(
   'u',
 );
 
+/** What each of them takes is told, and no part of it is meant. */
+const EACH_TOLD =
+  /(?<!\p{L})(?:(?:in )?each|apiece|(?:en )?cada (?:una?|uno))(?! (?:gets?|takes?|of|will|one|lleva|va)(?!\p{L}))(?!\p{L})/u;
+const EACH_ONE = /(?<!\p{L})cada un[oa](?!\p{L})/gu;
 /** "Splitting into three, and one of those, 1 cup, gets indigo": the part's own size behind it. */
 const OWN_SIZE = /^ ?,? ?(?:(?:is|being|about|around|roughly|es|son|como|unos|unas) )*(?=\d)/u;
 
@@ -141,14 +145,23 @@ export function partsIn(items: readonly Item[]): PartsTold {
   const text = items.map(one => one.text).join(' ');
   const one = split?.is === 'split' ? ONE.exec(text) : null;
   const isOneTold = one !== null && OWN_SIZE.test(text.slice(one.index + one[0].length));
-  const even = split?.is === 'split' && one ? [{ share: `1/${split.parts}`, value: 1 / split.parts }] : [];
+  const isOfEach = items.some(({ is }) => is === 'amount') && EACH_TOLD.test(text);
+  const even =
+    split?.is === 'split' && one && !isOfEach ? [{ share: `1/${split.parts}`, value: 1 / split.parts }] : [];
   const shares =
     even.length > 0 ? even : (different(beside).length === 1 ? beside : ofBatter).map(({ share }) => share);
   return {
     shares: [...new Map(shares.map(one => [one.share, one])).values()],
     isMeasured: measured || isOneTold,
     isBeside: ofBatter.some(({ at }) => BESIDE.test(around(items, at).behind)),
-    some: [...new Set(items.flatMap(item => (item.is === 'some' ? [item.count] : [])))],
+    some: [
+      ...new Set([
+        ...items.flatMap(item => (item.is === 'some' ? [item.count] : [])),
+        ...(items.some(item => item.is === 'amount' && item.product) && ONE.test(text.replace(EACH_ONE, ' '))
+          ? [1]
+          : []),
+      ]),
+    ],
   };
 }
 

@@ -169,6 +169,12 @@ const STANDS_BEFORE: readonly {
     least: BESIDE_FATE,
   },
   {
+    what: 'the law of a colour in a place that is named',
+    applies: ({ reading, read: { facts } }) =>
+      isSurely(reading, 'law') && facts.named.length > 0 && (facts.region ?? facts.country) !== undefined,
+    least: NEVER,
+  },
+  {
     what: 'a plan of a portion that is told',
     applies: ({ read, reading }) => isSurely(reading, 'plan') && read.facts.portion !== undefined,
     least: BESIDE_ASKED,

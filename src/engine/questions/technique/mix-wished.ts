@@ -3,18 +3,28 @@ import type { QuestionRead } from '../read.ts';
 
 /** The judge of jobs is sure of a colour to be mixed. */
 const SURELY_MIXED = 0.99;
-/** "How do I make navy?": a colour that is named at the end of it, and nothing else. Pure. */
+/** What opens a question for the mix of one colour, which is named next. */
+const MIX_FOR =
+  /^\P{L}*(?:\p{L}+ )?(?:an? |the |una |la )?(?:mix|recipe|blend|formula|ratio|mezcla|receta|combinacion|proporcion) (?:for|to get|para|pa) (?:an? |the |un |una |el |la |hacer |lograr |sacar |colou?r |tono )*/u;
+const isMixFor = (question: string, target: string): boolean => {
+  const text = unaccented(question);
+  const opened = MIX_FOR.exec(text)?.[0];
+  return opened !== undefined && text.slice(opened.length).startsWith(unaccented(target));
+};
+/** "How do I make navy?", "mix for navy": a colour that is named at the end of it, or right behind what opens it, and nothing else. Pure. */
 export const isPlainMix = (question: string, { readings: [reading], facts }: QuestionRead): boolean =>
   reading?.job === 'mix' &&
   reading.score >= SURELY_MIXED &&
   facts.target !== undefined &&
+  (isMixFor(question, facts.target.text) || isMadeAtItsEnd(question, facts.target.text));
+const isMadeAtItsEnd = (question: string, target: string): boolean =>
   /^\P{L}*(?:how (?:do|can|would) (?:i|you|we|one) (?:make|get|mix)|c[oó]mo (?:hago|hacer|consigo|saco))(?!\p{L})/iu.test(
     question,
   ) &&
   question
     .toLowerCase()
     .replace(/\P{L}+$/u, '')
-    .endsWith(facts.target.text);
+    .endsWith(target);
 
 const WISHED =
   /(?<!\p{L})(?:quiero|quisiera|busco|necesito|me gustaria|want|need|fancy|after|looking for)(?!\p{L})/u;

@@ -162,7 +162,8 @@ export const minerals: readonly Substance[] = [
     ...ironBlue,
     id: 'ferric-ferrocyanide',
     us: ['73.2299'],
-    names: named(`Ferric Ferrocyanide; iron blue; prussian blue; milori blue; ferrocianuro férrico;
+    names:
+      named(`Ferric Ferrocyanide; ferric ferro cyanide; ferro cyanide; iron blue; prussian blue; milori blue; ferrocianuro férrico;
       ferrocianuro de hierro; azul de prusia; azul de hierro; azul prusia; ferrocyanure ferrique;
       ferrocyanure de fer;
       bleu de prusse; Berliner Blau; Preußischblau; Eisenblau; Eisen(III)-hexacyanoferrat;

@@ -13,6 +13,15 @@ export const UNIT_SPELLINGS: readonly Rewriting[] = [
     'cucharaditas ',
   ],
   [/\b(?:cuchar(?:ita|illa)s?|cuharaditas?|cucharadtias?|cucharaditaz|cucharditas?)\b/giu, 'cucharaditas'],
+  // A spoon of something, and no spoon of wood: how a tablespoon is called in much of America.
+  [
+    /(?<=(?:(?<!\d)1|[½¼¾]|\b(?:una|media)) ?)cuchara(?=(?: y media)? d(?:e|el)? (?!(?:madera|palo|metal|acero|pl[aá]stico|silicona|aluminio|t[eé]|caf[eé])(?!\p{L})))/giu,
+    'cucharada',
+  ],
+  [
+    /(?<=(?:\d|\b(?:dos|tres|cuatro)) ?)cucharas(?=(?: y media)? d(?:e|el)? (?!(?:madera|palo|metal|acero|pl[aá]stico|silicona|aluminio|t[eé]|caf[eé])(?!\p{L})))/giu,
+    'cucharadas',
+  ],
   [/\b(?:onsas?)\b/giu, 'onzas'],
   // A quarter of a kilo and half of that, as it is bought in Spain (from memory).
   [/(?<![\p{L}\d] ?)cuarto y mitad(?: de (?:kilo|kg))?(?!\p{L})/giu, '375 g'],

@@ -211,6 +211,12 @@ export const ask = {
     `${plain(v.grams)} g ${v.of}, shared as you told. ${v.dose}`,
   eachShare: (v: { parts: number; grams: number; of: string; dose: string }) =>
     `Each of ${v.parts}: ${plain(v.grams)} g ${v.of}. ${v.dose}`,
+  planParts: (v: { parts: number; each: string; dose: string }) =>
+    `${v.parts} parts, ${v.each} each. ${v.dose}`,
+  planShares: (v: { whole: string; dose: string }) => `${v.whole}, shared as you told. ${v.dose}`,
+  planPlain: (v: { part: string; colour: string }) => `${v.part} stay ${v.colour}.`,
+  planNeedsOils:
+    'Tell me your oils with their weights or percents too, and I reckon lye, water, order and heat: /plan opens a form.',
   fullInACup: (v: { name: string; spoons: string }) => `${v.name}: ${v.spoons} for full colour in 1 cup`,
   compareNote:
     'This is by kind (common practice). Two jars of one kind differ by lot: only test bars tell them apart, see /calibrate.',

@@ -192,6 +192,11 @@ export const ask: typeof en.ask = {
   noColours: ({ names, dose }) => `Sin parte para ${list(names)}: no es colorante mío. ${dose}`,
   toldShares: ({ grams, of, dose }) => `${plain(grams)} g ${of}, repartidos como dijiste. ${dose}`,
   eachShare: ({ parts, grams, of, dose }) => `Cada una de ${parts}: ${plain(grams)} g ${of}. ${dose}`,
+  planParts: ({ parts, each, dose }) => `${parts} partes de ${each}. ${dose}`,
+  planShares: ({ whole, dose }) => `${whole}, repartidos como dijiste. ${dose}`,
+  planPlain: ({ part, colour }) => `${part} quedan en ${colour}.`,
+  planNeedsOils:
+    'Dime también tus aceites con pesos o porcentajes y calculo sosa, agua, orden y calor: /plan abre un formulario.',
   fullInACup: ({ name, spoons }) => `${name}: ${spoons} para color pleno en 1 taza`,
   compareNote:
     'Esto es por tipo (práctica común). Dos botes del mismo tipo varían por lote: solo las pastillas de prueba lo dicen, mira /calibrate.',

@@ -41,6 +41,32 @@ describe('a matter near lye that shares its words with a colour that is asked ab
     expect(beside.said).toContain('irritate skin');
   });
 
+  test('what a colour has to bear is no matter of the jug, nor dust or a blind bet where a colour is surely asked of', async () => {
+    for (const [question, job] of [
+      ['is blueberry any good for a purple or will the lye kill it, I have a freezer full', 'survives-lye'],
+      ['a fella at the fair swore blind titanium dioxide is banned in britain, in soap, is it', 'law'],
+      ['Charcoal flies all over my kitchen. Best thing to stir it into first?', 'wet'],
+    ] as const)
+      expect(await asked(question)).toMatchObject({ job });
+    const dust = await asked('Charcoal flies all over my kitchen. Best thing to stir it into first?');
+    expect(dust.said).toContain('dust mask');
+    expect(
+      await asked('I poured the lye over frozen blueberry, will the lye kill it or do I cool the jug'),
+    ).toHaveProperty('lye');
+  });
+
+  test('a batch of several colours whose oils are not told: what each part takes, and the oils are asked for', async () => {
+    const answer = await asked('rainbow loaf, three equal layers red, yellow, blue, 900 ml, plan it');
+    expect(answer).toMatchObject({ job: 'plan', headline: expect.stringContaining('3 parts, 300 ml each') });
+    expect(answer.said).toContain('for 300 ml');
+    expect(answer.said).toContain('Tell me your oils');
+    const mixed = await asked('plan a batch of 3 kg of oils, coral and mint in equal parts');
+    expect(mixed.said).toContain('/match target:coral');
+    expect(mixed.said).toContain('hydrated chromium green');
+    const plain = await asked('plan a 1 kg batter loaf, half plain and half navy');
+    expect(plain.said).toContain('500 g batter stay plain');
+  });
+
   test('a white film that is told is soda ash first, with how it is told from lye; grains and a sting stay with lye', async () => {
     const film = await asked('white powder all over the top of my loaf, it sat uncovered, is it lye?');
     expect(film).toMatchObject({ job: 'diagnose', headline: expect.stringContaining('soda ash') });

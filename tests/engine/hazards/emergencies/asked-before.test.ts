@@ -14,6 +14,18 @@ test('who was out having a smoke has no fire', () => {
   expect(readEmergencies('smoke is coming out of the lye jug').length).toBeGreaterThan(0);
 });
 
+test('water that boils early, high up, is no lye that does', () => {
+  expect(
+    readEmergencies('up here the water boils at 87 degrees, does that change how I make the lye'),
+  ).toEqual([]);
+  expect(readEmergencies('acá el agua hierve a 87 grados, ¿cambia algo con la lejía?')).toEqual([]);
+  expect(readEmergencies('the lye water boils over the jug').length).toBeGreaterThan(0);
+});
+
+test('an interjection is no mouthful', () => {
+  expect(readEmergencies('chuta me salpicó la sosa en la mano').map(({ id }) => id)).toEqual(['lye-skin']);
+});
+
 test('who chickened out has no chicken that met lye', () => {
   expect(
     readEmergencies(
@@ -38,6 +50,8 @@ describe('handling asked about before it is done is no emergency', () => {
     'olla de aluminio para la sosa',
     '¿en qué orden se echa, el agua sobre la soda o la soda sobre el agua?',
     'in which order, water on the lye or lye in the water?',
+    'my uncle used to shout about which one goes in which, so now do I pour the lye in the water or the water on the lye',
+    'echo la sosa en el agua o el agua sobre la sosa',
   ])('%s', text => {
     expect(isAskedBefore(text)).toBe(true);
     expect(readEmergencies(text)).toEqual([]);
@@ -46,6 +60,7 @@ describe('handling asked about before it is done is no emergency', () => {
   test.each([
     'en qué orden se echa, el agua sobre la soda? ya la eché y hierve',
     'I poured water onto the lye',
+    'do I pour the lye in the water or the water on the lye, it is boiling over',
     'can I pour water onto the lye it is smoking',
     'poured water on the lye is it ok?',
     'I used an aluminium pot for the lye and it is fizzing',

@@ -107,6 +107,11 @@ describe('said to pass the time', () => {
     ],
     ['500 g olive. Anyway, how much lye', '500 g olive. Anyway, how much lye'],
     ['how much mica', 'how much mica'],
+    [
+      'we had a tin of turmeric on the ship that nobody ordered. Anyways I have some yet, what goes into a loaf',
+      'turmeric: I have some yet, what goes into a loaf',
+    ],
+    ['we had a tin of turmeric on the ship. Anyway, how much mica for 2 cups', 'how much mica for 2 cups'],
   ])('what is asked behind an aside: %s', (text, asked) => {
     expect(pastAside(text)).toBe(asked);
   });

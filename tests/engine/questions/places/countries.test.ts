@@ -16,6 +16,9 @@ describe('countries whose law no table holds', () => {
     ['se permite en bolivia', 'BO'],
     ['allowed in trinidad?', 'TT'],
     ['are neons legal here in oz', 'AU'],
+    ['bars that go to the united kingdom', 'GB'],
+    ['permite México el violeta', undefined],
+    ['permite mexico el violeta', 'MX'],
   ])('%s: %s', (text, country) => {
     expect(otherCountryIn(text)).toBe(country);
   });

@@ -21,6 +21,11 @@ test.each([
   ['1/8th tsp', '1/8 tsp'],
   ['between 2 and 3 g', 'between 2 and 3 g'],
   ['btwn 2 and 3 g', 'between 2 and 3 g'],
+  // As a tablespoon is called in much of America.
+  ['1 cuchara de arcilla', '1 cucharada de arcilla'],
+  ['dos cucharas de arcilla', 'dos cucharadas de arcilla'],
+  ['cuchara y media de carbón', 'cuchara y media de carbón'],
+  ['una cuchara de madera', 'una cuchara de madera'],
   // As oil and flour are bought in Spain.
   ['cuarto y mitad de kilo de coco', '375 g de coco'],
   ['250 c.c. of water', '250 cc of water'],

@@ -5,6 +5,7 @@ import { unaccented } from '../../../text/unaccented.ts';
 import { isNamedElsewhere, MOST_SURELY_ELSEWHERE } from '../../fields/other-field.ts';
 import { outsideField } from '../../fields/scope.ts';
 import type { QuestionRead, Reading } from '../../read.ts';
+import { BUTTER_YELLOW } from '../names/entities.ts';
 
 /** What is told of a bar that is made, or done on a shelf, names a thing without asking to put it into soap. */
 const ELSEWHERE = /^(?:diagnose|shelf|plan|lye|help|challenge)/u;
@@ -24,7 +25,8 @@ const SOFT_PASTEL = /\bsoft pastel\b(?!s| (?:sticks?|chalks?|crayons?|pencils?|s
 const LIKENED = new RegExp(
   unbroken`
     \b(?:smell\w*|stink\w*|look\w*|hue?l\w*|parece\w*|qued[ae]\w*|sali\w*|salen?|came out|comes out|
-    turned out)(?: \p{L}+)? (?:like|of|a|como)(?: \p{L}+){1,2}
+    turned out)(?: \p{L}+)? (?:like|of|a|como)(?: \p{L}+){1,2}|
+    \b(?:white|blue|red|green|black|pink|yellow|blanc[oa]|azul|roj[oa]|verde|negr[oa]|rosa|amarill[oa])(?: \p{L}+)? (?:like|as|como)(?: \p{L}+){1,2}
   `,
   'giu',
 );
@@ -66,7 +68,8 @@ export function staysOut(question: string, read: QuestionRead): Reading | undefi
       !(isNamedElsewhere(read) || read.elsewhere >= MOST_SURELY_ELSEWHERE ? IN_SOAP : OF_SOAP).test(question))
   )
     return undefined;
-  if (barred !== undefined) return isReadOut(barred, read) ? undefined : checkOf(barred);
+  if (barred !== undefined)
+    return isReadOut(barred, read) || isHueOfAnother(barred, read) ? undefined : checkOf(barred);
   const pressed = pressedOf(question, read);
   if (pressed !== undefined) return checkOf(pressed);
   const spirit = OF_SOAP.test(question) && MAY.test(question) ? SPIRIT.exec(question)?.[0] : undefined;
@@ -78,6 +81,10 @@ export function staysOut(question: string, read: QuestionRead): Reading | undefi
   const isKnown = typeof item === 'string' && batchPartIn(item) === 'scent';
   return scent === undefined || isKnown ? undefined : checkOf(scent);
 }
+
+/** "A soft butter yellow; I have yellow oxide": a hue of every shade card, beside what is to make it. */
+const isHueOfAnother = (barred: string, { facts: { named } }: QuestionRead): boolean =>
+  BUTTER_YELLOW.test(barred) && named.some(name => !BUTTER_YELLOW.test(name));
 
 /** A label has more ingredients than that. */
 const LEAST_READ_OUT = 3;

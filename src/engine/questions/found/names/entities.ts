@@ -104,7 +104,11 @@ function namedIn({ words }: Words): readonly NamedThing[] {
         if (colours) found.push({ text: span.join(' '), from, to: from + length, colourants: colours });
       }
   }
-  const shared = [...found, ...headShared(words, found)];
+  const isHue = ({ text, colourants }: NamedThing) => colourants.length === 0 && BUTTER_YELLOW.test(text);
+  const meant = found
+    .filter(one => !isOilOf(words, one))
+    .filter((one, _, all) => !(isHue(one) && all.some(({ colourants }) => colourants.length > 0)));
+  const shared = [...meant, ...headShared(words, meant)];
   return [
     ...shared,
     ...headApart(words, shared),
@@ -112,6 +116,11 @@ function namedIn({ words }: Words): readonly NamedThing[] {
     ...hydrateApart(words, shared),
   ].sort((a, b) => a.from - b.from);
 }
+
+/** "Aceite de maravilla", "sunflower oil": the fat that bears a plant's name. */
+const isOilOf = (words: readonly string[], { text, from, to }: NamedThing): boolean =>
+  (words[from - 1] === 'de' && words[from - 2] === 'aceite' && knownOil(`aceite de ${text}`) !== undefined) ||
+  (words[to] === 'oil' && knownOil(`${text} oil`) !== undefined);
 
 const isEdge = (word: string) => EDGE.has(word) || /^\d{1,4}(?:[.,/]\d+)?$/u.test(word);
 
@@ -124,6 +133,8 @@ const catalogued = (span: readonly string[]): readonly Colourant[] | undefined =
 /** "A soft pastel yellow" tells how pale; a stick of it is another thing. */
 const SOFT_PASTEL = /^(?:soft )?pastel$/u;
 
+/** A dye that is barred, and a hue of every shade card: where another colourant is named it is that. */
+export const BUTTER_YELLOW = /^(?:butter yellow|amarillo mantequilla)$/u;
 /** Kitchen colours and the like that are refused by name wherever they are named. */
 const refused = (span: readonly string[]): readonly Colourant[] | undefined => {
   // "1 lb oils pastel" is how much and how strong, and no crayon.

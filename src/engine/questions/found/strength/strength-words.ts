@@ -123,7 +123,10 @@ export const CLIPPED: readonly (readonly [RegExp, string])[] = [
     /\b(?:re|requete|super)?(?:fuert|intens|oscur|cargad|satur|saturad|viv|profund|negr|blanqu|roj|azul)isim[oa]s?\b/gu,
     'full',
   ],
-  [/\b(?:(?:bien|muy|re) )?(?:cargadit|fuertecit|fuertot|oscurot|cargadot|intensit)[oa]s?\b/gu, 'full'],
+  [
+    /\b(?:(?:bien|muy|re) )?(?:cargadit|fuertecit|fuerton|fuertot|oscurot|cargadot|intensit)[oa]s?\b/gu,
+    'full',
+  ],
   // "Negro cerrado", "black not grey": nothing paler is meant.
   [/\b(?:negr[oa]|azul|verde|roj[oa]|color) cerrad[oa]\b/gu, 'full'],
   [
@@ -174,7 +177,7 @@ export const STRENGTHS: readonly (readonly [name: string, RegExp])[] = [
     new RegExp(
       unbroken`
         \b(?:pastel|pastelit[oa]s?|pale|palish|light(?:ly|er)?|soft(?:er|ly)?|gentle|subtle|baby|bebe|milky|
-        washed out|clarit[oa]s?|clar[oa]s?|claron|palid[oa]s?|palidit[oa]s?|suave|suavecit[oa]|tenue|sutil|
+        washed out|clarit[oa]s?|clar[oa]s?|claron|palid[oa]s?|palidit[oa]s?|suave|suavecit[oa]|suavit[oa]|flojit[oa]s?|tenue|sutil|
         liger[oa]|ligerit[oa]|deslavad[oa]|apagad[oa]|delicad[oa]|minty|muted|delicate|bajit[oa]|(?:azul|
         rosad|celest|verdec|amarill|lil|rosit)it[oa]s?|rosita)\b
       `,

@@ -43,7 +43,7 @@ export const OF_BODY = {
   `,
   cosmetics: spaced`
     lipstick* lipgloss gloss labial* eyeshadow* sombras rubor mascara rimel eyeliner* delineador*
-    maquillaj* foundation concealer corrector nail nails unas manicur* pedicur* moisturi* lotion* locion*
+    maquillaj* foundation concealer corrector nail nails manicur* pedicur* moisturi* lotion* locion*
     balm* balsamo* deodorant* desodorante* antiperspirant* antitranspirante* toothpaste dentifric*
     mouthwash enjuague shampoo* champu* conditioner* acondicionador* sunscreen* protector bronceador*
     bronzer exfoliant* mascarilla* perfume* colonia cologne aftershave* sanitiser* sanitizer* diffuser*

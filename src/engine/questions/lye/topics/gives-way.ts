@@ -4,6 +4,8 @@ import { acidIn } from '../../../text/names/acid-words.ts';
 import { unaccented } from '../../../text/unaccented.ts';
 import { LYE_WORDS } from '../../fields/soap-words.ts';
 import type { QuestionRead, Reading } from '../../read.ts';
+import { HARM_TOPIC_ORIGINS } from './harm-topic.ts';
+import { HURTS_ANYWHERE } from './hurts-anywhere.ts';
 import { tellsOfHurt } from './nearest/hurt.ts';
 import type { LyeTopic } from './topic.ts';
 
@@ -93,7 +95,68 @@ export function givesWay(
   if (SHARED_WITH_FLAWS.has(matter) && isFlawTold(reading, question, { read })) return 'behind';
   if (matter === 'old-oil' && isFlawTold(reading, question, { read, signs: SIGNS_OF_OLD_OIL }))
     return 'behind';
-  return isOfItsColour(question, { reading, read, matter }) ? 'behind' : undefined;
+  if (isOfItsColour(question, { reading, read, matter }) || isOfNoLye(question, { reading, read, matter }))
+    return 'behind';
+  return !staysFirst(matter) && isOfFateAlone(question, { reading, read }) ? 'silently' : undefined;
+}
+
+/** What of a thing goes in for water, on skin or not at all stands first whatever else is asked of it. */
+const STANDS_FIRST: ReadonlySet<string> = new Set<LyeTopic>([
+  'puree',
+  'liquid-instead',
+  'fresh-plants',
+  'craft-glitter',
+  'ink',
+  'household-scent',
+  'hot-oils-of-scent',
+  'kitchen-spice',
+  'candle-scent',
+  'not-an-oil',
+  'sand-and-shells',
+]);
+const staysFirst = (matter: string): boolean =>
+  STANDS_FIRST.has(matter) || matter in HARM_TOPIC_ORIGINS || HURTS_ANYWHERE.has(matter);
+
+/** Whether a colour is surely asked of by its name, and no lye is spoken of: what was found of handling is not what is asked. */
+function isOfNoLye(
+  question: string,
+  {
+    reading,
+    read,
+    matter,
+  }: { readonly reading: Reading; readonly read: QuestionRead; readonly matter: string },
+): boolean {
+  return (
+    !staysFirst(matter) &&
+    !LYE_WORDS.test(unaccented(question)) &&
+    !isBesideAcid(question) &&
+    (OF_COLOUR.has(reading.job) || reading.job === 'law') &&
+    reading.score >= MOST_SURELY &&
+    read.facts.named.some(name => !isHotSpice(name) && colourantsMeant(name).length > 0)
+  );
+}
+
+/** Lye as what a colour has to bear, and nothing that is done with it. */
+const BORNE = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:will|would|does|do|can|if|that|once|when) (?:the )?lye (?:just )?(?:kill|eat|destroy|ruin|wreck|
+    turn|change|fade|bleach|brown|wash|hit|get|touch)\p{L}*|lye[- ](?:proof|safe|stable|fast)|(?:survive|stand|hold|
+    take|bear|withstand|last)\p{L}*(?: up)?(?: to| in| against)? (?:the )?lye|(?:in|by|from|to) (?:the )?lye|
+    (?:aguant|resist|soport|sobreviv)\p{L}+ (?:a |al |con )?(?:la |el )?(?:sosa|soda|lejia)(?: caustica)?|(?:la )?(?:sosa|
+    soda|lejia) (?:(?:se )?(?:lo|la|los|las) )?(?:mata|come|destruye|arruina|quema|cambia|vuelve|pone|decolora|
+    estropea|destine)\p{L}*|(?:en|con) (?:la )?(?:sosa|soda|lejia))(?!\p{L})
+  `,
+  'gu',
+);
+/** Whether lye is spoken of only as what a named colour has to bear: "is blueberry any good or will the lye kill it, I have a freezer full". */
+function isOfFateAlone(
+  question: string,
+  { reading, read }: { readonly reading: Reading; readonly read: QuestionRead },
+): boolean {
+  if (reading.job !== 'survives-lye' || reading.score < MOST_SURELY || read.facts.named.length === 0)
+    return false;
+  const text = unaccented(question);
+  return LYE_WORDS.test(text) && !LYE_WORDS.test(text.replace(BORNE, ' ')) && !isBesideAcid(question);
 }
 
 /** Whether the words of a matter are those of a colour that is surely asked of, by its name. */

@@ -13,6 +13,12 @@ const checked = (question: string) => {
   return reading && `${reading.command}: ${reading.given.item}`;
 };
 
+test('a yellow of shade cards is no dye of its name where a pigment for it is told', () => {
+  expect(checked('I need a soft butter yellow, 28 oz oils, I have yellow oxide, how much')).toBeUndefined();
+  expect(checked('cuánto titanio para 350 ml, quiero un blanco fuerte como tiza')).toBeUndefined();
+  expect(checked('is butter yellow ok in soap')).toBe('colourant check: butter yellow');
+});
+
 test.each([
   ['can I use crayons in soap', 'crayon'],
   ['can I use crayons', 'crayon'],

@@ -1,0 +1,104 @@
+import { unbroken } from '../../over-lines.ts';
+import { foldedColour, isColourWord } from '../../text/colours/folded-colours.ts';
+import type { Words } from '../found/words-of.ts';
+import type { Found } from '../learned/features.ts';
+import { isOfCraft } from '../learned/topics.ts';
+import { LYE } from './dose-by-phrase.ts';
+
+const HOW = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:how (?:do|can|would|could|might|to|d)(?: (?:i|we|you|one))? (?:get|make|mix|reach|do)|
+    how(?:'?d)? you (?:get|make|mix)|(?:como|con que|de que forma) (?:(?:hago|hacemos|consigo|saco|logro|
+    obtengo|llego a|mezclo)|se (?:hace|consigue|logra|saca|mezcla|obtiene)|puedo (?:hacer|conseguir|sacar|
+    lograr))|(?:what|que) (?:ratio|proporcion|mezcla)|con que (?:lo |la )?(?:se (?:hace|consigue|logra|arma)|armo|arman?))(?!\p{L})
+  `,
+  'u',
+);
+const WISHED =
+  /^(?:el|la|un|una|ese|esa|este|esta|the|an?|that|this|some|color|colou?r|tono|shade|of|de|i|want|quiero|querria|quisiera|busco|for|after|hacer|lograr|sacar|conseguir)$/u;
+/** What a hue is likened to stands behind it, or before it in English. */
+const LIKENED = /^(?:de|del|como|tipo|estilo|medio|tirando|like|of|as|on|que|igual|a)$/u;
+/** "The green on my uniform, sort of bottle green": how a colour is put right, and no stain on a thing. */
+export const OF_CRAFTS = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:paint|wall|hair|nails?|icing|frosting|cake|candles?|wax|resin|yarn|wool|cloth|fabric|shirt|
+    stains?|pool|crust|fried|pintura|pared|pelo|unas|glaseado|betun|velas?|cera|resina|lana|tela|camisa|
+    manchas?|piscina|alberca|croquetas?|pan|pollo|carne|cebolla|caramelo|horno)(?!\p{L})
+  `,
+  'u',
+);
+
+/** How a hue is got that is likened to something: "el dorado de la piedra al atardecer", "un terracota como los cerros". */
+function isLikenedHue(read: Words, { things, amounts }: Found): boolean {
+  const { words, text } = read;
+  if (!HOW.test(text) || OF_CRAFTS.test(text) || LYE.test(text)) return false;
+  if (isOfCraft(words) || amounts.some(({ of }) => of === 'powder')) return false;
+  const isOfThing = (at: number) =>
+    things.some(
+      ({ from, to, colourants }) =>
+        at >= from && at < to && to - from > 1 && colourants.length > 0 && !LIKENED.test(words[from + 1]!),
+    );
+  return words.some(
+    (word, at) =>
+      !isOfThing(at) &&
+      isColourWord(foldedColour(word)) &&
+      WISHED.test(words[at - 1] ?? '') &&
+      LIKENED.test(words[at + 1] ?? ''),
+  );
+}
+
+/** What is mixed for a hue that was told. */
+const MIXED_FOR = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:what|which)(?: \p{L}+){0,2} (?:do|would|should|can|could) (?:i|you|we) mix (?:for|to)|que (?:\p{L}+ )?(?:mezclo|combino|junto|sumo) para|
+    with (?:which|what) (?:\p{L}+ )?(?:pigments?|powders?|colou?rs?|micas?|oxides?|colou?rants?) (?:may|can|do|
+    could|would|should|might) (?:i|you|we|one)|con (?:que|cuales) (?:pigmentos?|polvos?|colores|micas?|oxidos?|
+    colorantes?) (?:se )?(?:puedo|puede|hago|saco|consigo|logro|llego|armo|hace|saca|logra))(?!\p{L})
+  `,
+  'u',
+);
+const FADES =
+  /(?<!\p{L})(?:in (?:the )?(?:lye|light|sun)|surviv\p{L}*|aguant\p{L}*|bleed\p{L}*|fad\p{L}*)(?!\p{L})/u;
+/** What comes to a hue that is named, where no colourant is: no amount is asked. */
+function isMixed(read: Words, found: Found): boolean {
+  const { text, words } = read;
+  if (FADES.test(text) || LYE.test(text) || isOfCraft(words) || found.amounts.length > 0) return false;
+  const isOfHue =
+    found.things.every(({ colourants }) => colourants.length === 0) &&
+    words.some(word => isColourWord(foldedColour(word)));
+  return MIXED_FOR.test(text) && isOfHue;
+}
+
+const MAKES = new RegExp(
+  unbroken`
+    ^(?:whats?|which|what|que|con que|cual) (?:colou?rs? |powders? |mix )?(?:makes?|gives?|would make|
+    will make|gets me|do i mix for|to mix for|me da|da|hace|se mezcla para)(?: (?:a|an|the|un|una|el|good|
+    nice|proper|decent|lovely|buen|buena|lindo|linda|bonito|bonita))* (?:\p{L}+[ -]){0,2}(\p{L}+)$
+  `,
+  'u',
+);
+/** "What makes a good grey-blue": a hue at the end, and nothing else. */
+const isMadeHue = ({ text }: Words, { things, amounts }: Found): boolean => {
+  const [, hue] = MAKES.exec(text.replace(/[?.!]+$/u, '').trim()) ?? [];
+  const isNamed = things.some(({ colourants }) => colourants.length > 0);
+  return hue !== undefined && !isNamed && amounts.length === 0 && isColourWord(foldedColour(hue));
+};
+
+const ITS_COLOUR_MADE = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:how (?:do|does|can|would|could|might|d) (?:i|you|we|one) (?:arrive at|achieve|obtain|reach) (?:(?:a|an|
+    the) )?|(?:how (?:do|does|can|would|could|might|d) (?:i|you|we|one) (?:make|get|mix)|como (?:se )?(?:hace|hacen|
+    hago|hacemos|saca|saco|logra|logro|consigue|consigo|prepara|preparo)) (?:the|an?|el|un|ese|este) (?:colou?r|
+    color|shade|tono)(?: of| de)? (?:(?:the|la|el) )?)(\p{L}+)
+  `,
+  'u',
+);
+/** "Cómo se hace el color mostaza": a colour by that word. */
+function isColourMade({ text, words }: Words): boolean {
+  const [, hue] = ITS_COLOUR_MADE.exec(text) ?? [];
+  return hue !== undefined && isColourWord(foldedColour(hue)) && !OF_CRAFTS.test(text) && !isOfCraft(words);
+}
+
+/** Whether a question asks how a hue is made: one that is likened to something, or is named alone, or by the word "colour". Pure. */
+export const asksHowAHueIsMade = (words: Words, found: Found): boolean =>
+  isMixed(words, found) || isLikenedHue(words, found) || isMadeHue(words, found) || isColourMade(words);
