@@ -117,9 +117,6 @@ const ONE = new RegExp(
   'u',
 );
 
-/** What each of them takes is told, and no part of it is meant. */
-const EACH_TOLD =
-  /(?<!\p{L})(?:(?:in )?each|apiece|(?:en )?cada (?:una?|uno))(?! (?:gets?|takes?|of|will|one|lleva|va)(?!\p{L}))(?!\p{L})/u;
 const EACH_ONE = /(?<!\p{L})cada un[oa](?!\p{L})/gu;
 /** "Splitting into three, and one of those, 1 cup, gets indigo": the part's own size behind it. */
 const OWN_SIZE = /^ ?,? ?(?:(?:is|being|about|around|roughly|es|son|como|unos|unas) )*(?=\d)/u;
@@ -145,9 +142,7 @@ export function partsIn(items: readonly Item[]): PartsTold {
   const text = items.map(one => one.text).join(' ');
   const one = split?.is === 'split' ? ONE.exec(text) : null;
   const isOneTold = one !== null && OWN_SIZE.test(text.slice(one.index + one[0].length));
-  const isOfEach = items.some(({ is }) => is === 'amount') && EACH_TOLD.test(text);
-  const even =
-    split?.is === 'split' && one && !isOfEach ? [{ share: `1/${split.parts}`, value: 1 / split.parts }] : [];
+  const even = split?.is === 'split' && one ? [{ share: `1/${split.parts}`, value: 1 / split.parts }] : [];
   const shares =
     even.length > 0 ? even : (different(beside).length === 1 ? beside : ofBatter).map(({ share }) => share);
   return {

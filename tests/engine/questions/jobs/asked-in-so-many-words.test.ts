@@ -25,6 +25,7 @@ test.each<readonly [text: string, phrase: string | undefined, plain: string | un
   ['hibiscus went brown in lye', undefined, undefined],
   ['la cúrcuma se pone roja en el jabón', 'survives-lye', undefined],
   ['la cúrcuma se me puso roja en el jabón', undefined, undefined],
+  ['por qué la cúrcuma se pone roja en el jabón', undefined, undefined],
   ['can I use sunflower oil to wet the charcoal', 'wet', undefined],
   ['ultramar azul en glicerina, ¿se puede?', 'wet', undefined],
   ['charcoal: should it be dispersed in oil or in water', 'wet', undefined],

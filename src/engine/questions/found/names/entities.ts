@@ -134,7 +134,7 @@ const catalogued = (span: readonly string[]): readonly Colourant[] | undefined =
 const SOFT_PASTEL = /^(?:soft )?pastel$/u;
 
 /** A dye that is barred, and a hue of every shade card: where another colourant is named it is that. */
-export const BUTTER_YELLOW = /^(?:butter yellow|amarillo mantequilla)$/u;
+export const BUTTER_YELLOW = /\b(?:butter yellow|amarillo mantequilla)\b/u;
 /** Kitchen colours and the like that are refused by name wherever they are named. */
 const refused = (span: readonly string[]): readonly Colourant[] | undefined => {
   // "1 lb oils pastel" is how much and how strong, and no crayon.

@@ -16,6 +16,9 @@ const checked = (question: string) => {
 test('a yellow of shade cards is no dye of its name where a pigment for it is told', () => {
   expect(checked('I need a soft butter yellow, 28 oz oils, I have yellow oxide, how much')).toBeUndefined();
   expect(checked('cuánto titanio para 350 ml, quiero un blanco fuerte como tiza')).toBeUndefined();
+  expect(readQuestion('a soft butter yellow, 28 oz oils, I have yellow oxide, how much').facts.named).toEqual(
+    ['yellow oxide'],
+  );
   expect(checked('is butter yellow ok in soap')).toBe('colourant check: butter yellow');
 });
 
