@@ -1,4 +1,3 @@
-import { EventEmitter } from 'node:events';
 import { setTimeout as sleep } from 'node:timers/promises';
 import {
   type APIInteractionResponseCallbackData,
@@ -64,12 +63,27 @@ async function refused(response: Sent, url: string, body: Callback): Promise<nev
 
 type Sent = Awaited<ReturnType<Client['rest']['options']['makeRequest']>>;
 
+/** As much of a signal as the sender asks for. */
+class TimesUp {
+  #act: (() => void) | undefined;
+
+  on(_: 'abort', act: () => void): void {
+    this.#act = act;
+  }
+
+  now(): void {
+    this.#act?.();
+  }
+}
+
+const end = (ended: TimesUp): void => ended.now();
+
 /** Sends it over the client's own line, and gives it up after the line's own time. */
 async function sentInTime({ rest }: Client, url: string, body: string): Promise<Sent> {
   const { timeout, userAgentAppendix } = rest.options;
   const agent = rest.agent as InternalRequest['dispatcher'];
-  const ended = new EventEmitter();
-  const timer = setTimeout(() => ended.emit('abort'), timeout);
+  const ended = new TimesUp();
+  const timer = setTimeout(end, timeout, ended);
   try {
     return await rest.options.makeRequest(url, {
       method: RequestMethod.Post,
@@ -78,7 +92,7 @@ async function sentInTime({ rest }: Client, url: string, body: string): Promise<
         'User-Agent': `${DefaultUserAgent} ${userAgentAppendix}`.trim(),
       },
       body,
-      // The sender takes either (undici, `signal`), and a signal of the platform costs more than the sending.
+      // The sender takes either, and a signal of the platform costs more than the sending.
       signal: ended as unknown as AbortSignal,
       ...(agent && { dispatcher: agent }),
     });
