@@ -64,6 +64,8 @@ const mac = (key: Uint8Array, text: string, { group, asker }: Holder, scope: str
     .of(`${text}\0${group}\0${scope === 'a' ? asker : ''}`)
     .slice(0, MAC_LENGTH);
 
+const TRAVELS = /^[\w-]*$/;
+
 /**
  * Signs a follow-up into a custom id: version, scope, name, expiry hour, nonce, arguments, HMAC.
  * Throws an Error when an argument has a character outside `[A-Za-z0-9_-]` or the id grows over 100
@@ -76,11 +78,13 @@ export function seal(
 ): string {
   const { followUp, args } = follow;
   // Which one, and not what it says: it may be a member's own text, and faults are logged.
-  for (const [at, arg] of args.entries())
-    if (!/^[\w-]*$/.test(arg)) throw new Error(`argument ${at + 1} of ${name} cannot travel in an id`);
+  args.forEach((arg, at) => {
+    if (!TRAVELS.test(arg)) throw new Error(`argument ${at + 1} of ${name} cannot travel in an id`);
+  });
   const scope = followUp.for === 'asker' ? 'a' : 'g';
   const expiry = Math.ceil(at / HOUR + followUp.hours).toString(36);
-  const text = [VERSION, scope, name, expiry, nonce(), ...args].join('~');
+  const head = `${VERSION}~${scope}~${name}~${expiry}~${nonce()}`;
+  const text = args.length === 0 ? head : `${head}~${args.join('~')}`;
   const id = `${text}~${mac(key, text, holder, scope)}`;
   if (id.length > LONGEST_ID) throw new Error(`the id of ${name} has ${id.length} characters`);
   return id;

@@ -8,7 +8,7 @@ import { atHand, type Entry, everything, everythingIn } from '../store.ts';
 import { filed } from './filed.ts';
 import type { EvidenceScope, Report } from './report.ts';
 import { reportKind } from './schema.ts';
-import { sharedWith } from './sharing.ts';
+import { sharedWith, shares } from './sharing.ts';
 
 /** A report, and whether the member who looks made it. */
 export type ReportView = Report & { readonly mine: boolean };
@@ -42,6 +42,11 @@ async function hasReports({ store, group }: EvidenceScope): Promise<boolean> {
   const span = reportsIn(group);
   const first = atHand(store, span, 1) ?? (await store.range(span.from, span.to, 1));
   return first.length > 0;
+}
+
+/** False where there can be no report on any colour: the group has made none, and counts none of others. */
+export async function mayBeReported(scope: EvidenceScope): Promise<boolean> {
+  return (await hasReports(scope)) || (await shares(scope));
 }
 
 const NOTHING: Evidence = { here: [], elsewhere: tally([]) };
