@@ -22,7 +22,8 @@ type Ending = {
  */
 export const sendRequest: Sends = (url, asked) => {
   const { body, method, headers, signal, dispatcher } = asked;
-  if (body != null && typeof body !== 'string') return DefaultRestOptions.makeRequest(url, asked);
+  if (body != null && typeof body !== 'string' && !(body instanceof Uint8Array))
+    return DefaultRestOptions.makeRequest(url, asked);
   return new Promise((resolve, reject) => {
     const told = new Told({ resolve, reject }, signal as Ending | null | undefined);
     // Which client is said, or Node's own by the time of the first request.
