@@ -18,7 +18,13 @@ type Callback = {
 };
 
 /** The JSON of some of the components, as the platform takes it: those at the beginning. */
-type Written = { readonly count: number; readonly json: Buffer };
+export type Written = { readonly count: number; readonly json: Buffer };
+
+/** What is sent again and again, written once. */
+export const writtenOf = (components: readonly object[]): Written => ({
+  count: components.length,
+  json: Buffer.from(components.map(one => JSON.stringify(one)).join(',')),
+});
 
 /** A callback as it is sent: byte for byte its JSON, of which what is `written` is not made again. */
 export function bodyOf(callback: Callback, written: Written | undefined): string | Buffer {

@@ -15,13 +15,14 @@ import { type Block, type Choice, LONGEST_LABEL, type Problem, type Reply } from
 import { cut } from '../engine/text/excerpt.ts';
 import type { Words } from '../words/index.ts';
 import { replaceMarks, withoutMarks } from '../words/marks.ts';
+import { type Written, writtenOf } from './callback.ts';
 
 /** A message as discord.js sends it: display components only, and the files they show. */
 export type Payload = {
   readonly components: readonly APIMessageTopLevelComponent[];
   readonly files: readonly AttachmentBuilder[];
   /** The JSON of the first so many of the components, where the same are sent again and again. */
-  readonly written?: { readonly count: number; readonly json: Buffer };
+  readonly written?: Written;
 };
 
 /** The platform's limit on all text of a message is 4000 characters; the rest is left for button labels. */
@@ -47,7 +48,7 @@ export function payloadOf(given: Reply<string>, say: Words): Payload {
   const name = `${shows.name} in ${say.language} on the platform`;
   const { components, files, written } = onceFor(given, name, () => {
     const body = bodyOf(shows(given), say);
-    return isGivenAgain(given) ? { ...body, written: writtenOf(body) } : body;
+    return isGivenAgain(given) ? { ...body, written: writtenOf(body.components) } : body;
   });
   const folds = unfold.map(
     ({ id, follow }): Choice<string> => ({
@@ -60,11 +61,6 @@ export function payloadOf(given: Reply<string>, say: Words): Payload {
   const all = [...components, ...choiceRows(choices), ...choiceRows(folds)];
   return { components: all, files, ...(written && { written }) };
 }
-
-const writtenOf = ({ components }: Payload): NonNullable<Payload['written']> => ({
-  count: components.length,
-  json: Buffer.from(components.map(one => JSON.stringify(one)).join(',')),
-});
 
 /** Stands before the name of a fold on its button. */
 const FOLD_SIGN = '▸';

@@ -1,39 +1,21 @@
 import { statSync } from 'node:fs';
 import { DatabaseSync, type StatementSync } from 'node:sqlite';
 import type { CommitResult, Entry, Span, Store, Write } from '../store.ts';
+import { MOST_KEYS, Searches } from './searches.ts';
 
-/** Where the adapters keep their records, unless told otherwise. */
-const NAMESPACE = 'tintmoot';
 /** How often is looked whether the file is still the one that was opened, ms. */
 const LOOK_EVERY_MS = 1_000;
 /** More than this is left to the store's own thread: reading it would hold up everybody's answers. */
 const MOST_HERE = 5_000;
-/** So many keys are asked for in one statement. */
-const MOST_KEYS = 32;
 /** So many answers of an unchanged file are kept, each of so many entries at most. */
 const MOST_KEPT = 1_000;
 const MOST_ENTRIES_KEPT = 50;
-/** Prepared statements of each sort kept; then all are made anew. */
-const MOST_STATEMENTS = 100;
 
 /** Of several spans asked for at once, as many entries at most. */
 const MOST_AT_ONCE = 20_000;
 
 /** What was read of a span, at most so many. */
 type Kept = { readonly to: string; readonly limit: number; readonly entries: readonly Entry[] };
-
-type Row = readonly [key: string, text: string];
-/** With the place of the span that it lies in. */
-type Numbered = readonly [key: string, text: string, at: number];
-
-const SELECT = `SELECT key, text FROM records WHERE ns = '${NAMESPACE}'`;
-const keysOf = (count: number) =>
-  `${SELECT} AND key IN (${Array.from({ length: count }, () => '?').join(', ')})`;
-const rangeOf = (limit: number) => `${SELECT} AND key >= ? AND key < ? ORDER BY key LIMIT ${limit}`;
-const unionOf = (spans: number, limit: number) =>
-  Array.from({ length: spans }, (_, at) => `SELECT key, text, ${at} FROM (${rangeOf(limit)})`).join(
-    ' UNION ALL ',
-  );
 
 /**
  * A store in an SQLite file whose reads are made on this thread, beside the thread that writes: a read takes some
@@ -45,9 +27,7 @@ export class ReadingHere implements Store {
   readonly #inner: Store;
   readonly #path: string;
   readonly #db: DatabaseSync;
-  readonly #gets = new Map<number, StatementSync>();
-  /** By limit and number of spans. */
-  readonly #ranges = new Map<number, StatementSync>();
+  readonly #searches: Searches;
   /** What was read since the file last changed, by key and by span: a busy group asks for the same again and again. */
   readonly #values = new Map<string, unknown>();
   /** By where a span begins. */
@@ -70,6 +50,7 @@ export class ReadingHere implements Store {
     this.#path = path;
     this.#db = db;
     this.#file = identityOf(path);
+    this.#searches = new Searches(db);
     // Changes with every commit of another connection, that of our own writer included (sqlite.org/pragma.html#pragma_data_version).
     this.#versionNow = db.prepare('PRAGMA data_version');
     this.#versionNow.setReturnArrays(true);
@@ -154,9 +135,7 @@ export class ReadingHere implements Store {
 
   #readValues(keys: readonly string[]): void {
     this.#enter();
-    const statement = this.#statement(this.#gets, keys.length, () => keysOf(keys.length));
-    const rows = statement.all(...keys) as unknown as readonly Row[];
-    const found = new Map(rows.map(([key, text]) => [key, valueIn(text)]));
+    const found = new Map(this.#searches.keys(keys).map(([key, text]) => [key, valueIn(text)]));
     if (this.#values.size >= MOST_KEPT) this.#values.clear();
     for (const key of keys) this.#values.set(key, found.get(key));
   }
@@ -169,10 +148,9 @@ export class ReadingHere implements Store {
     const before = this.#knownOf(spans, limit);
     const missing = spans.filter((_, at) => before[at] === undefined);
     if (missing.length === 0) return before as readonly (readonly Entry[])[];
-    const bounds = missing.flatMap(({ from, to }) => [from, to]);
-    const rows = this.#rangesOf(missing.length, limit).all(...bounds) as unknown as readonly Numbered[];
     const read: Entry[][] = missing.map(() => []);
-    for (const [key, text, at] of rows) read[at]?.push({ key, value: valueIn(text) });
+    for (const [key, text, at] of this.#searches.spans(missing, limit))
+      read[at]?.push({ key, value: valueIn(text) });
     let next = 0;
     return spans.map((span, at) => before[at] ?? this.#keep(span, limit, read[next++] ?? []));
   }
@@ -190,21 +168,6 @@ export class ReadingHere implements Store {
     if (this.#entries.size >= MOST_KEPT) this.#entries.clear();
     this.#entries.set(from, { to, limit, entries });
     return entries;
-  }
-
-  /** Prepared once for each number of keys or spans and each limit: a bound limit costs as much as the search. */
-  #statement(kept: Map<number, StatementSync>, which: number, sql: () => string): StatementSync {
-    const known = kept.get(which);
-    if (known) return known;
-    const made = this.#db.prepare(sql());
-    made.setReturnArrays(true);
-    if (kept.size >= MOST_STATEMENTS) kept.clear();
-    kept.set(which, made);
-    return made;
-  }
-
-  #rangesOf(spans: number, limit: number): StatementSync {
-    return this.#statement(this.#ranges, limit * (MOST_KEYS + 1) + spans, () => unionOf(spans, limit));
   }
 
   /**
