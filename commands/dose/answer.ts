@@ -26,9 +26,11 @@ import {
 } from '../../src/presenting/dose.ts';
 import { type DoseAnswerData, doseAnswerData } from '../../src/presenting/dose-data.ts';
 import { type ColourNotes, colourNotes, withoutCatalogueLye } from '../../src/presenting/warning.ts';
+import { mayBeReported } from '../../src/records/evidence/index.ts';
 import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { findRecipe } from '../../src/records/recipes/index.ts';
 import { readKept } from '../../src/records/recipes/kept-plan.ts';
+import { listShelf } from '../../src/records/shelf/index.ts';
 import type { Jar } from '../../src/records/shelf/jars/jar.ts';
 import type { Words } from '../../src/words/index.ts';
 import { type DoseOptions, jarsMeant, readColours } from './asked.ts';
@@ -127,6 +129,9 @@ const isNothing = ({ cautions, asides }: ColourNotes): boolean => cautions.lengt
 
 /** True where no jar of the asker's is meant, and nobody has reported anything: what is kept of the words alone is the answer. */
 async function isAllThereIs({ colourant, with: others }: DoseOptions, context: Context): Promise<boolean> {
+  const { shelf, group, store } = context;
+  const hasNone = (await listShelf(shelf)).length === 0;
+  if (hasNone && !(await mayBeReported({ store, group }))) return true;
   const jars = await jarsMeant([colourant, ...others], context.shelf);
   return !jars.some(isOwn) && isNothing(await notesOn(jars, context));
 }

@@ -3,7 +3,7 @@ import { spokenOfIn } from '../engine/questions/leaning/subject/things.ts';
 import { Refusal, refuse } from '../engine/refusal.ts';
 import { refusalOf, StoreFailure } from '../records/failure.ts';
 import { dropNotices, type Notice, noticesFor } from '../records/notices.ts';
-import { preferencesOf } from '../records/preferences.ts';
+import { preferencesAtHand, preferencesOf } from '../records/preferences.ts';
 import { pressedAgain } from '../records/shelf/index.ts';
 import { byClockOf } from '../words/dates.ts';
 import { wordsIn } from '../words/index.ts';
@@ -40,7 +40,8 @@ declare module '../engine/refusal.ts' {
 /** Answers a question. Never throws: a "no" and a fault of ours both come back as a problem. */
 export async function receive(asked: Question, shared: Conversation): Promise<Answer> {
   const conversation = forOneQuestion(shared, asked);
-  const wishes = await wishesOf(asked, conversation);
+  const { store } = conversation.services;
+  const wishes = preferencesAtHand(store, asked.asker.id) ?? (await wishesOf(asked, conversation));
   const wished = languageAskedFor(asked) ?? wishes?.language;
   const language = languageOfHelp(freeTexts(asked), wished ?? languageWritten(asked));
   const question = { ...asked, language };
@@ -57,9 +58,7 @@ export async function receive(asked: Question, shared: Conversation): Promise<An
   const shown: Answer = { ...(asked.readsMarks ? answer : plainThroughout(answer, clock)), language };
   // An answer that is lost on its way has told nobody: what came along waits for the next.
   if (told !== kept)
-    onArrival(shown, () =>
-      dropNotices(conversation.services.store, question.asker.id, notices).catch(() => undefined),
-    );
+    onArrival(shown, () => dropNotices(store, question.asker.id, notices).catch(() => undefined));
   return shown;
 }
 

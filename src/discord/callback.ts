@@ -1,4 +1,3 @@
-import { EventEmitter } from 'node:events';
 import { setTimeout as sleep } from 'node:timers/promises';
 import {
   type APIInteractionResponseCallbackData,
@@ -18,6 +17,27 @@ type Callback = {
   readonly data: APIInteractionResponseCallbackData;
 };
 
+/** The JSON of some of the components, as the platform takes it: those at the beginning. */
+export type Written = { readonly count: number; readonly json: Buffer };
+
+/** What is sent again and again, written once. */
+export const writtenOf = (components: readonly object[]): Written => ({
+  count: components.length,
+  json: Buffer.from(components.map(one => JSON.stringify(one)).join(',')),
+});
+
+/** A callback as it is sent: byte for byte its JSON, of which what is `written` is not made again. */
+export function bodyOf(callback: Callback, written: Written | undefined): string | Buffer {
+  if (!written || written.count === 0) return JSON.stringify(callback);
+  const { components = [], ...others } = callback.data;
+  const rest = components.slice(written.count).map(one => `,${JSON.stringify(one)}`);
+  return Buffer.concat([
+    Buffer.from(`{"type":${callback.type},"data":{"components":[`),
+    written.json,
+    Buffer.from(`${rest.join('')}],${JSON.stringify(others).slice(1)}}`),
+  ]);
+}
+
 /** "Too many requests" (RFC 6585, 4). */
 const TOO_MANY = 429;
 
@@ -30,11 +50,12 @@ const TOO_MANY = 429;
 export async function answerCallback(
   { client, id, token }: { readonly client: Client; readonly id: string; readonly token: string },
   callback: Callback,
+  written?: Written,
 ): Promise<void> {
   const { rest } = client;
   const { api, version, retries, offset } = rest.options;
   const url = `${api}/v${version}${Routes.interactionCallback(id, token)}?with_response=false`;
-  const body = JSON.stringify(callback);
+  const body = bodyOf(callback, written);
   for (let tried = 0; ; tried += 1) {
     const response = await sentInTime(client, url, body).catch((error: unknown) => {
       if (tried < retries && isWorthAnother(error)) return undefined;
@@ -64,12 +85,27 @@ async function refused(response: Sent, url: string, body: Callback): Promise<nev
 
 type Sent = Awaited<ReturnType<Client['rest']['options']['makeRequest']>>;
 
+/** As much of a signal as the sender asks for. */
+class TimesUp {
+  #act: (() => void) | undefined;
+
+  on(_: 'abort', act: () => void): void {
+    this.#act = act;
+  }
+
+  now(): void {
+    this.#act?.();
+  }
+}
+
+const end = (ended: TimesUp): void => ended.now();
+
 /** Sends it over the client's own line, and gives it up after the line's own time. */
-async function sentInTime({ rest }: Client, url: string, body: string): Promise<Sent> {
+async function sentInTime({ rest }: Client, url: string, body: string | Buffer): Promise<Sent> {
   const { timeout, userAgentAppendix } = rest.options;
   const agent = rest.agent as InternalRequest['dispatcher'];
-  const ended = new EventEmitter();
-  const timer = setTimeout(() => ended.emit('abort'), timeout);
+  const ended = new TimesUp();
+  const timer = setTimeout(end, timeout, ended);
   try {
     return await rest.options.makeRequest(url, {
       method: RequestMethod.Post,
@@ -78,7 +114,7 @@ async function sentInTime({ rest }: Client, url: string, body: string): Promise<
         'User-Agent': `${DefaultUserAgent} ${userAgentAppendix}`.trim(),
       },
       body,
-      // The sender takes either (undici, `signal`), and a signal of the platform costs more than the sending.
+      // The sender takes either, and a signal of the platform costs more than the sending.
       signal: ended as unknown as AbortSignal,
       ...(agent && { dispatcher: agent }),
     });

@@ -9,17 +9,20 @@ import {
   escapeMarkdown,
 } from 'discord.js';
 import { faceOf, wholeOf } from '../conversation/faces/face.ts';
-import { onceFor } from '../conversation/faces/given-again.ts';
+import { isGivenAgain, onceFor } from '../conversation/faces/given-again.ts';
 import { textOf } from '../conversation/faces/plain-text.ts';
 import { type Block, type Choice, LONGEST_LABEL, type Problem, type Reply } from '../conversation/reply.ts';
 import { cut } from '../engine/text/excerpt.ts';
 import type { Words } from '../words/index.ts';
 import { replaceMarks, withoutMarks } from '../words/marks.ts';
+import { type Written, writtenOf } from './callback.ts';
 
 /** A message as discord.js sends it: display components only, and the files they show. */
 export type Payload = {
   readonly components: readonly APIMessageTopLevelComponent[];
   readonly files: readonly AttachmentBuilder[];
+  /** The JSON of the first so many of the components, where the same are sent again and again. */
+  readonly written?: Written;
 };
 
 /** The platform's limit on all text of a message is 4000 characters; the rest is left for button labels. */
@@ -43,7 +46,10 @@ export function payloadOf(given: Reply<string>, say: Words): Payload {
   const { unfold = [] } = given;
   const shows = unfold.length > 0 ? faceOf : wholeOf;
   const name = `${shows.name} in ${say.language} on the platform`;
-  const { components, files } = onceFor(given, name, () => bodyOf(shows(given), say));
+  const { components, files, written } = onceFor(given, name, () => {
+    const body = bodyOf(shows(given), say);
+    return isGivenAgain(given) ? { ...body, written: writtenOf(body.components) } : body;
+  });
   const folds = unfold.map(
     ({ id, follow }): Choice<string> => ({
       kind: 'button',
@@ -52,7 +58,8 @@ export function payloadOf(given: Reply<string>, say: Words): Payload {
     }),
   );
   const { choices = [] } = given;
-  return { components: [...components, ...choiceRows(choices), ...choiceRows(folds)], files };
+  const all = [...components, ...choiceRows(choices), ...choiceRows(folds)];
+  return { components: all, files, ...(written && { written }) };
 }
 
 /** Stands before the name of a fold on its button. */

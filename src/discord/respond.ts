@@ -1,4 +1,5 @@
 import {
+  type APIMessageTopLevelComponent,
   type AutocompleteInteraction,
   DiscordAPIError,
   InteractionResponseType,
@@ -151,14 +152,21 @@ async function surely(line: Line, payload: Payload, act: () => Promise<void>): P
 const V2 = MessageFlags.IsComponentsV2 as const;
 const flagsFor = (onlyAsker: boolean) => (onlyAsker ? V2 | MessageFlags.Ephemeral : V2);
 
+/** Nobody changes them: the library's type is of those who might. */
+type Components = APIMessageTopLevelComponent[];
+
 async function send({ interaction }: Line, payload: Payload, onlyAsker: boolean): Promise<void> {
   const flags = flagsFor(onlyAsker);
   if (payload.files.length > 0) await interaction.reply({ ...messageOf(payload), flags });
   else
-    await answerCallback(interaction, {
-      type: InteractionResponseType.ChannelMessageWithSource,
-      data: { components: [...payload.components], flags, allowed_mentions: { parse: [] } },
-    });
+    await answerCallback(
+      interaction,
+      {
+        type: InteractionResponseType.ChannelMessageWithSource,
+        data: { components: payload.components as Components, flags, allowed_mentions: { parse: [] } },
+      },
+      payload.written,
+    );
 }
 
 async function update({ interaction }: Line, payload: Payload): Promise<void> {
@@ -166,15 +174,19 @@ async function update({ interaction }: Line, payload: Payload): Promise<void> {
   if (payload.files.length > 0)
     await interaction.update({ ...messageOf(payload), flags: V2, attachments: [] });
   else
-    await answerCallback(interaction, {
-      type: InteractionResponseType.UpdateMessage,
-      data: {
-        components: [...payload.components],
-        flags: V2,
-        attachments: [],
-        allowed_mentions: { parse: [] },
+    await answerCallback(
+      interaction,
+      {
+        type: InteractionResponseType.UpdateMessage,
+        data: {
+          components: payload.components as Components,
+          flags: V2,
+          attachments: [],
+          allowed_mentions: { parse: [] },
+        },
       },
-    });
+      payload.written,
+    );
 }
 
 /**

@@ -6,7 +6,7 @@ import { remembered } from '../engine/remembered.ts';
 import { valuesOn } from '../engine/values-on.ts';
 import { preference, preferences, under } from './keys.ts';
 import { type RecordKind, read, recordKind, written } from './record.ts';
-import { drop, type Entry, put, type Store, type Write } from './store.ts';
+import { atHand, drop, type Entry, put, type Store, type Write } from './store.ts';
 
 /** How a member likes to be answered. */
 export type Preferences = {
@@ -68,13 +68,29 @@ const known = valuesOn<readonly Entry[], Preferences>();
 
 /** The member's preferences, the usual ones where they have none. */
 export async function preferencesOf(store: Store, member: string): Promise<Preferences> {
-  const { from, to } = wishesOf(member);
-  const stored = await store.range(from, to, MOST_WISHES);
+  const span = wishesOf(member);
+  const stored = atHand(store, span, MOST_WISHES) ?? (await store.range(span.from, span.to, MOST_WISHES));
+  return preferencesIn(stored, span.from);
+}
+
+/** The same, where they are at hand and read; else undefined. */
+export function preferencesAtHand(store: Store, member: string): Preferences | undefined {
+  const span = wishesOf(member);
+  const stored = atHand(store, span, MOST_WISHES);
+  try {
+    return stored && preferencesIn(stored, span.from);
+  } catch {
+    return undefined;
+  }
+}
+
+/** `start`: of their keys. Throws as `read` does. */
+function preferencesIn(stored: readonly Entry[], start: string): Preferences {
   if (stored.length === 0) return usualPreferences;
   const before = known.get(stored);
   if (before) return before;
   const chosen = stored.flatMap(({ key, value }) => {
-    const wish = key.slice(from.length);
+    const wish = key.slice(start.length);
     return isWish(wish) ? [[wish, readWish(wish, read(wishes[wish], key, value).choice)]] : [];
   });
   const wished: Preferences = { ...usualPreferences, ...Object.fromEntries(chosen) };

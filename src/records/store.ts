@@ -33,6 +33,12 @@ export interface Store {
   /** As `range` of each span, in one message where a store is asked by messages; without it they are asked one by one. */
   ranges?(spans: readonly Span[], limit: number): Promise<readonly (readonly Entry[])[]>;
   /**
+   * As `ranges`, where that can be told without waiting for anything: most of what a question reads was read a moment ago, and
+   * to wait even for what is there costs more than to look. Undefined where it has to be asked for, or fails: then the
+   * other calls say why.
+   */
+  atHand?(spans: readonly Span[], limit: number): readonly (readonly Entry[])[] | undefined;
+  /**
    * All of the writes or none of them, on disk before it resolves. Each key at most once a commit: which of
    * two writes to one key comes first is not a question worth having.
    */
@@ -53,9 +59,13 @@ export const absent = (key: string): Write => ({ kind: 'absent', key });
 /** Removes the key; no matter if it was not there. */
 export const drop = (key: string): Write => ({ kind: 'drop', key });
 
+/** At most `limit` entries of a span, where they are at hand; else undefined, and they have to be asked for. */
+export const atHand = (store: Store, span: Span, limit: number): readonly Entry[] | undefined =>
+  store.atHand?.([span], limit)?.[0];
+
 /** Every entry of a span, read page by page so that no answer of the store grows without bound. */
 export async function everything(store: Store, span: Span, pageSize = 500): Promise<readonly Entry[]> {
-  const first = await store.range(span.from, span.to, pageSize);
+  const first = atHand(store, span, pageSize) ?? (await store.range(span.from, span.to, pageSize));
   const last = first.at(-1);
   if (last === undefined || first.length < pageSize) return first;
   const entries = [...first];
@@ -112,13 +122,15 @@ export async function* pages(
   }
 }
 
-/** The store, but for the calls that are given `instead`. Made several times a question: nothing is made that is not called. */
+/** The store, but for the calls that are given `instead`. */
 export function instead(
   store: Store,
   calls: Partial<Pick<Store, 'get' | 'range' | 'ranges' | 'commit'>>,
 ): Store {
   // Whoever stands before `range` stands before `ranges` too: it is then asked span by span.
   const ranges = calls.ranges ?? (calls.range ? undefined : store.ranges?.bind(store));
+  const isReadAsItIs = !calls.get && !calls.range && !calls.ranges;
+  const atHand = isReadAsItIs ? store.atHand?.bind(store) : undefined;
   const { patience } = store;
   return {
     get: calls.get ?? store.get.bind(store),
@@ -126,6 +138,7 @@ export function instead(
     commit: calls.commit ?? store.commit.bind(store),
     close: () => store.close(),
     ...(ranges && { ranges }),
+    ...(atHand && { atHand }),
     ...(patience !== undefined && { patience }),
   };
 }

@@ -17,15 +17,21 @@ function oddIn(value: unknown): string | undefined {
     }
     return undefined;
   }
-  const prototype = typeof value === 'object' ? Object.getPrototypeOf(value) : undefined;
-  if (prototype !== Object.prototype && prototype !== null) return '';
-  for (const name of Object.keys(value as object)) {
-    const one = (value as Readonly<Record<string, unknown>>)[name];
+  if (!isPlain(value)) return '';
+  for (const name of Object.keys(value)) {
+    const one = value[name];
     // A field that is undefined is a field that is not there, before and after.
     const odd = one === undefined ? undefined : oddIn(one);
     if (odd !== undefined) return `.${name}${odd}`;
   }
   return undefined;
+}
+
+/** An object of no class, by its fields. */
+function isPlain(value: unknown): value is Readonly<Record<string, unknown>> {
+  if (typeof value !== 'object' || value === null) return false;
+  const prototype: unknown = Object.getPrototypeOf(value);
+  return prototype === Object.prototype || prototype === null;
 }
 
 /** keyv's envelope `{"value": ...}`, told apart from anything else: to keyv itself `null` or `5` is "absent". */
@@ -41,6 +47,36 @@ const envelope = {
     return data as T;
   },
 };
+
+/**
+ * Records that are written together, each as the envelope writes it. What is the very same thing in several of them is looked through
+ * and written down once: as the folds of an answer that is given again and again.
+ */
+class Together {
+  readonly #known = new Map<object, string>();
+
+  /** Throws a TypeError where something would not come back as it went in. */
+  text(value: unknown): string {
+    if (!isPlain(value)) return envelope.stringify({ value });
+    let fields = '';
+    for (const [name, one] of Object.entries(value)) {
+      if (one === undefined) continue;
+      fields += `${fields === '' ? '' : ','}${JSON.stringify(name)}:${this.#once(name, one)}`;
+    }
+    return `{"value":{${fields}}}`;
+  }
+
+  #once(name: string, value: unknown): string {
+    const isOne = typeof value === 'object' && value !== null;
+    const before = isOne ? this.#known.get(value) : undefined;
+    if (before !== undefined) return before;
+    const odd = oddIn(value);
+    if (odd !== undefined) throw new TypeError(`value.${name}${odd} is not plain JSON`);
+    const text = JSON.stringify(value);
+    if (isOne) this.#known.set(value, text);
+    return text;
+  }
+}
 
 /**
  * The strict store over keyv. keyv without an `error` listener rejects where with one it would answer
@@ -98,7 +134,8 @@ export class StrictStore implements Store {
         writes.map(({ key }) => key),
         'write',
       );
-      return this.#adapter.commit(writes.map(encoded));
+      const together = new Together();
+      return this.#adapter.commit(writes.map(write => encoded(write, together)));
     });
   }
 
@@ -132,10 +169,10 @@ export class StrictStore implements Store {
   }
 }
 
-function encoded(write: Write): TextWrite {
+function encoded(write: Write, together: Together): TextWrite {
   if (write.kind === 'absent' || write.kind === 'drop') return { kind: write.kind, key: write.key };
   try {
-    return { kind: write.kind, key: write.key, text: envelope.stringify({ value: write.value }) };
+    return { kind: write.kind, key: write.key, text: together.text(write.value) };
   } catch (error) {
     throw new StoreFailure('unfit', 'write', `${anonymous(write.key)}: not a value to store`, {
       cause: error,

@@ -43,6 +43,11 @@ export class WriteBehind implements Store {
     };
   }
 
+  atHand(spans: readonly Span[], limit: number): readonly (readonly Entry[])[] | undefined {
+    for (const { from, to } of spans) if (this.#aheadIn(from, to).length > 0) return undefined;
+    return this.#inner.atHand?.(spans, limit);
+  }
+
   async get(keys: readonly string[]): Promise<readonly unknown[]> {
     if (this.#ahead.size === 0 || !keys.some(this.#holds)) return await this.#inner.get(keys);
     const ahead = keys.map(key => this.#ahead.get(key));
@@ -86,7 +91,7 @@ export class WriteBehind implements Store {
   #holds = (key: string): boolean => key >= this.#span.from && key < this.#span.to;
 
   #aheadIn(from: string, to: string): readonly Write[] {
-    if (this.#ahead.size === 0 || to <= this.#span.from || from >= this.#span.to) return [];
+    if (this.#ahead.size === 0 || to <= this.#span.from || from >= this.#span.to) return NOTHING;
     return [...this.#ahead.values()].filter(({ key }) => key >= from && key < to);
   }
 
@@ -121,5 +126,7 @@ export class WriteBehind implements Store {
     this.#underWay = undefined;
   }
 }
+
+const NOTHING: readonly Write[] = [];
 
 const storedBy = (write: Write): unknown => ('value' in write ? write.value : undefined);

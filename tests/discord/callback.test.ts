@@ -3,7 +3,7 @@ import { createServer, type IncomingMessage, type ServerResponse } from 'node:ht
 import type { AddressInfo } from 'node:net';
 import { type Client, InteractionResponseType, REST, Routes } from 'discord.js';
 import { expect, test } from 'vitest';
-import { answerCallback } from '../../src/discord/callback.ts';
+import { answerCallback, bodyOf, writtenOf } from '../../src/discord/callback.ts';
 import { sendRequest } from '../../src/discord/request.ts';
 
 const NO = { code: 10_062, message: 'Unknown interaction' };
@@ -98,4 +98,16 @@ test.each<[string, readonly Turn[], number]>([
   const [us, them] = [await outcome(turns, ours), await outcome(turns, theirs)];
   expect(us).toEqual(them);
   expect(us.sent).toHaveLength(requests);
+});
+
+test('what is written once is sent byte for byte as all of it would be written', () => {
+  const text = (content: string) => ({ type: 10, content }) as const;
+  const components = [text('## 2 tsp “blue”'), text('▸ Why\n"quoted" 🧼'), text('last')];
+  const data = { flags: 32_768, attachments: [], allowed_mentions: { parse: [] } };
+  for (const type of [4, 7] as const)
+    for (const count of [0, 1, 2, 3]) {
+      const callback = { type, data: { components, ...data } } as Parameters<typeof bodyOf>[0];
+      expect(String(bodyOf(callback, writtenOf(components.slice(0, count))))).toBe(JSON.stringify(callback));
+      expect(bodyOf(callback, undefined)).toBe(JSON.stringify(callback));
+    }
 });

@@ -78,6 +78,61 @@ test('ends with what the signal ends with', async () => {
   );
 });
 
+test('what is cut off behind its headers was answered: its words fail, and nobody sends it again', async () => {
+  const server = createServer((_, response) => {
+    response.writeHead(200, { 'Content-Length': '20' });
+    response.write('{"half"', () => response.destroy());
+  });
+  server.listen(0, '127.0.0.1');
+  await once(server, 'listening');
+  const { port } = server.address() as AddressInfo;
+  const response = await sendRequest(`http://127.0.0.1:${port}/here`, post('{}'));
+  expect(response.status).toBe(200);
+  for (const read of [response.json(), response.text(), response.arrayBuffer()])
+    await expect(read).rejects.toThrow('other side closed');
+  server.close();
+});
+
+test('a word ahead of the answer is not the answer', async () => {
+  const server = createServer((_, response) => {
+    response.writeProcessing();
+    response.writeHead(204).end();
+  });
+  server.listen(0, '127.0.0.1');
+  await once(server, 'listening');
+  const { port } = server.address() as AddressInfo;
+  const response = await sendRequest(`http://127.0.0.1:${port}/here`, post('{}'));
+  expect([response.status, response.statusText, await response.text()]).toEqual([204, 'No Content', '']);
+  server.close();
+});
+
+test.each([
+  '/a/../b',
+  '/a b',
+  '/ñ',
+  '/a?q=ñ&r=%20',
+  '',
+  '?q=1',
+  '/a/./b',
+  '/webhooks/1/a.b-_/messages/@original',
+])('asks for %s as the library’s own way does, also when its host is known', async path => {
+  const asked: (string | undefined)[] = [];
+  const server = createServer(({ url }, response) => {
+    asked.push(url);
+    response.writeHead(204).end();
+  });
+  server.listen(0, '127.0.0.1');
+  await once(server, 'listening');
+  const { port } = server.address() as AddressInfo;
+  const url = `http://127.0.0.1:${port}${path}`;
+  await DefaultRestOptions.makeRequest(url, post('{}'));
+  for (let time = 0; time < 2; time += 1) await sendRequest(url, post('{}'));
+  expect(new Set(asked).size).toBe(1);
+  expect(asked).toHaveLength(3);
+  server.close();
+  server.closeAllConnections();
+});
+
 test('a tally counts "too many" and nothing else, and hands on what was said', async () => {
   let heard = 0;
   const tally = new Tally(() => {

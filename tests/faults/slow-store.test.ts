@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, it, test } from 'vitest';
 import { RecordAdapter, type TextWrite } from '../../src/records/adapters/adapter.ts';
 import { SqliteAdapter } from '../../src/records/adapters/sqlite.ts';
-import { inTimeForOne } from '../../src/records/reading/in-time.ts';
+import { InTimeForOne } from '../../src/records/reading/in-time.ts';
 import { put, type Store } from '../../src/records/store.ts';
 import { StrictStore } from '../../src/records/strict.ts';
 import { openRoom } from '../loopback/room.ts';
@@ -104,7 +104,7 @@ describe('one question', () => {
   test('waits for a slow store so long altogether, whether its calls come one by one or side by side', async () => {
     // Five rounds begin within two seconds, whichever of two clocks is a millisecond ahead.
     adapter.delay = 450;
-    const one = inTimeForOne(strict);
+    const one = new InTimeForOne(strict);
     const since = performance.now();
     const reads = async () => {
       for (let n = 0; n < 20; n += 1) await one.get([`a/${n}`]);
@@ -116,7 +116,7 @@ describe('one question', () => {
 
   test('asks nothing more of a store that it could not reach once', async () => {
     adapter.delay = 2_200;
-    const one = inTimeForOne(strict);
+    const one = new InTimeForOne(strict);
     await expect(one.get(['a'])).rejects.toMatchObject({ kind: 'unreachable', during: 'read' });
     const calls = adapter.calls;
     adapter.delay = 0;
@@ -128,13 +128,13 @@ describe('one question', () => {
 
   test('may have saved what it gave up while it was being written', async () => {
     adapter.delay = 2_200;
-    const lost = inTimeForOne(strict).commit([put('b', 1)]);
+    const lost = new InTimeForOne(strict).commit([put('b', 1)]);
     await expect(lost).rejects.toMatchObject({ kind: 'unreachable', saved: 'unknown' });
   });
 
   test('may read a sound store for as long as it takes: what counts is waiting', async () => {
     adapter.delay = 20;
-    const one = inTimeForOne(strict);
+    const one = new InTimeForOne(strict);
     const since = performance.now();
     while (performance.now() - since < 2_500) expect(await one.get(['a'])).toHaveLength(1);
   });

@@ -5,7 +5,7 @@ import { DatabaseSync } from 'node:sqlite';
 import { setImmediate as nextTurn } from 'node:timers/promises';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { openStore } from '../../src/records/open.ts';
-import { readOnce } from '../../src/records/reading/read-once.ts';
+import { ReadOnce } from '../../src/records/reading/read-once.ts';
 import { ReadingHere } from '../../src/records/reading/reading-here.ts';
 import { absent, add, drop, put, type Store, Unreadable } from '../../src/records/store.ts';
 
@@ -138,7 +138,7 @@ test('a question reads a record once, unless it writes or the reading failed', a
     range: (...span) => store.range(...span),
     commit: writes => store.commit(writes),
   };
-  const asking = readOnce(counted, { spans: ['preference/'] });
+  const asking = new ReadOnce(counted, { spans: ['preference/'] });
   await expect(asking.get(['preference/ana/spoons'])).rejects.toThrow('stalled');
   broken = false;
   expect(await asking.get(['preference/ana/spoons'])).toEqual([undefined]);
@@ -209,7 +209,7 @@ test('what a question needs together is read in one go with its first key, what 
     close: () => store.close(),
   };
   await store.commit([put('wish/ana/spoons', 'us'), put('met/ana/dust', 1), put('met/bea/dust', 2)]);
-  const asking = readOnce(counted, {
+  const asking = new ReadOnce(counted, {
     spans: ['wish/'],
     together: [
       { from: 'wish/ana/', to: 'wish/ana0' },
@@ -244,7 +244,7 @@ test('what a question needs together is read in one go with its first key, what 
 test('what lies together is given as the list that the store gave, never more than was asked for, and anew after a write', async () => {
   await store.commit(Array.from({ length: 4 }, (_, at) => put(`wish/ana/${at}`, at)));
   const span = { from: 'wish/ana/', to: 'wish/ana0' };
-  const asking = readOnce(store, { spans: [], together: [span] });
+  const asking = new ReadOnce(store, { spans: [], together: [span] });
   const keys = async (from: string, to: string, limit: number) =>
     (await asking.range(from, to, limit)).map(({ key }) => key.slice('wish/ana/'.length)).join('');
   expect(await asking.range(span.from, span.to, 9)).toBe(await asking.range(span.from, span.to, 4));
@@ -267,7 +267,7 @@ test('a span that is read in pieces is read anew by whoever looks again', async 
     close: () => store.close(),
   };
   await store.commit([put('shelf/ana/1', 1), put('shelf/ana/2', 2)]);
-  const asking = readOnce(counted, { spans: ['shelf/'] });
+  const asking = new ReadOnce(counted, { spans: ['shelf/'] });
   for (let time = 0; time < 3; time += 1) await asking.range('shelf/ana/', 'shelf/ana0', 9);
   expect(reads).toBe(1);
   for (let time = 0; time < 3; time += 1) await asking.range('shelf/ana/', 'shelf/ana0', 2);

@@ -1,5 +1,6 @@
 import { valuesOn } from '../../engine/values-on.ts';
 import { preferencesOf } from '../../records/preferences.ts';
+import { atOnce } from '../at-once.ts';
 import type { ResponseMode, SeenBy } from '../command.ts';
 import type { Conversation } from '../conversation.ts';
 import { checkLegible } from '../faces/legible.ts';
@@ -40,9 +41,11 @@ const LOOKED_FOR = 1_000;
 export async function seenByOf(question: Question, conversation: Conversation): Promise<SeenBy> {
   const { seenBy } = await responseModeOf(question, conversation);
   if (seenBy === 'asker') return 'asker';
+  const looked = visibilityOf(question, conversation).catch((): SeenBy => 'asker');
+  const seen = await atOnce(looked);
+  if (seen !== undefined) return seen;
   const { promise: late, resolve } = Promise.withResolvers<SeenBy>();
   const timer = setTimeout(resolve, LOOKED_FOR, 'asker');
-  const looked = visibilityOf(question, conversation).catch((): SeenBy => 'asker');
   return await Promise.race([looked, late]).finally(() => clearTimeout(timer));
 }
 

@@ -1,5 +1,6 @@
 import { refuse } from '../../engine/refusal.ts';
 import { nearestNames } from '../../engine/text/spelling/closest-name.ts';
+import { valuesOn } from '../../engine/values-on.ts';
 import { type ResponseMode, seenByFor } from '../command.ts';
 import type { Context } from '../context.ts';
 import type { Conversation } from '../conversation.ts';
@@ -13,6 +14,7 @@ import { whichOneFollowUps } from '../typed/asked-again.ts';
 import { renamed } from '../typed/formerly.ts';
 import { offerCommands, takeOrOffer } from '../typed/which-one.ts';
 import { tellAsked } from './asked.ts';
+import { isForOneQuestion } from './one-question.ts';
 
 declare module '../../engine/refusal.ts' {
   interface Reasons {
@@ -30,7 +32,30 @@ export type Task = ResponseMode & {
   namesOwnJar?(context: Context): Promise<boolean>;
 };
 
-export function findTask(question: Question, { registry, key, keyBefore: before }: Conversation): Task {
+/** What tells a question from any other, with its id. */
+const partOf = (question: Question): unknown =>
+  question.kind === 'follow'
+    ? question.sealed
+    : question.kind === 'point'
+      ? question.message
+      : question.given;
+
+type Found = { readonly id: string; readonly part: unknown; readonly task: Task };
+
+/** For what answers one question alone: it is asked on the way who sees it, how fast it comes, and what it says. */
+const found = valuesOn<Conversation, Found>();
+
+/** What is to be done, found once for a question. Throws the Refusals of a button, and of a command or entry that there is not. */
+export function findTask(question: Question, conversation: Conversation): Task {
+  if (!isForOneQuestion(conversation)) return taskFor(question, conversation);
+  const [before, part] = [found.get(conversation), partOf(question)];
+  if (before?.id === question.id && before.part === part) return before.task;
+  const task = taskFor(question, conversation);
+  found.set(conversation, { id: question.id, part, task });
+  return task;
+}
+
+function taskFor(question: Question, { registry, key, keyBefore: before }: Conversation): Task {
   switch (question.kind) {
     case 'command':
     case 'typing': {

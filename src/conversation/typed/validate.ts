@@ -31,10 +31,11 @@ export function validOptions<S extends z.ZodObject>(
   options: readonly DeclaredOption[],
   given: Given,
 ): z.output<S> {
-  const known = options.map(option => option.name);
   for (const name of Object.keys(given))
-    if (!known.includes(name))
+    if (!options.some(option => option.name === name)) {
+      const known = options.map(option => option.name);
       refuse('option-unknown', { option: name, known, meant: optionMeant(name, known) });
+    }
   const meant = withChoices(options, given);
   for (const option of options) check(option, meant[option.name]);
   return schema.parse(gathered(schema, meant));
@@ -96,9 +97,10 @@ function checkNumber({ name, kind, least = 0, most = 0 }: DeclaredOption, value:
 /** Puts `with-1`, `with-3` back together as `with: [...]`. */
 function gathered(schema: z.ZodObject, given: Given): Record<string, unknown> {
   const whole: Record<string, unknown> = {};
+  const names = Object.keys(given);
   for (const name of Object.keys(schema.shape)) {
     if (given[name] !== undefined) whole[name] = given[name];
-    if (!Object.keys(given).some(one => one.startsWith(`${name}-`))) continue;
+    if (!names.some(one => one.startsWith(name) && one[name.length] === '-')) continue;
     const repeated = Array.from({ length: 25 }, (_, index) => given[repeatedName(name, index + 1)]);
     const several = repeated.filter(value => value !== undefined);
     if (several.length > 0) whole[name] = several;

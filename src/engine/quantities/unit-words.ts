@@ -110,9 +110,9 @@ const BY_WORD: ReadonlyMap<string, Unit> = new Map(
 
 /** The unit a written word means, or undefined. `T` is a tablespoon and `t` a teaspoon, as recipes write them. */
 export function unitOfWord(word: string): Unit | undefined {
-  if (/^T\.?$/u.test(word)) return 'tablespoon';
-  if (/^t\.?$/u.test(word)) return 'teaspoon';
-  return BY_WORD.get(plainWord(word));
+  if (word === 'T' || word === 'T.') return 'tablespoon';
+  if (word === 't' || word === 't.') return 'teaspoon';
+  return BY_WORD.get(word) ?? BY_WORD.get(plainWord(word));
 }
 
 /** Lower case, without accents and full stops. */

@@ -8,15 +8,22 @@ import { type Call, type Opening, SqliteDatabase } from './sqlite-database.ts';
 
 const db = new SqliteDatabase(workerData as Opening);
 
+/** What one turn of the other thread asked. */
+type Message = readonly Call[] | 'close';
+
 function serve(port: MessagePort): void {
-  port.on('message', (first: Call | 'close') => {
-    const waiting: (Call | 'close')[] = [first];
+  port.on('message', (first: Message) => {
+    const waiting = [first];
     for (let more = receiveMessageOnPort(port); more; more = receiveMessageOnPort(port)) {
       waiting.push(more.message);
     }
-    const calls = waiting.filter(call => call !== 'close');
-    for (const done of db.answers(calls)) port.postMessage(done);
-    if (calls.length < waiting.length) {
+    const calls = waiting.flatMap(message => (message === 'close' ? [] : message));
+    // Who reads does not wait for the disk.
+    for (const isCommit of [false, true]) {
+      const together = calls.filter(({ task }) => (task === 'commit') === isCommit);
+      if (together.length > 0) port.postMessage([...db.answers(together)]);
+    }
+    if (waiting.includes('close')) {
       db.close();
       port.close();
     }

@@ -45,16 +45,27 @@ function inThread(opening: Opening, told: OwnerListener): Owner {
     workerData: opening,
     resourceLimits: { maxYoungGenerationSizeMb: YOUNG_MB },
   });
-  worker.on('message', (done: Done) => told.answered(done));
+  worker.on('message', (all: readonly Done[]) => {
+    for (const done of all) told.answered(done);
+  });
   worker.on('error', (error: Error) => told.lost(`the store's thread failed: ${error.message}`));
   worker.once('exit', () => told.ended());
+  // What is asked at once goes in one message, and is in one flush to the disk.
+  let asked: Call[] = [];
+  const send = () => {
+    worker.postMessage(asked);
+    asked = [];
+  };
   return {
-    ask: call => worker.postMessage(call),
+    ask(call) {
+      if (asked.length === 0) process.nextTick(send);
+      asked.push(call);
+    },
     hold(isWaitedFor) {
       if (isWaitedFor) worker.ref();
       else worker.unref();
     },
-    end: () => worker.postMessage('close'),
+    end: () => process.nextTick(() => worker.postMessage('close')),
   };
 }
 

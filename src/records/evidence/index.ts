@@ -4,7 +4,15 @@
  */
 
 export { filed } from './filed.ts';
-export { type Evidence, everyReport, identityFiled, type ReportView, reportsOn, tally } from './queries.ts';
+export {
+  type Evidence,
+  everyReport,
+  identityFiled,
+  mayBeReported,
+  type ReportView,
+  reportsOn,
+  tally,
+} from './queries.ts';
 export { type EvidenceScope, keepReport, type Report, withdrawReports } from './report.ts';
 export { type Process, processes, results } from './schema.ts';
 export { setSharing, shares } from './sharing.ts';

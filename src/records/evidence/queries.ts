@@ -4,11 +4,11 @@ import type { ResultCounts } from '../../engine/stability/evidence.ts';
 import { identitiesAlike } from '../../engine/stability/identity.ts';
 import { evidence, evidenceOn, part, under } from '../keys.ts';
 import { read, readable } from '../record.ts';
-import { type Entry, everything, everythingIn } from '../store.ts';
+import { atHand, type Entry, everything, everythingIn } from '../store.ts';
 import { filed } from './filed.ts';
 import type { EvidenceScope, Report } from './report.ts';
 import { reportKind } from './schema.ts';
-import { sharedWith } from './sharing.ts';
+import { sharedWith, shares } from './sharing.ts';
 
 /** A report, and whether the member who looks made it. */
 export type ReportView = Report & { readonly mine: boolean };
@@ -35,10 +35,18 @@ const viewsOf = (entries: readonly Entry[], viewer: string): readonly ReportView
 
 const filedFor = remembered(identity => identitiesAlike(identity).map(filed));
 
+const reportsIn = remembered(group => under(evidence(group)));
+
 /** Whether the group has reported anything: most have not, and one look serves all colours until something is written. */
 async function hasReports({ store, group }: EvidenceScope): Promise<boolean> {
-  const { from, to } = under(evidence(group));
-  return (await store.range(from, to, 1)).length > 0;
+  const span = reportsIn(group);
+  const first = atHand(store, span, 1) ?? (await store.range(span.from, span.to, 1));
+  return first.length > 0;
+}
+
+/** False where there can be no report on any colour: the group has made none, and counts none of others. */
+export async function mayBeReported(scope: EvidenceScope): Promise<boolean> {
+  return (await hasReports(scope)) || (await shares(scope));
 }
 
 const NOTHING: Evidence = { here: [], elsewhere: tally([]) };

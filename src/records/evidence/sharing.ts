@@ -1,11 +1,16 @@
-import { evidenceSharedBy, evidenceSharing, under } from '../keys.ts';
+import { remembered } from '../../engine/remembered.ts';
+import { alone, evidenceSharedBy, evidenceSharing, under } from '../keys.ts';
 import { readable, written } from '../record.ts';
-import { drop, everything, put } from '../store.ts';
+import { atHand, drop, everything, put } from '../store.ts';
 import type { EvidenceScope } from './report.ts';
 import { sharingKind } from './schema.ts';
 
+const spanOf = remembered(group => alone(evidenceSharedBy(group)));
+
 /** True where the group's stewards let other groups that also share count what it has seen. */
 export async function shares({ store, group }: EvidenceScope): Promise<boolean> {
+  const there = atHand(store, spanOf(group), 1);
+  if (there) return there.length > 0;
   const [stored] = await store.get([evidenceSharedBy(group)]);
   return stored !== undefined;
 }

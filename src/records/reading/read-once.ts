@@ -1,126 +1,201 @@
-import { type Entry, everything, everythingBySpan, instead, type Span, type Store } from '../store.ts';
+import {
+  type CommitResult,
+  type Entry,
+  everything,
+  everythingBySpan,
+  type Span,
+  type Store,
+  type Write,
+} from '../store.ts';
 
 /** As many entries of a span in one answer of the store, which is one moment of it: a full shelf. */
 const PAGE = 5_000;
 
+type Remembered = {
+  /** Starts of keys, such as `preference/`. */
+  readonly spans: readonly string[];
+  readonly together?: readonly Span[];
+};
+
 /**
- * The store as one question sees it: what it has read under one of `spans` (starts of keys, such as `preference/`) is
+ * The store as one question sees it: what it has read under one of `spans` is
  * not read again, until it writes; what lies under `together` is read all at once with the first of its keys, and of
  * that only the spans are read again in which a commit has written. After one that was not done all is, since something
  * else has changed. For records that a question asks for in several places and that nothing else changes while it is
  * answered.
  */
-export function readOnce(
-  store: Store,
-  { spans, together = [] }: { readonly spans: readonly string[]; readonly together?: readonly Span[] },
-): Store {
-  const gets = new Map<string, Promise<readonly unknown[]>>();
-  const ranges = new Map<string, Promise<readonly Entry[]>>();
-  /** The whole of each span of `together`, by its place. */
-  const whole: (Promise<readonly Entry[]> | undefined)[] = [];
-  /** Of each span of `together`. */
-  let gathered: Promise<readonly (readonly Entry[])[]> | undefined;
-  /** Places of spans that were written to since they were gathered, with what was read of them since. */
-  const again = new Map<number, Promise<readonly Entry[]> | undefined>();
-  const isKnown = (key: string) => spans.some(span => key.startsWith(span));
-  const placeOf = (key: string) => together.findIndex(({ from, to }) => key >= from && key < to);
-  const placeOfSpan = ({ from, to }: Span) => together.findIndex(span => from >= span.from && to <= span.to);
+export class ReadOnce implements Store {
+  readonly #store: Store;
+  readonly #spans: readonly string[];
+  readonly #together: readonly Span[];
+  /** Of each span of `together`, by its place: the list that was at hand. */
+  #held: (readonly Entry[] | undefined)[] = [];
+  /** Of each span of `together`, where it had to be asked for. */
+  #gathered: Promise<readonly (readonly Entry[])[]> | undefined;
+  /** Places of spans that were written to since they were read, with what was read of them since. */
+  #again: Map<number, Promise<readonly Entry[]> | undefined> | undefined;
+  #gets: Map<string, Promise<readonly unknown[]>> | undefined;
+  #ranges: Map<string, Promise<readonly Entry[]>> | undefined;
 
-  async function gather() {
-    const reading = gathered ?? everythingBySpan(store, together, PAGE);
-    gathered = reading;
+  readonly patience?: number;
+
+  constructor(store: Store, { spans, together = [] }: Remembered) {
+    this.#store = store;
+    this.#spans = spans;
+    this.#together = together;
+    if (store.patience !== undefined) this.patience = store.patience;
+  }
+
+  atHand(spans: readonly Span[], limit: number): readonly (readonly Entry[])[] | undefined {
+    const found: (readonly Entry[])[] = [];
+    for (const span of spans) {
+      const place = this.#placeOfSpan(span);
+      if (place < 0 && this.#isKnown(span.from)) return undefined;
+      const entries = place < 0 ? this.#store.atHand?.([span], limit)?.[0] : this.#heldAt(place);
+      if (!entries) return undefined;
+      found.push(place < 0 ? entries : this.#within(place, { ...span, limit }, entries));
+    }
+    return found;
+  }
+
+  get(keys: readonly string[]): Promise<readonly unknown[]> {
+    if (keys.length > 0 && keys.every(key => this.#placeOf(key) >= 0)) return this.#keysGathered(keys);
+    if (!keys.every(key => this.#isKnown(key))) return this.#store.get(keys);
+    this.#gets ??= new Map();
+    return once(this.#gets, keys.join(' '), () => this.#store.get(keys));
+  }
+
+  async range(from: string, to: string, limit: number): Promise<readonly Entry[]> {
+    const place = this.#placeOfSpan({ from, to });
+    if (place >= 0) {
+      const entries = this.#heldAt(place) ?? (await this.#entriesAt(place));
+      return this.#within(place, { from, to, limit }, entries);
+    }
+    if (!this.#isKnown(from)) return await this.#store.range(from, to, limit);
+    this.#ranges ??= new Map();
+    const name = `${from} ${to} ${limit}`;
+    const found = await once(this.#ranges, name, () => this.#store.range(from, to, limit));
+    // What is read in pieces may have changed between two of them: whoever looks again then looks anew.
+    if (found.length >= limit) this.#ranges.delete(name);
+    return found;
+  }
+
+  ranges(spans: readonly Span[], limit: number): Promise<readonly (readonly Entry[])[]> {
+    return this.#store.ranges
+      ? this.#store.ranges(spans, limit)
+      : Promise.all(spans.map(({ from, to }) => this.range(from, to, limit)));
+  }
+
+  async commit(writes: readonly Write[]): Promise<CommitResult> {
+    try {
+      const result = await this.#store.commit(writes);
+      if (result.done) this.#forget(writes);
+      else this.#forgetAll();
+      return result;
+    } catch (failure) {
+      this.#forgetAll();
+      throw failure;
+    }
+  }
+
+  close(): Promise<void> {
+    return this.#store.close();
+  }
+
+  #isKnown(key: string): boolean {
+    return this.#spans.some(span => key.startsWith(span));
+  }
+
+  #placeOf(key: string): number {
+    return this.#together.findIndex(({ from, to }) => key >= from && key < to);
+  }
+
+  #placeOfSpan({ from, to }: Span): number {
+    return this.#together.findIndex(span => from >= span.from && to <= span.to);
+  }
+
+  /** What a place holds of a span: of the whole the very list that the store gave, since what somebody made of it is known by it. */
+  #within(
+    place: number,
+    { from, to, limit }: Span & { readonly limit: number },
+    entries: readonly Entry[],
+  ): readonly Entry[] {
+    const span = this.#together[place];
+    if (span?.from === from && span.to === to && entries.length <= limit) return entries;
+    return entries.filter(({ key }) => key >= from && key < to).slice(0, limit);
+  }
+
+  /** The whole of a span, where it is at hand; all spans are then looked at, so that they are of one moment. */
+  #heldAt(place: number): readonly Entry[] | undefined {
+    const held = this.#held[place];
+    if (held || this.#gathered) return held;
+    const span = this.#together[place] as Span;
+    const isAgain = this.#again?.has(place) ?? false;
+    const found = this.#store.atHand?.(isAgain ? [span] : this.#together, PAGE);
+    // What takes more than a page is read page by page.
+    if (!found?.every(entries => entries.length < PAGE)) return undefined;
+    if (isAgain) [this.#held[place]] = found;
+    else this.#held = [...found];
+    return this.#held[place];
+  }
+
+  /** The whole of a span, as it is since this question last wrote there. */
+  async #entriesAt(place: number): Promise<readonly Entry[]> {
+    const span = this.#together[place];
+    if (!span || !this.#again?.has(place)) return (await this.#gather())[place] ?? [];
+    const reading = this.#again.get(place) ?? everything(this.#store, span, PAGE);
+    this.#again.set(place, reading);
     try {
       return await reading;
     } catch (failure) {
       // A failure is nothing to remember: the next one who asks may be luckier.
-      if (gathered === reading) gathered = undefined;
+      if (this.#again?.get(place) === reading) this.#again.set(place, undefined);
       throw failure;
     }
   }
-  /** The whole of a span, as it is since this question last wrote there. */
-  async function entriesAt(place: number): Promise<readonly Entry[]> {
-    const span = together[place];
-    if (!span || !again.has(place)) return (await gather())[place] ?? [];
-    const reading = again.get(place) ?? everything(store, span, PAGE);
-    again.set(place, reading);
+
+  async #gather(): Promise<readonly (readonly Entry[])[]> {
+    const reading = this.#gathered ?? everythingBySpan(this.#store, this.#together, PAGE);
+    this.#gathered = reading;
     try {
       return await reading;
     } catch (failure) {
-      if (again.get(place) === reading) again.set(place, undefined);
+      if (this.#gathered === reading) this.#gathered = undefined;
       throw failure;
     }
-  }
-  async function keysGathered(keys: readonly string[]): Promise<readonly unknown[]> {
-    return await Promise.all(
-      keys.map(async wanted => (await entriesAt(placeOf(wanted))).find(({ key }) => key === wanted)?.value),
-    );
-  }
-  /** Forgets what lies where something was written. */
-  function forget(keys: readonly string[]): void {
-    gets.clear();
-    ranges.clear();
-    for (const place of new Set(keys.map(placeOf))) {
-      if (place < 0) continue;
-      whole[place] = undefined;
-      if (gathered) again.set(place, undefined);
-    }
-  }
-  function forgetAll(): void {
-    gets.clear();
-    ranges.clear();
-    whole.length = 0;
-    again.clear();
-    gathered = undefined;
-  }
-  /** The very list that the store gave: what somebody made of it is known by it. */
-  async function wholeOf(place: number): Promise<readonly Entry[]> {
-    try {
-      return await entriesAt(place);
-    } catch (failure) {
-      whole[place] = undefined;
-      throw failure;
-    }
-  }
-  async function rangeGathered(span: Span, limit: number): Promise<readonly Entry[]> {
-    const place = placeOfSpan(span);
-    whole[place] ??= wholeOf(place);
-    const found = await whole[place];
-    const { from, to } = span;
-    const isWhole = together[place]?.from === from && together[place]?.to === to;
-    return isWhole && found.length <= limit
-      ? found
-      : found.filter(({ key }) => key >= from && key < to).slice(0, limit);
   }
 
-  return instead(store, {
-    get(keys) {
-      if (keys.length > 0 && keys.every(key => placeOf(key) >= 0)) return keysGathered(keys);
-      return keys.every(isKnown) ? once(gets, keys.join(' '), () => store.get(keys)) : store.get(keys);
-    },
-    range(from, to, limit) {
-      if (placeOfSpan({ from, to }) >= 0) return rangeGathered({ from, to }, limit);
-      if (!isKnown(from)) return store.range(from, to, limit);
-      const name = `${from} ${to} ${limit}`;
-      const reading = once(ranges, name, () => store.range(from, to, limit));
-      // What is read in pieces may have changed between two of them: whoever looks again then looks anew.
-      return reading.then(found => {
-        if (found.length >= limit) ranges.delete(name);
-        return found;
-      });
-    },
-    ...(store.ranges && { ranges: store.ranges.bind(store) }),
-    async commit(writes) {
-      try {
-        const result = await store.commit(writes);
-        if (result.done) forget(writes.map(({ key }) => key));
-        else forgetAll();
-        return result;
-      } catch (failure) {
-        forgetAll();
-        throw failure;
-      }
-    },
-  });
+  async #keysGathered(keys: readonly string[]): Promise<readonly unknown[]> {
+    return await Promise.all(
+      keys.map(async wanted => {
+        const place = this.#placeOf(wanted);
+        const entries = this.#heldAt(place) ?? (await this.#entriesAt(place));
+        return entries.find(({ key }) => key === wanted)?.value;
+      }),
+    );
+  }
+
+  /** Forgets what lies where something was written. */
+  #forget(writes: readonly Write[]): void {
+    this.#gets = undefined;
+    this.#ranges = undefined;
+    if (!this.#gathered && this.#held.length === 0) return;
+    for (const { key } of writes) {
+      const place = this.#placeOf(key);
+      if (place < 0) continue;
+      this.#again ??= new Map();
+      this.#again.set(place, undefined);
+      this.#held[place] = undefined;
+    }
+  }
+
+  #forgetAll(): void {
+    this.#gets = undefined;
+    this.#ranges = undefined;
+    this.#again = undefined;
+    this.#gathered = undefined;
+    this.#held = [];
+  }
 }
 
 function once<T>(known: Map<string, Promise<T>>, name: string, read: () => Promise<T>): Promise<T> {

@@ -1,36 +1,21 @@
 import { statSync } from 'node:fs';
 import { DatabaseSync, type StatementSync } from 'node:sqlite';
 import type { CommitResult, Entry, Span, Store, Write } from '../store.ts';
+import { MOST_KEYS, Searches } from './searches.ts';
 
-/** Where the adapters keep their records, unless told otherwise. */
-const NAMESPACE = 'tintmoot';
 /** How often is looked whether the file is still the one that was opened, ms. */
 const LOOK_EVERY_MS = 1_000;
 /** More than this is left to the store's own thread: reading it would hold up everybody's answers. */
 const MOST_HERE = 5_000;
-/** So many keys are asked for in one statement. */
-const MOST_KEYS = 32;
 /** So many answers of an unchanged file are kept, each of so many entries at most. */
 const MOST_KEPT = 1_000;
 const MOST_ENTRIES_KEPT = 50;
-/** Prepared statements of each sort kept; then all are made anew. */
-const MOST_STATEMENTS = 100;
 
 /** Of several spans asked for at once, as many entries at most. */
 const MOST_AT_ONCE = 20_000;
 
-type Row = readonly [key: string, text: string];
-/** With the place of the span that it lies in. */
-type Numbered = readonly [key: string, text: string, at: number];
-
-const SELECT = `SELECT key, text FROM records WHERE ns = '${NAMESPACE}'`;
-const keysOf = (count: number) =>
-  `${SELECT} AND key IN (${Array.from({ length: count }, () => '?').join(', ')})`;
-const rangeOf = (limit: number) => `${SELECT} AND key >= ? AND key < ? ORDER BY key LIMIT ${limit}`;
-const unionOf = (spans: number, limit: number) =>
-  Array.from({ length: spans }, (_, at) => `SELECT key, text, ${at} FROM (${rangeOf(limit)})`).join(
-    ' UNION ALL ',
-  );
+/** What was read of a span, at most so many. */
+type Kept = { readonly to: string; readonly limit: number; readonly entries: readonly Entry[] };
 
 /**
  * A store in an SQLite file whose reads are made on this thread, beside the thread that writes: a read takes some
@@ -42,13 +27,14 @@ export class ReadingHere implements Store {
   readonly #inner: Store;
   readonly #path: string;
   readonly #db: DatabaseSync;
-  readonly #gets = new Map<number, StatementSync>();
-  /** By limit and number of spans. */
-  readonly #ranges = new Map<number, StatementSync>();
+  readonly #searches: Searches;
   /** What was read since the file last changed, by key and by span: a busy group asks for the same again and again. */
   readonly #values = new Map<string, unknown>();
-  readonly #entries = new Map<string, readonly Entry[]>();
+  /** By where a span begins. */
+  readonly #entries = new Map<string, Kept>();
   #version: unknown;
+  /** Whether it was looked in this turn of the event loop that what is kept is what the file holds. */
+  #isFresh = false;
   readonly #versionNow: StatementSync;
   readonly #begin: StatementSync;
   readonly #end: StatementSync;
@@ -64,8 +50,10 @@ export class ReadingHere implements Store {
     this.#path = path;
     this.#db = db;
     this.#file = identityOf(path);
+    this.#searches = new Searches(db);
     // Changes with every commit of another connection, that of our own writer included (sqlite.org/pragma.html#pragma_data_version).
     this.#versionNow = db.prepare('PRAGMA data_version');
+    this.#versionNow.setReturnArrays(true);
     this.#begin = db.prepare('BEGIN');
     this.#end = db.prepare('COMMIT');
   }
@@ -119,6 +107,17 @@ export class ReadingHere implements Store {
     }
   }
 
+  atHand(spans: readonly Span[], limit: number): readonly (readonly Entry[])[] | undefined {
+    const isBounded = Number.isInteger(limit) && limit >= 1 && limit * spans.length <= MOST_AT_ONCE;
+    if (!isBounded || limit > MOST_HERE || spans.length === 0 || !this.#ready()) return undefined;
+    try {
+      this.#look();
+      return this.#entriesOf(spans, limit);
+    } catch {
+      return undefined;
+    }
+  }
+
   async commit(writes: readonly Write[]): Promise<CommitResult> {
     try {
       return await this.#inner.commit(writes);
@@ -135,80 +134,90 @@ export class ReadingHere implements Store {
   }
 
   #readValues(keys: readonly string[]): void {
-    const statement = this.#statement(this.#gets, keys.length, () => keysOf(keys.length));
-    const rows = statement.all(...keys) as unknown as readonly Row[];
-    const found = new Map(rows.map(([key, text]) => [key, valueIn(text)]));
+    this.#enter();
+    const found = new Map(this.#searches.keys(keys).map(([key, text]) => [key, valueIn(text)]));
     if (this.#values.size >= MOST_KEPT) this.#values.clear();
     for (const key of keys) this.#values.set(key, found.get(key));
   }
 
   #entriesOf(spans: readonly Span[], limit: number): readonly (readonly Entry[])[] {
-    const names = spans.map(({ from, to }) => `${from} ${to} ${limit}`);
-    const known = names.map(name => this.#entries.get(name));
-    const missing = spans.filter((_, at) => known[at] === undefined);
-    if (missing.length === 0) return known as readonly (readonly Entry[])[];
-    const bounds = missing.flatMap(({ from, to }) => [from, to]);
-    const rows = this.#rangesOf(missing.length, limit).all(...bounds) as unknown as readonly Numbered[];
+    const known = this.#knownOf(spans, limit);
+    if (isWhole(known)) return known;
+    this.#enter();
+    // What was known may have changed since it was looked, a moment ago: all of an answer is of one moment.
+    const before = this.#knownOf(spans, limit);
+    const missing = spans.filter((_, at) => before[at] === undefined);
+    if (missing.length === 0) return before as readonly (readonly Entry[])[];
     const read: Entry[][] = missing.map(() => []);
-    for (const [key, text, at] of rows) read[at]?.push({ key, value: valueIn(text) });
+    for (const [key, text, at] of this.#searches.spans(missing, limit))
+      read[at]?.push({ key, value: valueIn(text) });
     let next = 0;
-    return known.map((before, at) => before ?? this.#keep(names[at] ?? '', read[next++] ?? []));
+    return spans.map((span, at) => before[at] ?? this.#keep(span, limit, read[next++] ?? []));
   }
 
-  #keep(name: string, entries: readonly Entry[]): readonly Entry[] {
-    if (entries.length > MOST_ENTRIES_KEPT) return entries;
-    if (this.#entries.size >= MOST_KEPT) this.#entries.clear();
-    this.#entries.set(name, entries);
-    return entries;
-  }
-
-  /** Prepared once for each number of keys or spans and each limit: a bound limit costs as much as the search. */
-  #statement(kept: Map<number, StatementSync>, which: number, sql: () => string): StatementSync {
-    const known = kept.get(which);
-    if (known) return known;
-    const made = this.#db.prepare(sql());
-    made.setReturnArrays(true);
-    if (kept.size >= MOST_STATEMENTS) kept.clear();
-    kept.set(which, made);
-    return made;
-  }
-
-  #rangesOf(spans: number, limit: number): StatementSync {
-    return this.#statement(this.#ranges, limit * (MOST_KEYS + 1) + spans, () => unionOf(spans, limit));
-  }
-
-  /**
-   * What is read in one turn of the event loop is read from one moment of the records: the locks of a transaction
-   * cost more than its reads. A commit of this process ends that moment, so that whoever wrote reads what they wrote.
-   */
-  #look(): void {
-    if (this.#db.isTransaction) return;
-    this.#begin.run();
-    const version = this.#versionNow.get()?.data_version;
-    if (version !== this.#version) {
-      this.#values.clear();
-      this.#entries.clear();
-      this.#version = version;
-    }
-    setImmediate(() => {
-      this.#endLook();
+  /** What is kept of each span. */
+  #knownOf(spans: readonly Span[], limit: number): readonly (readonly Entry[] | undefined)[] {
+    return spans.map(({ from, to }) => {
+      const kept = this.#entries.get(from);
+      return kept?.to === to && kept.limit === limit ? kept.entries : undefined;
     });
   }
 
-  #endLook(): void {
-    if (this.#db.isOpen && this.#db.isTransaction) this.#end.run();
+  #keep({ from, to }: Span, limit: number, entries: readonly Entry[]): readonly Entry[] {
+    if (entries.length > MOST_ENTRIES_KEPT) return entries;
+    if (this.#entries.size >= MOST_KEPT) this.#entries.clear();
+    this.#entries.set(from, { to, limit, entries });
+    return entries;
   }
+
+  /**
+   * Makes sure, once in each turn of the event loop, that what is kept is what the file holds now. No transaction for that: its
+   * locks cost more than the question, and most of what is asked is kept.
+   */
+  #look(): void {
+    if (this.#isFresh) return;
+    this.#forgetStale();
+    this.#isFresh = true;
+    setImmediate(this.#endLook);
+  }
+
+  /**
+   * What is searched for in one turn is read from one moment of the records: the locks of a transaction cost more than its
+   * reads. A commit of this process ends that moment, so that whoever wrote reads what they wrote.
+   */
+  #enter(): void {
+    if (this.#db.isTransaction) return;
+    this.#begin.run();
+    this.#forgetStale();
+  }
+
+  #forgetStale(): void {
+    const [version] = this.#versionNow.get() as unknown as readonly [number];
+    if (version === this.#version) return;
+    this.#values.clear();
+    this.#entries.clear();
+    this.#version = version;
+  }
+
+  readonly #endLook = (): void => {
+    this.#isFresh = false;
+    if (this.#db.isOpen && this.#db.isTransaction) this.#end.run();
+  };
 
   /** False once the file under the path is another one, or none: what is still open is then nobody's records. */
   #ready(): boolean {
+    if (!this.#sound || this.#isFresh) return this.#sound;
     const now = performance.now();
-    if (!this.#sound || now - this.#lookedAt < LOOK_EVERY_MS) return this.#sound;
+    if (now - this.#lookedAt < LOOK_EVERY_MS) return this.#sound;
     this.#lookedAt = now;
     this.#sound = identityOf(this.#path) === this.#file;
     if (!this.#sound) this.#db.close();
     return this.#sound;
   }
 }
+
+const isWhole = (known: readonly (readonly Entry[] | undefined)[]): known is readonly (readonly Entry[])[] =>
+  !known.includes(undefined);
 
 function identityOf(path: string): string {
   const found = statSync(path, { throwIfNoEntry: false });

@@ -1,3 +1,4 @@
+import { Refusal } from '../../engine/refusal.ts';
 import { anonymous, StoreFailure } from '../failure.ts';
 import { shelfIdempotency } from '../keys.ts';
 import { type RecordOf, read, written } from '../record.ts';
@@ -23,10 +24,19 @@ export async function changeOnce(
   plan: (snapshot: readonly ItemSnapshot[]) => Planned | Promise<Planned>,
 ): Promise<Outcome> {
   const key = shelfIdempotency(shelf.member, change.cause);
-  for (let round = 0; round < mostRounds; round += 1) {
+  const madeBefore = async (): Promise<Outcome | undefined> => {
     const [before] = await shelf.store.get([key]);
-    if (before !== undefined) return { ...outcomeOf(read(idempotencyKind, key, before)), repeated: true };
-    const { writes, outcome } = await plan(await readShelf(shelf));
+    return before === undefined
+      ? undefined
+      : { ...outcomeOf(read(idempotencyKind, key, before)), repeated: true };
+  };
+  for (let round = 0; round < mostRounds; round += 1) {
+    // Hardly any is made a second time: whether this one is, is asked where something stands in its way. Its own key then does.
+    const made = round > 0 ? await madeBefore() : undefined;
+    if (made) return made;
+    const planned = await planOnce(async () => await plan(await readShelf(shelf)), madeBefore);
+    if ('repeated' in planned) return planned;
+    const { writes, outcome } = planned;
     const result = await shelf.store.commit([
       add(key, written(idempotencyKind, kept(outcome, change))),
       ...writes,
@@ -34,6 +44,20 @@ export async function changeOnce(
     if (result.done) return { ...outcome, repeated: false };
   }
   throw new StoreFailure('busy', 'write', `${anonymous(key)}: other changes kept coming between`);
+}
+
+/** The plan; where it is refused, what was made of the same cause before, which may be why. */
+async function planOnce(
+  plan: () => Promise<Planned>,
+  madeBefore: () => Promise<Outcome | undefined>,
+): Promise<Planned | Outcome> {
+  try {
+    return await plan();
+  } catch (refusal) {
+    const made = refusal instanceof Refusal ? await madeBefore() : undefined;
+    if (made) return made;
+    throw refusal;
+  }
 }
 
 /**

@@ -3,7 +3,7 @@ import { valuesOn } from '../../engine/values-on.ts';
 import { anonymous, StoreFailure } from '../failure.ts';
 import { ledgerLine, shelf as shelfKey, under } from '../keys.ts';
 import { orSetAside, type RecordKind, read, readable } from '../record.ts';
-import { type Entry, everything } from '../store.ts';
+import { atHand, type Entry, everything } from '../store.ts';
 import { isOddSpoon } from './limits.ts';
 import {
   calibrationKind,
@@ -41,7 +41,9 @@ const spanOf = remembered(member => under(shelfKey(member)));
 /** Everything on the shelf, in no order; a jar of which something does not read is set aside whole, and alone. */
 export async function readShelf(shelf: Shelf): Promise<readonly ItemSnapshot[]> {
   const span = spanOf(shelf.member);
-  const entries = await everything(shelf.store, span, pageSize);
+  const there = atHand(shelf.store, span, pageSize);
+  const isAll = there !== undefined && there.length < pageSize;
+  const entries = isAll ? there : await everything(shelf.store, span, pageSize);
   if (entries.length === 0) return NOTHING;
   const before = assembled.get(entries);
   if (before) return before;

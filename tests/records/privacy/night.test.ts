@@ -6,7 +6,7 @@ import { noteShelf } from '../../../src/records/group-shelves.ts';
 import { leaveGroup, leftGroups, rejoinGroup } from '../../../src/records/left-groups.ts';
 import { openStore } from '../../../src/records/open.ts';
 import { prefer } from '../../../src/records/preferences.ts';
-import { lookedAfter } from '../../../src/records/privacy/looked-after.ts';
+import { LookedAfter } from '../../../src/records/privacy/looked-after.ts';
 import { isBare, nightSweep } from '../../../src/records/privacy/night.ts';
 import { retention, sweep, sweepDue } from '../../../src/records/privacy/retention.ts';
 import { addItem, useItem } from '../../../src/records/shelf/index.ts';
@@ -147,7 +147,7 @@ describe('the next look through a group', () => {
   const dues = async () => (await everything(store, { from: 'due/', to: 'due0' })).map(({ key }) => key);
 
   it('is set by the first thing kept there that does not go by itself, once a day', async () => {
-    const question = lookedAfter(store, { group: here, at: start.getTime() });
+    const question = new LookedAfter(store, { group: here, at: start.getTime() });
     await question.commit([put(`late-plan/${me}/1`, { v: 1 })]);
     await question.commit([{ kind: 'drop', key: `swap/${here}/${me}/a` }]);
     expect(await dues()).toEqual([]);
@@ -156,12 +156,14 @@ describe('the next look through a group', () => {
     await store.commit([{ kind: 'drop', key: sweepDue(here, start).key }]);
     await question.commit([put(`evidence/${here}/green/${me}/gel`, { v: 1 })]);
     expect(await dues()).toEqual([]);
-    await lookedAfter(store, { group: here, at: on(1).getTime() }).commit([put(`swap/${here}/${me}/a`, {})]);
+    await new LookedAfter(store, { group: here, at: on(1).getTime() }).commit([
+      put(`swap/${here}/${me}/a`, {}),
+    ]);
     expect(await dues()).toEqual([sweepDue(here, on(1)).key]);
   });
 
   it('is set with a commit that sets it itself, too', async () => {
-    await lookedAfter(store, { group: here, at: start.getTime() }).commit(noteShelf(here, me, start));
+    await new LookedAfter(store, { group: here, at: start.getTime() }).commit(noteShelf(here, me, start));
     expect(await dues()).toHaveLength(1);
   });
 

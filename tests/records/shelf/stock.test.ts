@@ -71,6 +71,17 @@ describe('an interaction delivered again', () => {
     expect(await left('blue')).toBe(25);
   });
 
+  it('is told the same where what it did would be refused now', async () => {
+    const added = by();
+    const there = await addItem(shelf, { name: 'Blue', grams: 30 }, added);
+    const all = by();
+    const used = await useItem(shelf, 'blue', 30, all);
+    expect(await useItem(shelf, 'blue', 30, all)).toEqual({ ...used, repeated: true });
+    expect(await addItem(shelf, { name: 'Blue', grams: 30 }, added)).toEqual({ ...there, repeated: true });
+    expect(await refusalOf(useItem(shelf, 'blue', 30, by()))).toMatchObject({ id: 'shelf-not-enough' });
+    expect(await left('blue')).toBe(0);
+  });
+
   it('counts once when both deliveries are under way together', async () => {
     const added = by();
     await Promise.all([1, 2, 3].map(() => addItem(shelf, { name: 'Blue', grams: 30 }, added)));
