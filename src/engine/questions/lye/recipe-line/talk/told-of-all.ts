@@ -95,7 +95,7 @@ function aloneInThePot(line: string): string {
 /** "Tallow soap", "a pure coconut bar", "jabon de coco": the kind, named by an oil that is weighed elsewhere in the message. */
 const KIND_BY_OIL = new RegExp(
   unbroken`
-    (?<!\d[\d.,]* ?(?:\p{L}+ )?(?:of |de )?)(?<!\p{L})(?:(?:pure|plain|all|straight|simple) )?(?<en>\p{L}{3,})(?: oil)? (?:(?:soaps?|bars?)(?: soaps?)?)(?!\p{L})(?! (?:of|with|base)(?!\p{L}))|
+    (?<!\d[\d.,]* ?%? ?(?:\p{L}+ )?(?:of |de )?)(?<!\p{L})(?:(?:pure|plain|all|straight|simple) )?(?<en>\p{L}{3,})(?: oil)? (?:(?:soaps?|bars?)(?: soaps?)?)(?!\p{L})(?! (?:of|with|base)(?!\p{L}))|
     (?<!\p{L})(?:jabon(?:es)?|barras?) (?:pur[oa] )?de (?:pur[oa] )?(?:aceite de )?(?<es>\p{L}{3,})(?= ?(?:[,;:]|$)| (?:para|con|de)(?!\p{L}))
   `,
   'gu',
