@@ -49,11 +49,14 @@ describe('fat that left the pot in no known amount asks for its weight, whatever
     'I took a few photos off the shelf',
     'I spooned some out until the scale said 600',
     'I lost a bit of time',
+    'she tipped most of the flour on the floor',
+    'le di unas cucharadas de caldo a mi sobrino',
     'saqué un poco de masa para el color',
     'le regalé un jabón a mi vecina',
     'perdí un poco de tiempo',
     'se me fue un poco la mano con la mica',
     'saqué un poco hasta que marcó 600',
+    'mi cuñada me dio la mitad',
   ])('what left is no fat of the pot, or was weighed: %s', said =>
     expect(takenOutIn(words(said))).toBeUndefined(),
   );
@@ -123,6 +126,7 @@ describe('a superfat under one is a share as often as a percent', () => {
     'superfat 5',
     'superfat 0%',
     'superfat 10.5',
+    'olive 1.2, castor 0.1 superfat 5',
     'mica 0.5 g, superfat 5',
     'sobreengrasado 0,0',
   ])('and this is none: %s', text => expect(superfatUnderOne(words(text))).toBeUndefined());

@@ -1,3 +1,4 @@
+import { knownOil } from '../../../../batch/oils/find-oil.ts';
 import { unbroken } from '../../../../over-lines.ts';
 import { LYE } from '../../amounts/words.ts';
 
@@ -55,7 +56,7 @@ const SE_FUE = unbroken`
   chorreo|tiro|volco|escapo|escurrio|rego|paso)
 `;
 const SPANISH = unbroken`
-  ${SACA} ${ALGO}(?! de (?:tiempo|paciencia|miedo))|
+  (?<!(?:me|nos) )${SACA} ${ALGO}(?! de (?:tiempo|paciencia|miedo))|
   (?:eche|echo|echado|echamos|volqu\p{L}+|volco|verti|vacie|vacio|puse|puso|meti|metio|pase|pasamos) ${ALGO}(?: de(?:l| la| lo)?(?: \p{L}+){1,2})? ${DE_VUELTA}|
   ${SE_FUE} ${ALGO}(?! la mano)|${ALGO}(?: de(?:l| la| lo)?(?: \p{L}+){1,2})? ${SE_FUE}(?! la mano)
 `;
@@ -73,6 +74,21 @@ const OF_NO_FAT = new RegExp(
 /** "I spooned some out until the scale said 500": then it was weighed. */
 const UNTIL = /(?<!\p{L})(?:until|till|til|hasta)(?!\p{L})/u;
 
+/** "Most of the flour", "unas cucharadas de caldo": of what it was some. */
+const OF_WHAT =
+  /(?<!\p{L})(?:of|de|del)(?: (?:the|my|that|this|our|el|la|los|las|mi|ese|esa))* (?!cuchar|vas[io]|taz|got|chorr|spoon|cup|drop)(?<what>\p{L}{3,})/u;
+const THE_FAT = new RegExp(
+  unbroken`
+    ^(?:it|that|this|them|those|these|all|both|each|everything|oils?|fats?|grease|butters?|wax|blend|mix|pot|pan|batch|lot|aceites?|grasas?|
+    mantecas?|mantequillas?|cera|sebo|mezcla|eso|esto|ello|ella|ellos|todo|tod[oa]s|olla|tanda|vuelta|nuevo|regreso|cada|amb[oa]s|los|las)$
+  `,
+  'u',
+);
+function isOfFat(clause: string): boolean {
+  const { what } = OF_WHAT.exec(clause.slice(TAKEN_OUT.exec(clause)!.index))?.groups ?? {};
+  return what === undefined || THE_FAT.test(what) || knownOil(what) !== undefined;
+}
+
 /**
  * The words of a message by which fat left the pot in no known amount; undefined where none does. Takes what `plainWords` gives
  * with its clauses. Pure.
@@ -81,6 +97,6 @@ const UNTIL = /(?<!\p{L})(?:until|till|til|hasta)(?!\p{L})/u;
 export function takenOutIn(plain: string): string | undefined {
   const clause = plain
     .split(/(?<!\d)[,:;]|[,:;](?!\d)/u)
-    .find(one => TAKEN_OUT.test(one) && !OF_NO_FAT.test(one) && !UNTIL.test(one));
+    .find(one => TAKEN_OUT.test(one) && !OF_NO_FAT.test(one) && !UNTIL.test(one) && isOfFat(one));
   return clause === undefined ? undefined : TAKEN_OUT.exec(clause)![0];
 }

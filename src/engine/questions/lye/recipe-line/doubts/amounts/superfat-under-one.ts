@@ -1,4 +1,4 @@
-import { FAT } from '../../../amounts/words.ts';
+import { FAT, UNIT } from '../../../amounts/words.ts';
 
 const NOTHING = String.raw`(?<![\d.,])0?[.,](?!0+(?![\d.,]*[1-9]))\d+`;
 const UNDER_ONE: readonly RegExp[] = [
@@ -7,7 +7,7 @@ const UNDER_ONE: readonly RegExp[] = [
     'u',
   ),
   new RegExp(
-    `(${NOTHING})(?!\\d) ?(?:%|percent|per cent|por ciento)? ?(?:(?:as|for|of|de|como|the|el|lye) )*(?:${FAT})(?!\\p{L})`,
+    `(${NOTHING})(?!\\d) ?(?:%|percent|per cent|por ciento)? ?(?:(?:as|for|of|de|como|the|el|lye) )*(?:${FAT})(?!\\p{L})(?! ?(?:(?:of|at|de|al|del|is|:|=) ?)*\\d+(?:[.,]\\d+)?(?![\\d.,]*\\d)(?! ?${UNIT}))`,
     'u',
   ),
 ];
