@@ -36,6 +36,12 @@ const OUT: readonly RegExp[] = [
     dissolve) (?:the |all )?(?:grease|engine oil|oil|grime|dirt|muck|fat)${ENDS}|
     (?:(?:porque|para|pa) )(?:que )?(?:quite|quitar|arranque|arrancar|corte|cortar|saque|sacar) (?:la |toda la |el )?(?:grasa|mugre|suciedad|aceite|cochambre)${ENDS}
   `,
+  // "My dog Coco weighs 12 kg".
+  unbroken`
+    (?:mi|my|our|la|el|the|nuestr[oa]) (?:perr[oa]|perrit[oa]|gat[oa]|dog|cat|puppy|horse|caballo|cabra|goat|pig)(?:,? (?:called|named|llamad[oa]|
+    que se llama))?(?: \p{L}+)? (?:pesa|weighs) \d[\d.,]* ?(?:${UNIT})(?:,? (?:y |and |which )*(?:no tiene nada que ver|(?:has|it has) nothing to do with
+    (?:it|this)))?
+  `,
   // "Please check my arithmetic".
   unbroken`
     (?:(?:please|kindly|por favor|can you|could you|would you|puedes|podrias?|me) )*(?:check|verify|review|revisa(?:me)?|revisen|comprueba|verifica(?:me)?) (?:my|the|mi|mis|

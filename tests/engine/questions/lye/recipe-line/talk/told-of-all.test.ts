@@ -85,3 +85,22 @@ describe('a twin that changes what is in the pot is asked', () => {
     'mi abuela pregunta si saco la oliva: 600 g de oliva, 300 g de coco. sosa?',
   ])('%s', text => expect(isAskedBack(text)).toBe(true));
 });
+
+// Common practice of Spanish markets and makers: shares of a kilo, and wax that is the bees'.
+describe('as markets weigh and makers name it', () => {
+  test.each([
+    [
+      '1 kilo y cuarto de oliva, cuarto y mitad de coco y medio cuarto de ricino. ¿Sosa?',
+      '1250 g oliva, 375 g coco, 125 g ricino',
+    ],
+    [
+      '700 g de oliva, 250 de coco, 50 de cera, todo en gramos. ¿sosa?',
+      '700 g oliva, 250 g coco, 50 g cera de abejas',
+    ],
+    ['500 g oliva, 50 g cera de soja, sosa?', '500 g oliva, 50 g cera de soja'],
+    [
+      'mi perra Coco pesa 12 kg, la receta es oliva 450 g, manteca de cacao 50 g. sosa',
+      '450 g oliva, 50 g manteca de cacao',
+    ],
+  ])('%s', (text, oils) => expect(readInChat(text).given.oils).toBe(oils));
+});
