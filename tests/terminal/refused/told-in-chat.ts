@@ -30,6 +30,33 @@ export const toldInChat: RefusedCases = {
       'no lo uses hasta saber cuál es',
     ],
     [
+      {
+        en: '/ask question:"how much lye for 500 g olive, 200 g coconut, superfat 5. the jars are 90 g each empty"',
+        es: '/ask question:"cuánta sosa para 500 g de oliva, 200 g de coco, al 5%. los tarros vacíos pesan 90 g"',
+      },
+      'vessel-weighed',
+      'is that in the weights of the oils',
+      'está eso en los pesos de los aceites',
+    ],
+    [
+      {
+        en: '/ask question:"how much lye for 500 g olive, 200 g coconut, superfat 0.95"',
+        es: '/ask question:"cuánta sosa para 500 g de oliva, 200 g de coco, sobreengrasado 0,95"',
+      },
+      'superfat-under-one',
+      'a superfat of 5 %, told as a share of one',
+      'un sobreengrasado del 5 %, dicho como parte de uno',
+    ],
+    [
+      {
+        en: '/ask question:"how much lye for 500 g olive, 200 g coconut, superfat 5. the lye got damp"',
+        es: '/ask question:"cuánta sosa para 500 g de oliva, 200 g de coco, al 5%. la sosa está húmeda"',
+      },
+      'lye-damp',
+      'has lost strength, and nobody knows how much',
+      'perdió fuerza, y nadie sabe cuánta',
+    ],
+    [
       '/ask question:"how much lye for 500 g olive, 200 g coconut, half of the coconut stays out"',
       'oil-shared',
       'Write each oil with the weight that is or goes in the pot',

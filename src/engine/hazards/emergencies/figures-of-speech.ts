@@ -31,6 +31,23 @@ const SAID: readonly RegExp[] = [
     `,
     'giu',
   ),
+  // "The flowers drank the rest": what soaks up a liquid; "my little flower" may be a child, and is none.
+  new RegExp(
+    unbroken`
+      \b(?:the|those|these|my dried|dried) (?:dried |dry )?(?:flowers|petals|herbs|leaves|roots|seeds|oats|oatmeal|grounds|clay|starch|calendula|
+      chamomile|lavender|rosemary|nettles|comfrey|marigolds?|(?:wooden |wood |cardboard )?(?:mou?ld|box|tray)|wood|paper|towels?|cloths?|
+      muslin|sponges?|bread|rice) (?:has |have |had )?(?:all |really |just )?(?:drank|drunk|drinks?|swallow(?:s|ed)?)(?: up)?\b
+    `,
+    'giu',
+  ),
+  new RegExp(
+    unbroken`
+      \b(?:las|los|la|el|esas|esos) (?:flores|p[eé]talos|hierbas|hojas|ra[ií]ces|semillas|avena|posos|arcilla|almid[oó]n|cal[eé]ndula|manzanilla|
+      lavanda|romero|ortigas|molde|madera|cart[oó]n|papel|toallas?|trapos?|pa[nñ]os?|esponjas?|gasa|arroz|pan) (?:(?:se|me|nos|lo|la) )*(?:ha |han |
+      hab[ií]a[n]? )?(?:beb(?:i[oó]|ieron|ido|en|e|[ií]a[n]?)|trag(?:[oó]|aron|ado|an?|aba[n]?)|tom(?:[oó]|aron|ado))(?!\p{L})
+    `,
+    'giu',
+  ),
   // "A volcano mould", "a joke about a volcano".
   new RegExp(
     unbroken`

@@ -22,6 +22,7 @@ import type { Way } from './recipe-line/items/item.ts';
 import { type RecipeLine, recipeLine } from './recipe-line/recipe-line.ts';
 import { withOwnPound } from './recipe-line/talk/own-pound.ts';
 import { isStrangeOil, isTalk, namesFat, OF_OURS } from './talk-words.ts';
+import { refuseToldInDoubt } from './told-in-doubt.ts';
 
 declare module '../../refusal.ts' {
   interface Reasons {
@@ -94,7 +95,7 @@ const OF_WORDS: ReadonlySet<string> = new Set([
  * {@link readLyeQuestion}, also where courtesies, dialect and what else is chatted stand beside the recipe: those words are passed
  * by and told. `unordered` as `inOrder` found it. Pure. Throws the Refusals of `readLyeQuestion`, and `recipe-corrected`,
  * `recipe-scaled`, `oil-shared`, `oil-told-twice`, `oil-lost`, `superfat-twice`, `oil-in-pot`, `oils-left-out`, `recipe-planned`, `recipe-of-another`,
- * `lye-of-soft-soap` and `recipe-words`.
+ * `lye-of-soft-soap`, `recipe-words` and what `refuseToldInDoubt` throws.
  */
 export function readLyeInChat(
   question: string,
@@ -119,6 +120,7 @@ function readWhole(
   { ordered, unordered }: { readonly ordered: string; readonly unordered?: Refusal },
 ): LyeQuestion {
   refusePotsCompared(plainWords(question, { clauses: true }));
+  if (WEIGHED.test(question)) refuseToldInDoubt(plainWords(question, { clauses: true }));
   refuseGroupLeftOut(question, { sure: true });
   const beyond = beyondIn(ofBatchAsked(withOwnPound(plainWords(question, { clauses: true }))));
   if (beyond !== undefined && WEIGHED.test(question)) refuse('recipe-words', { text: beyond.slice(0, 60) });

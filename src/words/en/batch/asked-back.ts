@@ -4,7 +4,7 @@ import type { RefusalSentences } from '../../sentence.ts';
 import { degrees } from '../../temperatures.ts';
 import { batch } from './batch.ts';
 
-const { whole } = numbersIn('en');
+const { whole, one } = numbersIn('en');
 
 /** Amounts and names that are asked back, since a slip there can hurt. */
 export const askedBackRefusals: Pick<
@@ -40,6 +40,9 @@ export const askedBackRefusals: Pick<
   | 'lye-which-unknown'
   | 'lye-ready-strength'
   | 'lye-of-soft-soap'
+  | 'vessel-weighed'
+  | 'lye-damp'
+  | 'superfat-under-one'
 > = {
   'oil-is-liquid': ({ text }) => spaced`
     “${text}” is no fat: lye finds nothing in it to make soap of, and it would all stay in the bar as lye.
@@ -88,6 +91,22 @@ export const askedBackRefusals: Pick<
     “${text}”: some of the oil is gone. Weigh each oil that is in the pot now and ask with that: “500 g
     olive, 200 g coconut, superfat 5%”. Mixed already: weigh the mix and say “800 g oils, 60% olive, 40%
     coconut”. No lye before that.
+  `,
+  'vessel-weighed': ({ text }) => spaced`
+    “${text}”: is that in the weights of the oils? A vessel that is counted as oil is too much lye. Take it
+    off wherever it was on the scale, and ask with what the oil alone weighs: “500 g olive, 200 g coconut,
+    superfat 5%”.
+  `,
+  'lye-damp': ({ text }) => spaced`
+    “${text}”: lye that drew water from the air has lost strength, and nobody knows how much; the soap would
+    be soft and greasy. No lump is broken with a tool: splinters fly. Use fresh, dry lye, and ask for its
+    weight without these words.
+  `,
+  'superfat-under-one': ({ text, percent }) => spaced`
+    “${text}”: a
+    superfat${percent === undefined ? ' in percent' : ` of ${one(percent)} %, told as a share of one`}, or really less than
+    1 %, which leaves next to no reserve and may leave lye in the bar? Write the percent, such as “superfat
+    5%”; less than 1 % only /plan takes.
   `,
   'superfat-twice': ({ one, other }) => spaced`
     Two superfats stand there: “${one}” and “${other}”. A discount of lye is a superfat by another name:

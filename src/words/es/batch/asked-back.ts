@@ -4,7 +4,7 @@ import { numbersIn } from '../../numbers.ts';
 import { degrees } from '../../temperatures.ts';
 import { batch } from './batch.ts';
 
-const { whole } = numbersIn('es');
+const { whole, one } = numbersIn('es');
 
 export const askedBackRefusals: typeof en = {
   'oil-is-liquid': ({ text }) =>
@@ -52,6 +52,22 @@ export const askedBackRefusals: typeof en = {
     «${text}»: falta parte del aceite. Pesa cada aceite que hay ahora en la olla y pregunta con eso: «500 g
     oliva, 200 g coco, sobreengrasado 5%». Ya mezclados: pesa la mezcla y di «800 g de aceites, 60% oliva,
     40% coco». Antes, nada de sosa.
+  `,
+  'vessel-weighed': ({ text }) => spaced`
+    «${text}»: ¿está eso en los pesos de los aceites? Un recipiente contado como aceite es demasiada sosa.
+    Réstalo donde estuvo en la báscula y pregunta con lo que pesa solo el aceite: «500 g oliva, 200 g coco,
+    sobreengrasado 5%».
+  `,
+  'lye-damp': ({ text }) => spaced`
+    «${text}»: la sosa que tomó agua del aire perdió fuerza, y nadie sabe cuánta; el jabón quedaría blando y
+    graso. Los terrones no se rompen a golpes: saltan astillas. Usa sosa nueva y seca, y pregunta su peso
+    sin estas palabras.
+  `,
+  'superfat-under-one': ({ text, percent }) => spaced`
+    «${text}»: ¿un
+    sobreengrasado${percent === undefined ? ' en porcentaje' : ` del ${one(percent)} %, dicho como parte de uno`}, o de verdad menos
+    del 1 %, que casi no deja reserva y puede dejar sosa en la pastilla? Escribe el porcentaje, como
+    «sobreengrasado 5%»; menos del 1 % solo lo toma /plan.
   `,
   'superfat-twice': ({ one, other }) => spaced`
     Hay dos sobreengrasados: «${one}» y «${other}». Un descuento de sosa es lo mismo con otro nombre:

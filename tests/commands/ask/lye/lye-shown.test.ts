@@ -43,8 +43,10 @@ test('what is said beside a recipe is told again on the face, in its language an
   expect(await face('128 g lye in 1 kg olive oil. My sister had a jar of it. ok?')).toContain(
     'You also say “My sister had a jar of it”',
   );
-  expect(await face('600 g de oliva y 200 g de coco. Lo pesé dentro de la garrafa. ¿Cuánta sosa?')).toContain(
-    'También dices «Lo pesé dentro de la garrafa». Si eso cambia lo que va en la olla, un peso, el sobreengrasado o la sosa, no uses esta cifra',
+  expect(
+    await face('600 g de oliva y 200 g de coco. Mi hermana tenía un frasco de eso. ¿Cuánta sosa?'),
+  ).toContain(
+    'También dices «Mi hermana tenía un frasco de eso». Si eso cambia lo que va en la olla, un peso, el sobreengrasado o la sosa, no uses esta cifra',
   );
   expect(await face('tallow 900 g, castor 60 g. My sister says hi. how much lye?')).not.toContain(
     'You also say',

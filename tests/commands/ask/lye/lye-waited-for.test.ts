@@ -114,7 +114,7 @@ describe('oil that was lost before the lye is weighed anew', () => {
       'Puse 600 g de coco y 400 g de oliva, pero se me cayó la mitad del coco antes de mezclar nada. Sobreengrasado 5%. ¿Cuánta sosa?',
       'es-ES',
     );
-    expect(text).toContain('«se me cayo»: falta parte del aceite.');
+    expect(text).toContain('«se me cayo la mitad»: falta parte del aceite.');
     expect(text).toContain('Antes, nada de sosa.');
   });
 

@@ -160,12 +160,12 @@ const TOLD: readonly (readonly [text: string, given: object, beside?: object])[]
 const ASKED: readonly (readonly [text: string, id: string, values: object])[] = [
   [
     'Tallow 900 g weighed in its jar, jar is 300 g, so 600 g. castor 60 g. lye?',
-    'recipe-words',
+    'vessel-weighed',
     { text: 'weighed in its jar' },
   ],
-  ['400 g olive, 200 g coconut, the pot weighs 800 g. lye?', 'recipe-words', { text: 'the pot weighs 8' }],
+  ['400 g olive, 200 g coconut, the pot weighs 800 g. lye?', 'vessel-weighed', { text: 'pot weighs 800 g' }],
   ['500 g olive, 200 g coconut; I spilt some of the olive. lye?', 'oil-lost', { text: 'spilt' }],
-  ['500 g oliva, 200 g coco; se me cayó un poco de oliva. sosa?', 'oil-lost', { text: 'se me cayo' }],
+  ['500 g oliva, 200 g coco; se me cayó un poco de oliva. sosa?', 'oil-lost', { text: 'se me cayo un poco' }],
   [
     '500 g olive, 200 g coconut, the first one is only half in. lye?',
     'oils-left-out',

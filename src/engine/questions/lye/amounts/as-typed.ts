@@ -2,7 +2,7 @@ import { unbroken } from '../../../over-lines.ts';
 import { MISSPELT_ACEITE } from '../../../text/spelling/unit-spelling.ts';
 import { withBrackets } from './in-brackets.ts';
 import { knownAs } from './recipe-tokens.ts';
-import { LYE, plainWords } from './words.ts';
+import { LYE, plainWords, UNIT } from './words.ts';
 
 /** A full stop behind a short unit: it ends a sentence unless an ingredient follows, "4 oz. castor". */
 const STOP_BEHIND_UNIT =
@@ -83,6 +83,8 @@ export const asTyped = (question: string): string =>
     .replace(NOT_THIS, 'no es $1')
     .replace(KILO_AND_GRAMS, (_, kilos: string, grams: string) => `${1000 * Number(kilos) + Number(grams)} g`)
     .replace(/(?<!\p{L})cera de (?:mis|nuestras|las|sus) abejas/giu, 'cera de abejas')
+    .replace(BARE_WAX, 'cera de abejas')
+    .replace(OF_A_KILO, (told: string, kilos: string | undefined) => gramsOfShare(kilos, told))
     .replace(/(?<!\p{L})de (?:don|do[nñ]a) \p{L}+(?: (?:el|la) \p{L}+)?/giu, ' ')
     .replace(HESITATES, '$1 ')
     .replace(AND_A_HALF, '1 1/2 $1')
@@ -90,6 +92,26 @@ export const asTyped = (question: string): string =>
       PART_OF_UNIT,
       (_, part: string, unit: string) => `${/half|media|mitad/iu.test(part) ? '1/2' : '1/4'} ${unit}`,
     );
+
+/** "50 de cera", "cera 30 g": bees' wax, as Spanish makers say it; of all waxes in soap it takes the least lye but carnauba (Codex has none; common practice). */
+const BARE_WAX = new RegExp(
+  unbroken`
+    (?<=\d ?(?:${UNIT})? ?(?:de )?)(?<!\p{L})cera(?=\s*(?:[,;.()]|$|y\s|al\s))|(?<!\p{L})cera(?=,? ?[:=]? ?\d)
+  `,
+  'giu',
+);
+/** "Cuarto y mitad de coco", "medio cuarto", "un kilo y cuarto": shares of a kilo, as Spanish markets sell by them (common practice). */
+const OF_A_KILO =
+  /(?<![\p{L}\d.,])(?:(?:(un|\d+) )?kilos? y cuarto|cuarto y mitad|medio cuarto)(?= de | d )/giu;
+const SHARES_OF_A_KILO: Readonly<Record<string, number>> = {
+  cuarto: 250,
+  'cuarto y mitad': 375,
+  'medio cuarto': 125,
+};
+function gramsOfShare(kilos: string | undefined, share: string): string {
+  const whole = /kilo/iu.test(share) ? Number(/\d+/u.exec(kilos ?? '1')?.[0] ?? 1) * 1000 : 0;
+  return `${whole + (SHARES_OF_A_KILO[share.toLowerCase().replace(/^.*kilos? y /u, '')] ?? 0)} g`;
+}
 
 /** "Dos libras de sebo y una de coco, media de oliva": of the unit told before. */
 const ONE_MORE = new RegExp(

@@ -13,6 +13,7 @@ import { withoutMistold } from '../recipe-line/talk/mistold.ts';
 import { withoutStock } from '../recipe-line/talk/oil-stock.ts';
 import { withOwnPound } from '../recipe-line/talk/own-pound.ts';
 import { withoutScents } from '../recipe-line/talk/scents.ts';
+import { withoutToldOfAll } from '../recipe-line/talk/told-of-all.ts';
 import { withoutToldOfOil } from '../recipe-line/talk/told-of-oil.ts';
 import { saidPlainly } from '../said-plainly.ts';
 import { withSolution } from '../sums/ready-solution.ts';
@@ -50,6 +51,7 @@ export const PREPARING: readonly Step[] = [
   { id: 'batch-asked', rewrite: ofBatchAsked },
   { id: 'fat-left-over', rewrite: withFatLeftOver },
   { id: 'whole-of-one', rewrite: withWhole },
+  { id: 'told-of-all', rewrite: withoutToldOfAll },
   { id: 'set-aside', rewrite: withoutSetAside },
   { id: 'as-listed', rewrite: asListed },
   { id: 'how-it-is-written', rewrite: askedPlainly },

@@ -34,6 +34,22 @@ const AT_LYE = new RegExp(
 );
 const WEAKEST = 12;
 
+/** "600 g olive and 400 g coconut 5%", "300 g de coco al 5%:": behind the last of the weighed oils, where no other percent stands. */
+const BEHIND_LAST = new RegExp(
+  unbroken`
+    (?<=\d ?${UNIT}(?: (?:of|de))? (?:aceite de |manteca de )?\p{L}+(?: (?:oil|butter))?),? (?:at |al |a |@ ?)?(\d{1,2}(?:[.,]\d)?) ?(?:%|percent|
+    por ciento) ?(?=[;:]|$)
+  `,
+  'u',
+);
+const withPercentBehind = (plain: string): string =>
+  (plain.match(/\d ?(?:%|percent|por ciento)/gu)?.length ?? 0) === 1
+    ? plain.replace(BEHIND_LAST, (whole, figure: string) =>
+        Number.parseFloat(figure.replace(',', '.')) <= HIGHEST ? ` ; superfat ${figure}% ; ` : whole,
+      )
+    : plain;
+const HIGHEST = 12;
+
 /** Kinds of soap, named before or behind their recipe. */
 const KINDS = new RegExp(
   unbroken`
@@ -162,8 +178,8 @@ const NAMES_FAT = new RegExp(`(?<!\\p{L})${FAT}(?!\\p{L})`, 'u');
 export const withSuperfat = (plain: string): string =>
   NAMES_FAT.test(plain)
     ? plain
-    : plain
-        .replace(/(?<!\p{L})(?:sg (\d{1,2})(?: ?%)?|se (\d{1,2}) ?%)(?![\d.,]\d)/u, 'superfat $1$2%')
+    : withPercentBehind(plain)
+        .replace(/(?<!\p{L})(?:sg (\d{1,2})(?: ?%)?|se ?[:=]? ?(\d{1,2}) ?%)(?![\d.,]\d)/u, 'superfat $1$2%')
         .replace(AT_LYE, (whole, figure: string) =>
           Number.parseFloat(figure.replace(',', '.')) <= WEAKEST ? ` ; superfat ${figure}%` : whole,
         );

@@ -109,6 +109,23 @@ const SUPERFAT_LEFT_OPEN = new RegExp(
   'gu',
 );
 
+const YEAR = '(?:19[5-9]\\d|20[0-4]\\d)';
+const NO_WEIGHT = unbroken`
+  (?![\d.,]*\d)(?! ?(?:${UNIT}|mls?|l|lit\p{L}+|%|percent|por ciento|:)(?!\p{L}))(?! (?:(?:of|de|total|the|los) )*(?:oils?|fats?|aceites?|
+  grasas?|water|agua|${LYE})(?!\p{L}))
+`;
+/** "Open since about 2019", "la sosa es de 2018", "a 2012 tin": when, and no weight; 2000 is as often one, and needs its word. */
+const YEAR_TOLD = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:(?:way |ever )?since|dat(?:es|ed|ing)(?: (?:back|from|to))*|circa|the year|el ano|del ano|desde|fechad[oa] en)(?: (?:about|
+    around|roughly|at least|the year|el|el ano|mas o menos|por lo menos|como|like|in|en))* ${YEAR}|(?:(?:back |bought |made |packed )?in|from|del?|
+    en)(?: (?:about|around|roughly|the year|el ano))* (?!2000)${YEAR})${NO_WEIGHT}|
+    (?<=(?<!\p{L})(?:an?|the|my|that|una?|la|el|mi|1) )(?!2000)${YEAR} (?=(?:tin|bag|tub|bottle|batch|jar|packet|vintage|lote?|bote|
+    bolsa|cosecha|frasco|tarro|lata)(?!\p{L}))
+  `,
+  'gu',
+);
+
 const BEFORE_FIGURES: readonly Rewriting[] = [
   [STOP_BEFORE_OPENING, ' ; '],
   [ASKED_LAST, ' ; '],
@@ -123,6 +140,7 @@ const IN_FIGURES: readonly Rewriting[] = [
   ],
   [/(?<=\d) ?(?:gms?|grs|grms?)\b/gu, ' g'],
   ...SUPERFAT_SPELLINGS,
+  [YEAR_TOLD, ' '],
   // Which superfat is not told: the usual one is taken, and said.
   [SUPERFAT_LEFT_OPEN, ' '],
   [
@@ -135,8 +153,11 @@ const IN_FIGURES: readonly Rewriting[] = [
     /(?<=(?<!\p{L})libras?) +(?:de las )?de (?:16 (?:oz|onzas)|45[34] ?(?:g|gr|gramos)?)(?= +de(?!\p{L}))/gu,
     '',
   ],
-  [/\bcastor sugar\b/gu, 'caster sugar'],
+  [/\bcastor sugar\b/gu, 'sugar'],
   [/\b(?:h20|watr|wter|watter|watre)\b/gu, 'water'],
+  [/\b(lye|naoh|koh|sosa|soda) (?:n|nd) (?=water\b|agua\b)/gu, '$1 and '],
+  [/(?<=\d ?(?:%|percent|por ciento)) de se(?![\p{L}'’])/gu, ' superfat'],
+  [/(?<!\p{L})se ?[:=] ?(?=\d)/gu, 'superfat '],
   [/\b(lye|naoh|koh) ?\/ ?(?:h2o|water|agua)\b/gu, '$1 and water'],
   [/\b(lye|naoh|koh|sosa|soda) ?\+ ?(?=water\b|agua\b)/gu, '$1 and '],
   [/\bh2o\b/gu, 'water'],

@@ -49,6 +49,11 @@ const PERCENT_OVER = new RegExp(
 const IF =
   /(?<!\p{L})(?:if|(?:can|could|may|should|shall|do|must) (?:i|we) (?:put|add|use|take)|si (?:pongo|echo|uso)|puedo (?:poner|echar|usar)|debo)(?!\p{L})/u;
 const OF_LYE = new RegExp(`(?<!\\p{L})${CAUSTIC}(?!\\p{L})`, 'u');
+/** "How much lye for the lot": what is asked for did not go in yet. */
+const ASKED_FOR = new RegExp(
+  `(?<!\\p{L})(?:how much|what|cuant[oa]s?|que cantidad de)(?: (?:more|of|the|my|la|mas|de|gramos de|grams of))* ${CAUSTIC}(?= (?:for|do|should|to|would|does|will|is|para|le|pongo|echo|hace|necesit|lleva)|,| ?;| ?$)`,
+  'gu',
+);
 const SHARE = /(?:recipe|at|was|receta|con|al|era) (?:a |at |de |al )?(\d{1,2}) ?(?:%|percent|por ciento)/u;
 
 /** A superfat by its name, or as the one share that stands beside the recipe. */
@@ -70,7 +75,8 @@ export function lyeAmissIn(question: string): LyeAmiss | undefined {
   if (superfat !== undefined && !(superfat >= 0 && superfat <= 50)) return undefined;
   const amounts = toldAmounts(plain);
   const short = oilShortIn(plain, amounts, superfat);
-  if (short || !OF_LYE.test(plain) || ofRole(amounts, 'unknown').length > 0) return short;
+  if (short || !OF_LYE.test(plain.replace(ASKED_FOR, ' ')) || ofRole(amounts, 'unknown').length > 0)
+    return short;
   return wentIn({ amounts, plain, superfat, alkali: POTASSIUM.test(plain) ? 'KOH' : 'NaOH' });
 }
 

@@ -106,7 +106,7 @@ const NO_LYE =
 const NAMES_LYE = new RegExp(`(?<!\\p{L})${CAUSTIC}(?!\\p{L})`, 'u');
 
 /** Whether the clause that a difference stands in speaks of an oil, a bottle or the scale: "the olive bottle was 100 g short". */
-function isOfNoLye({ before, behind }: Around): boolean {
+function isOfNoLye({ before, behind }: Pick<Around, 'before' | 'behind'>): boolean {
   const clause = `${before.split(/[,;]/u).at(-1)} ${behind.split(/[,;]/u)[0]}`;
   if (NAMES_LYE.test(clause)) return false;
   const words = clause.split(' ').filter(Boolean);
@@ -114,9 +114,12 @@ function isOfNoLye({ before, behind }: Around): boolean {
   return NO_LYE.test(clause) || names.some(name => knownOil(name) !== undefined);
 }
 
-type Around = { readonly before: string; readonly behind: string };
+/** What stands before and behind a weight, to the next one, and the whole sentence. */
+type Around = { readonly before: string; readonly behind: string; readonly sentence: string };
+/** "Olive is 600". */
+const COPULA = / (?:is|are|was|were|weighs?|es|son|era|eran|pesa) $/u;
 
-function roleOf({ before, behind }: Around): Pick<ToldAmount, 'role' | 'oil' | 'isBatch'> {
+function roleOf({ before, behind, sentence }: Around): Pick<ToldAmount, 'role' | 'oil' | 'isBatch'> {
   const plainRole = (role: Role, oil?: Oil) => ({ role, oil, isBatch: false });
   if (WATER.test(behind)) return plainRole('water');
   const isDifference =
@@ -138,7 +141,26 @@ function roleOf({ before, behind }: Around): Pick<ToldAmount, 'role' | 'oil' | '
   if (LESS_BEFORE.test(before)) return plainRole('less');
   if (OUT_OF.test(before)) return plainRole('whole');
   if (FOR_OILS.test(behind) && !isCued) return plainRole('lye');
-  return roleBefore(before) ?? plainRole(MEANT_BEHIND.test(behind) ? 'meant' : isCued ? cue : 'unknown');
+  const isOfOil = readOffAnOil({ before, behind, sentence });
+  return (
+    roleBefore(before) ??
+    roleBefore(before.replace(COPULA, '')) ??
+    plainRole(MEANT_BEHIND.test(behind) ? 'meant' : isCued && !isOfOil ? cue : 'unknown')
+  );
+}
+
+/** "Put the coconut in, he read 10.5 off the scale": a weight in a sentence that spoke of an oil is that oil's, where no lye is named there. */
+function readOffAnOil({ before, sentence }: Around): boolean {
+  if (NAMES_LYE.test(sentence)) return false;
+  const words = before
+    .split(';')
+    .at(-1)!
+    .split(/[ ,:]+/u)
+    .filter(Boolean);
+  return words.some(
+    (word, at) =>
+      knownOil(word) !== undefined || knownOil(`${word} ${words[at + 1] ?? ''}`.trim()) !== undefined,
+  );
 }
 
 /** A name in front of its weight: "aceite 1 kilo", "sosa 200 g", "olive 700". */
@@ -180,6 +202,7 @@ export const toldAmounts = readOnce((plain): readonly ToldAmount[] => {
     return {
       before: plain.slice(previous ? previous.index + previous[0].length : 0, index),
       behind: plain.slice(index + whole.length, found[at + 1]?.index ?? plain.length),
+      sentence: `${/[^;]*$/u.exec(plain.slice(0, index))![0]}${/^[^;]*/u.exec(plain.slice(index))![0]}`,
     };
   });
   const isNameFirst = namesFirst(around);

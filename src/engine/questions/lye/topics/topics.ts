@@ -1,3 +1,4 @@
+import { withoutFiguresOfSpeech } from '../../../hazards/emergencies/figures-of-speech.ts';
 import { unbroken } from '../../../over-lines.ts';
 import { readOnce } from '../../../remembered.ts';
 import { TextToFit } from '../../../text/patterns/fitting.ts';
@@ -76,7 +77,7 @@ const NO_ZAP = new RegExp(
 const plainOf = readOnce(
   (question): TextToFit =>
     new TextToFit(
-      deaccented(question.slice(0, LONGEST))
+      deaccented(withoutFiguresOfSpeech(question.slice(0, LONGEST)))
         .slice(0, LONGEST)
         .replace(/[^\p{L}\p{N}]+/gu, ' ')
         .replace(NO_ZAP, ' ')

@@ -19,6 +19,7 @@ const NEEDED: Readonly<Record<string, readonly [text: string, recipe: string]>> 
     '500 g olive, 250 g coconut ; superfat 7%',
   ],
   'whole-of-one': ['850 g of oils, all olive. lye?', '100% olive ; 850 g oils'],
+  'told-of-all': ['850 g of tallow alone. lye?', '850 g tallow'],
   'set-aside': [
     'Sin contar fragancia ni arcilla: 550 g de oliva, 250 g de coco. ¿sosa?',
     '550 g oliva, 250 g coco',

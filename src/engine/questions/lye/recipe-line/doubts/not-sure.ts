@@ -27,6 +27,20 @@ const OF_IT = [
     (?:caustic\p{L}*|soda|sosa|lye|naoh),? (?:or|o) (?:is it |es |sera |the |la |de )*(?:washing(?: soda)?|
     lavar|crystals|soda ash|ash|bicarb\p{L}*|drain|desatasca\p{L}*|destapa\p{L}*)
   `,
+  // "Can't remember if I looked at the scale after", "no me acuerdo si volvi a pesar": whether the weights that stand there were read.
+  unbroken`
+    ${DOUBTS_IT}(?: (?:if|whether|what|that|which|how much|si|lo que|de lo que|que|cuanto|de si))?(?: (?:it|i|we|he|she|the|la|el|lo|yo|was|fue|
+    ever|even))*(?: (?!superfat|lye|sosa|soda)\p{L}+){0,3}? (?:look|check|read|watch|saw|see|notic|re-?weigh|weigh|tar|zero|scale|display|
+    mir[eo]|pes[eo](?!\p{L})|pesar|pesad[oa]|revis|leid?|tare|marcaba|ponia|bascula|balanza|pantalla)(?:\p{L}*)
+    (?! (?:(?:the|out|la|el|up) )*(?:water|lye|sosa|soda|agua|mica|colou?r|scent|salt))
+  `,
+  unbroken`
+    (?:(?:forgot|forgotten|forgetting) to|did ?n['’]?t|did not|never) (?:re-?(?:weigh|check)|(?:weigh|check|read|look at|see|watch|note|
+    notice)(?: (?:it|them|the (?:scales?|display|number|weight|reading)))?(?: again| after\p{L}*| then)?)(?= ?(?:[;,]|$|(?:after|before|when|
+    while|again|anymore)(?!\p{L})))|
+    (?:no (?:me )?(?:fije|mire|vi|lei|revise)|(?:me )?olvid[eo] (?:de )?(?:mirar|ver|pesar|revisar|tarar))(?: (?:en|el|la|lo|los|de|otra vez|luego|
+    despues))* ?(?:balanza|bascula|peso|pantalla|numero|que (?:marcaba|ponia|decia)|(?=[;,]|$))
+  `,
   // How strong potash is, which is sold from 85 to 100 %.
   unbroken`
     (?<=^(?=.*(?<!\p{L})(?:koh|potash|potas\p{L}+)(?!\p{L})).*)(?:no|not|does ?n'?t|doesnt|sin|without|
@@ -34,12 +48,6 @@ const OF_IT = [
     give|gives|show|shows|se lee|read|know|sabe|se))?(?: (?:the|its|what|how|any|a|la|su|el|cual|que|es|de|
     his|tal|percent|percentage|porcentaje))* (?:strength|strong|purity|pure(?= ?(?:[;,]|$|it))|pureza|
     percent|percentage|porcentaje|concentration|concentracion)
-  `,
-  unbroken`
-    (?<=^(?=.*(?<!\p{L})(?:koh|naoh|lye|potash|potas\p{L}+|sosa|soda|caustic\p{L}*)(?!\p{L})).*)(?:bag|tub|
-    tin|flakes?|pellets?|lye|koh|naoh|potash|bolsa|bote|escamas|perlas|potasa|sosa|soda)(?: (?:is|are|was|
-    has|have|had|got|gone|es|esta|estan|son|se|ha|han|a bit|un poco|very|muy|all|old|vieja|y|and|
-    ,))*,? (?:damp|wet|clumped|caked|lumpy|humed[oa]s?|mojad[oa]s?|apelmazad[oa]s?|hecha piedra)
   `,
   // Which superfat.
   unbroken`

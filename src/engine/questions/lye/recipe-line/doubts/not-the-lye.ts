@@ -5,10 +5,32 @@ import { LYE } from '../../amounts/words.ts';
 const CARBONATE = new RegExp(
   unbroken`
     (?<!\p{L})(?:washing soda|(?:washing|soda) crystals|sodium carbonate|natron|carbonato (?:de )?sodi(?:o|
-    co)|carbonato sodico|(?:sosa|soda) (?:de|para|del?) (?:lavar|lavado)|soda solvay)(?!\p{L})
+    co)|carbonato sodico|carbonato de (?:sosa|soda)|(?:sosa|soda) (?:de|para|del?) (?:lavar|lavado)|soda solvay)(?!\p{L})
   `,
   'u',
 );
+/** Salts of the same acid that a recipe may hold for other ends, or that stand on a bar as a film: none of them the lye. */
+const OTHER_CARBONATE = unbroken`
+  (?:soda ash|carbonatos?|carbonates?|bicarbonat\p{L}*(?: (?:de|of) (?:sodio|soda|sosa))?|baking soda|bicarb)
+`;
+const SAME = unbroken`
+  (?:(?:the |is )?same(?: thing| stuff)?|lo mismo|mism[oa]|igual|instead of (?:the |my |caustic |proper )*LYE|in place of (?:the |my )?LYE|en (?:vez|
+  lugar) de (?:la |mi )?LYE|works (?:as well|just as well|the same|too|like)|(?:me |te |nos )?(?:sirve|vale|funciona)|will do|does the (?:same|
+  job)|would do)
+`.replaceAll('LYE', LYE);
+/** What somebody gave, sold or swears by: "me ha dado carbonato, que dice que es lo mismo", "the shop only had soda ash". */
+const OFFERED: readonly RegExp[] = [
+  new RegExp(
+    `(?<!\\p{L})(?<salt>SALT)(?!\\p{L})[^;]{0,40}?(?<!\\p{L}|(?:not|n['’]?t|no|no es|no me|nunca) (?:the |lo |la )?)${SAME}(?!\\p{L})`,
+    'u',
+  ),
+  /(?<!\p{L})(?:only|just|solo|solamente|nomas)(?: (?:had|have|has|got|sold|sells?|find|hay|habia|tengo|tenia|tenian|vend\p{L}+|encontre|consegui))+ (?<salt>SALT)(?!\p{L})/u,
+].map(
+  ({ source }) => new RegExp(source.replaceAll('SALT', `(?:${CARBONATE.source}|${OTHER_CARBONATE})`), 'u'),
+);
+const offeredIn = (plain: string): string | undefined =>
+  OFFERED.map(pattern => pattern.exec(plain)?.groups?.salt).find(salt => salt !== undefined);
+
 const PROPER = new RegExp(`(?<!\\p{L})${LYE}(?!\\p{L})`, 'u');
 /** Named as what the soap is made with, whatever else is called lye beside it. */
 const AS_THE_LYE = new RegExp(
@@ -22,9 +44,12 @@ const AS_THE_LYE = new RegExp(
 const AS_LYE = /^(?: (?:as|for|como|de|por))(?: (?:the|my|la|mi|a))* (?:lye|alkali|sosa|alcali)(?!\p{L})/u;
 
 /**
- * The carbonate that a message names as its alkali; undefined where it names none, or a hydroxide too. Takes what `plainWords` gives. Pure.
+ * The carbonate that a message names as its alkali, or that somebody offers in the lye's place; undefined where it names none, or a hydroxide
+ * for it. Takes what `plainWords` gives. Pure.
  */
 export function carbonateAsLye(plain: string): string | undefined {
+  const offered = offeredIn(plain);
+  if (offered !== undefined) return offered;
   const found = CARBONATE.exec(plain);
   if (!found) return undefined;
   const [before, behind] = [plain.slice(0, found.index), plain.slice(found.index + found[0].length)];

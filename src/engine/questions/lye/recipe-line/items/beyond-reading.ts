@@ -20,7 +20,7 @@ const FALSE_SCALE = unbroken`
 
 /**
  * What turns a recipe in a way that no reader here follows: its weight with the water in it, two recipes under letters, fat that goes
- * in when the lye is spent, so many bars that are to be another number, a superfat told as a fraction. Asked back in its own words.
+ * in when the lye is spent, so many bars that are to be another number. Asked back in its own words.
  */
 const BEYOND: readonly RegExp[] = [
   ...WET_WEIGHTS,
@@ -200,7 +200,7 @@ const BEYOND: readonly RegExp[] = [
   // "I go by eye": no weight was weighed.
   new RegExp(
     unbroken`
-      (?<=\d.*)(?<!\p{L})(?:(?:i|we|yo|nosotros|she|he) )?(?:(?:never|didn'?t|did not|don'?t|not|
+      (?<=\d.*)(?<!\p{L})(?<!(?:weigh(?:ed|t)|on the scales?),? (?:and )?)(?:(?:i|we|yo|nosotros|she|he) )?(?:(?:never|didn'?t|did not|don'?t|not|
       haven'?t) (?:even )?(?:weigh(?:ed)?|measured?|touch(?:ed)? the (?:\p{L}+ ){0,3}scales?)|no (?:lo |la |
       los |las |l[oa]s? )?(?:pes[eoa]|pesamos|medi)(?! (?:agua|sosa|la sosa|
       el agua)))(?!\p{L})(?! (?:the )?(?:water|lye|sosa|agua|mica|scent|fragrance|salt))
@@ -237,8 +237,6 @@ const BEYOND: readonly RegExp[] = [
     `,
     'u',
   ),
-  // "Superfat 0.05": five percent, or a twentieth of one.
-  /(?<!\p{L})(?:superfat\p{L}*|sf|(?:sobre|super) ?(?:grasa|engrasado)|discount|descuento)(?: (?:of|at|de|del|al|is))? ?:? ?0?[.,]0?\d(?!\d)/u,
 ];
 
 /** The words of a line that turn its recipe beyond what is followed here; undefined where none do. Takes what `plainWords` gives. */

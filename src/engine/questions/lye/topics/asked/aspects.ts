@@ -74,6 +74,7 @@ export const ASPECTS = {
     'how long\\b.{0,40}\\b(?:keep|last|store|good|sit|stand|leave)',
     '(?:keep|store|save|use|leave)\\b.{0,40}\\b(?:month|week|weeks|months|days?|tomorrow|tuesday|later|next|yesterday)',
     'from yesterday|de ayer',
+    '(?:anoche|ayer|last night|yesterday|the night before)\\b.{0,60}\\b(?:use\\w*|using|usar\\w*|uso|sirve|vale|good|ok)',
     '(?:cuanto(?: tiempo)?|hasta cuando)\\b.{0,24}\\b(?:dura|aguanta|se guarda|se conserva|puedo guardar)',
     '(?:puedo|se puede) (?:guardar|usar)\\b.{0,40}\\b(?:semana|mes|dias?|manana|ayer)',
   ],
@@ -116,6 +117,9 @@ export const ASPECTS = {
   insteadOfLye: [
     `(?:instead of|in place of|en (?:vez|lugar) de) (?:the |la )?${LYE}`,
     `(?:works?|serve|sirve)(?: \\w+){0,3} (?:as|como) (?:the |la )?${LYE}`,
+  ],
+  insteadOfOther: [
+    '(?:instead of|in place of|rather than|en (?:vez|ves|lugar) de?) (?:the |la |el )?(?:koh|naoh|sodium|potassium|caustic soda|potash|potasa|potasio|sosa|soda|sodio)',
   ],
   atMarket: ['(?:fair|market|stall|school|church|shop|feria|mercado|mercadillo|colegio|puesto|tienda)'],
   old: [

@@ -48,6 +48,12 @@ export const ASKED_ROWS: readonly AskedRow[] = [
   { topic: 'sap-to-naoh', of: ['table'], asked: [['convert', 'changesLye', 'same']] },
   { topic: 'koh-for-naoh', of: ['koh', 'naoh'], asked: ['convert'], none: ['table', 'mass'] },
   { topic: 'soda-or-potash', of: ['koh', 'naoh'], asked: ['which'], none: ['table'] },
+  {
+    topic: 'soda-or-potash',
+    of: ['koh', 'naoh'],
+    asked: ['insteadOfOther', 'may'],
+    none: ['table', 'mass', 'done', 'bleachSoda'],
+  },
   { topic: 'koh-and-naoh', of: ['koh', 'naoh'], asked: ['together'], none: ['table', 'mass', 'same'] },
   { topic: 'purity-ignored', of: ['lye', 'purity'], asked: ['nobody'], none: ['mass', 'clumpedLye', 'koh'] },
   { topic: 'strength-and-ratio', of: ['strength', 'ratio', 'lye'], asked: ['same'], none: ['mass'] },
@@ -128,6 +134,12 @@ export const ASKED_ROWS: readonly AskedRow[] = [
     of: ['lyeWater'],
     asked: ['keeps'],
     none: ['drinkBottle', 'milk', 'done', 'overnight'],
+  },
+  {
+    topic: 'cooling-lye',
+    of: ['lye', 'ice', 'water'],
+    asked: ['may'],
+    none: ['milk', 'done', 'oil', 'bars', 'masa', 'sea', 'smell'],
   },
   {
     topic: 'tap-water',

@@ -7,12 +7,13 @@ export const LYE = unbroken`
 `;
 
 const CLUMPED =
-  '(?:humedec\\w+|apelmaz\\w+|(?:una |como |echa |hecha )?piedra|en bloque|hecho (?:un )?bloque|grumos?|clump\\w*|lumpy|lumps|damp|rock|caked)';
+  '(?:humedec\\w+|apelmaz\\w+|(?:una |como |echa |hecha )?piedra|en bloque|hecho (?:un )?bloque|grumos?|terron(?:es)?|clump\\w*|lumpy|lumps|(?:1|one|a) (?:(?:big|solid|wet|hard) )*lump|damp|rock|caked|(?:puso|hizo|quedo|volvio)(?: muy| toda| bien)? (?:dura|tiesa|solida))';
 
 export const THINGS = {
   lye: LYE,
   lyeWater: unbroken`
-    (?:lye ?water|lye solution|caustic solution|master ?batch\w*|naoh solution|agua (?:de|
+    (?:(?:hice|hicimos|prepare|mezcle|disolvi|made|mixed|dissolved|did) (?:up )?(?:my |the |our |la |el |mi )?(?:lye|caustic(?: soda)?|sosa|soda|
+    lejia)(?: up)?(?: \w+){0,4} (?:anoche|ayer|last night|yesterday|the night before)|lye ?water|lye solution|caustic solution|master ?batch\w*|naoh solution|agua (?:de|
     con) (?:la )?(?:sosa|soda|lejia)|(?:disolucion|solucion) de (?:la )?(?:sosa|soda|lejia)|(?:lye|sosa|
     soda|lejia)(?: \w+){0,3} (?:mixed|made up|made|ready|preparada|ya hecha|disuelta|mezclada|de ayer|
     from yesterday)|(?:mixed|made(?: up)?|cold) (?:my |the )?(?:lye|caustic)(?: from yesterday)?|
@@ -89,6 +90,7 @@ export const THINGS = {
   titration: '(?:phenolphthalein|fenolftaleina|titrat\\w+|valoracion|valorar)',
   unlabelled:
     '(?:sin etiqueta|sin marca|sin nombre|en bolsit?as?|no (?:label|brand|name)|unbranded|without (?:a )?label|unlabel\\w+|sold loose|suelta|a granel)',
+  ice: '(?:ice(?: cubes?)?|hielos?|cubitos?|cubos de hielo)',
   /** Poured into its water already. */
   inJug: '(?:(?:in|of|del?|en) (?:the |my |la |mi )?(?:jug|jarra)|bottom|fondo)',
   clumpedLye: `(?:${LYE}\\b(?:(?!soap|jabon|bar|batter|masa).){0,40}\\b${CLUMPED}|${CLUMPED}(?: \\w+){0,2} ${LYE})`,

@@ -146,6 +146,13 @@ export const CALM_PATTERNS: TopicPatterns = [
         `,
         'u',
       ),
+      new RegExp(
+        unbroken`
+          ^(?:\w+ )?(?:con que|with what|what|how|como)(?: \w+){0,3} (?:limpi\w+|clean|wipe|mop|recoj\w+)\b.{0,20}\b${ANY_LYE}\b.{0,40}
+          \b(?:counter|bench|worktop|table|floor|tiles|meson|mesada|encimera|mesa|piso|suelo)\b
+        `,
+        'u',
+      ),
     ],
   ],
   [

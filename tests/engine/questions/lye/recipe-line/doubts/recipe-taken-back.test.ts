@@ -145,7 +145,11 @@ describe('what points back at a recipe without naming an oil is asked back', () 
   });
   test('cream of coconut is no coconut oil', () => {
     expect(isAskedBack('500 g olive, 300 g coconut cream, how much lye?')).toBe(true);
-    expect(isAskedBack('500 g olive, 50 g castor sugar, how much lye?')).toBe(true);
+    // Castor sugar is the fine one, and takes no lye.
+    expect(readInChat('500 g olive, 50 g castor sugar, how much lye?').given).toEqual({
+      oils: '500 g olive',
+      additives: 'sugar 50 g',
+    });
   });
   test('part of what stands there is asked for', () => {
     expect(isAskedBack('I make only part of this: 500 g olive, 300 g coconut. Lye?')).toBe(true);
@@ -162,8 +166,11 @@ describe('lye of two alkalis is asked for where the shares are told otherwise th
 
 describe('oil that was lost before the lye is asked for by its weight', () => {
   test.each([
-    ['500 g olive and 300 g coconut, half of the coconut was spilled. How much lye?', 'spilled'],
-    ['500 g de oliva y 300 g de coco, se me cayó la mitad del coco. ¿Cuánta sosa?', 'se me cayo'],
+    [
+      '500 g olive and 300 g coconut, half of the coconut was spilled. How much lye?',
+      'half of the coconut was spilled',
+    ],
+    ['500 g de oliva y 300 g de coco, se me cayó la mitad del coco. ¿Cuánta sosa?', 'se me cayo la mitad'],
   ])('%s', (question, text) => {
     expect(() => readInChat(question)).toThrow(expect.objectContaining({ id: 'oil-lost', values: { text } }));
     expect(inEnglish.refusals['oil-lost']({ text })).toContain(`“${text}”: some of the oil is gone.`);

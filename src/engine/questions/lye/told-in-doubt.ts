@@ -1,0 +1,37 @@
+import { refuse } from '../../refusal.ts';
+import { eachPieceIn } from './recipe-line/doubts/amounts/each-piece.ts';
+import { superfatUnderOne } from './recipe-line/doubts/amounts/superfat-under-one.ts';
+import { lyeDampIn } from './recipe-line/doubts/lye-damp.ts';
+import { takenOutIn } from './recipe-line/doubts/taken-out.ts';
+import { vesselWeighedIn } from './recipe-line/doubts/vessel-weighed.ts';
+
+declare module '../../refusal.ts' {
+  interface Reasons {
+    /** A vessel whose own weight may be in those of the oils. */
+    'vessel-weighed': { text: string };
+    /** Lye that drew water from the air. */
+    'lye-damp': { text: string };
+    /** A superfat under one percent, and the percent that it is as a share of one. */
+    'superfat-under-one': { text: string; percent: number | undefined };
+  }
+}
+
+const LONGEST = 60;
+
+/**
+ * Throws what asks for a recipe of which something told beside it leaves open what is in the pot, wherever it stands and whatever is said
+ * with it: `oil-lost` where some was taken out again, `vessel-weighed`, `superfat-under-one`, `lye-damp`, and `recipe-scaled` where the oils are those of
+ * one bar of several. Takes what `plainWords` gives with its clauses. Pure.
+ */
+export function refuseToldInDoubt(plain: string): void {
+  const out = takenOutIn(plain);
+  if (out !== undefined) refuse('oil-lost', { text: out.slice(0, LONGEST) });
+  const vessel = vesselWeighedIn(plain);
+  if (vessel !== undefined) refuse('vessel-weighed', { text: vessel.slice(0, LONGEST) });
+  const under = superfatUnderOne(plain);
+  if (under !== undefined) refuse('superfat-under-one', under);
+  const damp = lyeDampIn(plain);
+  if (damp !== undefined) refuse('lye-damp', { text: damp });
+  const each = eachPieceIn(plain);
+  if (each !== undefined) refuse('recipe-scaled', { text: each.trim() });
+}
