@@ -7,6 +7,7 @@ import { NEAR, near } from './same-thing.ts';
 import type { Expect, TextSet } from './text-set.ts';
 import { wrongAmount } from './wrong-amount.ts';
 import { wrongOils } from './wrong-oils.ts';
+import { wrongOptions } from './wrong-options.ts';
 import { type Answered, wrongQuestion } from './wrong-question.ts';
 
 /*
@@ -58,7 +59,11 @@ function wrongRead(text: string, job: string, expect: Expect): string | undefine
   const more = unlabelledIn(job).find(
     fact => facts[fact] !== undefined && !LABELLED_AS[fact].some(label => label in expect),
   );
-  return more && `${more} ${JSON.stringify(facts[more])}, which nobody told`;
+  if (more) return `${more} ${JSON.stringify(facts[more])}, which nobody told`;
+  const names = (expect.colourant === undefined ? 0 : 1) + ((expect.ingredients as string[])?.length ?? 0);
+  if (names > 0 && job !== 'mix' && job !== 'plan' && facts.named.length !== names)
+    return `names ${facts.named.join(', ')}`;
+  return wrongOptions((given ?? {}) as Readonly<Record<string, string>>, job, expect);
 }
 
 function wrongField(text: string, isOutside: boolean): string | undefined {
@@ -67,13 +72,25 @@ function wrongField(text: string, isOutside: boolean): string | undefined {
   return outside ?? (readings.length === 0 ? 'not understood' : undefined);
 }
 
+/** Words without which nobody tells a liquid, its amount or its strength. */
+const OF_LIQUIDS = /water|agua|lye|conc|solu|lej|liqu|leche|milk|beer|cerveza|coffee|café|tea|té|aloe|:/iu;
+const OF_POTASH = /koh|pot[aá]s/iu;
+
+/** What a recipe is given beside its oils; undefined where each was told. */
+function wrongBeside(text: string, { lye, water, liquid }: Readonly<Record<string, unknown>>) {
+  const isPotash = String(lye ?? '').startsWith('KOH');
+  if (isPotash && !OF_POTASH.test(text)) return 'potash, which nobody named';
+  const hasLiquid = water !== undefined || liquid !== undefined;
+  return hasLiquid && !OF_LIQUIDS.test(text) ? `water ${water} liquid ${liquid}` : undefined;
+}
+
 /** Of a recipe the oils with their weights or shares, and a superfat only where one is told. */
 function wrongRecipe(text: string, { oils, percent }: Expect): string | undefined {
   const { given } = readInChat(text);
   if (given.oils === undefined) return 'no oils';
   if (percent === undefined && given.superfat !== undefined) return `superfat ${given.superfat}`;
   if (percent !== undefined && !near(Number(given.superfat), percent)) return `superfat ${given.superfat}`;
-  return wrongOils(given.oils, oils as Record<string, number>, given.size);
+  return wrongBeside(text, given) ?? wrongOils(given.oils, oils as Record<string, number>, given.size);
 }
 
 function wrongColour(text: string, hex: string): string | undefined {
