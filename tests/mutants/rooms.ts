@@ -37,6 +37,8 @@ const NO_FITS = [
 ];
 const question = (...folders: readonly string[]) => folders.flatMap(folder => whole(`questions/${folder}`));
 
+/** Questions by other hands, which come by most of what reads a text. */
+const QUESTIONS_HELD = 'tests/engine/questions/of-other-hands.test.ts';
 /** Readers of amounts, colours and names in text; spelling and what is learned from texts take minutes. */
 const IN_TEXT = 'tests/engine/text/{*,{amounts,colours,names,patterns}/**/*}.test.ts';
 
@@ -139,12 +141,20 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   },
   'amounts in phrases': {
     sources: whole('text/amounts'),
-    tests: tested('text', 'quantities', 'batch', 'questions/portion-line', 'questions/options'),
+    tests: [
+      ...tested('text', 'quantities', 'batch', 'questions/portion-line', 'questions/options'),
+      QUESTIONS_HELD,
+    ],
     atLeast: 80,
   },
   text: {
     sources: [...whole('text'), ...except('text/amounts/**')],
-    tests: [...tested('text', 'quantities', 'colourants', 'questions/found'), standards('colour-words')],
+    tests: [
+      ...tested('text', 'quantities', 'colourants', 'questions/found'),
+      standards('colour-words'),
+      QUESTIONS_HELD,
+      'tests/engine/questions/lye/recipe-line/of-other-hands.test.ts',
+    ],
     atLeast: 80,
   },
   'recipes told': {

@@ -84,9 +84,10 @@ function wrongBeside(text: string, { lye, water, liquid }: Readonly<Record<strin
   return hasLiquid && !OF_LIQUIDS.test(text) ? `water ${water} liquid ${liquid}` : undefined;
 }
 
-/** Of a recipe the oils with their weights or shares, and a superfat only where one is told. */
-function wrongRecipe(text: string, { oils, percent }: Expect): string | undefined {
-  const { given } = readInChat(text);
+/** Of a recipe the oils with their weights or shares, a superfat only where one is told, and the lye that was weighed. */
+function wrongRecipe(text: string, { oils, percent, lye }: Expect): string | undefined {
+  const { given, weighed } = readInChat(text);
+  if (lye !== undefined && !(weighed && near(weighed.grams, lye))) return `weighed ${weighed?.grams}`;
   if (given.oils === undefined) return 'no oils';
   if (percent === undefined && given.superfat !== undefined) return `superfat ${given.superfat}`;
   if (percent !== undefined && !near(Number(given.superfat), percent)) return `superfat ${given.superfat}`;
