@@ -1,7 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
+import { parseSize } from '../../src/engine/batch/batch-size.ts';
 import { readQuestion } from '../../src/engine/questions/read.ts';
 import { Refusal, unlessRefused } from '../../src/engine/refusal.ts';
 import { apart, colourNamed } from '../../src/engine/text/colours/colour-name.ts';
+import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { readInChat } from '../engine/questions/read-in-chat.ts';
 import { NEAR, near } from './same-thing.ts';
 import type { Expect, TextSet } from './text-set.ts';
@@ -84,14 +86,42 @@ function wrongBeside(text: string, { lye, water, liquid }: Readonly<Record<strin
   return hasLiquid && !OF_LIQUIDS.test(text) ? `water ${water} liquid ${liquid}` : undefined;
 }
 
+/** What all oils weigh where their shares are told; undefined where that is right. */
+function wrongTotal(size: string | undefined, { total_g: total, portion_g_oils: oils }: Expect) {
+  const wanted = total ?? oils;
+  if (wanted === undefined || size === undefined) return undefined;
+  const read = parseSize(size);
+  return read.by === 'oils' && near(read.grams, wanted) ? undefined : `size ${size}`;
+}
+
+/** What is told again of a message stands in it; undefined where all does. */
+function wrongTold(text: string, { left, respelt = [] }: ReturnType<typeof readInChat>): string | undefined {
+  const said = unaccented(text).replaceAll(/[^\p{L}\p{N}]+/gu, ' ');
+  const stands = (part: string) =>
+    said.includes(
+      unaccented(part)
+        .replaceAll(/[^\p{L}\p{N}]+/gu, ' ')
+        .trim(),
+    );
+  const missing = [...left, ...respelt.map(({ typed }) => typed)].find(part => !stands(part));
+  return missing && `told again, but never said: ${missing}`;
+}
+
 /** Of a recipe the oils with their weights or shares, a superfat only where one is told, and the lye that was weighed. */
-function wrongRecipe(text: string, { oils, percent, lye }: Expect): string | undefined {
-  const { given, weighed } = readInChat(text);
+function wrongRecipe(text: string, expect: Expect): string | undefined {
+  const { oils, percent, lye } = expect;
+  const read = readInChat(text);
+  const { given, weighed } = read;
   if (lye !== undefined && !(weighed && near(weighed.grams, lye))) return `weighed ${weighed?.grams}`;
   if (given.oils === undefined) return 'no oils';
   if (percent === undefined && given.superfat !== undefined) return `superfat ${given.superfat}`;
   if (percent !== undefined && !near(Number(given.superfat), percent)) return `superfat ${given.superfat}`;
-  return wrongBeside(text, given) ?? wrongOils(given.oils, oils as Record<string, number>, given.size);
+  return (
+    wrongBeside(text, given) ??
+    wrongTotal(given.size, expect) ??
+    wrongTold(text, read) ??
+    wrongOils(given.oils, oils as Record<string, number>, given.size)
+  );
 }
 
 function wrongColour(text: string, hex: string): string | undefined {
