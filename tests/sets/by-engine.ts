@@ -26,7 +26,16 @@ export type Line = {
 };
 
 /** What is read of the lines of each part. */
-export const READ = ['amounts', 'colours', 'questions', 'scope', 'recipes', 'standing', 'altered'] as const;
+export const READ = [
+  'amounts',
+  'colours',
+  'questions',
+  'portions',
+  'scope',
+  'recipes',
+  'standing',
+  'altered',
+] as const;
 export type Read = (typeof READ)[number];
 
 const sets = new URL('.', import.meta.url);
@@ -155,6 +164,9 @@ const ofSets = <Part extends keyof Parts>(part: Part) =>
   rows<Parts[Part][number]>(sets, file => (parsed(sets, file) as Partial<Parts>)[part]);
 const ofPairs = () => rows(pairs, file => parsed(pairs, file).pairs as readonly Pair[]);
 
+/** Jobs that are done for a portion or a batch, which is told. */
+const OF_PORTIONS: ReadonlySet<string> = new Set(['dose', 'plan', 'preview', 'wet']);
+
 const LINES: Readonly<Record<Read, () => readonly Line[]>> = {
   amounts: () =>
     ofSets('amounts').map(({ row, ...line }) => ({ ...line, text: row.text, wrong: () => wrongAmount(row) })),
@@ -170,6 +182,14 @@ const LINES: Readonly<Record<Read, () => readonly Line[]>> = {
       text: row.text,
       wrong: () => wrongRead(row.text, row.job, row.expect),
     })),
+  portions: () =>
+    ofSets('questions')
+      .filter(({ row }) => OF_PORTIONS.has(row.job) && /\d/u.test(row.text))
+      .map(({ row, ...line }) => ({
+        ...line,
+        text: row.text,
+        wrong: () => wrongRead(row.text, row.job, row.expect),
+      })),
   scope: () =>
     ofSets('scope').map(({ row, ...line }) => ({
       ...line,

@@ -1,8 +1,8 @@
 /*
- * `node tests/sets/write-by-engine.ts`: chooses, of the lines that the engine alone reads as their writers labelled them, some that come by
+ * `node tests/sets/write-by-engine.ts [PART...]`: chooses, for these parts or all, of the lines that the engine alone reads as their writers labelled them, some that come by
  * every place of it that any of them comes by, several times where there are so many; quick ones first. A quarter of an hour.
  */
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { Session } from 'node:inspector/promises';
 import { switches } from '../mutants/messages.ts';
 import '../mutants/setup.ts';
@@ -15,6 +15,7 @@ const MOST_MILLIS: Readonly<Record<Read, number>> = {
   amounts: 1500,
   colours: 500,
   questions: 2500,
+  portions: 1500,
   scope: 700,
   recipes: 2200,
   standing: 500,
@@ -25,6 +26,7 @@ const ROOMS: Readonly<Record<Read, RegExp>> = {
   amounts: /\/src\/engine\/(?:text|quantities|batch|questions|dosing)\//u,
   colours: /\/src\/engine\/text\//u,
   questions: /\/src\/engine\/(?:text|quantities|questions|colourants)\//u,
+  portions: /\/src\/engine\/questions\/(?:portion-line|plans|options|found)\//u,
   scope: /\/src\/engine\/(?:text|questions)\//u,
   recipes: /\/src\/engine\/(?:text|quantities|questions|batch)\//u,
   standing: /\/src\/engine\/(?:text|questions)\//u,
@@ -63,14 +65,20 @@ const numberOf = (place: string) => {
   return known;
 };
 type Known = { readonly line: Line; readonly micros: number; readonly places: Uint32Array };
-const times: number[] = [];
-const held: Record<string, Record<string, number[]>> = {};
-for (const part of ['altered', 'standing', 'recipes', 'colours', 'amounts', 'questions', 'scope'] as const) {
+const file = new URL('held/by-engine.json', import.meta.url);
+const asked = process.argv.slice(2);
+const held: Record<string, Record<string, number[]>> = asked.length === 0
+  ? {}
+  : JSON.parse(readFileSync(file, 'utf8'));
+for (const part of READ.filter(one => asked.length === 0 || asked.includes(one))) {
+  const times: number[] = [];
   const known: Known[] = [];
   let right = 0;
-  const all = linesOf(part);
-  const every = Number(process.env.EVERY ?? 1);
-  for (const line of all.filter((_, at) => at % every === 0)) {
+  held[part] = {};
+  // What is asked for its portion is another line than those that are asked for all that they tell.
+  const others = part === 'portions' ? (held.questions ?? {}) : {};
+  const all = linesOf(part).filter(line => !others[line.file]?.includes(line.at));
+  for (const line of all) {
     const { wrong, micros, places } = await placesOf(line, ROOMS[part]);
     if (wrong !== undefined) continue;
     right += 1;
@@ -97,9 +105,9 @@ for (const part of ['altered', 'standing', 'recipes', 'colours', 'amounts', 'que
     }
     millis += top.one.micros / 1000;
     for (const place of top.one.places) times[place] = (times[place] ?? 0) + 1;
-    const { file, at } = top.one.line;
-    const own = held[part] ?? {};
-    held[part] = { ...own, [file]: [...(own[file] ?? []), at] };
+    const { line } = top.one;
+    const own: Record<string, number[]> = held[part] ?? {};
+    held[part] = { ...own, [line.file]: [...(own[line.file] ?? []), line.at] };
   }
   const chosen = Object.values(held[part] ?? {}).flat().length;
   process.stdout.write(
@@ -116,5 +124,4 @@ const sorted = Object.fromEntries(
     ),
   ]),
 );
-mkdirSync(new URL('held/', import.meta.url), { recursive: true });
-writeFileSync(new URL('held/by-engine.json', import.meta.url), `${JSON.stringify(sorted)}\n`);
+writeFileSync(file, `${JSON.stringify(sorted)}\n`);
