@@ -9,13 +9,13 @@ import '../mutants/setup.ts';
 import type { Line, Read } from './by-engine.ts';
 
 /** So many lines should come by each place, where there are so many. */
-const TIMES = 6;
+const TIMES = 10;
 /** Milliseconds of processor time that the lines of a part may take together, as measured with coverage. */
 const MOST_MILLIS: Readonly<Record<Read, number>> = {
-  amounts: 1500,
+  amounts: 2800,
   colours: 500,
   questions: 2500,
-  portions: 1500,
+  portions: 2000,
   scope: 700,
   recipes: 2200,
   standing: 500,
@@ -23,7 +23,7 @@ const MOST_MILLIS: Readonly<Record<Read, number>> = {
 };
 /** What of the engine each part is asked of. */
 const ROOMS: Readonly<Record<Read, RegExp>> = {
-  amounts: /\/src\/engine\/(?:text|quantities|batch|questions|dosing)\//u,
+  amounts: /\/src\/engine\/(?:text|quantities|questions\/options)\//u,
   colours: /\/src\/engine\/text\//u,
   questions: /\/src\/engine\/(?:text|quantities|questions|colourants)\//u,
   portions: /\/src\/engine\/questions\/(?:portion-line|plans|options|found)\//u,
