@@ -16,7 +16,7 @@ const MOST_MILLIS: Readonly<Record<Read, number>> = {
   colours: 500,
   questions: 2500,
   portions: 2000,
-  scope: 700,
+  scope: 350,
   recipes: 2200,
   standing: 500,
   altered: 1300,

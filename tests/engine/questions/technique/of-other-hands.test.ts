@@ -4,7 +4,7 @@ import { matterOf } from './matter-of.ts';
 import { ordinarySets } from './ordinary.ts';
 
 /*
- * Ordinary questions of seven hands, two of each matter and a few of each job that another hand labelled them with: those that the engine
+ * Ordinary questions of seven hands, one of each matter and a few of each job that another hand labelled them with: those that the engine
  * reads so by itself. The tests of `/ask` count how many of all reach what they ask.
  */
 
