@@ -61,6 +61,8 @@ test.each([
   ['500 g of batter, that is 505 g, rose clay', '500 g batter'],
   ['380 g batter, not 400 g batter, rose clay', '380 g batter'],
   ['500 g batter and 50 g of rose clay', '500 g batter, 50 g'],
+  ['100 g of batter, 12 of them, rose clay', '100 g batter'],
+  ['100 g soaps, 12 of them, rose clay', '1200 g batter'],
   ['12 bars of 100 g, no, 10, rose clay', '1000 g batter'],
   ['1 kg batter, sorry 750, rose clay', '750 g batter'],
   ['1 litre of batter, sorry 750, rose clay', '750 ml batter'],
