@@ -88,11 +88,11 @@ const OF_LIQUIDS = /water|agua|lye|conc|solu|lej|liqu|leche|milk|beer|cerveza|co
 const OF_POTASH = /koh|pot[aá]s/iu;
 
 /** What a recipe is given beside its oils; undefined where each was told. */
-function wrongBeside(text: string, { lye, water, liquid }: Readonly<Record<string, unknown>>) {
-  const isPotash = String(lye ?? '').startsWith('KOH');
+function wrongBeside(text: string, { lye, water, liquid }: ReturnType<typeof readInChat>['given']) {
+  const isPotash = lye?.startsWith('KOH') === true;
   if (isPotash && !OF_POTASH.test(text)) return 'potash, which nobody named';
   const hasLiquid = water !== undefined || liquid !== undefined;
-  return hasLiquid && !OF_LIQUIDS.test(text) ? `water ${water} liquid ${liquid}` : undefined;
+  return hasLiquid && !OF_LIQUIDS.test(text) ? `water ${water ?? ''} liquid ${liquid ?? ''}` : undefined;
 }
 
 /** What all oils weigh where their shares are told; undefined where that is right. */
