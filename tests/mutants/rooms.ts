@@ -23,8 +23,12 @@ export function filesOf(root: string, globs: readonly string[]): readonly string
 
 const whole = (folder: string): readonly string[] => [`src/engine/${folder}/**/*.ts`];
 const except = (...folders: readonly string[]) => folders.map(folder => `!src/engine/${folder}`);
-const tested = (...folders: readonly string[]) =>
-  folders.map(folder => `tests/engine/${folder}/**/*.test.ts`);
+/** Opens a whole room, which a second run of its tests finds closed. */
+const OPENS_A_ROOM = '!tests/engine/batch/portion-in-mould.test.ts';
+const tested = (...folders: readonly string[]) => [
+  ...folders.map(folder => `tests/engine/${folder}/**/*.test.ts`),
+  OPENS_A_ROOM,
+];
 const standards = (names: string) => `tests/standards/${names}.test.ts`;
 /** What fits models of questions anew. */
 const NO_FITS = [
@@ -33,6 +37,8 @@ const NO_FITS = [
 ];
 const question = (...folders: readonly string[]) => folders.flatMap(folder => whole(`questions/${folder}`));
 
+/** Questions by other hands, which come by most of what reads a text. */
+const QUESTIONS_HELD = 'tests/engine/questions/of-other-hands.test.ts';
 /** Readers of amounts, colours and names in text; spelling and what is learned from texts take minutes. */
 const IN_TEXT = 'tests/engine/text/{*,{amounts,colours,names,patterns}/**/*}.test.ts';
 
@@ -135,12 +141,20 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   },
   'amounts in phrases': {
     sources: whole('text/amounts'),
-    tests: tested('text', 'quantities', 'batch', 'questions/portion-line', 'questions/options'),
+    tests: [
+      ...tested('text', 'quantities', 'batch', 'questions/portion-line', 'questions/options'),
+      QUESTIONS_HELD,
+    ],
     atLeast: 80,
   },
   text: {
     sources: [...whole('text'), ...except('text/amounts/**')],
-    tests: [...tested('text', 'quantities', 'colourants', 'questions/found'), standards('colour-words')],
+    tests: [
+      ...tested('text', 'quantities', 'colourants', 'questions/found'),
+      standards('colour-words'),
+      QUESTIONS_HELD,
+      'tests/engine/questions/lye/recipe-line/of-other-hands.test.ts',
+    ],
     atLeast: 80,
   },
   'recipes told': {

@@ -41,8 +41,9 @@ const OF_STRENGTH = new RegExp(
 const PARTING = /^(?:split(?:ting)?|divid(?:e|ed|ing)|partid[oa]|dividid[oa]|divido|repart(?:o|ido|ida))$/u;
 const MEASURED = new RegExp(
   unbroken`
-    ^(?: of it)? (?:=|is|are|was|comes to|weighs|makes|es|son|pesa|sale|mide)(?: (?:about|abt|around|
-    roughly|some|like|como|unos|unas|casi|mas o menos))* (?=\d)
+    ^(?: (?:of|de|del)(?: (?:it|the|my|la|el|mi))?(?: (?:batter|batch|soap|masa|mezcla|lote|jabon))?)? (?:=|
+    is|are|was|comes to|weighs|makes|es|son|pesa|sale|mide)(?: (?:about|abt|around|roughly|some|like|como|
+    unos|unas|casi|mas o menos))* (?=\d)
   `,
   'u',
 );

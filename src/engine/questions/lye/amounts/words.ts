@@ -99,12 +99,16 @@ export const plainWords = (question: string, { clauses = false } = {}): string =
 const plainClauses = readOnce(question => plainly(question, true));
 const plainText = readOnce(question => plainly(question, false));
 
-/** "Sin sobreengrasado decidido", "no superfat in mind": left to whoever reckons, and no soap without one. */
+/**
+ * "Sin sobreengrasado decidido", "no superfat in mind", "no superfat given in the old book": left to whoever reckons, and no soap without
+ * one.
+ */
 const SUPERFAT_LEFT_OPEN = new RegExp(
   unbroken`
     (?<!\p{L})(?:(?:i |we )?(?:have |haven'?t |got |tengo |tenemos )?)(?:sin|no|not?|without(?: any| an?)?|ningun|an?y?)(?: (?:el|un|any|a|
     particular))* ${FAT} (?:decidid[oa]|elegid[oa]|definid[oa]|pensad[oa]|fijad[oa]|preferid[oa]|en mente|decided|chosen|picked|in mind|
-    fixed|set|preference|yet|todavia|aun)(?: (?:yet|todavia|aun))?(?!\p{L})
+    fixed|set|preference|yet|todavia|aun|given|told|stated|mentioned|specified|noted|written|listed|indicad[oa]|dich[oa]|anotad[oa]|
+    escrit[oa]|especificad[oa]|mencionad[oa])(?: (?:yet|todavia|aun))?(?!\p{L})
   `,
   'gu',
 );

@@ -1,0 +1,12 @@
+import { expect, test } from 'vitest';
+import { heldOf, wrongOf } from '../../sets/by-engine.ts';
+
+/* Lines of the sets by other hands, who labelled what each tells: those that come by most of what reads them (`tests/sets/write-by-engine.ts`). */
+
+test.each(heldOf('questions'))('a question, what it tells and nothing more: $text', ({ lines }) => {
+  expect(wrongOf(lines)).toEqual([]);
+});
+
+test.each(heldOf('scope'))('a question of soap, or of something else: $text', ({ lines }) => {
+  expect(wrongOf(lines)).toEqual([]);
+});
