@@ -91,7 +91,8 @@ describe.each(Object.entries(changes))('%s', (_, make) => {
     const rounds = await failingEachCall(make);
     const [done, ...failed] = rounds.reverse();
     expect(done).toEqual({ saved: 'yes', changed: true });
-    expect(failed.length).toBeGreaterThanOrEqual(3);
+    // The shelf is read, then written to.
+    expect(failed.length).toBeGreaterThanOrEqual(2);
     for (const round of failed) expect(round).toEqual({ saved: 'no', changed: false });
   });
 
