@@ -81,7 +81,7 @@ describe('who does not know whether the scale was read is asked', () => {
 describe('a vessel whose weight is told may be in that of the oils', () => {
   test.each([
     'I always weigh in the jars because I hate washing up. The jars are 90 g each empty.',
-    'My pyrex jug weighs 410 g.',
+    'My glass jug weighs 410 g.',
     'The bowl on its own is 210 g.',
     'Each tub weighs 35 g',
     'Empty tins come to 60 g apiece.',

@@ -93,7 +93,7 @@ export const asTyped = (question: string): string =>
       (_, part: string, unit: string) => `${/half|media|mitad/iu.test(part) ? '1/2' : '1/4'} ${unit}`,
     );
 
-/** "50 de cera", "cera 30 g": bees' wax, as Spanish makers say it; of all waxes in soap it takes the least lye but carnauba (Codex has none; common practice). */
+/** "50 de cera", "cera 30 g": bees' wax, as Spanish makers say it; of waxes in soap hardly any takes less lye (common practice). */
 const BARE_WAX = new RegExp(
   unbroken`
     (?<=\d ?(?:${UNIT})? ?(?:de )?)(?<!\p{L})cera(?=\s*(?:[,;.()]|$|y\s|al\s))|(?<!\p{L})cera(?=,? ?[:=]? ?\d)

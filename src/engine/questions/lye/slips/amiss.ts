@@ -51,7 +51,10 @@ const IF =
 const OF_LYE = new RegExp(`(?<!\\p{L})${CAUSTIC}(?!\\p{L})`, 'u');
 /** "How much lye for the lot": what is asked for did not go in yet. */
 const ASKED_FOR = new RegExp(
-  `(?<!\\p{L})(?:how much|what|cuant[oa]s?|que cantidad de)(?: (?:more|of|the|my|la|mas|de|gramos de|grams of))* ${CAUSTIC}(?= (?:for|do|should|to|would|does|will|is|para|le|pongo|echo|hace|necesit|lleva)|,| ?;| ?$)`,
+  unbroken`
+    (?<!\p{L})(?:how much|what|cuant[oa]s?|que cantidad de)(?: (?:more|of|the|my|la|mas|de|gramos de|
+    grams of))* ${CAUSTIC}(?= (?:for|do|should|to|would|does|will|is|para|le|pongo|echo|hace|necesit|lleva)|,| ?;| ?$)
+  `,
   'gu',
 );
 const SHARE = /(?:recipe|at|was|receta|con|al|era) (?:a |at |de |al )?(\d{1,2}) ?(?:%|percent|por ciento)/u;

@@ -13,7 +13,8 @@ const DENIES =
 const HARMLESS: ReadonlySet<string> = new Set(
   `i im i'm ive i've we we've you ye ya u me us my our your he she he's she's they who it it's its itself
   that that's this these those there there's here which what whats what's how
-  am is are was were be been have has having hv ha ave got get had do does did doing can could will would want wanted need needs needed required like love intend intends intended propose proposes compute computed pretendo propongo
+  am is are was were be been have has having hv ha ave got get had do does did doing can could will would want wanted need needs needed required
+  like love   intend intends intended propose proposes compute computed pretendo propongo
   make makes making made mix mixing mixes mixed blended melt melted melting weigh weighs weighed weighing
   measured pour pouring poured put pop popping tip tipped chuck chucking dumped use using run running add
   adding added

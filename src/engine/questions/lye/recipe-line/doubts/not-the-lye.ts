@@ -24,7 +24,13 @@ const OFFERED: readonly RegExp[] = [
     `(?<!\\p{L})(?<salt>SALT)(?!\\p{L})[^;]{0,40}?(?<!\\p{L}|(?:not|n['’]?t|no|no es|no me|nunca) (?:the |lo |la )?)${SAME}(?!\\p{L})`,
     'u',
   ),
-  /(?<!\p{L})(?:only|just|solo|solamente|nomas)(?: (?:had|have|has|got|sold|sells?|find|hay|habia|tengo|tenia|tenian|vend\p{L}+|encontre|consegui))+ (?<salt>SALT)(?!\p{L})/u,
+  new RegExp(
+    unbroken`
+      (?<!\p{L})(?:only|just|solo|solamente|nomas)(?: (?:had|have|has|got|sold|sells?|find|hay|habia|tengo|tenia|tenian|vend\p{L}+|
+      encontre|consegui))+ (?<salt>SALT)(?!\p{L})
+    `,
+    'u',
+  ),
 ].map(
   ({ source }) => new RegExp(source.replaceAll('SALT', `(?:${CARBONATE.source}|${OTHER_CARBONATE})`), 'u'),
 );

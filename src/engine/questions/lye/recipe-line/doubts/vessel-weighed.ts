@@ -10,11 +10,11 @@ import { COUNT, LYE, UNIT } from '../../amounts/words.ts';
 const VESSEL = unbroken`
   (?:bowls?|pots?|pans?|saucepans?|jugs?|jars?|tubs?|tins?|cans?|bottles?|buckets?|pails?|beakers?|basins?|crocks?|kettles?|cups?|mugs?|dish|
   dishes|containers?|lids?|bol(?:es)?|cuencos?|ollas?|ollita|cazos?|cazuelas?|jarras?|jarros?|tarros?|frascos?|botes?|latas?|botellas?|
-  garrafas?|bidon|cubos?|cubetas?|baldes?|tazon(?:es)?|recipientes?|envases?|tuppers?|tapers?|tapas?|plastico|cristal|vidrio)
+  garrafas?|bidon|cubos?|cubetas?|baldes?|tazon(?:es)?|recipientes?|envases?|tapers?|tapas?|plastico|cristal|vidrio)
 `;
 const ALONE = unbroken`
   (?:alone|empty|itself|themselves|each|apiece|on (?:its|their) own|by (?:itself|themselves)|vaci[oa]s?|sol[oa]s?|cada un[oa]|por si sol[oa]s?|
-  with (?:the |its |their )?lids?|and (?:the )?lids?|con (?:la |su )?tapas?|glass|plastic|steel|pyrex|de \p{L}+)
+  with (?:the |its |their )?lids?|and (?:the )?lids?|con (?:la |su )?tapas?|glass|plastic|steel|de \p{L}+)
 `;
 const ABOUT = '(?:about|around|roughly|nearly|almost|some|me|unos|unas|como|casi|seran|sus|cerca de)';
 const WEIGHS =
@@ -24,7 +24,8 @@ const TARE = '(?:tare|tara)';
 const WEIGHT = `${COUNT} ?${UNIT}(?! (?:of |de )(?!${VESSEL})\\p{L})`;
 const TOLD = new RegExp(
   unbroken`
-    (?<!\p{L})(?:(?:mason|pyrex|glass|plastic|empty) )?${VESSEL}(?: ${ALONE})*,?(?: (?:which|that|que|and|y))?(?: ${ALONE})* ${WEIGHS}(?: ${ABOUT})* (?:${WEIGHT}|\d+(?![\d.,]*\d)(?! ?(?:%|percent|por ciento)))|
+    (?<!\p{L})(?:(?:mason|glass|plastic|empty) )?${VESSEL}(?: ${ALONE})*,?(?: (?:which|that|que|and|
+    y))?(?: ${ALONE})* ${WEIGHS}(?: ${ABOUT})* (?:${WEIGHT}|\d+(?![\d.,]*\d)(?! ?(?:%|percent|por ciento)))|
     (?<!\p{L})${VESSEL}(?: ${ALONE})+,? ?${IS}(?: ${ABOUT})* ${WEIGHT}|
     (?<!\p{L})${VESSEL}(?: ${ALONE})*,? ?${IS}(?: ${ABOUT})* ${WEIGHT} ${ALONE}|
     (?<!\p{L})(?:each|every|cada) ${VESSEL}(?: ${ALONE})* (?:${IS}|${WEIGHS})(?: ${ABOUT})* ?${WEIGHT}|
@@ -34,8 +35,10 @@ const TOLD = new RegExp(
   'u',
 );
 /** Weighed in what it is sold in, as a habit or this time: with its glass. */
-const HOLDER =
-  '(?:jars?|tins?|cans?|tubs?|bottles?|cartons?|wrappers?|packag\\p{L}+|containers?|tarros?|frascos?|botes?|latas?|botellas?|garrafas?|bidon|envases?|cartones|paquetes?)';
+const HOLDER = unbroken`
+    (?:jars?|tins?|cans?|tubs?|bottles?|cartons?|wrappers?|packag\p{L}+|containers?|tarros?|frascos?|botes?|latas?|
+    botellas?|garrafas?|bidon|envases?|cartones|paquetes?)
+  `;
 const IN_THEM = new RegExp(
   unbroken`
     (?<!\p{L})(?:(?:i|we|i've|we've|always|usually|all) )*(?:weigh|weighed|weighing|measure|measured)(?: (?:it|them|these|those|all|everything|
@@ -49,14 +52,16 @@ const IN_THEM = new RegExp(
 const TARED = new RegExp(
   unbroken`
     (?<!\p{L})(?:tar(?:ed|ing|e|ado|ada|amos|o)|zero(?:ed|ing)?|a cero|en cero|subtract\p{L}*|deduct\p{L}*|(?:took|taken|take) (?:it|that|
-    them|those|the \p{L}+|the weight)(?: of \p{L}+ \p{L}+)? (?:off|out|away)|net|neto|descont\p{L}+|rest(?:e|ado|ada|ando)|ya (?:le |les |se )?l[oa]s? quite|without (?:the|its|their) ${VESSEL}|
+    them|those|the \p{L}+|the weight)(?: of \p{L}+ \p{L}+)? (?:off|out|away)|net|neto|descont\p{L}+|rest(?:e|ado|ada|ando)|ya (?:le |les |
+    se )?l[oa]s? quite|without (?:the|its|their) ${VESSEL}|
     sin (?:el |la |los |las )?${VESSEL}|(?:empty|vaci[oa])s? first)(?!\p{L})
   `,
   'u',
 );
 const NOT_TARED = new RegExp(
   unbroken`
-    (?<!\p{L})(?:forg[eo]t\p{L}*|didn?['’]?t|did not|never|haven?['’]?t|not|without tar\p{L}*|except|but the|no (?:la|lo|los|las|le|se)? ?(?:tare|puse)|olvid\p{L}*|sin tarar|
+    (?<!\p{L})(?:forg[eo]t\p{L}*|didn?['’]?t|did not|never|haven?['’]?t|not|without tar\p{L}*|except|but the|no (?:la|lo|los|las|le|se)? ?(?:tare|
+    puse)|olvid\p{L}*|sin tarar|
     sin poner\p{L}*|menos la|salvo|excepto|nunca)(?!\p{L})
   `,
   'u',

@@ -165,7 +165,10 @@ export const GRAMMAR: readonly Word[] = [
     'times',
     ...SO_MUCH_OF_IT,
     '(?:cut|split) (?:it|this|that|everything|(?:the|this|that) (?:recipe|batch)|(?:it|this|that) all) in (?:half|2)(?: for (?:me|us))?',
-    '(?:an? |1 |just |only )*(?:third|quarter) of (?:a |the |this |my )?(?:recipe|batch)|(?:1 |una |la )?(?:tercera|cuarta) parte de (?:la|esta|mi) (?:receta|tanda)',
+    unbroken`
+      (?:an? |1 |just |only )*(?:third|quarter) of (?:a |the |this |my )?(?:recipe|batch)|(?:1 |una |la )?(?:tercera|
+      cuarta) parte de (?:la|esta|mi) (?:receta|tanda)
+    `,
     '(?:an? |just |only )*half (?:a |the |of the |this |of this |my )?(?:recipe|batch)|(?:media|la mitad de (?:la|esta|mi)) (?:receta|tanda)|a la mitad',
   ),
   word(

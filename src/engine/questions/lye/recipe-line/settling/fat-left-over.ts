@@ -38,7 +38,8 @@ const SAID: readonly RegExp[] = [
   new RegExp(
     unbroken`
       (?<![\p{L}\d.,])${OPENS}${PERCENT} ${THE}(?:(?:left ?over|spare|unsaponified|unconverted|
-      unreacted|excess|surplus|extra) ${FAT}(?: only)?|overfat|(?:de |del )?(?:exceso|excedente) (?:de )?${FAT}|${FAT} (?:en exceso|de mas)|sin (?:convertir|saponificar|reaccionar)|unsaponified|unconverted)(?!\p{L})
+      unreacted|excess|surplus|extra) ${FAT}(?: only)?|overfat|(?:de |del )?(?:exceso|excedente) (?:de )?${FAT}|${FAT} (?:en exceso|de mas)|
+      sin (?:convertir|saponificar|reaccionar)|unsaponified|unconverted)(?!\p{L})
     `,
     'gu',
   ),

@@ -12,7 +12,8 @@ const ASKED_FOR: readonly RegExp[] = [
   // "Could someone work out the sodium hydroxide for", "me das la sosa de", "apúntame la sosa de".
   unbroken`
     (?:(?:can|could|would|will|please|pls|someone|somebody|anyone|anybody|you|ye|kindly|possibly|just|
-    help me|be able to|me|nos|por favor|podrian?|puede[ns]?|alguien|quien|si|le|les) )*(?:work out|give me|compute|determine|derive|agradezco|agradeceria|agradeceriamos|necesito saber|quisiera saber|quiero saber|
+    help me|be able to|me|nos|por favor|podrian?|puede[ns]?|alguien|quien|si|le|les) )*(?:work out|give me|compute|determine|derive|agradezco|
+    agradeceria|agradeceriamos|necesito saber|quisiera saber|quiero saber|
     tell me|find|reckon|send me|get me|do me|do|check|figure|spare|lend me|pass me|hand me|have|da[sn]?|das|
     dais|dan|tiran?|tiras|pasan?|pasas|pasais|dices|decis|dicen|dime|dame|apuntame|apuntenme|anotame|sacame|
     sacan|sacas|calculas|calculan|mandame|mandan|echan|hechan|ayudan con|

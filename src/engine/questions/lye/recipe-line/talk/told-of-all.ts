@@ -24,17 +24,23 @@ const OUT: readonly RegExp[] = [
   `,
   // "My gran wants to know", "mis alumnos preguntan".
   unbroken`
-    (?:(?:and|y|que|dice que|says)[ ,]+)?(?:(?:the|my|our|an?|las?|los|el|mis?|nuestr[oa]s?|una?) (?:\p{L}+ )?(?:${PERSON}|students?|pupils?|class|alumn[oa]s?|clase)|(?:she|he|they|
+    (?:(?:and|y|que|dice que|says)[ ,]+)?(?:(?:the|my|our|an?|las?|los|el|mis?|nuestr[oa]s?|una?) (?:\p{L}+ )?(?:${PERSON}|students?|pupils?|class|
+    alumn[oa]s?|clase)|(?:she|he|they|
     ell[oa]s?)) (?:wants? to know|(?:is|are) asking|asks|preguntan?|quieren? saber|me preguntan?)(?: de sexto)?(?: (?:the|about the|por la|la) (?=${LYE}))?
     (?=,? ?(?:[,;:]|$|${LYE}|how|what|cuant|que (?:sosa|soda|cantidad)))
   `,
   // "And what if it were 2 kilos".
-  `(?<=^[^\\d]*)(?:(?:and|y|oye|oigan)[ ,]+)*(?:(?:what )?if (?:it|this|that|they|we) (?:were|was|had|made|used)|what about|si (?:fueran?|fuese[n]?|son|hago|hiciera|hacemos|pongo|pusiera))(?= \\d)`,
+  unbroken`
+    (?<=^[^\d]*)(?:(?:and|y|oye|oigan)[ ,]+)*(?:(?:what )?if (?:it|this|that|they|we) (?:were|was|had|made|used)|what about|
+    si (?:fueran?|fuese[n]?|son|hago|hiciera|hacemos|pongo|pusiera))(?= \d)
+  `,
   // "We want it to shift grease": what the soap is for.
   unbroken`
-    (?:(?:cos|because|so|since|as|coz|cuz) )?(?:(?:we|i|it|they|he|she) )?(?:(?:wants?|needs?|has|have) )?(?:(?:it|this|that) )?to (?:shift|cut|strip|remove|lift|clean off|get off|
+    (?:(?:cos|because|so|since|as|coz|cuz) )?(?:(?:we|i|it|they|he|she) )?(?:(?:wants?|needs?|has|have) )?(?:(?:it|this|that) )?to (?:shift|cut|strip|
+    remove|lift|clean off|get off|
     dissolve) (?:the |all )?(?:grease|engine oil|oil|grime|dirt|muck|fat)${ENDS}|
-    (?:(?:porque|para|pa) )(?:que )?(?:quite|quitar|arranque|arrancar|corte|cortar|saque|sacar) (?:la |toda la |el )?(?:grasa|mugre|suciedad|aceite|cochambre)${ENDS}
+    (?:(?:porque|para|pa) )(?:que )?(?:quite|quitar|arranque|arrancar|corte|cortar|saque|sacar) (?:la |toda la |el )?(?:grasa|mugre|suciedad|aceite|
+    cochambre)${ENDS}
   `,
   // "My dog Coco weighs 12 kg".
   unbroken`
@@ -44,7 +50,8 @@ const OUT: readonly RegExp[] = [
   `,
   // "Please check my arithmetic".
   unbroken`
-    (?:(?:please|kindly|por favor|can you|could you|would you|puedes|podrias?|me) )*(?:check|verify|review|revisa(?:me)?|revisen|comprueba|verifica(?:me)?) (?:my|the|mi|mis|
+    (?:(?:please|kindly|por favor|can you|could you|would you|puedes|podrias?|me) )*(?:check|verify|review|revisa(?:me)?|revisen|comprueba|
+    verifica(?:me)?) (?:my|the|mi|mis|
     la|el|las) (?:arithmetic|maths?|math|sums?|numbers|calculations?|workings?|cuentas?|calculos?|numeros|aritmetica)${ENDS}
   `,
 ].map(pattern => new RegExp(`(?<!\\p{L})(?:${pattern})(?!\\p{L})`, 'gu'));
@@ -53,14 +60,18 @@ const OUT: readonly RegExp[] = [
 const STANDS = new RegExp(
   unbroken`
     ^[^\d]*?(?<!\p{L})(?:so|hence|therefore|thus|y asi|asi que|asi es que|por eso|entonces)[ ,]+(?:(?:the|my|this|la|mi|esta) )?(?:recipe|batch|pot|receta|
-    tanda|formula|it)?(?: (?:now|ahora|ya))?(?: (?:stands?|is|reads?|comes|becomes|goes|queda|es|va|dice|lleva))(?: (?:now|ahora|ya))?(?: (?:at|as|to|like this|en|asi|con|de))?:? (?=\d)
+    tanda|formula|it)?(?: (?:now|ahora|ya))?(?: (?:stands?|is|reads?|comes|becomes|goes|queda|es|va|dice|lleva))(?: (?:now|ahora|ya))?(?: (?:at|as|to|
+    like this|en|asi|con|de))?:? (?=\d)
   `,
   'u',
 );
 
 /** "1 kg entero de coco". */
 const WHOLE_WEIGHT = new RegExp(
-  `(${COUNT} ?${UNIT}) (?:enter[oa]s?|cabal(?:es)?|just[oa]s?|exact[oa]s?|pelad[oa]s?|bien pesad[oa]s?|exactly|exact|dead|full|spot on)(?= (?:of|d|de)? ?\\p{L})`,
+  unbroken`
+    (${COUNT} ?${UNIT}) (?:enter[oa]s?|cabal(?:es)?|just[oa]s?|exact[oa]s?|pelad[oa]s?|bien pesad[oa]s?|exactly|exact|dead|
+    full|spot on)(?= (?:of|d|de)? ?\p{L})
+  `,
   'gu',
 );
 
@@ -71,7 +82,8 @@ const AGAINST = new RegExp(
 );
 
 const ALONE = unbroken`
-  (?:,? ?(?:(?:solo|only|just|all|nothing but|puro|todo) %OIL%|alone|by itself|on its own|full stop|only|and that'?s (?:it|all|the lot)|and no other(?: oil| fat)?|sol[oa]|solit[oa]|solamente|a secas|nomas|y ya(?: esta)?|y punto|
+  (?:,? ?(?:(?:solo|only|just|all|nothing but|puro|todo) %OIL%|alone|by itself|on its own|full stop|only|and that'?s (?:it|all|the lot)|
+  and no other(?: oil| fat)?|sol[oa]|solit[oa]|solamente|a secas|nomas|y ya(?: esta)?|y punto|
   nada mas|y ningun otro(?: aceite)?)(?! (?:in|at|en|al|on|the|for|para|la|el|if|si|half|mitad|\d)(?!\p{L}))(?!\p{L}))
 `;
 /** "32 oz of lard alone", "only olive": of a recipe that names one oil, all of it. */
@@ -101,7 +113,8 @@ function aloneInThePot(line: string): string {
 /** "Tallow soap", "a pure coconut bar", "jabon de coco": the kind, named by an oil that is weighed elsewhere in the message. */
 const KIND_BY_OIL = new RegExp(
   unbroken`
-    (?<!\d[\d.,]* ?%? ?(?:\p{L}+ )?(?:of |de )?)(?<!\p{L})(?:(?:pure|plain|all|straight|simple) )?(?<en>\p{L}{3,})(?: oil)? (?:(?:soaps?|bars?)(?: soaps?)?)(?!\p{L})(?! (?:of|with|base)(?!\p{L}))|
+    (?<!\d[\d.,]* ?%? ?(?:\p{L}+ )?(?:of |de )?)(?<!\p{L})(?:(?:pure|plain|all|straight|simple) )?(?<en>\p{L}{3,})(?: oil)? (?:(?:soaps?|
+    bars?)(?: soaps?)?)(?!\p{L})(?! (?:of|with|base)(?!\p{L}))|
     (?<!\p{L})(?:jabon(?:es)?|barras?) (?:pur[oa] )?de (?:pur[oa] )?(?:aceite de )?(?<es>\p{L}{3,})(?= ?(?:[,;:]|$)| (?:para|con|de)(?!\p{L}))
   `,
   'gu',
@@ -130,8 +143,10 @@ const SHARE =
 /** "So it'll be half", "yo voy a hacer la tercera parte": of all that was told before. */
 const MADE_OF_IT = new RegExp(
   unbroken`
-    (?<=\d[^]*)(?<!\p{L})(?:so |and |but |y |asi que |entonces |pero |yo )*(?:it'?ll be|it will be|i'?m (?:only )?(?:making|doing)|i'?ll (?:only )?(?:make|do)|we'?re (?:only )?(?:making|doing)|
-    i (?:only )?want to (?:make|do)|voy a hacer|vamos a hacer|yo hago|solo hago|quiero hacer|hare|haremos|solo quiero)(?: (?:only|just|solo|nomas))* (${SHARE})
+    (?<=\d[^]*)(?<!\p{L})(?:so |and |but |y |asi que |entonces |pero |yo )*(?:it'?ll be|it will be|i'?m (?:only )?(?:making|doing)|
+    i'?ll (?:only )?(?:make|do)|we'?re (?:only )?(?:making|doing)|
+    i (?:only )?want to (?:make|do)|voy a hacer|vamos a hacer|yo hago|solo hago|quiero hacer|hare|haremos|solo quiero)(?: (?:only|just|solo|
+    nomas))* (${SHARE})
     (?: (?:of (?:it|this|that|the recipe|the batch)|de (?:eso|esta|esto|la receta|todo)))?
     (?= ?(?:[,;:]|$)| que (?:somos|es|son)| because| since| as | porque)
   `,
@@ -144,7 +159,8 @@ const RECIPE_OF: Readonly<Record<string, string>> = {
 };
 const ANOTHER_MULTIPLE = new RegExp(
   unbroken`
-    (?<!\p{L})(?:doubl\p{L}+|tripl\p{L}+|twice|times|half|halv\p{L}+|third|quarter|mitad|tercera|tercio|cuarta|cuarto|doble|dupli\p{L}+|except|menos|but not|salvo|already|
+    (?<!\p{L})(?:doubl\p{L}+|tripl\p{L}+|twice|times|half|halv\p{L}+|third|quarter|mitad|tercera|tercio|cuarta|cuarto|doble|dupli\p{L}+|except|menos|
+    but not|salvo|already|
     ya (?:es|esta|son)|left)(?!\p{L})
   `,
   'u',
@@ -160,7 +176,10 @@ function madeOfIt(line: string): string {
   return line.replace(found[0], ` ; ${RECIPE_OF[share]} ; `);
 }
 
-/** A line without what is told of its recipe as a whole and leaves every weight as it stands; a share of all of it in the grammar's words. Takes what `plainWords` gives with its clauses. Pure. */
+/**
+ * A line without what is told of its recipe as a whole and leaves every weight as it stands; a share of all of it in the grammar's words. Takes
+ * what `plainWords` gives with its clauses. Pure.
+ */
 export const withoutToldOfAll = (plain: string): string =>
   madeOfIt(
     aloneInThePot(

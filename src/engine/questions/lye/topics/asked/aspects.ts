@@ -119,7 +119,10 @@ export const ASPECTS = {
     `(?:works?|serve|sirve)(?: \\w+){0,3} (?:as|como) (?:the |la )?${LYE}`,
   ],
   insteadOfOther: [
-    '(?:instead of|in place of|rather than|en (?:vez|ves|lugar) de?) (?:the |la |el )?(?:koh|naoh|sodium|potassium|caustic soda|potash|potasa|potasio|sosa|soda|sodio)',
+    unbroken`
+      (?:instead of|in place of|rather than|en (?:vez|ves|lugar) de?) (?:the |la |el )?(?:koh|naoh|sodium|potassium|
+      caustic soda|potash|potasa|potasio|sosa|soda|sodio)
+    `,
   ],
   atMarket: ['(?:fair|market|stall|school|church|shop|feria|mercado|mercadillo|colegio|puesto|tienda)'],
   old: [

@@ -6,14 +6,18 @@ export const LYE = unbroken`
   carbonato de |ceniza de )soda(?! ash| crystals| water| pop)(?: caustica)?|lejia|potasa|potash|hidroxido)
 `;
 
-const CLUMPED =
-  '(?:humedec\\w+|apelmaz\\w+|(?:una |como |echa |hecha )?piedra|en bloque|hecho (?:un )?bloque|grumos?|terron(?:es)?|clump\\w*|lumpy|lumps|(?:1|one|a) (?:(?:big|solid|wet|hard) )*lump|damp|rock|caked|(?:puso|hizo|quedo|volvio)(?: muy| toda| bien)? (?:dura|tiesa|solida))';
+const CLUMPED = unbroken`
+    (?:humedec\w+|apelmaz\w+|(?:una |como |echa |hecha )?piedra|en bloque|hecho (?:un )?bloque|grumos?|terron(?:es)?|
+    clump\w*|lumpy|lumps|(?:1|one|a) (?:(?:big|solid|wet|hard) )*lump|damp|rock|caked|(?:puso|hizo|quedo|
+    volvio)(?: muy| toda| bien)? (?:dura|tiesa|solida))
+  `;
 
 export const THINGS = {
   lye: LYE,
   lyeWater: unbroken`
     (?:(?:hice|hicimos|prepare|mezcle|disolvi|made|mixed|dissolved|did) (?:up )?(?:my |the |our |la |el |mi )?(?:lye|caustic(?: soda)?|sosa|soda|
-    lejia)(?: up)?(?: \w+){0,4} (?:anoche|ayer|last night|yesterday|the night before)|lye ?water|lye solution|caustic solution|master ?batch\w*|naoh solution|agua (?:de|
+    lejia)(?: up)?(?: \w+){0,4} (?:anoche|ayer|last night|yesterday|the night before)|lye ?water|lye solution|caustic solution|master ?batch\w*|
+    naoh solution|agua (?:de|
     con) (?:la )?(?:sosa|soda|lejia)|(?:disolucion|solucion) de (?:la )?(?:sosa|soda|lejia)|(?:lye|sosa|
     soda|lejia)(?: \w+){0,3} (?:mixed|made up|made|ready|preparada|ya hecha|disuelta|mezclada|de ayer|
     from yesterday)|(?:mixed|made(?: up)?|cold) (?:my |the )?(?:lye|caustic)(?: from yesterday)?|

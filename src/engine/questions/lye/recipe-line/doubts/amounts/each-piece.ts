@@ -8,21 +8,29 @@ const PIECE = unbroken`
 `;
 const EACH = `(?:(?:in |for |per |en |por |para )?(?:each|every|per|cada|por)(?: (?:single|of (?:the|them)|un[oa]|one))*(?: ${PIECE})?|a ${PIECE})`;
 /** What stands between: "each bar is", "por barra van". */
-const TAKES =
-  "(?:(?:'s|there's|there|it's|it|is|are|has|have|takes?|gets?|holds?|contains?|needs?|i|we|use|put|lleva|llevan|van?|tiene|es|son|pongo|hay|entra|entran|:|,) ?)*";
+const TAKES = unbroken`
+    (?:(?:'s|there's|there|it's|it|is|are|has|have|takes?|gets?|holds?|contains?|needs?|i|we|use|put|lleva|llevan|van?|
+    tiene|es|son|pongo|hay|entra|entran|:|,) ?)*
+  `;
 const BEHIND = new RegExp(
   `(?<!\\p{L})(${EACH}) ?${TAKES} ?${MASS}(?: (?:of|de|del))?(?: (?:the|el|la))? (\\p{L}+(?: \\p{L}+)?)`,
   'gu',
 );
 const BEFORE = new RegExp(
-  `${MASS}(?: (?:of|de))? (\\p{L}+)[^;]*? ((?:per|each|every|por|cada|in each|en cada|for each|para cada|(?<!(?:for|as|of|make|making|making of|like) )a) ${PIECE})(?= ?(?:[,;.:]|$))`,
+  unbroken`
+    ${MASS}(?: (?:of|de))? (\p{L}+)[^;]*? ((?:per|each|every|por|cada|in each|en cada|for each|para cada|(?<!(?:for|as|of|
+    make|making|making of|like) )a) ${PIECE})(?= ?(?:[,;.:]|$))
+  `,
   'gu',
 );
 const isOil = (words: string): boolean =>
   knownOil(words) !== undefined || knownOil(words.split(' ')[0]!) !== undefined;
 /** A count of pieces: with none, or one, what is told of each is told of all. */
 const PIECES = new RegExp(
-  `(?<![\\d.,])(?:[2-9]|[1-9]\\d{1,2}|a dozen|(?:a|the) (?:couple|few|batch|lot)|many|several|media docena|una docena|varios|varias)(?: (?:of|de))?(?: \\p{L}+)? ${PIECE}(?!\\p{L})`,
+  unbroken`
+    (?<![\d.,])(?:[2-9]|[1-9]\d{1,2}|a dozen|(?:a|the) (?:couple|few|batch|lot)|many|several|media docena|una docena|varios|
+    varias)(?: (?:of|de))?(?: \p{L}+)? ${PIECE}(?!\p{L})
+  `,
   'u',
 );
 

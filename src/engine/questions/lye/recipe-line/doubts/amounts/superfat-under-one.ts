@@ -1,3 +1,4 @@
+import { unbroken } from '../../../../../over-lines.ts';
 import { FAT, UNIT } from '../../../amounts/words.ts';
 
 const NOTHING = String.raw`(?<![\d.,])0?[.,](?!0+(?![\d.,]*[1-9]))\d+`;
@@ -7,7 +8,10 @@ const UNDER_ONE: readonly RegExp[] = [
     'u',
   ),
   new RegExp(
-    `(${NOTHING})(?!\\d) ?(?:%|percent|per cent|por ciento)? ?(?:(?:as|for|of|de|como|the|el|lye) )*(?:${FAT})(?!\\p{L})(?! ?(?:(?:of|at|de|al|del|is|:|=) ?)*\\d+(?:[.,]\\d+)?(?![\\d.,]*\\d)(?! ?${UNIT}))`,
+    unbroken`
+      (${NOTHING})(?!\d) ?(?:%|percent|per cent|por ciento)? ?(?:(?:as|for|of|de|como|the|el|
+      lye) )*(?:${FAT})(?!\p{L})(?! ?(?:(?:of|at|de|al|del|is|:|=) ?)*\d+(?:[.,]\d+)?(?![\d.,]*\d)(?! ?${UNIT}))
+    `,
     'u',
   ),
 ];
