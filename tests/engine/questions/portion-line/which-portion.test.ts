@@ -70,7 +70,26 @@ test.each([
   ['4 layers of 200 g, rose clay in one', '200 g batter'],
   ['4 x 200 g, 3 of them rose clay', '600 g batter'],
   ['1 lb of batter, sorry 2 lb, rose clay', '907 g batter'],
+  ['12 bars, no, 10 bars of 100 g, rose clay', '1000 g batter'],
+  ['4 g to 450 g oils, rose clay', '450 g oils'],
+  ['4 g to 6 g rose clay in 450 g oils', '450 g oils, 4 g to 6 g'],
+  ['2 lb 8 oz of oils, rose clay', '1134 g oils'],
+  ['1 kg 500 g of batter, rose clay', '1500 g batter'],
+  ['1 tbsp and 1 tsp of rose clay, 1 kg batter', '1000 g batter, 1 tbsp and 1 tsp'],
+  ['900 oils, rose clay', '900 g oils'],
+  ['300 de masa, arcilla rosa', '300 g batter'],
+  ['oils: 650, rose clay', '650 g oils'],
+  ['aceites 650, arcilla rosa', '650 g oils'],
+  ['oils 90, rose clay', '90 g oils, or 90 g oils, or 90 oz oils'],
+  ['900 o, rose clay', '900 g oils'],
+  ['1/2 tsp of spirulina and 1 of turmeric, 500 g batter', '500 g batter, 1/2 tsp, 1 tsp'],
+  ['3 g de espirulina y 2 de cúrcuma, 500 g de masa', '500 g batter, 3 g, 2 g'],
   ['1/2 lb of batter, sorry 1 lb, rose clay', '454 g batter'],
 ])('%s: %s', (question, portion) => {
   expect(portionOf(question)).toBe(portion);
 });
+
+test.each(['avocado oil 150, rose clay', '900 o rose clay'])(
+  'one oil of several, and an “o” that joins, tell none: %s',
+  question => expect(portionsIn(question).part).toBeUndefined(),
+);
