@@ -4,11 +4,10 @@ import { lineOf } from '../../../src/conversation/typed/line-of.ts';
 import { colourantsMeant } from '../../../src/engine/colourants/find.ts';
 import { wordsOf } from '../../../src/engine/questions/found/words-of.ts';
 import { isHotSpice } from '../../../src/engine/questions/lye/topics/gives-way.ts';
+import { barsAsked, enoughAsked } from '../../../src/engine/questions/plans/enough-asked.ts';
 import {
   amongNoColours,
   BAR_G,
-  barsAsked,
-  enoughAsked,
   type SharesAsked,
   sharesAsked,
 } from '../../../src/engine/questions/plans/shares-asked.ts';

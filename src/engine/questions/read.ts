@@ -10,6 +10,7 @@ import { foundIn } from './found/found-in.ts';
 import { kindAlone } from './found/names/kind-alone.ts';
 import type { NamedThing } from './found/names/named-thing.ts';
 import { plantsBeside, unlistedIn } from './found/names/unlisted.ts';
+import { POUND_OF_OILS, withRateAsked } from './found/rate-asked.ts';
 import { shadeWished } from './found/shade-wished.ts';
 import { whiteBeside } from './found/strength/white-beside.ts';
 import { type Target, wishIn, wishOfThing } from './found/target-in.ts';
@@ -97,11 +98,6 @@ export const OF_PORTION: ReadonlySet<Job> = new Set(['dose', 'wet', 'mix', 'prev
 /** Jobs that are done for the whole batch. */
 const OF_BATCH: ReadonlySet<Job> = new Set(['plan', 'lye']);
 
-/** What a rate of its own is told to where nothing else is. */
-const POUND_OF_OILS = '1 lb oils';
-const KILO_OF_OILS = '1 kg oils';
-const LITRE = '1 litre';
-
 /** The facts with the portion that a job is done for: the whole batch of a plan, a pound of oils of a rate that is looked at. */
 function portionFor(job: Job, read: Facts): Facts {
   const { size, portion, oils, strength, named } = read;
@@ -113,23 +109,6 @@ function portionFor(job: Job, read: Facts): Facts {
   const mix = job === 'preview' && named.length === 1 ? `${rate} ${named[0]}` : read.mix;
   return { ...read, portion: POUND_OF_OILS, mix };
 }
-
-/** "Mica per pound", "x libra", "ppo": how much is asked of one of them, which is oils where nothing tells; a litre is of batter. */
-const EACH =
-  /(?<!\p{L})(?:(?:per|por|x|each|cada) (?:(?:1|one|una?) )?(lb|pound|libra|kilo|kg|lit(?:ro|re|er))s?|(ppo))(?!\p{L})/u;
-
-/** A kilo of batter is no kilo of oils: about two thirds of it. */
-const EACH_OF_BATTER =
-  /(?<!\p{L})(?:lb|pound|libra|kilo|kg)s? (?:of |de )?(?:(?:my|the|la|mi|raw) )?(?:batter|soap|mix(?:ture)?|masa|mezcla|batido|jabon|pasta)(?!\p{L})/u;
-
-const withRateAsked = (facts: Facts, { text }: Words): Facts => {
-  if (facts.portion !== undefined || facts.strength !== undefined || facts.powder !== undefined) return facts;
-  const [, unit, ppo] = EACH.exec(text) ?? [];
-  if (unit === undefined && ppo === undefined) return facts;
-  if (unit?.startsWith('lit')) return { ...facts, portion: LITRE };
-  const each = /^k/u.test(unit ?? '') ? KILO_OF_OILS : POUND_OF_OILS;
-  return { ...facts, portion: EACH_OF_BATTER.test(text) ? each.replace('oils', 'batter') : each };
-};
 
 type Said = { readonly words: Words; readonly things: readonly NamedThing[] };
 

@@ -2,8 +2,13 @@ import { unbroken } from '../../over-lines.ts';
 import type { Words } from '../found/words-of.ts';
 import type { Found } from '../learned/features.ts';
 
-const OPENS =
-  /(?:^|[.,;:?!] ?)(?:(?:so|and|but|ok|hi|hey|hello|please|tell me) )*(?:does|do|will|would|wont|won't|doesn't|doesnt) (?:(?:the|my|a|this|that|these|dried|ground|powdered|real|plain|any|some) )*$/u;
+const OPENS = new RegExp(
+  unbroken`
+    (?:^|[.,;:?!] ?)(?:(?:so|and|but|ok|hi|hey|hello|please|tell me) )*(?:does|do|will|would|wont|won't|doesn't|
+    doesnt) (?:(?:the|my|a|this|that|these|dried|ground|powdered|real|plain|any|some) )*$
+  `,
+  'u',
+);
 const BECOMES = new RegExp(
   unbroken`
     ^ ?(?:(?:powder|petals?|flowers?|leaves|root|soap|bars?|colou?r|really|actually|always|usually|still|just)

@@ -14,8 +14,13 @@ const HOW = new RegExp(
   `,
   'u',
 );
-const WISHED =
-  /^(?:el|la|un|una|ese|esa|este|esta|the|an?|that|this|some|color|colou?r|tono|shade|of|de|i|want|quiero|querria|quisiera|busco|for|after|hacer|lograr|sacar|conseguir)$/u;
+const WISHED = new RegExp(
+  unbroken`
+      ^(?:el|la|un|una|ese|esa|este|esta|the|an?|that|this|some|color|colou?r|tono|shade|of|
+      de|i|want|quiero|querria|quisiera|busco|for|after|hacer|lograr|sacar|conseguir)$
+    `,
+  'u',
+);
 /** What a hue is likened to stands behind it, or before it in English. */
 const LIKENED = /^(?:de|del|como|tipo|estilo|medio|tirando|like|of|as|on|que|igual|a)$/u;
 /** "The green on my uniform, sort of bottle green": how a colour is put right, and no stain on a thing. */

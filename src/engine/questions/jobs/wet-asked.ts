@@ -17,7 +17,10 @@ const WETTED = unbroken`
 `;
 /** "Use sunflower oil to wet the charcoal", "puedo usar aceite de maravilla para deshacer el carbón". */
 const CARRIER_FIRST = new RegExp(
-  String.raw`(?<!\p{L})${CARRIER}(?: (?:flower|seed))? (?:(?:is |es |sirve |works? |ok |okay |fine )*)(?:to|for|para|a) ${WETS}(?:ing)?(?: (?:the|my|el|la|los|mi))* $`,
+  unbroken`
+    (?<!\p{L})${CARRIER}(?: (?:flower|seed))? (?:(?:is |es |sirve |works? |ok |okay |fine )*)(?:to|for|para|
+    a) ${WETS}(?:ing)?(?: (?:the|my|el|la|los|mi))* $
+  `,
   'u',
 );
 /** "Ultramarine in glycerine, is that ok", "ultramar azul en glicerina se puede?" */
@@ -28,8 +31,13 @@ const THING_FIRST = new RegExp(
   `,
   'u',
 );
-const MAY =
-  /(?<!\p{L})(?:can|could|may|should|ok|okay|fine|work|works|is it|se puede|puedo|sirve|vale|va bien|funciona|esta bien|acceptable|advisable|cierto|verdad|right|or not|o no)(?!\p{L})/u;
+const MAY = new RegExp(
+  unbroken`
+      (?<!\p{L})(?:can|could|may|should|ok|okay|fine|work|works|is it|se puede|puedo|sirve|vale|
+      va bien|funciona|esta bien|acceptable|advisable|cierto|verdad|right|or not|o no)(?!\p{L})
+    `,
+  'u',
+);
 /** "Should it be dispersed in oil or in water". */
 const EITHER = new RegExp(
   unbroken`

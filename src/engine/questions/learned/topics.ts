@@ -45,9 +45,19 @@ export function topicOf(word: string): readonly Topic[] {
 const isOfLittle = (words: readonly string[], at: number): boolean =>
   words[at] === 'hair' && words[at - 1] === 'a' && words[at + 1] === 'of';
 
+/** Nails, which without their tilde are spelt as an article is: "las uñas", "esmalte de uñas". */
+const areNails = (words: readonly string[], at: number): boolean =>
+  words[at] === 'unas' &&
+  (/^(?:las|mis|tus|sus)$/u.test(words[at - 1] ?? '') ||
+    (words[at - 1] === 'de' && /^(?:esmaltes?|pinturas?)$/u.test(words[at - 2] ?? '')));
+
 /** Which matters that are none of ours a question's words speak of. */
 export const topicsIn = (words: readonly string[]): readonly Topic[] => [
-  ...new Set(words.flatMap((word, at) => (isOfLittle(words, at) ? [] : topicOf(word)))),
+  ...new Set(
+    words.flatMap((word, at) =>
+      areNails(words, at) ? topicOf('nails') : isOfLittle(words, at) ? [] : topicOf(word),
+    ),
+  ),
 ];
 
 /**
@@ -71,7 +81,8 @@ const LIKENESS = /^(?:like|as|como|tipo|estilo|cual|than|que)$/u;
 export const isOfCraft = (words: readonly string[]): boolean =>
   words.some(
     (word, at) =>
-      (CRAFT_WORDS.has(word) ||
+      (areNails(words, at) ||
+        CRAFT_WORDS.has(word) ||
         CRAFT_HEADS.some(head => word.startsWith(head) && word.length <= head.length + ENDING)) &&
       !isOfLittle(words, at) &&
       !words.slice(Math.max(0, at - 3), at).some(before => LIKENESS.test(before)),

@@ -5,7 +5,10 @@ export type OtherCountry = keyof typeof NAMES;
 
 /** Names, people and large cities of countries outside the EU and the US, both languages, lower case without accents (from memory). */
 const NAMES = {
-  GB: 'uk|united kingdom|britain|great britain|england|scotland|wales|northern ireland|reino unido|inglaterra|escocia|gales|british law|uk (?:law|rules|market)',
+  GB: unbroken`
+    uk|united kingdom|britain|great britain|england|scotland|
+    wales|northern ireland|reino unido|inglaterra|escocia|gales|british law|uk (?:law|rules|market)
+  `,
   CA: 'canada|canadian|canadiense|ontario|quebec|toronto|vancouver|alberta|manitoba|nova scotia|saskatchewan|british columbia',
   AU: unbroken`
     australian?|aussie|(?:here|sell\p{L}*|allowed|permitted|legal|soap) in oz|down under|nsw|

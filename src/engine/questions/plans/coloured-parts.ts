@@ -35,8 +35,13 @@ const NUMBERS: ReadonlyMap<string, number> = new Map(
 /** Lye is reckoned for oils: without them nothing of such a plan is. */
 const OF_LYE = /(?<!\p{L})(?:lye|naoh|koh|sosa|soda|lejia|superfat|sobreengrasad\p{L}*)(?!\p{L})/u;
 /** A line, a dot and a vein take less than a part. */
-const THIN =
-  /(?<!\p{L})(?:lines?|thin|dots?|veins?|specks?|seeds?|hint|touch|mostly|mainly|rest|lineas?|rayitas?|lunares|puntos|vetas?|pepas|semillas|toque|resto)(?!\p{L})/u;
+const THIN = new RegExp(
+  unbroken`
+      (?<!\p{L})(?:lines?|thin|dots?|veins?|specks?|seeds?|hint|touch|mostly|mainly|rest|lineas?|
+      rayitas?|lunares|puntos|vetas?|pepas|semillas|toque|resto)(?!\p{L})
+    `,
+  'u',
+);
 const [FEWEST, MOST] = [2, 8] as const;
 
 /** "Red orange yellow green" without commas are so many as are told. */

@@ -1,11 +1,18 @@
+import { unbroken } from '../../over-lines.ts';
 import { unaccented } from '../../text/unaccented.ts';
 import type { QuestionRead } from '../read.ts';
 
 /** The judge of jobs is sure of a colour to be mixed. */
 const SURELY_MIXED = 0.99;
 /** What opens a question for the mix of one colour, which is named next. */
-const MIX_FOR =
-  /^\P{L}*(?:\p{L}+ )?(?:an? |the |una |la )?(?:mix|recipe|blend|formula|ratio|mezcla|receta|combinacion|proporcion) (?:for|to get|para|pa) (?:an? |the |un |una |el |la |hacer |lograr |sacar |colou?r |tono )*/u;
+const MIX_FOR = new RegExp(
+  unbroken`
+      ^\P{L}*(?:\p{L}+ )?(?:an? |the |una |la )?(?:mix|recipe|blend|formula|ratio|mezcla|receta|
+      combinacion|proporcion) (?:for|to get|para|pa) (?:an? |the |un |una |el |la |hacer |lograr |
+      sacar |colou?r |tono )*
+    `,
+  'u',
+);
 const isMixFor = (question: string, target: string): boolean => {
   const text = unaccented(question);
   const opened = MIX_FOR.exec(text)?.[0];

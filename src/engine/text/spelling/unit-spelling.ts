@@ -1,5 +1,7 @@
 import type { Rewriting } from '../patterns/fitting.ts';
 
+const OF_SOMETHING = String.raw`(?=(?: y media)? d(?:e|el)? (?!(?:madera|palo|metal|acero|pl[aá]stico|silicona|aluminio|t[eé]|caf[eé])(?!\p{L})))`;
+
 /** Units and parts of them as phones and hurry spell them, each with what is meant; both languages (from memory of how makers write). */
 export const UNIT_SPELLINGS: readonly Rewriting[] = [
   [/(?<!\p{L})(?:cps|cupps?|cus|cpus)\b/giu, 'cups'],
@@ -15,13 +17,10 @@ export const UNIT_SPELLINGS: readonly Rewriting[] = [
   [/\b(?:cuchar(?:ita|illa)s?|cuharaditas?|cucharadtias?|cucharaditaz|cucharditas?)\b/giu, 'cucharaditas'],
   // A spoon of something, and no spoon of wood: how a tablespoon is called in much of America.
   [
-    /(?<=(?:(?<!\d)1|[½¼¾]|\b(?:una|media)) ?)cuchara(?=(?: y media)? d(?:e|el)? (?!(?:madera|palo|metal|acero|pl[aá]stico|silicona|aluminio|t[eé]|caf[eé])(?!\p{L})))/giu,
+    new RegExp(String.raw`(?<=(?:(?<!\d)1|[½¼¾]|\b(?:una|media)) ?)cuchara${OF_SOMETHING}`, 'giu'),
     'cucharada',
   ],
-  [
-    /(?<=(?:\d|\b(?:dos|tres|cuatro)) ?)cucharas(?=(?: y media)? d(?:e|el)? (?!(?:madera|palo|metal|acero|pl[aá]stico|silicona|aluminio|t[eé]|caf[eé])(?!\p{L})))/giu,
-    'cucharadas',
-  ],
+  [new RegExp(String.raw`(?<=(?:\d|\b(?:dos|tres|cuatro)) ?)cucharas${OF_SOMETHING}`, 'giu'), 'cucharadas'],
   [/\b(?:onsas?)\b/giu, 'onzas'],
   // A quarter of a kilo and half of that, as it is bought in Spain (from memory).
   [/(?<![\p{L}\d] ?)cuarto y mitad(?: de (?:kilo|kg))?(?!\p{L})/giu, '375 g'],

@@ -5,13 +5,9 @@ import { oilsTold } from '../../../../src/engine/questions/options/oils-told.ts'
 import { portionTold, sizeTold } from '../../../../src/engine/questions/options/portion-told.ts';
 import { withRestParted, withRestTo } from '../../../../src/engine/questions/options/rest-of-recipe.ts';
 import type { OptionTold } from '../../../../src/engine/questions/options/told.ts';
+import { barsAsked, enoughAsked } from '../../../../src/engine/questions/plans/enough-asked.ts';
 import { planParts } from '../../../../src/engine/questions/plans/plan-parts.ts';
-import {
-  amongNoColours,
-  barsAsked,
-  enoughAsked,
-  sharesAsked,
-} from '../../../../src/engine/questions/plans/shares-asked.ts';
+import { amongNoColours, sharesAsked } from '../../../../src/engine/questions/plans/shares-asked.ts';
 import { portionOutOfRange } from '../../../../src/engine/questions/portion-line/out-of-range.ts';
 
 /*

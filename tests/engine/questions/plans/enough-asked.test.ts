@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { wordsOf } from '../../../../src/engine/questions/found/words-of.ts';
-import { barsAsked, enoughAsked } from '../../../../src/engine/questions/plans/shares-asked.ts';
+import { barsAsked, enoughAsked } from '../../../../src/engine/questions/plans/enough-asked.ts';
 
 /* Whether a jar is enough for a batch, and a colour for so many bars, as makers ask it (from memory): the lighter thing is never guessed, the weight beside the name is the jar's. */
 

@@ -1,11 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { wordsOf } from '../../../../src/engine/questions/found/words-of.ts';
+import * as enough from '../../../../src/engine/questions/plans/enough-asked.ts';
 import * as asked from '../../../../src/engine/questions/plans/shares-asked.ts';
 
 const { BAR_G } = asked;
 const sharesAsked = (question: string) => asked.sharesAsked(wordsOf(question));
-const enoughAsked = (question: string) => asked.enoughAsked(wordsOf(question));
-const barsAsked = (question: string) => asked.barsAsked(wordsOf(question));
+const enoughAsked = (question: string) => enough.enoughAsked(wordsOf(question));
+const barsAsked = (question: string) => enough.barsAsked(wordsOf(question));
 
 describe('a batch that is shared among colours', () => {
   test('in so many equal parts', () => {

@@ -10,15 +10,11 @@ import {
   listSaidPlainly,
   namesOilIn,
 } from '../../../../src/engine/questions/options/recipe-phrases.ts';
+import { barsAsked, enoughAsked } from '../../../../src/engine/questions/plans/enough-asked.ts';
 import { paletteAsked } from '../../../../src/engine/questions/plans/palette-asked.ts';
 import { planColours } from '../../../../src/engine/questions/plans/plan-colours.ts';
 import { planParts } from '../../../../src/engine/questions/plans/plan-parts.ts';
-import {
-  amongNoColours,
-  barsAsked,
-  enoughAsked,
-  sharesAsked,
-} from '../../../../src/engine/questions/plans/shares-asked.ts';
+import { amongNoColours, sharesAsked } from '../../../../src/engine/questions/plans/shares-asked.ts';
 import { amountOf, readAt } from '../../../../src/engine/questions/portion-line/amount-at.ts';
 import { bareAmounts, elidedAmounts } from '../../../../src/engine/questions/portion-line/bare-amounts.ts';
 import { countAt, isPiece } from '../../../../src/engine/questions/portion-line/counted.ts';
