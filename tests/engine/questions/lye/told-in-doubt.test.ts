@@ -6,6 +6,7 @@ import { lyeDampIn } from '../../../../src/engine/questions/lye/recipe-line/doub
 import { takenOutIn } from '../../../../src/engine/questions/lye/recipe-line/doubts/taken-out.ts';
 import { vesselWeighedIn } from '../../../../src/engine/questions/lye/recipe-line/doubts/vessel-weighed.ts';
 import { lyeAmissIn } from '../../../../src/engine/questions/lye/slips/amiss.ts';
+import { toldAmounts } from '../../../../src/engine/questions/lye/slips/told-amounts.ts';
 import * as inEnglish from '../../../../src/words/en/index.ts';
 import * as inSpanish from '../../../../src/words/es/index.ts';
 import { isAskedBack, readInChat, refusalOf } from '../read-in-chat.ts';
@@ -165,6 +166,13 @@ describe('a weight that somebody read off a scale is the oil’s of which they s
   ])('no lye went in: %s', question => {
     expect(lyeAmissIn(question)).toBeUndefined();
     expect(isAskedBack(question)).toBe(true);
+  });
+  test('and the figure is nobody knows what of, the next one of its own oil', () => {
+    const told = toldAmounts(words('He put the coconut in, he read 10.5 off the scale. Olive is 600 grams.'));
+    expect(told.map(({ role, oil }) => [role, oil?.id])).toEqual([
+      ['unknown', undefined],
+      ['oil', 'olive'],
+    ]);
   });
   test('lye that is said to have gone in still did', () => {
     expect(lyeAmissIn('I put in 180 g of lye, the recipe said 130 g, 1 kg olive oil')?.putGrams).toBe(180);
