@@ -96,11 +96,16 @@ export function asksHowMuchOf({ text, words }: Words, { things, amounts, facts }
   const named = things.filter(({ colourants }) => colourants.length > 0);
   const [thing] = named;
   const isNamed = named.length === 1 && thing!.from >= next - MOST_BETWEEN && thing!.from <= next;
-  const isAny = named.length === 0 && ANY_COLOURANT.test(words[next] ?? '') && OF_BATTER.test(text);
+  const isAny =
+    named.length === 0 &&
+    ANY_COLOURANT.test(words[next] ?? '') &&
+    OF_BATTER.test(text) &&
+    !OF_EACH.test(text);
   const isFor =
     facts.portion !== undefined || IN_SO_MUCH.test(text) || amounts.some(({ of }) => of !== 'powder');
   return isFor && (isNamed || isAny);
 }
+const OF_EACH = /(?<!\p{L})(?:each|cada|apiece)(?!\p{L})/u;
 const OF_BATTER =
   /(?<!\p{L})(?:batter|soap|portion|loaf|bars?|masa|mezcla|jabon|porcion|batido|barra|pastillas?)(?!\p{L})/u;
 

@@ -35,7 +35,9 @@ const isPortion = (item: Item): item is Quantity =>
 /** Whether a word of its own says that the amount is one's of those counted. */
 function isEach(items: readonly Item[], count: number, amount: number): boolean {
   const between = items.slice(count + 1, amount);
-  const behind = items.slice(amount + 1, amount + 5);
+  // "350 g of batter in each".
+  const reach = /^(?:of|de)$/u.test(items[amount + 1]?.text ?? '') ? 5 : 4;
+  const behind = items.slice(amount + 1, amount + reach);
   const last = behind.findIndex(({ is }) => is === 'each');
   const isPlain = ({ is, text }: Item) => is === 'word' || (is === 'mark' && /^[,(]$/u.test(text));
   return between.some(({ is }) => is === 'each') || (last >= 0 && behind.slice(0, last).every(isPlain));
