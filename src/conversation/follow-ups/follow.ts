@@ -1,6 +1,5 @@
-import { randomBytes, timingSafeEqual } from 'node:crypto';
+import { createHmac, createSecretKey, type KeyObject, randomBytes, timingSafeEqual } from 'node:crypto';
 import { refuse } from '../../engine/refusal.ts';
-import { Hmac } from './mac.ts';
 
 declare module '../../engine/refusal.ts' {
   interface Reasons {
@@ -34,12 +33,12 @@ const MAC_BYTES = 9;
 const MAC_LENGTH = (MAC_BYTES * 4) / 3;
 const HOUR = 3_600_000;
 
-const prepared = new WeakMap<Uint8Array, Hmac>();
+const prepared = new WeakMap<Uint8Array, KeyObject>();
 
-/** What signs with a key, made once for it. */
-function signerOf(key: Uint8Array): Hmac {
-  const known = prepared.get(key) ?? new Hmac(key);
-  prepared.set(key, known);
+/** The key as the library wants it: made anew for every id, it took five times as long as the signing. */
+function keyOf(bytes: Uint8Array): KeyObject {
+  const known = prepared.get(bytes) ?? createSecretKey(bytes);
+  prepared.set(bytes, known);
   return known;
 }
 
@@ -60,8 +59,9 @@ export function nonce(): string {
 
 /** As it is written in an id: three bytes are four characters, so its beginning is that of the bytes. */
 const mac = (key: Uint8Array, text: string, { group, asker }: Holder, scope: string): string =>
-  signerOf(key)
-    .of(`${text}\0${group}\0${scope === 'a' ? asker : ''}`)
+  createHmac('sha256', keyOf(key))
+    .update(`${text}\0${group}\0${scope === 'a' ? asker : ''}`)
+    .digest('base64url')
     .slice(0, MAC_LENGTH);
 
 const TRAVELS = /^[\w-]*$/;

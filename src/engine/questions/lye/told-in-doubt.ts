@@ -4,6 +4,7 @@ import { superfatUnderOne } from './recipe-line/doubts/amounts/superfat-under-on
 import { lyeDampIn } from './recipe-line/doubts/lye-damp.ts';
 import { takenOutIn } from './recipe-line/doubts/taken-out.ts';
 import { vesselWeighedIn } from './recipe-line/doubts/vessel-weighed.ts';
+import { weightDeniedIn } from './recipe-line/doubts/weight-denied.ts';
 
 declare module '../../refusal.ts' {
   interface Reasons {
@@ -20,8 +21,8 @@ const LONGEST = 60;
 
 /**
  * Throws what asks for a recipe of which something told beside it leaves open what is in the pot, wherever it stands and whatever is said
- * with it: `oil-lost` where some was taken out again, `vessel-weighed`, `superfat-under-one`, `lye-damp`, and `recipe-scaled` where the oils are those of
- * one bar of several. Takes what `plainWords` gives with its clauses. Pure.
+ * with it: `oil-lost` where some was taken out again, `vessel-weighed`, `superfat-under-one`, `lye-damp`, `recipe-corrected` where a
+ * weight is denied, and `recipe-scaled` where the oils are those of one bar of several. Takes what `plainWords` gives with its clauses. Pure.
  */
 export function refuseToldInDoubt(plain: string): void {
   const out = takenOutIn(plain);
@@ -32,6 +33,8 @@ export function refuseToldInDoubt(plain: string): void {
   if (under !== undefined) refuse('superfat-under-one', under);
   const damp = lyeDampIn(plain);
   if (damp !== undefined) refuse('lye-damp', { text: damp });
+  const denied = weightDeniedIn(plain);
+  if (denied !== undefined) refuse('recipe-corrected', { text: denied.slice(0, LONGEST) });
   const each = eachPieceIn(plain);
   if (each !== undefined) refuse('recipe-scaled', { text: each.trim() });
 }

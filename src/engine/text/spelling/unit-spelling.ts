@@ -34,6 +34,11 @@ export const UNIT_SPELLINGS: readonly Rewriting[] = [
     'ml',
   ],
   [/\bper cents?\b/giu, 'percent'],
+  // "KOH purity 99", "pureza 90": of a hundred, and no grams.
+  [
+    /\b(purity|pureza)(?: (?:of|is|del?|es))? ((?:[5-9]\d|100)(?:[.,]\d+)?)(?![\d.,]*\d)(?! ?(?:%|percent|por ciento))/giu,
+    '$1 $2%',
+  ],
   // "1/8th of a tsp"
   [/(?<![\d.,/])(\d\/\d{1,2})(?:ths?|rds?|nds?)(?!\p{L})/giu, '$1'],
   [/(?<=\d\s?)c\.\s?c\.?(?=\s|$)/giu, 'cc'],

@@ -247,3 +247,18 @@ test('what is asked is said in both languages', () => {
   expect(en['lye-damp']({ text: 'lye got damp' })).toContain('nobody knows how much');
   expect(es['lye-damp']({ text: 'sosa húmeda' })).toContain('nadie sabe cuánta');
 });
+
+// Which of two weights is in the pot is never guessed.
+describe('a weight of an oil that is denied asks for the recipe anew', () => {
+  test.each([
+    '350 coconut and 650 olive, correction, 650 coconut no, I mean 350 is fine, the olive is 560. lye at 5',
+    '300 g coconut and 700 g olive, correction, 500 g coconut no. how much lye at 5%',
+    'puse 350 de coco y 650 de oliva, corrijo, 650 de coco no, digo 350 está bien, el de oliva son 560. sosa al 5',
+    '300 de manteca de cerdo y 700 de oliva, corrijo: 700 de manteca no, digo 300 está bien. sosa al 5%',
+  ])('%s', text => expect(isAskedBack(text)).toBe(true));
+
+  test.each([
+    '500 g olive, 200 g coconut, no palm. 5% superfat, how much lye',
+    '800 g sunflower + 200 g beeswax no sorry 20 g beeswax, superfat 5%, how much lye',
+  ])('%s is read', text => expect(isAskedBack(text)).toBe(false));
+});

@@ -26,6 +26,11 @@ test.each([
   ['dos cucharas de arcilla', 'dos cucharadas de arcilla'],
   ['cuchara y media de carbón', 'cuchara y media de carbón'],
   ['una cuchara de madera', 'una cuchara de madera'],
+  // How pure lye is, of a hundred, is no weight.
+  ['superfat 2 KOH purity 99', 'superfat 2 KOH purity 99%'],
+  ['potasa de pureza 90', 'potasa de pureza 90%'],
+  ['purity is 97.5', 'purity 97.5%'],
+  ['purity 99 %', 'purity 99 %'],
   // As oil and flour are bought in Spain.
   ['cuarto y mitad de kilo de coco', '375 g de coco'],
   ['250 c.c. of water', '250 cc of water'],

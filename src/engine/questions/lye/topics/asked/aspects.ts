@@ -118,6 +118,9 @@ export const ASPECTS = {
     `(?:instead of|in place of|en (?:vez|lugar) de) (?:the |la )?${LYE}`,
     `(?:works?|serve|sirve)(?: \\w+){0,3} (?:as|como) (?:the |la )?${LYE}`,
   ],
+  sameAmount: [
+    '(?:same|equal) (?:amount|weight|grams|quantity|number)|(?:la |el )?mism[oa] (?:cantidad|peso)|mismos gramos|igual cantidad',
+  ],
   insteadOfOther: [
     unbroken`
       (?:instead of|in place of|rather than|en (?:vez|ves|lugar) de?) (?:the |la |el )?(?:koh|naoh|sodium|potassium|

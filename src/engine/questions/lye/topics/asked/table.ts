@@ -52,7 +52,7 @@ export const ASKED_ROWS: readonly AskedRow[] = [
     topic: 'soda-or-potash',
     of: ['koh', 'naoh'],
     asked: ['insteadOfOther', 'may'],
-    none: ['table', 'mass', 'done', 'bleachSoda'],
+    none: ['table', 'mass', 'done', 'bleachSoda', 'sameAmount'],
   },
   { topic: 'koh-and-naoh', of: ['koh', 'naoh'], asked: ['together'], none: ['table', 'mass', 'same'] },
   { topic: 'purity-ignored', of: ['lye', 'purity'], asked: ['nobody'], none: ['mass', 'clumpedLye', 'koh'] },

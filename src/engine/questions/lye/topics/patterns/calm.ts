@@ -149,7 +149,7 @@ export const CALM_PATTERNS: TopicPatterns = [
       new RegExp(
         unbroken`
           ^(?:\w+ )?(?:con que|with what|what|how|como)(?: \w+){0,3} (?:limpi\w+|clean|wipe|mop|recoj\w+)\b.{0,20}\b${ANY_LYE}\b.{0,40}
-          \b(?:counter|bench|worktop|table|floor|tiles|meson|mesada|encimera|mesa|piso|suelo)\b
+          \b(?:counter|bench|worktop|table|floor|tiles|meson|mesada|encimera|mesa|piso|suelo)\b(?!.{0,12}(?:marmol|marble|granito|granite))
         `,
         'u',
       ),
