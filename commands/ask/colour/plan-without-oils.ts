@@ -2,6 +2,7 @@ import type { Context } from '../../../src/conversation/context.ts';
 import { textsOf } from '../../../src/conversation/question.ts';
 import { lineOf } from '../../../src/conversation/typed/line-of.ts';
 import type { Portion } from '../../../src/engine/quantities/amount.ts';
+import type { Facts } from '../../../src/engine/questions/found/facts.ts';
 import { thingsIn } from '../../../src/engine/questions/found/names/entities.ts';
 import { strengthIn } from '../../../src/engine/questions/found/strength/strength-in.ts';
 import { wordsOf } from '../../../src/engine/questions/found/words-of.ts';
@@ -12,11 +13,12 @@ import {
   colouredParts,
 } from '../../../src/engine/questions/plans/coloured-parts.ts';
 import type { Reading } from '../../../src/engine/questions/read.ts';
+import { Refusal } from '../../../src/engine/refusal.ts';
 import type { Words } from '../../../src/words/index.ts';
 import type { Answerer } from '../asked.ts';
 import { ranCommand } from '../reading/ran-command.ts';
 import type { AskReply, Understood } from '../understood.ts';
-import { planLacks, withPortions } from './plan-lacks.ts';
+import { planLacks, withColours, withPortions } from './plan-lacks.ts';
 import { together } from './shared-doses.ts';
 
 /** So much of a portion, as an option takes it: the measure and what it is of go with it. */
@@ -27,11 +29,11 @@ function shareOf(whole: Portion, share: number): string {
 
 /** What colours one part: the dose of what is named or holds of its hue, else what mixes to it. */
 async function partReply(
-  { text, isThing }: ColouredPart,
+  { text, isThing, owned }: ColouredPart,
   { portion, strength }: { readonly portion: string; readonly strength: string | undefined },
   context: Context,
 ): Promise<AskReply> {
-  const holder = isThing ? text : holderNamed(text);
+  const holder = isThing ? text : (owned ?? holderNamed(text));
   const [command, given] =
     holder === undefined
       ? (['match', { target: text, portion }] as const)
@@ -50,7 +52,7 @@ async function partReply(
 /** What each part of a batch takes whose colours and size are told, before anything is known of its oils. */
 async function partsReply(
   { whole, parts, isTold }: ColouredParts,
-  { said, reading }: { readonly said: string; readonly reading: Reading },
+  { said, reading, facts }: { readonly said: string; readonly reading: Reading; readonly facts: Facts },
   context: Context,
 ): Promise<AskReply> {
   const { say } = context;
@@ -67,11 +69,7 @@ async function partsReply(
     job: 'plan',
     command: 'plan',
     given: textsOf(given),
-    facts: {
-      named: parts.filter(({ isThing }) => isThing).map(({ text }) => text),
-      portion: size,
-      colours: parts.map(({ text, hex }) => ({ text, ...(hex !== undefined && { hex }) })),
-    },
+    facts: withColours(facts, reading, said),
   };
   const dose = replies[0]?.headline ?? '';
   const headline = isTold
@@ -99,12 +97,17 @@ const sizeIn = (whole: Portion, say: Words) => (share: number) =>
 export const planWithoutOils: Answerer = {
   id: 'plan-without-oils',
   leavesTo: ['stays-out', 'lye'],
-  async answer({ said, context, reading }) {
+  async answer({ said, read, context, reading }) {
     const first = await reading();
     if (first?.job !== 'plan' || first.given.oils !== undefined) return undefined;
     const asked = colouredParts(wordsOf(said));
-    return asked?.parts.some(({ hex }) => hex !== undefined)
-      ? await partsReply(asked, { said, reading: first }, context)
-      : undefined;
+    if (!asked?.parts.some(({ hex }) => hex !== undefined)) return undefined;
+    // A part whose colourant may be several is asked for with the oils.
+    return await partsReply(asked, { said, reading: first, facts: read.facts }, context).catch(
+      (error: unknown) => {
+        if (error instanceof Refusal) return undefined;
+        throw error;
+      },
+    );
   },
 };

@@ -62,7 +62,8 @@ const SHARE_POWDERS: ReadonlySet<Topic> = new Set([
   'candle',
   'printing',
 ]);
-const sharesPowders = ({ words }: Words): boolean =>
+/** Whether a question speaks of a craft that colours with what colours soap. Pure. */
+export const sharesPowders = ({ words }: Words): boolean =>
   isOfCraft(words) || topicsIn(words).some(topic => SHARE_POWDERS.has(topic));
 
 /** Whether anything in a question is of the trade. */

@@ -1,4 +1,5 @@
 import { unbroken } from '../../over-lines.ts';
+import { sharesPowders } from '../fields/field-of.ts';
 import type { Words } from '../found/words-of.ts';
 import type { Found } from '../learned/features.ts';
 import { isOfCraft } from '../learned/topics.ts';
@@ -88,8 +89,9 @@ const ANY_COLOURANT = /^(?:colou?rant(?:e?s?)|pigment\p{L}*|color|colou?r|polvo|
 const ASKS_HOW_MUCH = /^(?:much|cuant[oa]s?)$/u;
 const FILLS = /^(?:of|de|del|the|el|la|my|mi|this|that|ese|esa|este|esta|your|powdered|un|una|a)$/u;
 /** "How much violet ultramarine … 180 ml", "cuánto colorante lleva una porción de 140 ml": an amount of it for so much soap. */
-export function asksHowMuchOf({ text, words }: Words, { things, amounts, facts }: Found): boolean {
-  if (LYE.test(text) || isOfCraft(words)) return false;
+export function asksHowMuchOf(read: Words, { things, amounts, facts }: Found): boolean {
+  const { text, words } = read;
+  if (LYE.test(text) || KEPT.test(text) || isOfCraft(words) || sharesPowders(read)) return false;
   const asked = words.findIndex(word => ASKS_HOW_MUCH.test(word));
   if (asked < 0 || words.findLastIndex(word => ASKS_HOW_MUCH.test(word)) !== asked) return false;
   const next = words.findIndex((word, at) => at > asked && !FILLS.test(word));
@@ -105,9 +107,11 @@ export function asksHowMuchOf({ text, words }: Words, { things, amounts, facts }
     facts.portion !== undefined || IN_SO_MUCH.test(text) || amounts.some(({ of }) => of !== 'powder');
   return isFor && (isNamed || isAny);
 }
+/** What is left on a shelf is no dose. */
+const KEPT =
+  /(?<!\p{L})(?:left|still have|do i have|have i got|me queda\p{L}*|tengo (?:todavia|aun)|todavia tengo|aun tengo)(?!\p{L})/u;
 const OF_EACH = /(?<!\p{L})(?:each|cada|apiece)(?!\p{L})/u;
-const OF_BATTER =
-  /(?<!\p{L})(?:batter|soap|portion|loaf|bars?|masa|mezcla|jabon|porcion|batido|barra|pastillas?)(?!\p{L})/u;
+const OF_BATTER = /(?<!\p{L})(?:batter|soap|portion|loaf|masa|mezcla|jabon|porcion|batido)(?!\p{L})/u;
 
 /** Whether a turn of phrase asks for the dose of one colourant, whatever the other words are taken for. Pure. */
 export const asksForDose = (words: Words, found: Found): boolean =>

@@ -1,4 +1,5 @@
 import { unbroken } from '../../over-lines.ts';
+import { sharesPowders } from '../fields/field-of.ts';
 import type { Words } from '../found/words-of.ts';
 import type { Found } from '../learned/features.ts';
 
@@ -12,7 +13,7 @@ const OPENS = new RegExp(
 const BECOMES = new RegExp(
   unbroken`
     ^ ?(?:(?:powder|petals?|flowers?|leaves|root|soap|bars?|colou?r|really|actually|always|usually|still|just)
-    )*(?:go|goes|turn|turns|stay|stays|keep|keeps|hold|holds|fade|fades|survive|survives|last|lasts|lose|loses|
+    )*(?:(?:go|goes)(?! (?:straight|right|in|into|on|well|with|first)(?!\p{L}))|turn|turns|stay|stays|keep|keeps|hold|holds|fade|fades|survive|survives|last|lasts|lose|loses|
     end up|change|changes|brown|discolou?r)(?!\p{L})
   `,
   'u',
@@ -20,7 +21,7 @@ const BECOMES = new RegExp(
 const SE_VUELVE = new RegExp(
   unbroken`
     ^ ?(?:(?:en polvo|seca?|molid[oa]|natural) )?(?:no )?(?:se (?:pone|vuelve|queda|va|mantiene|destine|pierde|
-    oscurece|quema|decolora|desvanece)|aguanta|resiste|soporta|vira|cambia)(?!\p{L})
+    oscurece|quema|decolora|desvanece)|aguanta|resiste|soporta|vira|cambia)(?!\p{L})(?! (?:en|con|al|a|antes|despues|primero)(?!\p{L}))
   `,
   'u',
 );
@@ -29,7 +30,9 @@ const HAS_COME =
   /(?<!\p{L})(?:went|turned|gone|came out|se me|me (?:quedo|salio)|why|por que|how (?:much|many)|cuant[oa]s?)(?!\p{L})/u;
 
 /** Whether what becomes of one named colourant is asked, before anything was made: "does hibiscus go brown in lye". Pure. */
-export function asksItsFate({ text, words }: Words, { things, amounts }: Found): boolean {
+export function asksItsFate(read: Words, { things, amounts }: Found): boolean {
+  const { text, words } = read;
+  if (sharesPowders(read)) return false;
   const named = things.filter(({ colourants }) => colourants.length > 0);
   const [thing] = named;
   if (named.length !== 1 || thing === undefined || amounts.length > 0 || HAS_COME.test(text)) return false;

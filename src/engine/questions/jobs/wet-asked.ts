@@ -1,4 +1,5 @@
 import { unbroken } from '../../over-lines.ts';
+import { sharesPowders } from '../fields/field-of.ts';
 import type { Words } from '../found/words-of.ts';
 import type { Found } from '../learned/features.ts';
 import { LYE } from './dose-by-phrase.ts';
@@ -53,7 +54,9 @@ const WITH_WHAT = new RegExp(
 );
 
 /** Whether it is asked what one named colourant is wetted in, by the name of a carrier. Pure. */
-export function asksItsCarrier({ text, words }: Words, { things, amounts }: Found): boolean {
+export function asksItsCarrier(read: Words, { things, amounts }: Found): boolean {
+  const { text, words } = read;
+  if (sharesPowders(read)) return false;
   // "Aceite de maravilla" is what it is wetted in.
   const named = things.filter(
     ({ colourants, from }) =>

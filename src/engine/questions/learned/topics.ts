@@ -49,6 +49,7 @@ const isOfLittle = (words: readonly string[], at: number): boolean =>
 const areNails = (words: readonly string[], at: number): boolean =>
   words[at] === 'unas' &&
   (/^(?:las|mis|tus|sus)$/u.test(words[at - 1] ?? '') ||
+    /^(?:de (?:gel|acrilico|porcelana)|acrilicas?)$/u.test(words.slice(at + 1, at + 3).join(' ')) ||
     (words[at - 1] === 'de' && /^(?:esmaltes?|pinturas?)$/u.test(words[at - 2] ?? '')));
 
 /** Which matters that are none of ours a question's words speak of. */

@@ -8,9 +8,14 @@ import type { Words } from '../found/words-of.ts';
 import { readPortions } from '../portion-line/portion-line.ts';
 import { isTheme, type PlanColour } from './plan-colours.ts';
 import { planParts } from './plan-parts.ts';
+import { ownedFor } from './shares-asked.ts';
 
 /** A part of a batch with its colour, which has no hex where it is left plain, and its share of the whole, 0 to 1. */
-export type ColouredPart = Pick<PlanColour, 'text' | 'hex' | 'isThing'> & { readonly share: number };
+export type ColouredPart = Pick<PlanColour, 'text' | 'hex' | 'isThing'> & {
+  readonly share: number;
+  /** What is at hand for its hue, by name. */
+  readonly owned?: string;
+};
 
 /** A batch whose colours and size are told, and whose oils are not. */
 export type ColouredParts = {
@@ -73,6 +78,16 @@ export function colouredParts(read: Words): ColouredParts | undefined {
     count <= MOST;
   if (oils.length > 0 || !isCounted || (shares === undefined && THIN.test(read.text))) return undefined;
   const things = thingsIn(read);
+  const owned = things.filter(
+    one => one.colourants.length > 0 && !colours.some(({ text }) => text === one.text),
+  );
+  const ofOwn = colours.map(one => (one.isThing ? undefined : ownedFor(one, owned)));
+  // What is owned and gives none of the colours is for something that is not told, and so is one for two of them.
+  const used = ofOwn.filter(one => one !== undefined);
+  if (new Set(used).size < used.length || owned.some(({ text }) => !used.includes(text))) return undefined;
+  // A name that may be several is asked for by its hue.
+  const isOne = (name: string | undefined): name is string =>
+    owned.some(({ text, colourants }) => text === name && colourants.length === 1);
   const { whole } = readPortions(read, things, amountsIn(read, things));
   if (whole === undefined) return undefined;
   const isTold = shares !== undefined && shares.length === colours.length;
@@ -83,6 +98,7 @@ export function colouredParts(read: Words): ColouredParts | undefined {
       ...(hex !== undefined && { hex }),
       isThing,
       share: isTold ? shares[at]! : 1 / count,
+      ...(isOne(ofOwn[at]) && { owned: ofOwn[at] }),
     })),
     isTold: isTold && new Set(shares).size > 1,
   };

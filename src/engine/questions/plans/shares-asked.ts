@@ -171,8 +171,11 @@ export function amongNoColours(
 const isHeldByNone = ({ text, hex, isThing }: PlanColour, things: readonly NamedThing[]): boolean =>
   !isThing && hex !== undefined && holderNamed(text) === undefined && ownedFor({ hex }, things) === undefined;
 
-/** What of the powders that are told gives a hue: "70% blanco y 30% azul, uso titanio y ultramar". */
-const ownedFor = ({ hex }: Pick<PlanColour, 'hex'>, owned: readonly NamedThing[]): string | undefined =>
+/** What of the powders that are told gives a hue: "70% blanco y 30% azul, uso titanio y ultramar". Pure. */
+export const ownedFor = (
+  { hex }: Pick<PlanColour, 'hex'>,
+  owned: readonly NamedThing[],
+): string | undefined =>
   hex === undefined
     ? undefined
     : owned.find(({ colourants: [one] }) => one && apart(hex, one.hex) <= SAME_HUE)?.text;

@@ -46,4 +46,16 @@ describe('the coloured parts of a batch whose oils are not told', () => {
     expect(colouredParts(wordsOf('half blue and half white, 900 g of batter'))?.isTold).toBe(false);
     expect(colouredParts(wordsOf('70% blue and 30% white, 900 g of batter'))?.isTold).toBe(true);
   });
+
+  test('what is at hand gives its hue, and what gives none leaves the plan open', () => {
+    const own = (text: string) =>
+      colouredParts(wordsOf(text))?.parts.map(({ text: name, owned }) => [name, owned]);
+    expect(own('900 g of batter, white and blue, I have titanium dioxide and ultramarine blue')).toEqual([
+      ['white', 'titanium dioxide'],
+      ['blue', 'ultramarine blue'],
+    ]);
+    expect(
+      own('900 g of batter, white and red, I have titanium dioxide and chromium oxide green'),
+    ).toBeUndefined();
+  });
 });
