@@ -13,7 +13,8 @@ const OPENS = new RegExp(
 const BECOMES = new RegExp(
   unbroken`
     ^ ?(?:(?:powder|petals?|flowers?|leaves|root|soap|bars?|colou?r|really|actually|always|usually|still|just)
-    )*(?:(?:go|goes)(?! (?:straight|right|in|into|on|well|with|first)(?!\p{L}))|turn|turns|stay|stays|keep|keeps|hold|holds|fade|fades|survive|survives|last|lasts|lose|loses|
+    )*(?:(?:go|goes)(?! (?:straight|right|in|into|on|well|with|first)(?!\p{L}))|turn|turns|
+    stay|stays|keep|keeps|hold|holds|fade|fades|survive|survives|last|lasts|lose|loses|
     end up|change|changes|brown|discolou?r)(?!\p{L})
   `,
   'u',

@@ -120,9 +120,11 @@ function readWhole(
   { ordered, unordered }: { readonly ordered: string; readonly unordered?: Refusal },
 ): LyeQuestion {
   refusePotsCompared(plainWords(question, { clauses: true }));
-  if (WEIGHED.test(question)) refuseToldInDoubt(plainWords(question, { clauses: true }));
+  // Weights are told in words as well.
+  const plain = plainWords(question, { clauses: true });
+  if (WEIGHED.test(question) || WEIGHED.test(plain)) refuseToldInDoubt(plain);
   refuseGroupLeftOut(question, { sure: true });
-  const beyond = beyondIn(ofBatchAsked(withOwnPound(plainWords(question, { clauses: true }))));
+  const beyond = beyondIn(ofBatchAsked(withOwnPound(plain)));
   if (beyond !== undefined && WEIGHED.test(question)) refuse('recipe-words', { text: beyond.slice(0, 60) });
   refuseGroupLeftOut(question, { sure: false });
   const line = prepared(question);

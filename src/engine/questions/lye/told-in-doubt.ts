@@ -1,6 +1,7 @@
 import { refuse } from '../../refusal.ts';
 import { eachPieceIn } from './recipe-line/doubts/amounts/each-piece.ts';
 import { superfatUnderOne } from './recipe-line/doubts/amounts/superfat-under-one.ts';
+import { leftOpenIn } from './recipe-line/doubts/left-open.ts';
 import { lyeDampIn } from './recipe-line/doubts/lye-damp.ts';
 import { takenOutIn } from './recipe-line/doubts/taken-out.ts';
 import { vesselWeighedIn } from './recipe-line/doubts/vessel-weighed.ts';
@@ -22,7 +23,8 @@ const LONGEST = 60;
 /**
  * Throws what asks for a recipe of which something told beside it leaves open what is in the pot, wherever it stands and whatever is said
  * with it: `oil-lost` where some was taken out again, `vessel-weighed`, `superfat-under-one`, `lye-damp`, `recipe-corrected` where a
- * weight is denied, and `recipe-scaled` where the oils are those of one bar of several. Takes what `plainWords` gives with its clauses. Pure.
+ * weight is denied, `recipe-words` where the recipe is left open, and `recipe-scaled` where the oils are those of one bar of several. Takes
+ * what `plainWords` gives with its clauses. Pure.
  */
 export function refuseToldInDoubt(plain: string): void {
   const out = takenOutIn(plain);
@@ -35,6 +37,8 @@ export function refuseToldInDoubt(plain: string): void {
   if (damp !== undefined) refuse('lye-damp', { text: damp });
   const denied = weightDeniedIn(plain);
   if (denied !== undefined) refuse('recipe-corrected', { text: denied.slice(0, LONGEST) });
+  const open = leftOpenIn(plain);
+  if (open !== undefined) refuse('recipe-words', { text: open.slice(-LONGEST) });
   const each = eachPieceIn(plain);
   if (each !== undefined) refuse('recipe-scaled', { text: each.trim() });
 }

@@ -43,7 +43,7 @@ const OF_LYE = /(?<!\p{L})(?:lye|naoh|koh|sosa|soda|lejia|superfat|sobreengrasad
 const THIN = new RegExp(
   unbroken`
       (?<!\p{L})(?:lines?|thin|dots?|veins?|specks?|seeds?|hint|touch|mostly|mainly|rest|lineas?|
-      rayitas?|lunares|puntos|vetas?|pepas|semillas|toque|resto)(?!\p{L})
+      rayitas?|lunares|puntos|vetas?|pepas|semillas|toque|tantit[oa]|poquit[oa]|a (?:little|bit)|resto)(?!\p{L})
     `,
   'u',
 );

@@ -262,3 +262,23 @@ describe('a weight of an oil that is denied asks for the recipe anew', () => {
     '800 g sunflower + 200 g beeswax no sorry 20 g beeswax, superfat 5%, how much lye',
   ])('%s is read', text => expect(isAskedBack(text)).toBe(false));
 });
+
+describe('what a message says of its own recipe that leaves it open is asked', () => {
+  test.each([
+    '16 oz olive and 8 oz coconut, superfat 5. I did it in the glass jug, the side that says oz. Lye?',
+    '12 oz de oliva y 6 oz de coco, los medí con el biberón que trae las rayitas. sobreengrasado 5, ¿sosa?',
+    'olive 500 g, coconut 200 g, then the page is torn. superfat 5, how much lye',
+    'Oliva 500 g, coco 200 g, Pal... (aquí la hoja está rota), sobreengrasado 5, ¿me dices la sosa?',
+    '1200 g soap altogether, thats with the water and the lye in. half olive half coconut, 5%. how much lye',
+    '1200 g en total, con el agua y la sosa. mitad oliva mitad coco, 5%, ¿cuánta sosa?',
+    '3 libras de sebo y 1 libra de coco, la báscula que me prestaron dice lb y da otra cosa. ¿Cuánta soda al 5?',
+    'manteca de puerco, kilo y trescientos gramos, y más nada. ¿Qué cantidad de sosa le pongo?',
+    'liquid or bar, havent decided. olive 700g coconut 300g, sf 3, how much lye',
+  ])('%s', text => expect(isAskedBack(text)).toBe(true));
+
+  test.each([
+    '500 g olive, 200 g coconut with 230 g water, superfat 5%, how much lye',
+    '16 oz olive, 8 oz coconut on the scale, superfat 5%, how much lye',
+    'kilo y medio de manteca de puerco, sosa al 5%',
+  ])('%s is read', text => expect(isAskedBack(text)).toBe(false));
+});

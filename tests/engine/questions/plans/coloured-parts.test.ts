@@ -17,6 +17,7 @@ describe('the coloured parts of a batch whose oils are not told', () => {
     ['1 kg batter: half navy, 30% white, rest gold mica', ['navy 50', 'white 30', 'gold mica 20']],
     ['lote de 900 g de masa en rojo, blanco y verde', ['rojo 33', 'blanco 33', 'verde 33']],
     ['800 g de masa: blanquito, negras y verdes', ['blanco 33', 'negra 33', 'verde 33']],
+    ['molde de 2 litros, mitad negro mitad cobre y encima tantito dorado', undefined],
     // Four are counted and three are named.
     ['four colours, 900 g of batter: red, white and green', undefined],
     // How much a dot takes nobody tells.
