@@ -348,9 +348,9 @@ const sets = [
   },
   {
     file: 'galleycook-and-kiln.json',
-    // As many; run once, before anything was tuned on it; of its 60 flaws 59 came first and all in the first three.
+    // As many; run once, before anything was tuned on it; of its 60 flaws 59 came first and all in the first three. Two words, trade marks, are others since.
     first: { questions: 83, amounts: 77, colours: 29, scope: 79 },
-    held: { questions: 94, amounts: 77, colours: 29, scope: 79 },
+    held: { questions: 94, amounts: 77, colours: 29, scope: 78 },
   },
   {
     file: 'hotelnight-and-ledger.json',

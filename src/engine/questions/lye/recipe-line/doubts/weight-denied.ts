@@ -7,7 +7,7 @@ import { COUNT, UNIT } from '../../amounts/words.ts';
  */
 const DENIED = new RegExp(
   unbroken`
-    (?<![\d.,/])${COUNT} ?(?:${UNIT} ?)?(?:of |de (?:la |el )?|del )?(?:(?!no |and |y |e |with |con |superfat|sobre|sosa|soda|lye|lejia|
+    (?<![\d.,/])${COUNT} ?(?:${UNIT} ?)?(?:of |de (?:la |el )?|del )?(?:(?!no |and |y |e |with |con |but |pero |que |superfat|sobre|sosa|soda|lye|lejia|
     naoh|koh)\p{L}+ ){1,4}?no(?= ?[,.;]? ?(?:digo|mejor|i mean|it['’]?s|eso|that)(?!\p{L})|
     (?: )?[,.;](?! ?(?:(?:sorry|perdon|wait|but|sino|si) ,? ?)?\d)| ?$)
   `,
