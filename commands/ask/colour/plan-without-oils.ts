@@ -5,7 +5,7 @@ import type { Portion } from '../../../src/engine/quantities/amount.ts';
 import type { Facts } from '../../../src/engine/questions/found/facts.ts';
 import { thingsIn } from '../../../src/engine/questions/found/names/entities.ts';
 import { strengthIn } from '../../../src/engine/questions/found/strength/strength-in.ts';
-import { wordsOf } from '../../../src/engine/questions/found/words-of.ts';
+import { type Words as Said, wordsOf } from '../../../src/engine/questions/found/words-of.ts';
 import { holderNamed } from '../../../src/engine/questions/leaning/subject/subject.ts';
 import {
   type ColouredPart,
@@ -49,14 +49,21 @@ async function partReply(
   };
 }
 
+/** A wish for a plan: as it was said, its words, and what was read of it. */
+type ToldOfPlan = {
+  readonly said: string;
+  readonly words: Said;
+  readonly reading: Reading;
+  readonly facts: Facts;
+};
+
 /** What each part of a batch takes whose colours and size are told, before anything is known of its oils. */
 async function partsReply(
   { whole, parts, isTold }: ColouredParts,
-  { said, reading, facts }: { readonly said: string; readonly reading: Reading; readonly facts: Facts },
+  { said, words, reading, facts }: ToldOfPlan,
   context: Context,
 ): Promise<AskReply> {
   const { say } = context;
-  const words = wordsOf(said);
   const strength = strengthIn(words, thingsIn(words));
   const replies: AskReply[] = [];
   for (const part of parts.filter(({ hex }) => hex !== undefined))
@@ -100,10 +107,11 @@ export const planWithoutOils: Answerer = {
   async answer({ said, read, context, reading }) {
     const first = await reading();
     if (first?.job !== 'plan' || first.given.oils !== undefined) return undefined;
-    const asked = colouredParts(wordsOf(said));
+    const words = wordsOf(said);
+    const asked = colouredParts(words);
     if (!asked?.parts.some(({ hex }) => hex !== undefined)) return undefined;
     // A part whose colourant may be several is asked for with the oils.
-    return await partsReply(asked, { said, reading: first, facts: read.facts }, context).catch(
+    return await partsReply(asked, { said, words, reading: first, facts: read.facts }, context).catch(
       (error: unknown) => {
         if (error instanceof Refusal) return undefined;
         throw error;

@@ -2,7 +2,6 @@ import { unbroken } from '../../over-lines.ts';
 import { sharesPowders } from '../fields/field-of.ts';
 import type { Words } from '../found/words-of.ts';
 import type { Found } from '../learned/features.ts';
-import { isOfCraft } from '../learned/topics.ts';
 
 /** Lye and its superfat by name: what is asked beside them is no dose of a colour. */
 export const LYE =
@@ -91,7 +90,7 @@ const FILLS = /^(?:of|de|del|the|el|la|my|mi|this|that|ese|esa|este|esta|your|po
 /** "How much violet ultramarine … 180 ml", "cuánto colorante lleva una porción de 140 ml": an amount of it for so much soap. */
 export function asksHowMuchOf(read: Words, { things, amounts, facts }: Found): boolean {
   const { text, words } = read;
-  if (LYE.test(text) || KEPT.test(text) || isOfCraft(words) || sharesPowders(read)) return false;
+  if (LYE.test(text) || KEPT.test(text) || sharesPowders(read)) return false;
   const asked = words.findIndex(word => ASKS_HOW_MUCH.test(word));
   if (asked < 0 || words.findLastIndex(word => ASKS_HOW_MUCH.test(word)) !== asked) return false;
   const next = words.findIndex((word, at) => at > asked && !FILLS.test(word));

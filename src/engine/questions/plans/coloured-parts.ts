@@ -7,7 +7,7 @@ import { thingsIn } from '../found/names/entities.ts';
 import type { Words } from '../found/words-of.ts';
 import { readPortions } from '../portion-line/portion-line.ts';
 import { isTheme, type PlanColour } from './plan-colours.ts';
-import { planParts } from './plan-parts.ts';
+import { NUMBERS, planParts } from './plan-parts.ts';
 import { ownedFor } from './shares-asked.ts';
 
 /** A part of a batch with its colour, which has no hex where it is left plain, and its share of the whole, 0 to 1. */
@@ -31,11 +31,6 @@ const COUNTED = new RegExp(
     colores|layers?|capas|stripes?|franjas|parts?|partes|tones|tonos|bands?|bandas)(?!\p{L})
   `,
   'u',
-);
-const NUMBERS: ReadonlyMap<string, number> = new Map(
-  ['two dos', 'three tres', 'four cuatro', 'five cinco', 'six seis', 'seven siete'].flatMap((names, at) =>
-    names.split(' ').map(name => [name, at + 2] as const),
-  ),
 );
 /** Lye is reckoned for oils: without them nothing of such a plan is. */
 const OF_LYE = /(?<!\p{L})(?:lye|naoh|koh|sosa|soda|lejia|superfat|sobreengrasad\p{L}*)(?!\p{L})/u;

@@ -22,7 +22,8 @@ const EQUALLY = new RegExp(
 /** So many of one size, as layers without another word are. */
 const COUNTED =
   /\b([2-9]|two|three|four|five|six|seven|dos|tres|cuatro|cinco|seis|siete) (?:\p{L}+ ){0,2}?(?:layers?|stripes?|bands?|capas|franjas|rayas|bandas)\b/u;
-const NUMBERS: ReadonlyMap<string, number> = new Map(
+/** Counts of parts in words, both languages. */
+export const NUMBERS: ReadonlyMap<string, number> = new Map(
   'two three four five six seven'
     .split(' ')
     .flatMap((word, at) => [

@@ -117,15 +117,11 @@ const STANDS_FIRST: ReadonlySet<string> = new Set<LyeTopic>([
 const staysFirst = (matter: string): boolean =>
   STANDS_FIRST.has(matter) || matter in HARM_TOPIC_ORIGINS || HURTS_ANYWHERE.has(matter);
 
+/** What was read beside a matter: the likeliest job, and the whole of it. */
+type Beside = { readonly reading: Reading; readonly read: QuestionRead; readonly matter: string };
+
 /** Whether a colour is surely asked of by its name, and no lye is spoken of: what was found of handling is not what is asked. */
-function isOfNoLye(
-  question: string,
-  {
-    reading,
-    read,
-    matter,
-  }: { readonly reading: Reading; readonly read: QuestionRead; readonly matter: string },
-): boolean {
+function isOfNoLye(question: string, { reading, read, matter }: Beside): boolean {
   return (
     !staysFirst(matter) &&
     !LYE_WORDS.test(unaccented(question)) &&
@@ -149,10 +145,7 @@ const BORNE = new RegExp(
   'gu',
 );
 /** Whether lye is spoken of only as what a named colour has to bear: "is blueberry any good or will the lye kill it, I have a freezer full". */
-function isOfFateAlone(
-  question: string,
-  { reading, read }: { readonly reading: Reading; readonly read: QuestionRead },
-): boolean {
+function isOfFateAlone(question: string, { reading, read }: Omit<Beside, 'matter'>): boolean {
   if (reading.job !== 'survives-lye' || reading.score < MOST_SURELY || read.facts.named.length === 0)
     return false;
   const text = unaccented(question);
@@ -160,14 +153,7 @@ function isOfFateAlone(
 }
 
 /** Whether the words of a matter are those of a colour that is surely asked of, by its name. */
-function isOfItsColour(
-  question: string,
-  {
-    reading,
-    read,
-    matter,
-  }: { readonly reading: Reading; readonly read: QuestionRead; readonly matter: string },
-): boolean {
+function isOfItsColour(question: string, { reading, read, matter }: Beside): boolean {
   const isShared =
     SHARED.has(matter) ||
     (SHARED_SURELY.has(matter) && reading.score >= MOST_SURELY && !isBesideAcid(question));
