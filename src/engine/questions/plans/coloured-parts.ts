@@ -1,3 +1,4 @@
+import { barredInSentence } from '../../hazards/index.ts';
 import { unbroken } from '../../over-lines.ts';
 import type { Portion } from '../../quantities/amount.ts';
 import { parsePortionRange } from '../../quantities/told/portion.ts';
@@ -60,7 +61,8 @@ function apart(colours: readonly PlanColour[], count: number): readonly PlanColo
  * @example colouredParts(wordsOf('rainbow loaf, three equal layers red, yellow, blue, 900 ml'))?.parts.length // 3
  */
 export function colouredParts(read: Words): ColouredParts | undefined {
-  if (OF_LYE.test(read.text)) return undefined;
+  // What stays out of soap may not be passed by as one of its parts.
+  if (OF_LYE.test(read.text) || barredInSentence(read.text) !== undefined) return undefined;
   const { oils, colours: all, shares } = planParts(read);
   const named = all.filter(one => !isTheme(one, read.words));
   const said = COUNTED.exec(read.text)?.[1];

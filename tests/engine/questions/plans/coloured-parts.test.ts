@@ -24,6 +24,8 @@ describe('the coloured parts of a batch whose oils are not told', () => {
     ['900 g de masa, base roja y lunares blancos', undefined],
     ['a watermelon loaf: red, white and green, 800 g batter', ['red 33', 'white 33', 'green 33']],
     ['red, white and green', undefined],
+    ['three equal layers: red, white, hair dye blue, 900 ml of batter', undefined],
+    ['tres capas iguales: rojo, blanco y azul de tinte para el pelo, 900 ml', undefined],
     ['red and white, 900 g olive oil and lye for it', undefined],
     ['all of it blue, 900 g of batter', undefined],
   ])('%s', (text, parts) => {
