@@ -67,7 +67,7 @@ test.runIf(isDue('jobs'))('the words that makers were known to use are those of 
 /** Of 60 questions, 25 lines of the field or not and 110 flaws, so many at least; each writer asked what the others taught. */
 const ALL = [
   { writer: 'beginner-in-a-hurry', question: 58, scope: 12, flaw: 105 },
-  { writer: 'market-seller', question: 55, scope: 12, flaw: 100 },
+  { writer: 'market-seller', question: 55, scope: 12, flaw: 98 },
   { writer: 'three-generations', question: 58, scope: 13, flaw: 105 },
   { writer: 'four-of-one-group', question: 58, scope: 13, flaw: 105 },
   // Of 150 questions and 100 lines of the field or not; without these three and the dozens 129, 120 questions of the first two.
