@@ -1,4 +1,3 @@
-import { rm } from 'node:fs/promises';
 import { flushCompileCache } from 'node:module';
 import { answerOn } from './answer-on.ts';
 import type { Platform } from './discord/client.ts';
@@ -126,10 +125,10 @@ async function localRoom(environment: Environment, args: readonly string[], scen
 
 /** `npm run demo`: the local room of an invented group, in a store of its own. `--reset` plays it anew. */
 async function demo(environment: Environment, args: readonly string[]): Promise<number> {
-  if (args.includes('--reset')) await rm(DEMO_FOLDER, { recursive: true, force: true });
   const { demoScene } = await import('./demo/scene.ts');
+  const scene = await demoScene(DEMO_FOLDER, { anew: args.includes('--reset') });
   const store = `sqlite:${DEMO_FOLDER}/records.sqlite`;
-  return await localRoom({ ...environment, TINTMOOT_STORE: store }, args, demoScene());
+  return await localRoom({ ...environment, TINTMOOT_STORE: store }, args, scene);
 }
 
 const toldToStop = () =>

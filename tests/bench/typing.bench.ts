@@ -1,7 +1,7 @@
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { expect, test } from 'vitest';
+import { expect, onTestFinished, test } from 'vitest';
 import type { Member } from '../../src/loopback/index.ts';
 import { shoot } from '../photo/render/scene.ts';
 import { FLAW_DRAWINGS, shotOf } from '../photo/render/shots.ts';
@@ -38,6 +38,11 @@ test('suggestions while photos are read', { timeout: 600_000 }, async ({ task })
   const bot = await startBot(new URL('../../src/main.js', import.meta.url), {
     TINTMOOT_STORE: `sqlite:${join(folder, 'records.sqlite')}`,
   });
+  // Also where a photo is not answered in time: a bot that is left holds up the whole run.
+  onTestFinished(async () => {
+    await bot.close();
+    await rm(folder, { recursive: true, force: true });
+  });
   const { flaw, colours = [] } = FLAW_DRAWINGS['translucent-veins'](1034);
   const bytes = await shoot(
     shotOf(
@@ -60,8 +65,6 @@ test('suggestions while photos are read', { timeout: 600_000 }, async ({ task })
   const busy = await typing(bot);
   isOver = true;
   await sending;
-  await bot.close();
-  await rm(folder, { recursive: true, force: true });
   const at95 = (took: readonly number[]) => quantile(took, 0.95);
   hold(task, [
     {

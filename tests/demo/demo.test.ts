@@ -1,6 +1,10 @@
+import { mkdtemp, readdir, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { photographBar } from '../../src/demo/bar-photo.ts';
 import { demoClock, furnishDemo, playDemo } from '../../src/demo/load.ts';
+import { demoScene } from '../../src/demo/scene.ts';
 import { openRoom } from '../loopback/room.ts';
 
 describe('the demo', () => {
@@ -23,6 +27,20 @@ describe('the demo', () => {
     expect(seen.some(text => /Winter sea.*3 entries.*vote until/.test(text))).toBe(true);
     expect((await odile?.run('/challenge show'))?.text).toContain('voted on');
     expect((await odile?.run('/recipe list'))?.text).toContain('Harbour loaf');
+  });
+
+  test('that was ended before its last step is laid out from the beginning, one that was not is left as it is', async () => {
+    const folder = await mkdtemp(join(tmpdir(), 'demo-'));
+    await writeFile(join(folder, 'records.sqlite'), 'the first two steps');
+    const scene = await demoScene(folder);
+    expect(await readdir(folder).catch(() => 'gone')).toBe('gone');
+    await using room = await openRoom({ host: { now: scene.now } });
+    scene.furnish(room.host);
+    await scene.play({ host: room.host, keepTime: () => room.watch.check(), onAsked: () => undefined });
+    await demoScene(folder);
+    expect(await readdir(folder)).not.toEqual([]);
+    await demoScene(folder, { anew: true });
+    expect(await readdir(folder).catch(() => 'gone')).toBe('gone');
   });
 
   test('draws the same photo for the same bar', () => {

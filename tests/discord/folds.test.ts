@@ -41,6 +41,19 @@ describe('a folded answer on the platform', () => {
     now = before;
   });
 
+  test('opens on each of the messages, and those before them, when the same is asked fifty times', async () => {
+    const asked = () => room.member.run('/dose', { colourant: 'gold mica', portion: '1 cup' });
+    const other = await room.member.run('/dose', { colourant: 'red iron oxide', portion: '1 cup' });
+    const answers: MessageView[] = [];
+    for (let time = 0; time < 50; time += 1) answers.push(await asked());
+    for (const answer of [answers[2]!, answers.at(-1)!]) {
+      const why = await room.steward.press(answer, idOf(answer, /Why$/));
+      expect(why.text).toMatch(/^## Why: .*gold mica/);
+    }
+    const why = await room.steward.press(other, idOf(other, /Why$/));
+    expect(why.text).toMatch(/^## Why: .*red iron oxide/);
+  });
+
   test('goes on with what is commonly asked next, for the presser alone', async () => {
     const answer = await room.member.run('/dose', { colourant: 'gold mica', portion: '1 cup' });
     const menu = idOf(answer, /Another strength/);

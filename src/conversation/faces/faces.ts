@@ -1,4 +1,4 @@
-import { keepFolds } from '../../records/folds/index.ts';
+import { keepFolds, keepFoldsAgain } from '../../records/folds/index.ts';
 import { meet, metBefore } from '../../records/met.ts';
 import { preferencesOf } from '../../records/preferences.ts';
 import type { Store } from '../../records/store.ts';
@@ -99,11 +99,12 @@ async function withButtons(
   if (!origin.opensFolds || (folds.length === 0 && next.length === 0)) return reply;
   const lines = next.flatMap(one => ('line' in one ? [one.line] : one.lines.map(({ line }) => line)));
   const member = origin.asker.id;
-  const answer = nonce();
+  const answer = onceFor(reply, 'id', nonce);
   try {
     const { store } = conversation.services;
     const kept = onceFor(reply, 'kept', () => packed(reply.headline, { folds, lines }));
-    await keepFolds({ store, member }, answer, kept, new Date(origin.at));
+    const keep = isGivenAgain(reply) ? keepFoldsAgain : keepFolds;
+    await keep({ store, member }, answer, kept, new Date(origin.at));
   } catch {
     return unfolded(reply);
   }

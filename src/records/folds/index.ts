@@ -2,9 +2,9 @@
 
 import { z } from 'zod';
 import { refuse } from '../../engine/refusal.ts';
-import { foldedAnswer, foldedAnswers, under } from '../keys.ts';
+import { alone, foldedAnswer, foldedAnswers, under } from '../keys.ts';
 import { moment, read, readable, recordKind } from '../record.ts';
-import { drop, put, type Store } from '../store.ts';
+import { atHand, drop, put, type Store } from '../store.ts';
 
 declare module '../../engine/refusal.ts' {
   interface Reasons {
@@ -70,15 +70,15 @@ const lifetime = 48 * 3_600_000;
 /** As many members' answers are known; then all are forgotten, and the nightly look finds what is too old. */
 const MOST_KNOWN = 2_000;
 
-/** Keys of a member's answers that this process kept, oldest first, and whether it has looked for those of others. */
-type Kept = { readonly keys: string[]; hasLooked: boolean };
+/** A member's answers that this process kept: keys, with when (ms since 1970 UTC) they were written, the one given last at the end. */
+type Kept = { readonly writtenAt: Map<string, number>; hasLooked: boolean };
 const kept = new Map<string, Kept>();
 
 function keptOf(member: string): Kept {
   const known = kept.get(member);
   if (known) return known;
   if (kept.size >= MOST_KNOWN) kept.clear();
-  const fresh = { keys: [], hasLooked: false };
+  const fresh = { writtenAt: new Map<string, number>(), hasLooked: false };
   kept.set(member, fresh);
   return fresh;
 }
@@ -88,11 +88,15 @@ function keptOf(member: string): Kept {
  * process left; from then on this one knows what it kept, and twenty at once go: reading them all for their times was a
  * tenth of what an answer took.
  */
-async function toMakeRoom({ store, member }: Member, key: string, at: Date): Promise<readonly string[]> {
+async function toMakeRoom({ store, member }: Member, at: Date): Promise<readonly string[]> {
   const known = keptOf(member);
-  known.keys.push(key);
-  if (known.keys.length < (known.hasLooked ? 2 : 1) * remembered) return [];
-  if (known.hasLooked) return known.keys.splice(0, remembered);
+  const { writtenAt } = known;
+  if (writtenAt.size < (known.hasLooked ? 2 : 1) * remembered) return [];
+  if (known.hasLooked) {
+    const oldest = [...writtenAt.keys()].slice(0, remembered);
+    for (const key of oldest) writtenAt.delete(key);
+    return oldest;
+  }
   known.hasLooked = true;
   return await outlived({ store, member }, at);
 }
@@ -105,10 +109,43 @@ export async function keepFolds(
   at: Date,
 ): Promise<void> {
   const key = foldedAnswer(member, id);
-  const old = await toMakeRoom({ store, member }, key, at);
+  putLast(keptOf(member), key, at.getTime());
+  const old = await toMakeRoom({ store, member }, at);
   // Made here of what its type holds, so it is checked by whoever reads it; checking it here too took as long as keeping it.
   const record = { v: kind.version, ...folded, at: at.toISOString() };
   await store.commit([put(key, record), ...old.filter(one => one !== key).map(drop)]);
+}
+
+/** Written again once they are so old, ms: less than that their buttons may outlive them. */
+const RENEWED_AFTER = 600_000;
+
+/**
+ * The same for what is told again word for word under the same id: where it was written a moment ago and is still there it
+ * counts as given now, and pushes out no other answer's folds.
+ */
+export async function keepFoldsAgain(
+  { store, member }: Member,
+  id: string,
+  folded: FoldedAnswer,
+  at: Date,
+): Promise<void> {
+  const key = foldedAnswer(member, id);
+  const known = keptOf(member);
+  const written = known.writtenAt.get(key);
+  const isRecent = written !== undefined && at.getTime() - written < RENEWED_AFTER;
+  if (!isRecent || !(await isThere(store, key))) return await keepFolds({ store, member }, id, folded, at);
+  putLast(known, key, written);
+}
+
+function putLast({ writtenAt }: Kept, key: string, at: number): void {
+  writtenAt.delete(key);
+  writtenAt.set(key, at);
+}
+
+async function isThere(store: Store, key: string): Promise<boolean> {
+  const span = alone(key);
+  const found = atHand(store, span, 1) ?? (await store.range(span.from, span.to, 1));
+  return found.length > 0;
 }
 
 async function outlived({ store, member }: Member, at: Date): Promise<readonly string[]> {

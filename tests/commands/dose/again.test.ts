@@ -1,5 +1,8 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { openStore } from '../../../src/records/open.ts';
+import { instead } from '../../../src/records/store.ts';
 import { openRoom } from '../../loopback/room.ts';
+import { PATIENT } from '../../records/patience.ts';
 
 /*
  * The answer to the same words is given again as it was made. Each test asks once, changes one thing that the words do not
@@ -61,6 +64,24 @@ test('what the group has seen since is told', async () => {
   });
   const after = await dosed();
   expect(after.text).not.toBe(before.text);
+});
+
+test('nothing is written for it again: its folds lie there already', async () => {
+  const inner = await openStore('sqlite::memory:', PATIENT);
+  const written: string[] = [];
+  const store = instead(inner, {
+    commit: writes => {
+      written.push(...writes.map(({ key }) => key));
+      return inner.commit(writes);
+    },
+  });
+  await using own = await openRoom({ store });
+  const member = own.group.addMember({ name: 'Pia' });
+  // Cautions met, asked twice, kept.
+  for (let time = 0; time < 4; time += 1) await dosed(member);
+  written.length = 0;
+  for (let time = 0; time < 5; time += 1) await dosed(member);
+  expect(written).toEqual([]);
 });
 
 /** The middle figure of "about 4.1 g" on the face. */
