@@ -32,11 +32,12 @@ export type Considered = {
 
 /**
  * The words' logarithms of likelihood count for this share: they overlap with the findings read from the same words.
- * From 0.10 to 0.20 the right cause came first about as often, on descriptions kept out of the counting.
+ * Chosen on writers who were left out of the counting: from 0.25 to 0.45 the right cause came first about as often, and among
+ * the first three rather less often the more it counts.
  */
-export const WORDING_SHARE = 0.17;
+export const WORDING_SHARE = 0.25;
 
-/** Counted over the examples; `tests/engine/flaws/wording.test.ts` says how to write it anew. */
+/** Counted over the examples and what makers told; `tests/engine/flaws/wording.test.ts` says how to write it anew. */
 const wordings = readWording(writtenWording);
 
 /** One word that says it all may have meant something else: it is believed this far. Chosen, below 70 %. */

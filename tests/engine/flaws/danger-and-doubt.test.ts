@@ -98,10 +98,14 @@ describe('what is in doubt', () => {
     ['hello', 'nothing-known'],
     ['no orange spots', 'nothing-known'],
     ['I forced gel', 'too-little'],
-    ['it zaps', 'too-little'],
+    ['it is soft', 'too-little'],
     ['orange spots on old bars and a rancid smell', undefined],
   ] as const)('%s: %s', (text, doubt) => {
     expect(diagnose(text).cantTell).toBe(doubt);
+  });
+  test('a zap alone is lye that is left, and the bar is not used', () => {
+    const { doNotUse, causes } = diagnose('it zaps');
+    expect([doNotUse, causes[0]?.id]).toEqual([true, 'lye-excess']);
   });
   test('causes are ranked, and those below two in a hundred are left out', () => {
     const { causes } = diagnose('white spots');

@@ -1,7 +1,9 @@
 import { CAUSE_IDS, type CauseId } from '../../../src/engine/flaws/cause.ts';
+import type { Evidence } from '../../../src/engine/flaws/diagnosis.ts';
 import { readWords } from '../../../src/engine/flaws/reading/read.ts';
 import type { Gist, Wording, WrittenWording } from '../../../src/engine/flaws/reading/wording.ts';
 import { EXAMPLES } from './examples.ts';
+import { toldByMakers } from './told-by-makers.ts';
 
 /** A description with the cause it tells of, to learn from. */
 export type Example = { readonly text: string; readonly cause: CauseId };
@@ -37,6 +39,25 @@ export function writeWording({ cases, seen }: Wording): WrittenWording {
   return { cases, seen: Object.fromEntries(rows.sort(([a], [b]) => (a < b ? -1 : 1))) };
 }
 
-/** The wording of the examples, counted now. */
-export const learnedWording = (): WrittenWording =>
-  writeWording(learn(EXAMPLES.map(({ text, cause }) => ({ gist: readWords(text).gist, cause }))));
+/** A description read, with what it tells of and who told it: nobody, where it is one of the examples. */
+export type Told = {
+  readonly gist: Gist;
+  readonly evidence: readonly Evidence[];
+  readonly cause: CauseId;
+  readonly writer: string | undefined;
+};
+
+/** The examples and what every maker of `tests/sets` told, each read once. */
+export function toldOfFlaws(): readonly Told[] {
+  const read = (text: string) => {
+    const { gist, evidence } = readWords(text);
+    return { gist, evidence };
+  };
+  return [
+    ...EXAMPLES.map(({ text, cause }) => ({ ...read(text), cause, writer: undefined })),
+    ...toldByMakers().map(({ text, cause, writer }) => ({ ...read(text), cause, writer })),
+  ];
+}
+
+/** The wording of these descriptions, counted now. */
+export const wordingOf = (told: readonly Told[]): Wording => learn(told);
