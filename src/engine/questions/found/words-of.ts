@@ -3,6 +3,7 @@ import { spaced, unbroken } from '../../over-lines.ts';
 import { spokenAmounts } from '../../quantities/spoken/spoken-amounts.ts';
 import { unitOfWord } from '../../quantities/unit-words.ts';
 import { readOnce } from '../../remembered.ts';
+import { barsPutRight } from '../../text/amounts/bars-put-right.ts';
 import { withUpperEnd } from '../../text/amounts/upper-end.ts';
 import { figuresHeard } from '../../text/spelling/chat-spelling.ts';
 import { slipsAmong } from '../../text/spelling/trade/respelt.ts';
@@ -101,7 +102,9 @@ const apart = (whole: string, figure: string, unit: string): string =>
 /** Reads a question's words. Only the first 2,000 letters and 300 words count. */
 export const wordsOf = readOnce((question): Words => {
   const plain = unaccented(
-    figuresHeard(question.replace(FRACTION, fractionOf)).replace(TABLESPOON, ' tbsp').replace(SHORT_FORM, ''),
+    figuresHeard(barsPutRight(question).replace(FRACTION, fractionOf))
+      .replace(TABLESPOON, ' tbsp')
+      .replace(SHORT_FORM, ''),
     LONGEST,
   )
     .replace(/[’‘`´]/gu, "'")

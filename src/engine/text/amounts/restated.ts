@@ -1,5 +1,6 @@
 import { unbroken } from '../../over-lines.ts';
 import { unitPutRight } from './amount-asides.ts';
+import { barsPutRight } from './bars-put-right.ts';
 
 /** "A bit under a pound, call it 420 g": what is said second is what it is. */
 const RESTATES = new RegExp(
@@ -32,4 +33,4 @@ const ROUND = new RegExp(
 
 /** An amount as it is told at last: "half a kilo, say 520 g" is 520 g. Pure. */
 export const restated = (text: string): string =>
-  unitPutRight(text).replace(RESTATES, '').replace(COUNTED_AS, '').replace(ROUND, '');
+  barsPutRight(unitPutRight(text)).replace(RESTATES, '').replace(COUNTED_AS, '').replace(ROUND, '');
