@@ -10,6 +10,7 @@ import { drawn } from '../../walk.ts';
 import { described } from './evaluate.ts';
 import beginner from './makers/beginner.json' with { type: 'json' };
 import seller from './makers/seller.json' with { type: 'json' };
+import six from './makers/six-makers.json' with { type: 'json' };
 import { type FlawLine, type FlawScore, scoreFlaws, scoreText } from './score-flaws.ts';
 
 type MakerList = {
@@ -18,14 +19,15 @@ type MakerList = {
   readonly lines: readonly FlawLine[];
 };
 
-/** Lists by other hands, written before the rules; both were tuned to after their first run. */
+/** Lists by other hands, written before the rules; the first two were tuned to after their first run, the third never, nor learned from. */
 const LISTS = [
   { list: beginner as MakerList, first: 106, firstThree: 109 },
   { list: seller as MakerList, first: 107, firstThree: 109 },
+  { list: six as MakerList, first: 116, firstThree: 118 },
 ];
 
 describe.each(LISTS)('as $list.maker tells it', ({ list, first, firstThree }) => {
-  test(`the right cause comes first in ${first} of 110 and among three in ${firstThree}, once tuned`, () => {
+  test(`the right cause comes first in ${first} of ${list.firstRun.total} and among three in ${firstThree}`, () => {
     const score = scoreFlaws(list.lines);
     console.info(`${scoreText(list.maker, score)}\n  first run: ${JSON.stringify(list.firstRun)}`);
     expect(list.lines).toHaveLength(list.firstRun.total);
