@@ -2,6 +2,7 @@ import { readOnce } from '../../../remembered.ts';
 import { ofBatchAsked } from '../batch-asked.ts';
 import { asListed } from '../recipe-line/items/as-listed.ts';
 import { withFatLeftOver } from '../recipe-line/settling/fat-left-over.ts';
+import { withFigurePutRight } from '../recipe-line/settling/figure-put-right.ts';
 import { withWhole } from '../recipe-line/settling/whole-of-one.ts';
 import { withoutAskedOfOil } from '../recipe-line/talk/asked-of-oil.ts';
 import { benchSaid } from '../recipe-line/talk/bench-said.ts';
@@ -50,6 +51,7 @@ export const PREPARING: readonly Step[] = [
   { id: 'own-pound', rewrite: withOwnPound },
   { id: 'batch-asked', rewrite: ofBatchAsked },
   { id: 'fat-left-over', rewrite: withFatLeftOver },
+  { id: 'figure-put-right', rewrite: withFigurePutRight },
   { id: 'whole-of-one', rewrite: withWhole },
   { id: 'told-of-all', rewrite: withoutToldOfAll },
   { id: 'set-aside', rewrite: withoutSetAside },

@@ -18,6 +18,10 @@ const NEEDED: Readonly<Record<string, readonly [text: string, recipe: string]>> 
     '93% of the lye it needs, 500 g olive 250 g coconut. how much?',
     '500 g olive, 250 g coconut ; superfat 7%',
   ],
+  'figure-put-right': [
+    '900 g tallow, 0% superfat. sorry no, that’s laundry, it’s salt bars so 20. lye?',
+    '900 g tallow ; superfat 20%',
+  ],
   'whole-of-one': ['850 g of oils, all olive. lye?', '100% olive ; 850 g oils'],
   'told-of-all': ['850 g of tallow alone. lye?', '850 g tallow'],
   'set-aside': [
