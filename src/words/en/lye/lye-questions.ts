@@ -1,6 +1,7 @@
 import { spaced } from '../../../engine/over-lines.ts';
 import type { LyeCheck } from '../../../engine/questions/lye/sums/check.ts';
 import type { OilsForLye } from '../../../engine/questions/lye/sums/inverse.ts';
+import type { LyeMissing } from '../../../engine/questions/lye/sums/missing.ts';
 import type { LyeTopic } from '../../../engine/questions/lye/topics/topic.ts';
 import { midSentence } from '../../../engine/text/capital.ts';
 import { numbersIn } from '../../numbers.ts';
@@ -104,6 +105,17 @@ export const lyeQuestions = {
     `,
     usual: 'Still test the cured bar before it is used.',
   } satisfies Record<LyeCheck['verdict'], string>,
+  /** What is missing of lye that is in already. */
+  missing: (v: LyeMissing) => spaced`
+    ${figure(v.missing, 1)} g ${v.check.lye.alkali} are missing: ${figure(v.check.lye.grams, 1)} g are in, and
+    ${figure(v.check.oilGrams, 0)} g oils take ${figure(v.all, 1)} g in all at ${one(v.check.usualPercent)} % superfat
+  `,
+  missingWhy: (v: LyeMissing) => spaced`
+    That holds only if ${figure(v.check.lye.grams, 1)} g went in, all of it, and nothing was lost since; if
+    you are not sure of it, add none. In the jug: stir it in slowly, it heats up again; never more lye than
+    water. In batter that is still liquid: dissolve it in its own weight of water first, then blend it in.
+    Set soap takes none up evenly: leave it as it is, soft.
+  `,
   tooMuchForAll: (v: { lye: number; oils: number }) =>
     `No: ${figure(v.lye, 1)} g lye is more than ${figure(v.oils, 0)} g of any oil I know takes`,
   hangsOnOils: (v: { lye: number; oils: number }) =>

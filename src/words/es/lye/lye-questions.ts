@@ -102,6 +102,17 @@ export const lyeQuestions: typeof english = {
     `,
     usual: 'Prueba igualmente la pastilla curada antes de usarla.',
   },
+  missing: v => spaced`
+    Faltan ${figure(v.missing, 1)} g de ${v.check.lye.alkali}: ya hay ${figure(v.check.lye.grams, 1)} g, y
+    ${figure(v.check.oilGrams, 0)} g de aceites gastan ${figure(v.all, 1)} g en total con
+    ${one(v.check.usualPercent)} % de sobreengrasado
+  `,
+  missingWhy: v => spaced`
+    Solo si entraron ${figure(v.check.lye.grams, 1)} g, enteros, y no se ha perdido nada desde entonces; si
+    no estás seguro, no añadas. En la jarra: despacio y removiendo, se calienta otra vez; nunca más sosa
+    que agua. En masa todavía líquida: primero disuelta en su mismo peso de agua, y luego batida. Un jabón
+    ya cuajado no la toma por igual: déjalo como está, blando.
+  `,
   tooMuchForAll: v =>
     `No: ${figure(v.lye, 1)} g de sosa es más de lo que gastan ${figure(v.oils, 0)} g de cualquier aceite que conozco`,
   hangsOnOils: v =>
