@@ -5,6 +5,7 @@ import type { LyeMissing } from '../../../engine/questions/lye/sums/missing.ts';
 import type { LyeTopic } from '../../../engine/questions/lye/topics/topic.ts';
 import { midSentence } from '../../../engine/text/capital.ts';
 import { numbersIn } from '../../numbers.ts';
+import { degrees } from '../../temperatures.ts';
 import { lyeAsked } from './lye-asked.ts';
 import { lyeBasics } from './lye-basics.ts';
 import { lyeBench } from './lye-bench.ts';
@@ -179,6 +180,9 @@ export const lyeQuestions = {
     `Superfat ${one(percent)} %, the usual: you told none.`,
   purityTold: ({ alkali, percent }: { readonly alkali: 'NaOH' | 'KOH'; readonly percent: number }) =>
     `${alkali} of ${one(percent)} %, as you say: at another purity the amount is another.`,
+  /** Hard fats that are solid where soap is usually poured. */
+  poursHot: ({ startC }: { readonly startC: number }) =>
+    `So much of it is hard that it pours only above ${degrees(startC)}: its heat is counted from there, the lye is the same.`,
   usualKoh:
     'You named no purity, so KOH is counted at 90 %. Look at the label: at another purity the amount is another.',
 };

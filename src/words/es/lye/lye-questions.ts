@@ -3,6 +3,7 @@ import type { LyeCheck } from '../../../engine/questions/lye/sums/check.ts';
 import { midSentence } from '../../../engine/text/capital.ts';
 import type { lyeQuestions as english } from '../../en/lye/lye-questions.ts';
 import { numbersIn } from '../../numbers.ts';
+import { degrees } from '../../temperatures.ts';
 import { lyeAsked } from './lye-asked.ts';
 import { lyeBasics } from './lye-basics.ts';
 import { lyeBench } from './lye-bench.ts';
@@ -165,6 +166,8 @@ export const lyeQuestions: typeof english = {
   usualSuperfat: ({ percent }) => `Sobreengrasado ${one(percent)} %, el usual: no dijiste ninguno.`,
   purityTold: ({ alkali, percent }) =>
     `${alkali} del ${one(percent)} %, como dices: con otra pureza la cantidad es otra.`,
+  poursHot: ({ startC }) =>
+    `Tanto de ello es duro que solo se vierte por encima de ${degrees(startC)}: su calor se cuenta desde ahí, la sosa es la misma.`,
   usualKoh:
     'No dijiste pureza, así que el KOH se cuenta al 90 %. Mira la etiqueta: con otra pureza la cantidad es otra.',
 };
