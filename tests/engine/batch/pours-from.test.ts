@@ -12,6 +12,11 @@ describe('a shaving soap pours where its stearic acid is melted', () => {
     expect(from).toBeGreaterThanOrEqual(54);
     expect(from).toBeLessThanOrEqual(58);
   });
+  // Beeswax 61 to 66 C (European Pharmacopoeia, from memory): the last to melt counts.
+  test('with beeswax in it too', () =>
+    expect(
+      poursFrom(blend(['stearic acid', 250], ['beeswax', 60], ['coconut oil', 190]), 38),
+    ).toBeGreaterThanOrEqual(61));
   test('a tenth of it does not hinder', () =>
     expect(poursFrom(blend(['stearic acid', 50], ['coconut oil', 450]), 38)).toBeUndefined());
   test('poured that hot it pours', () =>

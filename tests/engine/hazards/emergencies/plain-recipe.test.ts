@@ -43,6 +43,9 @@ test.each([
   '3 litros de aceite y medio kilo de sosa, me quema',
   '500 g olive 90 g lye, it burns',
   '500 g olive, 90 g lye, my brother, unconscious, what lye',
+  '500 g olive, 90 g lye, my brother comatose there, what lye',
+  // A word that nobody knows, away from any weight.
+  '3 litres of olive oil, half a kilo of caustic soda, zonked, what lye',
 ])('words of harm are none: %s', text => {
   expect(isPlainRecipe(text)).toBe(false);
 });

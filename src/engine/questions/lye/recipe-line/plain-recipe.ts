@@ -1,5 +1,4 @@
 import { unbroken } from '../../../over-lines.ts';
-import { isEveryday } from '../amounts/chat-words.ts';
 import { prepared } from '../amounts/prepared.ts';
 import { FAT, LYE, plainWords } from '../amounts/words.ts';
 import { isHarmlessBesideOil } from './doubts/beside-oils.ts';
@@ -27,7 +26,7 @@ const OF_HARM = new RegExp(
     prob\p{L}*|tos\p{L}*|respir\p{L}*|ahog\p{L}*|vapor\p{L}*|humo|fuego|llamas?|gases|huele|olor|dol\p{L}*|
     duele|ard\p{L}*|pica\p{L}*|ampoll\p{L}*|vomit\p{L}*|mare\p{L}*|niñ\p{L}*|nin[oa]s?|hij[oa]s?|nen[ea]s?|
     perr\p{L}*|gat[oa]s?|hierv\p{L}*|hirv\p{L}*|volcan|desbord\p{L}*|rebals\p{L}*|espuma|burbuj\p{L}*|
-    explot\p{L}*|unconscious|collaps\p{L}*|passed out|inconsciente|desmay\p{L}*|cloro|vinagre|acido|ayuda|auxilio|socorro|medico|hospital|urgencias|venen\p{L}*)(?!\p{L})
+    explot\p{L}*|unconscious|comatos\p{L}*|lifeless|seizure\p{L}*|convuls\p{L}*|collaps\p{L}*|passed out|inconsciente|desmay\p{L}*|cloro|vinagre|acido|ayuda|auxilio|socorro|medico|hospital|urgencias|venen\p{L}*)(?!\p{L})
   `,
   'u',
 );
@@ -85,14 +84,17 @@ export function isPlainRecipe(text: string): boolean {
 /** Of what is told beside a list so many words may be strange: one fat that has no entry, "marge". */
 const MOST_STRANGE = 1;
 const LEAST_WEIGHTS = 2;
+/** "My nan's recipe", "la receta de mi abuela". */
+const WHOSE =
+  /(?<!\p{L})(?:(?:my|our) \p{L}+(?:['’]?s)? recipe|(?:la |una )?receta de (?:mi|nuestra|la) \p{L}+)(?!\p{L})/gu;
 /**
  * Whether a text is a list of weights or litres of fats that asks for its lye or tells it, and hardly a word beside it; a fat that
  * nobody knows or a litre, which the reader of recipes does not take, is no harm.
  */
 function isListOfWeights(plain: string): boolean {
-  const items = itemsOf(plain);
+  const items = itemsOf(plain.replace(WHOSE, ' '));
   const strange = items.flatMap((item, at) =>
-    item.is === 'word' && !isHarmlessBesideOil(item.text) && !isEveryday(item.text)
+    item.is === 'word' && !isHarmlessBesideOil(item.text)
       ? [items[at - 1]?.is === 'amount' || items[at + 1]?.is === 'amount']
       : [],
   );

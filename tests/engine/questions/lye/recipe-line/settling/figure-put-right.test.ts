@@ -74,6 +74,7 @@ describe('which of two superfats counts is asked where the second is not plainly
 describe('a bare figure behind a correction is asked where water, strength, purity or the alkali may be meant', () => {
   test.each([
     'lye for 900 g tallow 33% lye concentration 5% superfat.. no sorry the 33 was the old one, this is 28',
+    'lye for 900 g tallow 33% lye concentration 5% superfat. no sorry thats the old mould, so 28',
     'lye for 1kg olive, 2:1 water, 5% superfat. oh no that’s for the goat bar. this one’s 1.5',
     'how much KOH for 500 g olive at 98% purity 5% superfat, oops thats the old bag. new bag is so 85',
     'lye for 1 kg olive 5% superfat, NaOH. wait no thats the bars. this is the liquid one so potassium',
