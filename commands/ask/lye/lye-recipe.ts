@@ -1,4 +1,7 @@
 import type { Context } from '../../../src/conversation/context.ts';
+import { poursFrom } from '../../../src/engine/batch/blend-limits.ts';
+import { parseOils } from '../../../src/engine/batch/oils/lists/oil-list.ts';
+import { USUAL_HEAT } from '../../../src/engine/heat/setting.ts';
 import { purityTold } from '../../../src/engine/questions/lye/amounts/purity-told.ts';
 import { isOnlyOfLye } from '../../../src/engine/questions/lye/asked-plainly.ts';
 import { readLyeBesideTalk } from '../../../src/engine/questions/lye/beside-talk.ts';
@@ -9,7 +12,7 @@ import type { Way } from '../../../src/engine/questions/lye/recipe-line/items/it
 import { respeltOils } from '../../../src/engine/questions/lye/respelt-oils.ts';
 import { saidBeside, wholeSentences } from '../../../src/engine/questions/lye/said-beside.ts';
 import type { QuestionRead } from '../../../src/engine/questions/read.ts';
-import { Refusal } from '../../../src/engine/refusal.ts';
+import { Refusal, unlessRefused } from '../../../src/engine/refusal.ts';
 import type { AskedOfLye } from './asked-of-lye.ts';
 import type { LyeFound, LyeReading } from './lye-found.ts';
 import { stopped } from './lye-stopped.ts';
@@ -75,12 +78,26 @@ function withCorrections(told: LyeQuestion, { corrections }: QuestionRead): LyeQ
   return before.length === 0 ? told : { ...told, respelt: [...before, ...(told.respelt ?? [])] };
 }
 
+/** Where the oils pour no colder, degrees Celsius: whoever asks for their lye told no temperature, and the lye is the same. */
+function warmStart(oils: string | undefined): number | undefined {
+  const list = oils === undefined ? undefined : unlessRefused(() => parseOils(oils));
+  return (
+    list &&
+    poursFrom(
+      list.shares.map(({ oil, share }) => ({ oil, grams: share })),
+      USUAL_HEAT.startC,
+    )
+  );
+}
+
 function readingOf(
   { given, usualKoh, left, respelt = [], beside = [] }: LyeQuestion,
   { say }: Context,
 ): LyeReading {
   const purity = purityTold(given);
-  const texts = Object.fromEntries(Object.entries(given).map(([name, value]) => [name, String(value)]));
+  const startC = warmStart(given.oils);
+  const all = { ...given, ...(startC !== undefined && { start: `${startC} C` }) };
+  const texts = Object.fromEntries(Object.entries(all).map(([name, value]) => [name, String(value)]));
   return {
     kind: 'reading',
     job: 'lye',
@@ -90,6 +107,7 @@ function readingOf(
     missing: given.oils === undefined ? ['oils'] : [],
     notes: [
       ...(respelt.length > 0 ? [say.lyeQuestions.respelt({ respelt })] : []),
+      ...(startC === undefined ? [] : [say.lyeQuestions.poursHot({ startC })]),
       ...(usualKoh ? [say.lyeQuestions.usualKoh] : []),
       ...(purity ? [say.lyeQuestions.purityTold(purity)] : []),
       ...(left.length > 0 ? [say.lyeQuestions.passedBy({ left })] : []),

@@ -8,6 +8,7 @@ import {
   waterForLye,
 } from '../../../src/engine/questions/lye/sums/check.ts';
 import type { OilsForLye } from '../../../src/engine/questions/lye/sums/inverse.ts';
+import { type LyeMissing, lyeMissing } from '../../../src/engine/questions/lye/sums/missing.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import type { AskReply } from '../understood.ts';
 import { stopped } from './lye-stopped.ts';
@@ -50,7 +51,7 @@ export async function weighedReply(
   const superfat = wishedIn(given.superfat);
   const check =
     oils === undefined ? undefined : checkLye(weighed, { oils, additives, sizeGrams: oilGrams, superfat });
-  const view = viewOf({ ...asked, weighed }, check, words);
+  const view = viewOf({ ...asked, weighed }, check, { words, question });
   if (!view)
     return stopped(
       context.say.refusal(new Refusal('oils-empty', {})),
@@ -80,9 +81,15 @@ export async function weighedReply(
 type Weighed = LyeQuestion & { readonly weighed: NonNullable<LyeQuestion['weighed']> };
 
 /** Undefined where neither oils nor water are told beside the lye. */
-function viewOf(asked: Weighed, check: Check | undefined, words: Words): LyeView | undefined {
+function viewOf(
+  asked: Weighed,
+  check: Check | undefined,
+  { words, question }: { readonly words: Words; readonly question: string },
+): LyeView | undefined {
   const { weighed, oilGrams, waterGrams } = asked;
   if (asked.asksWater) return viewOfWater(asked, check, words);
+  const rest = check && lyeMissing(question, check);
+  if (check && rest) return viewOfMissing(asked, rest, words);
   if (check) return viewOfCheck(asked, check, words);
   const beside = waterBeside(asked, words);
   if (oilGrams === undefined)
@@ -128,6 +135,17 @@ function viewOfWater(asked: Weighed, check: Check | undefined, words: Words): Ly
     headline: words.water(said),
     texts: [words.waterWhy(said), ...(check ? [words.checked(check)] : []), ...checked],
     data: { water, ...(check && { check }) },
+  };
+}
+
+/** What is missing of lye that is in already; what was passed by and said beside it is told as for any check. */
+function viewOfMissing(asked: Weighed, rest: LyeMissing, words: Words): LyeView {
+  const { check } = rest;
+  const told = textsOf(asked, check, words).filter(text => text !== words.remedy[check.verdict]);
+  return {
+    headline: words.missing(rest),
+    texts: [words.missingWhy(rest), ...told],
+    data: { check, missing: rest.missing },
   };
 }
 

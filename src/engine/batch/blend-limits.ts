@@ -55,6 +55,16 @@ export function solidAt(oils: readonly OilMass[], startC: number): readonly Soli
     .sort((a, b) => b.percent - a.percent);
 }
 
+/**
+ * Degrees Celsius, whole, above which a blend pours that is solid at `startC`; undefined where it pours at that. The lye of a shaving soap is the
+ * same however hot it is poured.
+ */
+export function poursFrom(oils: readonly OilMass[], startC: number): number | undefined {
+  const solid = solidAt(oils, startC);
+  const percent = solid.reduce((sum, one) => sum + one.percent, 0);
+  return percent > MOST_SOLID_PERCENT ? Math.ceil(Math.max(...solid.map(({ meltsC }) => meltsC))) : undefined;
+}
+
 /** Throws a Refusal `blend-sets-before-pour` or `wax-too-much` for a blend that cannot be poured, or never is soap. */
 export function checkBlend(oils: readonly OilMass[], startC: number): void {
   const all = oils.reduce((sum, { grams }) => sum + grams, 0);

@@ -20,6 +20,7 @@ import { beyondIn } from './recipe-line/items/beyond-reading.ts';
 import { superfatTold } from './recipe-line/items/fat-unread.ts';
 import type { Way } from './recipe-line/items/item.ts';
 import { type RecipeLine, recipeLine } from './recipe-line/recipe-line.ts';
+import { type FigurePutRight, figurePutRight } from './recipe-line/settling/figure-put-right.ts';
 import { withOwnPound } from './recipe-line/talk/own-pound.ts';
 import { isStrangeOil, isTalk, namesFat, OF_OURS } from './talk-words.ts';
 import { refuseToldInDoubt } from './told-in-doubt.ts';
@@ -123,6 +124,8 @@ function readWhole(
   // Weights are told in words as well.
   const plain = plainWords(question, { clauses: true });
   if (WEIGHED.test(question) || WEIGHED.test(plain)) refuseToldInDoubt(plain);
+  const later = figurePutRight(plain);
+  if (later?.line === undefined) refusePutRight(later);
   refuseGroupLeftOut(question, { sure: true });
   const beyond = beyondIn(ofBatchAsked(withOwnPound(plain)));
   if (beyond !== undefined && WEIGHED.test(question)) refuse('recipe-words', { text: beyond.slice(0, 60) });
@@ -143,6 +146,8 @@ function readWhole(
     const lost = oilLostIn(line);
     if (lost !== undefined) refuse('oil-lost', { text: lost });
   }
+  // Whoever takes every word as it stands would take the first of the two.
+  refusePutRight(later);
   const passed = 'unclear' in read ? refuseByReason(read, question) : {};
   // What is changed as it is told is for no reader that takes every word as it stands.
   if (read.isTurned) return refuseTurned(line, read, passed);
@@ -160,6 +165,13 @@ function readWhole(
   }
   // What only the strict reader does not take has no words of its own.
   return refuse('recipe-words', { text: (unclear === '' ? line : unclear).slice(0, 60), ...passed });
+}
+
+/** Throws `superfat-twice` or `recipe-corrected` where a figure is put right later. */
+function refusePutRight(later: FigurePutRight | undefined): void {
+  if (!later) return;
+  if (later.isSuperfat) refuse('superfat-twice', { one: `${later.one}%`, other: `${later.other}%` });
+  refuse('recipe-corrected', { text: later.other.trim() });
 }
 
 /** A weight in figures, or in words: "half a kilo". */

@@ -1,9 +1,11 @@
 import { spaced } from '../../../engine/over-lines.ts';
 import type { LyeCheck } from '../../../engine/questions/lye/sums/check.ts';
 import type { OilsForLye } from '../../../engine/questions/lye/sums/inverse.ts';
+import type { LyeMissing } from '../../../engine/questions/lye/sums/missing.ts';
 import type { LyeTopic } from '../../../engine/questions/lye/topics/topic.ts';
 import { midSentence } from '../../../engine/text/capital.ts';
 import { numbersIn } from '../../numbers.ts';
+import { degrees } from '../../temperatures.ts';
 import { lyeAsked } from './lye-asked.ts';
 import { lyeBasics } from './lye-basics.ts';
 import { lyeBench } from './lye-bench.ts';
@@ -104,6 +106,17 @@ export const lyeQuestions = {
     `,
     usual: 'Still test the cured bar before it is used.',
   } satisfies Record<LyeCheck['verdict'], string>,
+  /** What is missing of lye that is in already. */
+  missing: (v: LyeMissing) => spaced`
+    ${figure(v.missing, 1)} g ${v.check.lye.alkali} are missing: ${figure(v.check.lye.grams, 1)} g are in, and
+    ${figure(v.check.oilGrams, 0)} g oils take ${figure(v.all, 1)} g in all at ${one(v.check.usualPercent)} % superfat
+  `,
+  missingWhy: (v: LyeMissing) => spaced`
+    That holds only if ${figure(v.check.lye.grams, 1)} g went in, all of it, and nothing was lost since; if
+    you are not sure of it, add none. In the jug: stir it in slowly, it heats up again; never more lye than
+    water. In batter that is still liquid: dissolve it in its own weight of water first, then blend it in.
+    Set soap takes none up evenly: leave it as it is, soft.
+  `,
   tooMuchForAll: (v: { lye: number; oils: number }) =>
     `No: ${figure(v.lye, 1)} g lye is more than ${figure(v.oils, 0)} g of any oil I know takes`,
   hangsOnOils: (v: { lye: number; oils: number }) =>
@@ -167,6 +180,9 @@ export const lyeQuestions = {
     `Superfat ${one(percent)} %, the usual: you told none.`,
   purityTold: ({ alkali, percent }: { readonly alkali: 'NaOH' | 'KOH'; readonly percent: number }) =>
     `${alkali} of ${one(percent)} %, as you say: at another purity the amount is another.`,
+  /** Hard fats that are solid where soap is usually poured. */
+  poursHot: ({ startC }: { readonly startC: number }) =>
+    `So much of it is hard that it pours only above ${degrees(startC)}: its heat is counted from there, the lye is the same.`,
   usualKoh:
     'You named no purity, so KOH is counted at 90 %. Look at the label: at another purity the amount is another.',
 };

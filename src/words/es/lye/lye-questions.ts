@@ -3,6 +3,7 @@ import type { LyeCheck } from '../../../engine/questions/lye/sums/check.ts';
 import { midSentence } from '../../../engine/text/capital.ts';
 import type { lyeQuestions as english } from '../../en/lye/lye-questions.ts';
 import { numbersIn } from '../../numbers.ts';
+import { degrees } from '../../temperatures.ts';
 import { lyeAsked } from './lye-asked.ts';
 import { lyeBasics } from './lye-basics.ts';
 import { lyeBench } from './lye-bench.ts';
@@ -102,6 +103,17 @@ export const lyeQuestions: typeof english = {
     `,
     usual: 'Prueba igualmente la pastilla curada antes de usarla.',
   },
+  missing: v => spaced`
+    Faltan ${figure(v.missing, 1)} g de ${v.check.lye.alkali}: ya hay ${figure(v.check.lye.grams, 1)} g, y
+    ${figure(v.check.oilGrams, 0)} g de aceites gastan ${figure(v.all, 1)} g en total con
+    ${one(v.check.usualPercent)} % de sobreengrasado
+  `,
+  missingWhy: v => spaced`
+    Solo si entraron ${figure(v.check.lye.grams, 1)} g, enteros, y no se ha perdido nada desde entonces; si
+    no estás seguro, no añadas. En la jarra: despacio y removiendo, se calienta otra vez; nunca más sosa
+    que agua. En masa todavía líquida: primero disuelta en su mismo peso de agua, y luego batida. Un jabón
+    ya cuajado no la toma por igual: déjalo como está, blando.
+  `,
   tooMuchForAll: v =>
     `No: ${figure(v.lye, 1)} g de sosa es más de lo que gastan ${figure(v.oils, 0)} g de cualquier aceite que conozco`,
   hangsOnOils: v =>
@@ -154,6 +166,8 @@ export const lyeQuestions: typeof english = {
   usualSuperfat: ({ percent }) => `Sobreengrasado ${one(percent)} %, el usual: no dijiste ninguno.`,
   purityTold: ({ alkali, percent }) =>
     `${alkali} del ${one(percent)} %, como dices: con otra pureza la cantidad es otra.`,
+  poursHot: ({ startC }) =>
+    `Tanto de ello es duro que solo se vierte por encima de ${degrees(startC)}: su calor se cuenta desde ahí, la sosa es la misma.`,
   usualKoh:
     'No dijiste pureza, así que el KOH se cuenta al 90 %. Mira la etiqueta: con otra pureza la cantidad es otra.',
 };

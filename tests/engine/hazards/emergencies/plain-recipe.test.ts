@@ -23,6 +23,11 @@ test.each([
   '4 lb lard & 1 lb coconut & 1 lb olive. I only want to know the lye, I do water by eye',
   '500 g olive 200 g coconut 95 g lye, am i gonna burn ma face off?',
   '500 g de oliva 200 g de coco 95 g de sosa, ¿me voy a quemar la cara?',
+  // Asked of what its lye would do, and by litres.
+  '3 litros de aceite, 3 litros de agua, medio kilo de sosa. ¿está bien de sosa o quema?',
+  '3 litres of olive oil and half a kilo of caustic soda, is that ok or does it burn?',
+  // A fat that nobody knows is no harm.
+  'dripping 500g, marge 250g, coconut 250g what lye',
   'beef dripping 400g from the butcher, rapeseed 300, coconut 300. lye and water please',
 ])('a recipe whose lye is asked for is one: %s', text => {
   expect(isPlainRecipe(text)).toBe(true);
@@ -35,6 +40,12 @@ test.each([
   '500 g de oliva 95 g de sosa, ¿me va a quemar? me arde el ojo',
   '500 g oliva 120 g sosa y me quema la piel',
   'how do I get lye off',
+  '3 litros de aceite y medio kilo de sosa, me quema',
+  '500 g olive 90 g lye, it burns',
+  '500 g olive, 90 g lye, my brother, unconscious, what lye',
+  '500 g olive, 90 g lye, my brother comatose there, what lye',
+  // A word that nobody knows, away from any weight.
+  '3 litres of olive oil, half a kilo of caustic soda, zonked, what lye',
 ])('words of harm are none: %s', text => {
   expect(isPlainRecipe(text)).toBe(false);
 });

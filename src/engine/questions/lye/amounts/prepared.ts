@@ -2,6 +2,7 @@ import { readOnce } from '../../../remembered.ts';
 import { ofBatchAsked } from '../batch-asked.ts';
 import { asListed } from '../recipe-line/items/as-listed.ts';
 import { withFatLeftOver } from '../recipe-line/settling/fat-left-over.ts';
+import { withFigurePutRight } from '../recipe-line/settling/figure-put-right.ts';
 import { withWhole } from '../recipe-line/settling/whole-of-one.ts';
 import { withoutAskedOfOil } from '../recipe-line/talk/asked-of-oil.ts';
 import { benchSaid } from '../recipe-line/talk/bench-said.ts';
@@ -11,10 +12,12 @@ import { askedPlainly } from '../recipe-line/talk/how-it-is-written.ts';
 import { withoutTalk } from '../recipe-line/talk/idle-talk.ts';
 import { withoutMistold } from '../recipe-line/talk/mistold.ts';
 import { withoutStock } from '../recipe-line/talk/oil-stock.ts';
+import { withoutWhatIsOut } from '../recipe-line/talk/out-altogether.ts';
 import { withOwnPound } from '../recipe-line/talk/own-pound.ts';
 import { withoutScents } from '../recipe-line/talk/scents.ts';
 import { withoutToldOfAll } from '../recipe-line/talk/told-of-all.ts';
 import { withoutToldOfOil } from '../recipe-line/talk/told-of-oil.ts';
+import { withoutWhoAsks } from '../recipe-line/talk/who-asks.ts';
 import { saidPlainly } from '../said-plainly.ts';
 import { withSolution } from '../sums/ready-solution.ts';
 import { asTyped, withOneMore } from './as-typed.ts';
@@ -47,11 +50,14 @@ export type Step = {
 export const PREPARING: readonly Step[] = [
   { id: 'as-typed', rewrite: asTyped },
   { id: 'plain-words', rewrite: line => plainWords(line, { clauses: true }) },
+  { id: 'who-asks', rewrite: withoutWhoAsks },
   { id: 'own-pound', rewrite: withOwnPound },
   { id: 'batch-asked', rewrite: ofBatchAsked },
   { id: 'fat-left-over', rewrite: withFatLeftOver },
+  { id: 'figure-put-right', rewrite: withFigurePutRight },
   { id: 'whole-of-one', rewrite: withWhole },
   { id: 'told-of-all', rewrite: withoutToldOfAll },
+  { id: 'out-altogether', rewrite: withoutWhatIsOut },
   { id: 'set-aside', rewrite: withoutSetAside },
   { id: 'as-listed', rewrite: asListed },
   { id: 'how-it-is-written', rewrite: askedPlainly },

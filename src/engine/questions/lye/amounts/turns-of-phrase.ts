@@ -53,10 +53,10 @@ const HIGHEST = 12;
 /** Kinds of soap, named before or behind their recipe. */
 const KINDS = new RegExp(
   unbroken`
-    (?<!\d ?(?:\p{L}+ )?(?:of |de )?)(?<!\p{L})(?:(?:castile|salt|hemp|beer|shampoo|(?:goats? ?)?milk|bar|
+    (?<!\d ?(?:\p{L}+ )?(?:of |de )?)(?<!\p{L})(?:(?:coffee|oatmeal|honey|charcoal|clay|lavender|castile|salt|hemp|beer|shampoo|(?:goats? ?)?milk|bar|
     hand|face|dish|laundry|cold process|bastille) (?:soaps?|bars?)|barras? de sal|
     jabon(?:es)? (?:de )?(?:castilla|sal|leche(?: de cabra)?|cerveza|lavar|ropa|cocina|platos|
-    tocador))(?!\p{L})
+    tocador|cafe|avena|miel|carbon|arcilla|lavanda))(?!\p{L})(?: ?:)?
   `,
   'gu',
 );
@@ -120,6 +120,9 @@ const LABEL = new RegExp(
   `,
   'gu',
 );
+/** "Batch 14, Oct", "lote 8 (romero)": its number at the head of a note, and when or what it is. */
+const DATED =
+  /^(?:batch|lote|tanda) (?:no |n |num |# ?)?\d{1,3}(?:(?: ?[,;(])+ ?(\p{L}{3,12}))?(?= ?[),;])\)?/u;
 const isOnlyOne = (rest: readonly unknown[]): boolean =>
   String(rest.findLast(one => typeof one === 'string')).match(LABEL)?.length === 1;
 
@@ -143,12 +146,16 @@ export const withCastile = (plain: string): string =>
     .replace(STRAIGHT_CASTILE, straightCastile);
 
 export const withoutLabel = (plain: string): string =>
-  plain.replace(LABEL, (whole, ...rest) => (isOnlyOne(rest) ? ' ; ' : whole));
+  plain
+    .replace(DATED, (whole, word: string | undefined) =>
+      word === undefined || knownOil(word) === undefined ? ' ; ' : whole,
+    )
+    .replace(LABEL, (whole, ...rest) => (isOnlyOne(rest) ? ' ; ' : whole));
 
 /** "Milk in place of all the water". */
 export const withLiquid = (plain: string): string =>
   plain.replace(
-    /(?:instead|in place) of (?:all )?(?:of )?(?:the |my )?water(?!\p{L})|en (?:vez|lugar) de(?:l)? (?:toda )?(?:el |la )?agua(?!\p{L})/gu,
+    /(?:instead|in place) of (?:all |any )?(?:of )?(?:the |my )?water(?!\p{L})|en (?:vez|lugar) de(?:l)? (?:toda )?(?:el |la )?agua(?!\p{L})|(?<!\p{L})(?:como (?:el )?(?:unico )?liquido|as (?:the |my )?(?:only )?liquid)(?!\p{L})/gu,
     ' as the liquid ; ',
   );
 

@@ -1,6 +1,9 @@
 import { unbroken } from '../../../over-lines.ts';
 import { prepared } from '../amounts/prepared.ts';
 import { FAT, LYE, plainWords } from '../amounts/words.ts';
+import { isHarmlessBesideOil } from './doubts/beside-oils.ts';
+import type { Item } from './items/item.ts';
+import { itemsOf } from './items/items.ts';
 import { recipeLine } from './recipe-line.ts';
 
 /** "I do the water by eye". */
@@ -23,7 +26,7 @@ const OF_HARM = new RegExp(
     prob\p{L}*|tos\p{L}*|respir\p{L}*|ahog\p{L}*|vapor\p{L}*|humo|fuego|llamas?|gases|huele|olor|dol\p{L}*|
     duele|ard\p{L}*|pica\p{L}*|ampoll\p{L}*|vomit\p{L}*|mare\p{L}*|niñ\p{L}*|nin[oa]s?|hij[oa]s?|nen[ea]s?|
     perr\p{L}*|gat[oa]s?|hierv\p{L}*|hirv\p{L}*|volcan|desbord\p{L}*|rebals\p{L}*|espuma|burbuj\p{L}*|
-    explot\p{L}*|cloro|vinagre|acido|ayuda|auxilio|socorro|medico|hospital|urgencias|venen\p{L}*)(?!\p{L})
+    explot\p{L}*|unconscious|comatos\p{L}*|lifeless|seizure\p{L}*|convuls\p{L}*|collaps\p{L}*|passed out|inconsciente|desmay\p{L}*|cloro|vinagre|acido|ayuda|auxilio|socorro|medico|hospital|urgencias|venen\p{L}*)(?!\p{L})
   `,
   'u',
 );
@@ -38,6 +41,15 @@ const AHEAD = new RegExp(
     the|our))?(?: (?:face|skin|hands?))?(?!\p{L})|(?<!\p{L})(?:me |nos |no )?(?:voy a|vamos a|va a|ira a|
     vaya a)(?: (?:me|nos))? (?:quemar(?:me|nos|te)?|picar(?:me|nos)?|arder)(?: (?:la|las|el) (?:cara|piel|
     manos?))?(?!\p{L})
+  `,
+  'gu',
+);
+
+/** "Está bien o quema?", "is that ok or does it burn": what its lye would do, asked last and of the recipe. */
+const OR_BURNS = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:or|and|,) ?)?(?:does|do|is) (?:it|this|that|they) (?:burn|going to burn)(?= *[;,]? *$)|
+    (?<!\p{L})or (?:burns?|is it going to burn)(?= *[;,]? *$)|(?<!\p{L})(?:o|u) (?:que )?(?:es que )?queman?(?= *[;,]? *$)
   `,
   'gu',
 );
@@ -63,8 +75,36 @@ export function isPlainRecipe(text: string): boolean {
   const plain = plainWords(text, { clauses: true }).replace(BY_EYE, ' ; ');
   return (
     /\d/u.test(plain) &&
-    !OF_HARM.test(plain.replace(AHEAD, ' ').replace(DRY_SKIN, ' ')) &&
-    'line' in recipeLine(prepared(text.replace(BY_EYE_TYPED, ' ; ')))
+    !OF_HARM.test(plain.replace(AHEAD, ' ').replace(OR_BURNS, ' ').replace(DRY_SKIN, ' ')) &&
+    ('line' in recipeLine(prepared(text.replace(BY_EYE_TYPED, ' ; '))) ||
+      isListOfWeights(plain.replace(OR_BURNS, ' ')))
+  );
+}
+
+/** Of what is told beside a list so many words may be strange: one fat that has no entry, "marge". */
+const MOST_STRANGE = 1;
+const LEAST_WEIGHTS = 2;
+/** "My nan's recipe", "la receta de mi abuela". */
+const WHOSE =
+  /(?<!\p{L})(?:(?:my|our) \p{L}+(?:['’]?s)? recipe|(?:la |una )?receta de (?:mi|nuestra|la) \p{L}+)(?!\p{L})/gu;
+/**
+ * Whether a text is a list of weights or litres of fats that asks for its lye or tells it, and hardly a word beside it; a fat that
+ * nobody knows or a litre, which the reader of recipes does not take, is no harm.
+ */
+function isListOfWeights(plain: string): boolean {
+  const items = itemsOf(plain.replace(WHOSE, ' '));
+  const strange = items.flatMap((item, at) =>
+    item.is === 'word' && !isHarmlessBesideOil(item.text)
+      ? [items[at - 1]?.is === 'amount' || items[at + 1]?.is === 'amount']
+      : [],
+  );
+  const isFat = (item: Item) => item.is === 'name' && (item.known === 'oil' || item.known === 'any-oil');
+  return (
+    strange.length <= MOST_STRANGE &&
+    strange.every(isWeighed => isWeighed) &&
+    items.filter(({ is }) => is === 'amount').length >= LEAST_WEIGHTS &&
+    items.some(isFat) &&
+    items.some(item => item.is === 'asks' || (item.is === 'name' && item.known === 'lye'))
   );
 }
 

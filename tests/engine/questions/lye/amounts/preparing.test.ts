@@ -9,6 +9,10 @@ import { recipeLine } from '../../../../../src/engine/questions/lye/recipe-line/
 const NEEDED: Readonly<Record<string, readonly [text: string, recipe: string]>> = {
   'as-typed': ['2.5 lb olive .5 lb coconut, lye?', '2.5 lb olive, 0.5 lb coconut'],
   'plain-words': ['1 lb 4 oz tallow. lye?', '566.99 g tallow'],
+  'who-asks': [
+    'me podrían decir cuánta sosa lleva 550 g de oliva y 250 g de coco',
+    '550 g oliva, 250 g coco',
+  ],
   'own-pound': ['3 libras de 500 g de sebo y 1 libra de coco, ¿sosa?', '1500 g sebo, 500 g coco'],
   'batch-asked': [
     'Batch A was coconut 400 and palm 400. Batch B is today, coconut 300 palm 500 olive 200, how much lye for batch B. all grams',
@@ -18,8 +22,16 @@ const NEEDED: Readonly<Record<string, readonly [text: string, recipe: string]>> 
     '93% of the lye it needs, 500 g olive 250 g coconut. how much?',
     '500 g olive, 250 g coconut ; superfat 7%',
   ],
+  'figure-put-right': [
+    '900 g tallow, 0% superfat. sorry no, that’s laundry, it’s salt bars so 20. lye?',
+    '900 g tallow ; superfat 20%',
+  ],
   'whole-of-one': ['850 g of oils, all olive. lye?', '100% olive ; 850 g oils'],
   'told-of-all': ['850 g of tallow alone. lye?', '850 g tallow'],
+  'out-altogether': [
+    'I was going to put 90 g of castor in but there’s no castor. 550 g olive, 250 g coconut. lye?',
+    '550 g olive, 250 g coconut',
+  ],
   'set-aside': [
     'Sin contar fragancia ni arcilla: 550 g de oliva, 250 g de coco. ¿sosa?',
     '550 g oliva, 250 g coco',

@@ -95,6 +95,15 @@ const UNKNOWN: readonly RegExp[] = [
   ),
   // "An unlabelled tub of hydroxide", "un bote de sosa sin etiqueta".
   /(?<!\p{L})(?:un-?labell?ed|unmarked|label-?less|nameless) (?:\p{L}+ ){0,3}?(?:hydroxide|lye|caustic\p{L}*|flakes|pearls|alkali)(?!\p{L})/u,
+  // "Sosa a granel de una droguería, en bolsa sin etiqueta": what it lies in, further on in its sentence.
+  new RegExp(
+    unbroken`
+      (?<!\p{L})(?:hidroxido|sosa|soda|potasa|escamas|perlas|caustica|hydroxide|lye|caustic\p{L}*|flakes|pearls)(?!\p{L})[^;]{0,90}?
+      (?<!\p{L})(?:(?:bolsa|bote|frasco|tarro|lata|saco|bolsita) sin (?:etiqueta|etiquetar|nombre|marcar|marca)|
+      (?:un-?labell?ed|unmarked) (?:bag|tub|jar|tin|bottle|sack)|(?:bag|tub|jar|tin|bottle|sack) (?:that )?(?:(?:with|has|had|got) no|without (?:any|a)) labels?)(?!\p{L})
+    `,
+    'u',
+  ),
   /(?<!\p{L})(?:hidroxido|sosa|soda|potasa|escamas|perlas|caustica)(?: \p{L}+){0,4}? sin (?:etiqueta|etiquetar|nombre|marcar)(?!\p{L})/u,
   new RegExp(
     unbroken`

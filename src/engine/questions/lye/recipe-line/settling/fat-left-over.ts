@@ -15,13 +15,14 @@ const SHARE = unbroken`
   veinteav[oa](?: parte)?|vigesima parte|veinticincoav[oa](?: parte)?|cincuentav[oa](?: parte)?))
 `;
 const FAT = '(?:fats?|oils?|grasas?|aceites?)';
-const THE = '(?:(?:of|de|del|the|my|el|la|los|las|mis) )*';
+const THE = '(?:(?:of|o|de|del|the|my|el|la|los|las|mis) )*';
 const LEFT = unbroken`
-  (?:left ?over|left|over|to spare|spare|free|unsaponified|unconverted|unreacted|untouched|un-?soaped|
-  sin (?:convertir|saponificar|reaccionar|transformar|jabonar)|libres?|sobrantes?|de sobra|que sobren?)
+  (?:left ?over|left|over|to spare|spare|free|unsaponified|unconverted|unreacted|untouched|un-?soaped|back|
+  sin (?:convertir|saponificar|reaccionar|transformar|jabonar)|back|
+  sin (?:hacer|hacerse|volverse) jabon|libres?|sobrantes?|de sobra|que sobren?)
 `;
 const OPENS = unbroken`
-  (?:(?:i|we|she|he|they|yo|always|usually|siempre|want|wants?|like|likes?|leaves?|leaving|left|keeps?|kept|
+  (?:(?:i|we|she|he|they|yo|always|usually|siempre|want|wants?|like|likes?|leaves?|leaving|left|keeps?|keeping|kept|
   have|to|quiero|que|quede|queden|deja|dejo|dejar|dejamos|dejando|con|with|at|al|un|una|about|around|unos|
   aproximadamente|roughly) )*
 `;
@@ -76,6 +77,15 @@ const NONE_LEFT = new RegExp(
   `,
   'gu',
 );
+/** "Ten percent off the lye", "5% under what would turn it all", "NaOH con un 3% de menos": a discount of lye. */
+const OFF_LYE = new RegExp(
+  unbroken`
+    (?<![\p{L}\d.,])(?:(?:at|with|con|un|una|a) )*${PERCENT} (?:off (?:of )?(?:the |my )?(?:lye|naoh|koh|caustic)|(?:under|below|less than|short of) (?:what (?:would|it|they)|the full|the whole)
+    (?: \p{L}+){0,4}|(?:off|under|below) the (?:full|whole|top) (?:lye|amount|dose))(?!\p{L})|
+    (?<=(?<!\p{L})(?:lye|naoh|koh|sosa|soda|potasa)) (?:con|with|at) (?:un |a )?(?<less>\d{1,2}(?:[.,]\d)?) ?(?:%|por ?ciento|percent) (?:de menos|menos|less|short)(?!\p{L})
+  `,
+  'gu',
+);
 const WHOLE = 100;
 
 /** A line in which a superfat that is told as fat left over, or as a share of the lye, is told by its name. Takes what `plainWords` gives. Pure. */
@@ -93,5 +103,9 @@ export const withFatLeftOver = (plain: string): string =>
     .replace(OF_FULL_LYE, (...match) => {
       const { percent = '' } = match.at(-1) as { percent?: string };
       return ` ; superfat ${Number((WHOLE - Number(percent.replace(',', '.'))).toFixed(1))}% ; `;
+    })
+    .replace(OFF_LYE, (...match) => {
+      const { percent, less } = match.at(-1) as { percent?: string; less?: string };
+      return ` ; superfat ${percent ?? less}% ; `;
     })
     .replace(NONE_LEFT, ' ; superfat 0% ; ');

@@ -47,6 +47,12 @@ export const SUBSTANCE_PATTERNS: TopicPatterns = [
     'drain-cleaner',
     [
       /\b(?:drain (?:cleaner|opener|unblocker)|desatascador\w*|destapa ?canos|limpia ?tuberias|destapador)\b/u,
+      // "Dice el señor que es de la de desatascar": lye that is sold for drains, however far on that is told.
+      near(
+        LYE,
+        '(?:de |para )(?:la |lo |el )?(?:de |para )?desatascar|(?:the )?drain (?:one|kind|stuff|type|sort|lye|soda|caustic)|(?:meant |sold )?for (?:the )?drains',
+        200,
+      ),
     ],
   ],
   [

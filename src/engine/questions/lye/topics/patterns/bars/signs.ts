@@ -17,8 +17,24 @@ const SOMEBODY = unbroken`
 `;
 const PINK = '(?:pink|fuchsia|magenta|red|purple|rosa\\w*|fucsia|magenta|roj[oa]|morad[oa])';
 
+const SILVER_BITS = unbroken`
+  (?:silver\w*|metal(?:lic)?|alumini?um) (?:little |tiny |small )?(?:beads?|bits?|balls?|pellets?|specks?|
+  chips?|granules?|pieces?|shavings)|(?:bolitas?|bolas|perlas|perlitas|trocitos|granos|granitos|virutas|
+  pedacitos) (?:como )?(?:de metal|platead[oa]s?|metalic[oa]s?|de aluminio|de plata)
+`;
+
 /** What is seen and means less, or more, than it seems; plain text. */
 export const SIGN_PATTERNS: TopicPatterns = [
+  // Aluminium stands in drain openers as beads and chips, and gives off hydrogen in lye water.
+  [
+    'drain-cleaner',
+    [
+      said(
+        [LYE, SILVER_BITS],
+        `soaps?|bars?|loaf|batter|jabon|pastillas?|masa|mica|swirl|glitter|purpurina|spoon|cuchara|${HURT}`,
+      ),
+    ],
+  ],
   [
     'indicator-pink',
     [

@@ -39,7 +39,7 @@ export const JUG_PATTERNS: TopicPatterns = [
             escamas? blancas? (?:en|al|abajo)
           `,
         ],
-        `${BAR}|goats?|leche|milk (?!y)|spill\\w*|carpet|floor|jar without|unlabel\\w+|sin etiqueta|how much|vision|sight|vista|ojos?|eyes?`,
+        `${BAR}|goats?|leche|milk (?!y)|spill\\w*|carpet|floor|jar without|unlabel\\w+|sin etiqueta|how much|(?:used|old|frying|fried|strained) oil|aceite (?:usado|viejo|de freir|reciclado)|vision|sight|vista|ojos?|eyes?`,
       ),
     ],
   ],
