@@ -1,6 +1,6 @@
 import { spaced } from '../../over-lines.ts';
 import type { Colourant } from '../colourant.ts';
-import { namesIn } from './name-list.ts';
+import { namesIn, toldApart } from './name-list.ts';
 import { practice, published, remembered, typicalBulk } from './origins.ts';
 
 const dye = {
@@ -129,7 +129,10 @@ export const dyes: readonly Colourant[] = [
   {
     ...dye,
     id: 'blue-2-dye',
-    names: { en: 'Blue 2 dye (indigo carmine)', es: 'Colorante Azul 2 (carmín de índigo)' },
+    ...toldApart(
+      { en: 'Blue 2 dye', es: 'Colorante Azul 2' },
+      { en: 'indigo carmine', es: 'carmín de índigo' },
+    ),
     synonyms: namesIn(
       `fd&c blue 2, fd&c blue no. 2, blue no 2, blue 2, indigo carmine, indigotine, azul 2, carmín de índigo, indigotina, acid blue 74, e132, e 132`,
     ),
@@ -155,7 +158,7 @@ export const dyes: readonly Colourant[] = [
   {
     ...dye,
     id: 'violet-2-dye',
-    names: { en: 'Violet 2 dye (oil-soluble)', es: 'Colorante Violeta 2 (liposoluble)' },
+    ...toldApart({ en: 'Violet 2 dye', es: 'Colorante Violeta 2' }, { en: 'oil-soluble', es: 'liposoluble' }),
     synonyms: namesIn(`d&c violet 2, d&c violet no. 2, violet no 2, violet 2, solvent violet 13, violeta 2`),
     ci: ['60725'],
     inci: 'Violet 2',
@@ -167,7 +170,7 @@ export const dyes: readonly Colourant[] = [
   {
     ...dye,
     id: 'green-6-dye',
-    names: { en: 'Green 6 dye (oil-soluble)', es: 'Colorante Verde 6 (liposoluble)' },
+    ...toldApart({ en: 'Green 6 dye', es: 'Colorante Verde 6' }, { en: 'oil-soluble', es: 'liposoluble' }),
     synonyms: namesIn(`d&c green 6, d&c green no. 6, green no 6, green 6, solvent green 3, verde 6`),
     ci: ['61565'],
     inci: 'Green 6',

@@ -1,6 +1,6 @@
 import type { Colourant } from '../colourant.ts';
 import { mica } from './micas-mineral.ts';
-import { namesIn } from './name-list.ts';
+import { namesIn, toldApart } from './name-list.ts';
 import { published, remembered } from './origins.ts';
 
 const laked = {
@@ -87,7 +87,10 @@ export const lakedMicas: readonly Colourant[] = [
   {
     ...laked,
     id: 'green-lake-mica',
-    names: { en: 'Green mica (Yellow 5 and Blue 1 lakes)', es: 'Mica verde (lacas Amarillo 5 y Azul 1)' },
+    ...toldApart(
+      { en: 'Green mica', es: 'Mica verde' },
+      { en: 'Yellow 5 and Blue 1 lakes', es: 'lacas Amarillo 5 y Azul 1' },
+    ),
     synonyms: namesIn(
       `lake green mica, lime green mica, apple green mica, kelly green mica, yellow 5 blue 1 mica, mica verde lima, mica verde manzana, mica verde laca`,
     ),
