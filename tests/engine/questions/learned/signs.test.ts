@@ -130,6 +130,20 @@ test('what is named, measured and marked is none of its words', () => {
   expect(saidIn(words, found)).toEqual(['how', 'much', '<thing>', 'for', '<batter>']);
 });
 
+const TOPICS = ['a topic', 'no topic'].flatMap(topic =>
+  ['ours', 'nothing of ours'].map(ours => `${topic}, ${ours}`),
+);
+test.each([
+  ['500 g olive, 200 g coconut', 'no topic, ours'],
+  ['rose clay', 'no topic, ours'],
+  ['the soap', 'no topic, ours'],
+  ['#7fa37a', 'no topic, nothing of ours'],
+  ['best paint for my wall in rose clay', 'a topic, ours'],
+  ['recipe for bread', 'a topic, nothing of ours'],
+])('“%s” is of %s', (question, told) => {
+  expect(tells(question, TOPICS)).toEqual([told]);
+});
+
 const FOREIGN = ['foreign', 'none foreign'].flatMap(foreign =>
   ['ours', 'none of ours'].flatMap(ours =>
     ['named', 'none named'].map(named => [foreign, ours, named].join(', ')),
