@@ -35,6 +35,8 @@ describe('a cup that is called after its colours need not name them twice', () =
   test('one that is called otherwise names them with what tells them apart', () => {
     const [gold, mixed] = ['1 cup gold; rest', '1 cup gold mica + red oxide; rest'];
     expect(whisked(gold)).toEqual(['“Gold”: whisk in gold mica (iron oxide).']);
+    const one = '1 cup mica dorada + óxido rojo; rest';
+    expect(whisked(one, 'es')[0]).toContain(': integra mica dorada (óxido de hierro), óxido');
     expect(whisked(gold, 'es')).toEqual(['«Gold»: integra mica dorada (óxido de hierro) con varillas.']);
     expect(whisked(mixed)).toEqual([
       '“Gold mica + red oxide”: whisk in gold mica (iron oxide), red iron oxide.',
