@@ -51,5 +51,8 @@ test('where two colourants are called alike, brackets tell them apart: a mica by
     'Black mica (iron oxide)',
     'Black mica (carbon black)',
   ]);
+  // What stands in brackets is never a part of what it is called.
+  const told = colourants.map(({ names, called = names }) => `${called.en} ${called.es}`);
+  expect(told.filter(name => /[()]/u.test(name))).toEqual([]);
   for (const all of several) expect(new Set(all.map(({ names }) => names.es)).size).toBe(all.length);
 });

@@ -46,8 +46,8 @@ const watery = [
   ],
   [
     'red-28-dye',
-    'Red 28 dye (or Red 27, its acid)',
-    'Colorante Rojo 28 (o Rojo 27, su ácido)',
+    ['Red 28 dye', 'or Red 27, its acid'],
+    ['Colorante Rojo 28', 'o Rojo 27, su ácido'],
     spaced`
       red 28 dye, colorante rojo 28, red 27 dye, colorante rojo 27, d&c red 28, d&c red no. 28, red no 28,
       red 28, phloxine b, floxina, acid red 92, rojo 28, red 27, d&c red 27, d&c red no. 27, rojo 27
@@ -112,20 +112,21 @@ const watery = [
   ],
 ] as const;
 
+/** A name, or a name with what tells it apart. */
+type Written = string | readonly [called: string, apart: string];
+const namesOf = (en: Written, es: Written): Pick<Colourant, 'names' | 'called'> =>
+  typeof en === 'string' || typeof es === 'string'
+    ? { names: { en: String(en), es: String(es) } }
+    : toldApart({ en: en[0], es: es[0] }, { en: en[1], es: es[1] });
+
 /** Soluble dyes: they colour at once, then walk into the next swirl and onto the flannel. */
 export const dyes: readonly Colourant[] = [
-  ...watery.map(
-    ([id, en, es, synonyms, ci, towards, hex]): Colourant => ({
-      ...dye,
-      id,
-      names: { en, es },
-      synonyms: namesIn(synonyms),
-      ci: [ci],
-      inci: en.replace(' dye', ''),
-      alkali: { ...dye.alkali, towards },
-      hex,
-    }),
-  ),
+  ...watery.map(([id, en, es, synonyms, ci, towards, hex]): Colourant => {
+    const told = namesOf(en, es);
+    const inci = told.names.en.replace(' dye', '');
+    const alkali = { ...dye.alkali, towards };
+    return { ...dye, id, ...told, synonyms: namesIn(synonyms), ci: [ci], inci, alkali, hex };
+  }),
   {
     ...dye,
     id: 'blue-2-dye',

@@ -166,7 +166,10 @@ export const mineralMicas: readonly Colourant[] = [
     ([en, es, hex]): Colourant => ({
       ...mica,
       id: `interference-${en}-mica`,
-      names: { en: `Interference ${en} mica (titania)`, es: `Mica interferencia ${es} (titanio)` },
+      ...toldApart(
+        { en: `Interference ${en} mica`, es: `Mica interferencia ${es}` },
+        { en: 'titania', es: 'titanio' },
+      ),
       synonyms:
         namesIn(`interference ${en}, ${en} interference mica, interference ${en} mica, ${en} interference, ${en} shimmer mica,
       interferencia ${es}, mica interferencia ${es}, mica tornasol ${es}, mica de interferencia ${es}`),
