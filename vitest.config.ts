@@ -70,6 +70,9 @@ export default defineConfig({
           include: ['tests/**/*.test.ts'],
           exclude: [...alone, ...dear],
           isolate: false,
+          // Hundreds of files go through one process, each with much that is soon forgotten and code that the next one runs again: with
+          // more room for what is young, and code kept, a sixth less processor time. What counts memory is alone.
+          execArgv: ['--max-semi-space-size=64', '--no-flush-bytecode'],
           benchmark: { include: ['tests/bench/**/*.bench.ts'] },
         },
       },

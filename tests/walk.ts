@@ -13,7 +13,7 @@ export const howMany = (usual: number, whole: number): number => (WHOLE ? whole 
 
 /**
  * Which of the dear checks the usual run does: one of those that compute for ten to twenty seconds (fits that leave a writer out, the
- * compiler's look, a run of mutants), and two of those that go through whole days, in processes and browsers, or through many photos. Besides them those
+ * compiler's look, a run of mutants), and two of those that go through whole days, in processes, crowds and browsers, or through many photos. Besides them those
  * whose inputs are among the files that have `CHANGED`: CI says which, else `vitest.config.ts` looks.
  */
 export const isDue = (what: Dear): boolean =>
@@ -38,6 +38,8 @@ const INPUTS = {
     /^(?:src\/(?:terminal|conversation|records\/challenges|engine\/challenges)\/|commands\/challenge|tests\/terminal\/)/u,
   'challenge in a browser':
     /^(?:src\/(?:page|loopback|records\/challenges|engine\/challenges)\/|commands\/challenge|tests\/browser\/)/u,
+  'crowd at the vote':
+    /^(?:src\/(?:records|conversation|discord|loopback)\/|src\/[^/]+$|commands\/challenge|tests\/(?:loopback|records\/challenges)\/)/u,
   image: /^(?:docker\/|package(?:-lock)?\.json|src\/(?:[^/]+|photo\/network\/.+)$)/u,
   'killed process': /^(?:src\/(?:records|conversation|discord|operations)\/|src\/[^/]+$|tests\/faults\/)/u,
   'longest replies':

@@ -16,7 +16,7 @@ import { openJudgedHost } from '../loopback/judged-host.ts';
 import { registry } from '../loopback/room.ts';
 import { PATIENT } from '../records/patience.ts';
 import { hasPostgres, hasRedis, type Server, startPostgres, startRedis } from '../records/servers.ts';
-import { isDue, WHOLE } from '../walk.ts';
+import { drawn, isDue, WHOLE } from '../walk.ts';
 
 const TOKEN = 'bench-token';
 const main = new URL('../../src/main.js', import.meta.url).pathname;
@@ -41,8 +41,12 @@ for (const [store, isThere] of stores)
 
 /** Four processes for each store take half a minute: what shards run over stands for all of them. */
 const SHARDED = hasPostgres ? 'PostgreSQL' : 'an SQLite file';
+const here = stores.filter(([, isThere]) => isThere);
+/** Two processes on one shelf stand for each other's store as well: one in the usual run, besides what shards are to run over. */
+const TAKEN_FROM = drawn(here, 1, 'two processes');
+const OVER = here.filter(one => TAKEN_FROM.includes(one) || (one[0] === SHARDED && isDue('shards')));
 
-describe.each(stores.filter(([, isThere]) => isThere))('over %s', (name, _isThere, start) => {
+describe.each(OVER)('over %s', (name, _isThere, start) => {
   let server: Server;
   let store: Store;
   let running: ChildProcess[] = [];

@@ -2,6 +2,7 @@ import { Events } from 'discord.js';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { action, command, followUp } from '../../src/conversation/command.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
+import { drawn } from '../walk.ts';
 import { png } from './host-bench.ts';
 import { openRoom } from './room.ts';
 
@@ -92,6 +93,9 @@ function without(payload: Json, place: readonly Step[], instead?: null): Json {
   return copy;
 }
 
+/** Of the hundred places of a payload so many are broken in the usual run: most that is missing is not missed, and answered in full. */
+const MOST_PLACES = 32;
+
 let ids = 0n;
 const freshId = () => String(1_600_000_000_000_000_000n + ids++);
 
@@ -105,8 +109,8 @@ describe('an interaction', () => {
 
   test('with whatever missing, or of a kind that nobody knows, ends nothing', async () => {
     let sent = 0;
-    for (const { data } of carried) {
-      for (const place of placesIn(data))
+    for (const { name, data } of carried) {
+      for (const place of drawn(placesIn(data), MOST_PLACES, name))
         for (const instead of [undefined, null] as const) {
           const broken = without(data, place, instead);
           room.host.dispatch('INTERACTION_CREATE', {

@@ -7,8 +7,8 @@ import {
   xyzOfLab,
 } from '../../src/engine/colour/spectra/reconstruct.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
-import { photoColours } from '../../src/photo/colours.ts';
 import { drawn, WHOLE } from '../walk.ts';
+import { photoColours } from './in-a-thread.ts';
 import { LIGHTS, labOfHex, seenUnder } from './render/lights.ts';
 import { shoot } from './render/scene.ts';
 import { shotOf } from './render/shots.ts';

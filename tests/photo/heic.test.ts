@@ -5,9 +5,9 @@ import { describe, expect, test, vi } from 'vitest';
 import type { ReasonId } from '../../src/engine/refusal.ts';
 import { decodePhoto, type Pixels } from '../../src/photo/decode.ts';
 import { holdTo, withHeic } from '../../src/photo/heic.ts';
-import { readPhoto } from '../../src/photo/read.ts';
 import { sniff } from '../../src/photo/sniff.ts';
 import { codedIn, heic } from './heif/writer.ts';
+import { readPhoto } from './in-a-thread.ts';
 
 const file = (name: string) => new Uint8Array(readFileSync(new URL(`heif/${name}`, import.meta.url)));
 const tile = codedIn('quarters.heic');

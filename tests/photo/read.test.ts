@@ -2,11 +2,11 @@ import { readFileSync } from 'node:fs';
 import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
 import { FINDING_IDS } from '../../src/engine/flaws/findings.ts';
-import { photoColours } from '../../src/photo/colours.ts';
 import { answered } from '../../src/photo/findings/answers.ts';
 import { findingOf, PHOTO_FINDING_IDS, TAUGHT_IDS } from '../../src/photo/findings/ids.ts';
-import { readPhoto } from '../../src/photo/read.ts';
+import { readPhoto as readHere } from '../../src/photo/read.ts';
 import { drawn, isDue } from '../walk.ts';
+import { photoColours, readPhoto } from './in-a-thread.ts';
 import { type Shot, shoot } from './render/scene.ts';
 import { FLAW_DRAWINGS, shotOf } from './render/shots.ts';
 
@@ -111,7 +111,7 @@ describe('where the bar and the paper are', () => {
   );
 
   whenDue('the same photo gives the same reading', async () => {
-    expect(await readPhoto(await photoOf(shot))).toEqual(await readingOf(shot));
+    expect(await readHere(await photoOf(shot))).toEqual(await readingOf(shot));
   });
 
   whenDue(

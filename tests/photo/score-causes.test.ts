@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { answers, shareOf } from '../../src/photo/training/counting.ts';
 import { type Read, readTold, shownBy, tableOf, toldIn } from '../../src/photo/training/score-causes.ts';
+import { readPhoto } from './in-a-thread.ts';
 
 let folder: string;
 beforeEach(() => {
@@ -47,7 +48,7 @@ describe('a set that members gave', () => {
       join(folder, 'labels-1.jsonl'),
       '{"file":"a.jpg","cause":"white-pigment-crackle","width":9}\n',
     );
-    const [one, ...more] = (await readTold(folder)) ?? [];
+    const [one, ...more] = (await readTold(folder, readPhoto)) ?? [];
     expect([one?.cause, one?.reading.bars.length, more.length]).toEqual(['white-pigment-crackle', 1, 0]);
     writeFileSync(join(folder, 'labels-2.jsonl'), '{"file":"b.jpg","cause":"something-else"}\n\n');
     expect(toldIn(folder)?.map(({ file }) => file)).toEqual(['a.jpg', 'b.jpg']);

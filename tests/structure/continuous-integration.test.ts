@@ -54,6 +54,7 @@ test.each([
   ['src/records/store.ts', 'batch kills'],
   ['commands/challenge/vote.ts', 'challenge at the terminal'],
   ['src/page/room.ts', 'challenge in a browser'],
+  ['src/records/challenges/votes.ts', 'crowd at the vote'],
   ['docker/Dockerfile', 'image'],
   ['src/main.js', 'killed process'],
   ['src/words/en/batch/plan.ts', 'longest replies'],

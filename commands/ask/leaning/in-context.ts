@@ -10,7 +10,7 @@ import { lyeAskedIn } from '../../../src/engine/questions/lye/question.ts';
 import { tellsOfHurt } from '../../../src/engine/questions/lye/topics/nearest/hurt.ts';
 import { lyeTopicIn } from '../../../src/engine/questions/lye/topics/topics.ts';
 import { askedOfBench } from '../../../src/engine/questions/technique/asked/read.ts';
-import { NEAR_LYE } from '../../../src/engine/questions/technique/likely.ts';
+import { NEAR_LYE } from '../../../src/engine/questions/technique/stands-before.ts';
 import { outrightIn } from '../../../src/engine/questions/technique/outright/read.ts';
 import type { Technique } from '../../../src/engine/questions/technique/topic.ts';
 import type { Answerer, Turn } from '../asked.ts';

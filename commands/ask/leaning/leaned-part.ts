@@ -7,7 +7,7 @@ import { goOnPart, nearestPart } from '../../../src/engine/questions/leaning/par
 import { type MatterTold, partOf, tellingOf } from '../../../src/engine/questions/leaning/parts/part-of.ts';
 import type { LyeTopic } from '../../../src/engine/questions/lye/topics/topic.ts';
 import { answerTo } from '../../../src/engine/questions/technique/answer-to.ts';
-import { IN_THE_POT } from '../../../src/engine/questions/technique/likely.ts';
+import { IN_THE_POT } from '../../../src/engine/questions/technique/stands-before.ts';
 import type { Technique } from '../../../src/engine/questions/technique/topic.ts';
 import { topicReply } from '../lye/matter.ts';
 import { ranCommand } from '../reading/ran-command.ts';

@@ -1,7 +1,7 @@
 import type { Context } from '../../../src/conversation/context.ts';
 import { ofLyeBefore } from '../../../src/engine/questions/leaning/behind/after-lye.ts';
 import type { QuestionRead } from '../../../src/engine/questions/read.ts';
-import { NEAR_LYE } from '../../../src/engine/questions/technique/likely.ts';
+import { NEAR_LYE } from '../../../src/engine/questions/technique/stands-before.ts';
 import type { Technique } from '../../../src/engine/questions/technique/topic.ts';
 import { askFollowUps } from '../follow-ups.ts';
 import type { AskReply } from '../understood.ts';

@@ -12,15 +12,11 @@ import type { QuestionRead } from '../../../src/engine/questions/read.ts';
 import { benchAsked } from '../../../src/engine/questions/technique/bench-asked.ts';
 import type { Talk } from '../../../src/engine/questions/technique/beside.ts';
 import { asksCause } from '../../../src/engine/questions/technique/cause-asked.ts';
-import {
-  IN_THE_POT,
-  LIKELY,
-  likeliestIn,
-  standsOver,
-} from '../../../src/engine/questions/technique/likely.ts';
+import { likeliestIn, standsOver } from '../../../src/engine/questions/technique/likely.ts';
 import { isPlainMix } from '../../../src/engine/questions/technique/mix-wished.ts';
 import { outrightIn } from '../../../src/engine/questions/technique/outright/read.ts';
 import type { NearMatter } from '../../../src/engine/questions/technique/read.ts';
+import { IN_THE_POT, LIKELY } from '../../../src/engine/questions/technique/stands-before.ts';
 import { isTechnique, type Technique } from '../../../src/engine/questions/technique/topic.ts';
 import { foreseesTwo, pairTold, putsTwoTogether } from '../../../src/engine/questions/technique/two-hues.ts';
 import { acidIn } from '../../../src/engine/text/names/acid-words.ts';

@@ -41,6 +41,8 @@ export type Colourant = {
   readonly id: string;
   readonly kind: ColourantKind;
   readonly names: Names;
+  /** The names without what tells it apart from others that are called alike; undefined where they say no more. */
+  readonly called?: Names;
   /** Other words members type for it, any language, lower case. */
   readonly synonyms: readonly string[];
   /** Colour Index numbers, digits only (`77007`, `77268:1`); empty when none exists. */

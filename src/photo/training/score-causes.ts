@@ -67,12 +67,11 @@ export function tableOf(all: readonly Read[]): string {
   ].join('\n');
 }
 
-/** The pictures of a set that members gave, read; undefined where the folder holds no such set. */
-export async function readTold(folder: string): Promise<readonly Read[] | undefined> {
+/** The pictures of a set that members gave, read by `reads`; undefined where the folder holds no such set. */
+export async function readTold(folder: string, reads = readPhoto): Promise<readonly Read[] | undefined> {
   const told = toldIn(folder);
   if (!told) return undefined;
   const all: Read[] = [];
-  for (const one of told)
-    all.push({ ...one, reading: await readPhoto(readFileSync(join(folder, one.file))) });
+  for (const one of told) all.push({ ...one, reading: await reads(readFileSync(join(folder, one.file))) });
   return all;
 }

@@ -33,6 +33,7 @@ const row = z.strictObject({
   id: word,
   kind: z.enum(kinds),
   names: z.strictObject(byLanguage(() => z.string().min(3).max(60))),
+  called: z.strictObject(byLanguage(() => z.string().min(3))).optional(),
   synonyms: z.array(z.string().min(2).max(60)).min(3),
   ci: z.array(z.string().regex(/^\d{5}(:\d)?$/)),
   inci: z.string().min(3).optional(),

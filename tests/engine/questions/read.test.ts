@@ -131,3 +131,50 @@ test.each([
   ['does turmeric work in cold process or only in melt and pour', undefined],
   ['my sister wants to sell at the market, is carmine allowed in germany', undefined],
 ])('%s: field %s', (question, field) => expect(readQuestion(question).outside).toBe(field));
+
+describe('what is told goes where the job takes it', () => {
+  const told = (question: string) => readQuestion(question);
+  const given = (question: string) => told(question).readings[0]?.given;
+
+  test('a rate to the pound is how strong a dose is, and how much of a colour in a pound of oils that is looked at', () => {
+    expect(given('how much gold mica for 1 tsp ppo')).toMatchObject({ strength: '1 tsp ppo' });
+    const seen = given('gold mica at 1 tsp ppo, what does it look like');
+    expect(seen).toMatchObject({ mix: '1 tsp gold mica', portion: '1 lb oils' });
+  });
+  test('a white that is mixed with is named, and named once', () => {
+    const { facts } = told('how do i make pink with red oxide and white');
+    expect([facts.named, facts.target?.text]).toEqual([['red oxide', 'titanium dioxide'], 'pink']);
+    const twice = told('how do i make pink with red oxide and titanium dioxide white').facts.named;
+    expect(twice).toEqual(['red oxide', 'titanium dioxide']);
+  });
+  test('a plant beside a colourant is asked about too, one alone is the subject', () => {
+    const both = told('will hibiscus and rosehip survive lye').facts;
+    expect([both.named, both.plants, both.subject]).toEqual([
+      ['hibiscus', 'rosehip'],
+      ['rosehip'],
+      'hibiscus',
+    ]);
+    const alone = told('will dragon fruit powder survive lye').facts;
+    expect([alone.named, alone.plants, alone.subject]).toEqual([
+      ['dragon fruit powder'],
+      undefined,
+      'dragon fruit powder',
+    ]);
+  });
+  test('the law of a colour in a place is ours, whatever the rest is of', () => {
+    expect(told('is ultramarine allowed in norway, i sell at a fair').outside).toBeUndefined();
+    expect(given('is ultramarine allowed in norway, i sell at a fair')).toMatchObject({
+      item: 'ultramarine',
+    });
+  });
+  test('nothing said is nothing asked, of our field and of none other', () => {
+    const { readings, outside, elsewhere } = told('');
+    expect([readings, outside, elsewhere < 0.1]).toEqual([[], undefined, true]);
+  });
+  test('two readings at most are kept, the likelier first', () => {
+    const { readings } = told('can i colour it with annatto');
+    expect(readings.length).toBeLessThanOrEqual(2);
+    const [first, second] = readings;
+    expect(first!.score).toBeGreaterThanOrEqual(second?.score ?? 0);
+  });
+});

@@ -19,6 +19,13 @@ export type Wetting = {
   readonly dipped: boolean;
 };
 
+/** A cup that is coloured: its colours, and what each is called without the brackets that tell its kind apart. */
+export type StirredIn = {
+  readonly name: PortionName;
+  readonly colours: readonly Names[];
+  readonly called: readonly Names[];
+};
+
 /** Every step of a pour, with the values its sentence needs. */
 export interface PrepSteps {
   'gear-on': Record<never, never>;
@@ -65,8 +72,8 @@ export interface PrepSteps {
   'lye-into-oils': { trace: Trace };
   'add-additive': { additive: AdditiveId; grams: number };
   split: { portions: readonly { readonly name: PortionName; readonly millilitres: number }[] };
-  'whisk-portion': { name: PortionName; colours: readonly Names[] };
-  'stick-blend-portion': { name: PortionName; colours: readonly Names[]; carrier: Carrier };
+  'whisk-portion': StirredIn;
+  'stick-blend-portion': StirredIn & { carrier: Carrier };
   'scent-portion': { name: PortionName; grams: number };
   'pour-in-the-pot': Record<never, never>;
   'pour-drop': Record<never, never>;

@@ -168,22 +168,26 @@ function blending(request: PlanRequest, facts: TimelineFacts, blendAt: number): 
 function fromSplitting(request: PlanRequest, filled: Filled, kohShare: number): TimelineStep[] {
   const portions = filled.portions.map((portion, which) => ({
     portion,
-    colours: (request.portions[which]?.colours ?? []).map(({ asked }) => asked.colourant.names),
+    asked: (request.portions[which]?.colours ?? []).map(({ asked }) => asked.colourant),
     stickBlended: portion.doses.find(({ carrier }) => carrier.blend === 'stick-blend'),
   }));
-  const coloured = portions.filter(({ colours }) => colours.length > 0);
+  const coloured = portions.filter(({ asked }) => asked.length > 0);
   const order = [
     ...coloured.filter(({ stickBlended }) => stickBlended === undefined),
     ...coloured.filter(({ stickBlended }) => stickBlended !== undefined),
   ];
   const scented = filled.portions.filter(({ fragranceGrams }) => fragranceGrams > 0);
   const scentAt = scented.length > 0 ? PER_PORTION : 0;
-  const steps = order.map(({ portion, colours, stickBlended }, place) => {
-    const name = portionCalled(portion.name);
+  const steps = order.map(({ portion, asked, stickBlended }, place) => {
+    const into = {
+      name: portionCalled(portion.name),
+      colours: asked.map(({ names }) => names),
+      called: asked.map(({ names, called }) => called ?? names),
+    };
     const minutes = scentAt + PER_PORTION * (order.length - place);
     return stickBlended === undefined
-      ? at(minutes, 'whisk-portion', { name, colours })
-      : at(minutes, 'stick-blend-portion', { name, colours, carrier: stickBlended.carrier.choice });
+      ? at(minutes, 'whisk-portion', into)
+      : at(minutes, 'stick-blend-portion', { ...into, carrier: stickBlended.carrier.choice });
   });
   const splitAt = scentAt + PER_PORTION * (order.length + 1);
   const cups = filled.portions.map(({ name, millilitres }) => ({

@@ -1,6 +1,6 @@
 import { spaced } from '../../over-lines.ts';
 import type { Colourant } from '../colourant.ts';
-import { namesIn } from './name-list.ts';
+import { namesIn, toldApart } from './name-list.ts';
 import { lessOf } from './origins.ts';
 import { plant, strongPlant, toOlive } from './plant.ts';
 
@@ -105,7 +105,7 @@ export const dyePlants: readonly Colourant[] = [
   {
     ...plant,
     id: 'henna',
-    names: { en: 'Henna', es: 'Henna (alheña)' },
+    ...toldApart({ en: 'Henna', es: 'Henna' }, { es: 'alheña' }),
     synonyms: namesIn(`henna powder, lawsonia inermis, lawsonia, alheña, jena, henné, henna leaf`),
     inci: 'Lawsonia Inermis Leaf Powder',
     alkali: toOlive,

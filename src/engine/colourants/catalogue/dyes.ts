@@ -1,6 +1,6 @@
 import { spaced } from '../../over-lines.ts';
 import type { Colourant } from '../colourant.ts';
-import { namesIn } from './name-list.ts';
+import { namesIn, toldApart } from './name-list.ts';
 import { practice, published, remembered, typicalBulk } from './origins.ts';
 
 const dye = {
@@ -46,8 +46,8 @@ const watery = [
   ],
   [
     'red-28-dye',
-    'Red 28 dye (or Red 27, its acid)',
-    'Colorante Rojo 28 (o Rojo 27, su ácido)',
+    ['Red 28 dye', 'or Red 27, its acid'],
+    ['Colorante Rojo 28', 'o Rojo 27, su ácido'],
     spaced`
       red 28 dye, colorante rojo 28, red 27 dye, colorante rojo 27, d&c red 28, d&c red no. 28, red no 28,
       red 28, phloxine b, floxina, acid red 92, rojo 28, red 27, d&c red 27, d&c red no. 27, rojo 27
@@ -112,24 +112,28 @@ const watery = [
   ],
 ] as const;
 
+/** A name, or a name with what tells it apart. */
+type Written = string | readonly [called: string, apart: string];
+const namesOf = (en: Written, es: Written): Pick<Colourant, 'names' | 'called'> =>
+  typeof en === 'string' || typeof es === 'string'
+    ? { names: { en: String(en), es: String(es) } }
+    : toldApart({ en: en[0], es: es[0] }, { en: en[1], es: es[1] });
+
 /** Soluble dyes: they colour at once, then walk into the next swirl and onto the flannel. */
 export const dyes: readonly Colourant[] = [
-  ...watery.map(
-    ([id, en, es, synonyms, ci, towards, hex]): Colourant => ({
-      ...dye,
-      id,
-      names: { en, es },
-      synonyms: namesIn(synonyms),
-      ci: [ci],
-      inci: en.replace(' dye', ''),
-      alkali: { ...dye.alkali, towards },
-      hex,
-    }),
-  ),
+  ...watery.map(([id, en, es, synonyms, ci, towards, hex]): Colourant => {
+    const told = namesOf(en, es);
+    const inci = told.names.en.replace(' dye', '');
+    const alkali = { ...dye.alkali, towards };
+    return { ...dye, id, ...told, synonyms: namesIn(synonyms), ci: [ci], inci, alkali, hex };
+  }),
   {
     ...dye,
     id: 'blue-2-dye',
-    names: { en: 'Blue 2 dye (indigo carmine)', es: 'Colorante Azul 2 (carmín de índigo)' },
+    ...toldApart(
+      { en: 'Blue 2 dye', es: 'Colorante Azul 2' },
+      { en: 'indigo carmine', es: 'carmín de índigo' },
+    ),
     synonyms: namesIn(
       `fd&c blue 2, fd&c blue no. 2, blue no 2, blue 2, indigo carmine, indigotine, azul 2, carmín de índigo, indigotina, acid blue 74, e132, e 132`,
     ),
@@ -155,7 +159,7 @@ export const dyes: readonly Colourant[] = [
   {
     ...dye,
     id: 'violet-2-dye',
-    names: { en: 'Violet 2 dye (oil-soluble)', es: 'Colorante Violeta 2 (liposoluble)' },
+    ...toldApart({ en: 'Violet 2 dye', es: 'Colorante Violeta 2' }, { en: 'oil-soluble', es: 'liposoluble' }),
     synonyms: namesIn(`d&c violet 2, d&c violet no. 2, violet no 2, violet 2, solvent violet 13, violeta 2`),
     ci: ['60725'],
     inci: 'Violet 2',
@@ -167,7 +171,7 @@ export const dyes: readonly Colourant[] = [
   {
     ...dye,
     id: 'green-6-dye',
-    names: { en: 'Green 6 dye (oil-soluble)', es: 'Colorante Verde 6 (liposoluble)' },
+    ...toldApart({ en: 'Green 6 dye', es: 'Colorante Verde 6' }, { en: 'oil-soluble', es: 'liposoluble' }),
     synonyms: namesIn(`d&c green 6, d&c green no. 6, green no 6, green 6, solvent green 3, verde 6`),
     ci: ['61565'],
     inci: 'Green 6',

@@ -1,6 +1,6 @@
 import { spaced } from '../../over-lines.ts';
 import type { Colourant } from '../colourant.ts';
-import { namesIn } from './name-list.ts';
+import { namesIn, toldApart } from './name-list.ts';
 import { earthy, plant, strongPlant, toOlive } from './plant.ts';
 
 /** Plant powders from the kitchen and the hedge. The colour in the jar is often not the colour in the bar. */
@@ -34,7 +34,7 @@ export const kitchenPlants: readonly Colourant[] = [
   {
     ...plant,
     id: 'blue-spirulina',
-    names: { en: 'Blue spirulina (phycocyanin)', es: 'Espirulina azul (ficocianina)' },
+    ...toldApart({ en: 'Blue spirulina', es: 'Espirulina azul' }, { en: 'phycocyanin', es: 'ficocianina' }),
     synonyms: namesIn(
       `blue spirulina, phycocyanin, spirulina extract, blue spirulina extract, espirulina azul, ficocianina, extracto de espirulina, phycocyanine`,
     ),

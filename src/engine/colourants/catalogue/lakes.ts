@@ -1,6 +1,6 @@
 import { spaced } from '../../over-lines.ts';
 import type { Colourant } from '../colourant.ts';
-import { namesIn } from './name-list.ts';
+import { namesIn, toldApart } from './name-list.ts';
 import { practice, published, remembered, tradeDose, typicalBulk } from './origins.ts';
 
 const lake = {
@@ -143,7 +143,7 @@ export const lakes: readonly Colourant[] = [
   {
     ...insoluble,
     id: 'red-30-lake',
-    names: { en: 'Red 30 lake (true red)', es: 'Laca Rojo 30 (rojo puro)' },
+    ...toldApart({ en: 'Red 30 lake', es: 'Laca Rojo 30' }, { en: 'true red', es: 'rojo puro' }),
     synonyms:
       namesIn(`red 30 lake, laca rojo 30, d&c red 30, d&c red 30 lake, d&c red no. 30, d&c red no. 30 aluminum lake, d&c red no. 30 talc lake, red no 30,
       red no. 30 lake, red 30, red 30 aluminium lake, red 30 talc lake, true red, red lake of d&c red 30,thioindigo,
@@ -175,7 +175,10 @@ export const lakes: readonly Colourant[] = [
   {
     ...lake,
     id: 'green-lake-blend',
-    names: { en: 'Green lake (Yellow 5 and Blue 1)', es: 'Laca verde (Amarillo 5 y Azul 1)' },
+    ...toldApart(
+      { en: 'Green lake', es: 'Laca verde' },
+      { en: 'Yellow 5 and Blue 1', es: 'Amarillo 5 y Azul 1' },
+    ),
     synonyms: namesIn(
       `green lake, lime lake, green lake blend, yellow 5 blue 1 lake, laca verde, laca verde lima`,
     ),

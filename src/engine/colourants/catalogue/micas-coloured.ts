@@ -1,6 +1,6 @@
 import type { Colourant } from '../colourant.ts';
 import { mica } from './micas-mineral.ts';
-import { namesIn } from './name-list.ts';
+import { namesIn, toldApart } from './name-list.ts';
 import { published, remembered } from './origins.ts';
 
 const alkaliFrom = (alkali: Colourant['origins']['alkali']): Colourant['origins'] => ({
@@ -24,7 +24,7 @@ export const colouredMicas: readonly Colourant[] = [
   {
     ...mica,
     id: 'chromium-green-mica',
-    names: { en: 'Green mica (chromium oxide)', es: 'Mica verde (óxido de cromo)' },
+    ...toldApart({ en: 'Green mica', es: 'Mica verde' }, { en: 'chromium oxide', es: 'óxido de cromo' }),
     synonyms:
       namesIn(`chromium green mica, chromium oxide green mica, chromium oxide mica, chrome green mica, moss green mica, olive mica, olive green mica,
       forest green mica, mica verde cromo, mica verde musgo, mica verde oliva, mica oliva, mica de cromo`),
@@ -35,7 +35,10 @@ export const colouredMicas: readonly Colourant[] = [
   {
     ...mica,
     id: 'chromium-teal-mica',
-    names: { en: 'Teal mica (hydrated chromium)', es: 'Mica turquesa (cromo hidratado)' },
+    ...toldApart(
+      { en: 'Teal mica', es: 'Mica turquesa' },
+      { en: 'hydrated chromium', es: 'cromo hidratado' },
+    ),
     synonyms:
       namesIn(`chromium hydroxide green mica, hydrated chromium mica, chromium teal mica, emerald mica, viridian mica, mica esmeralda,
       mica verde esmeralda, mica turquesa de cromo, mica cromo hidratado`),
@@ -46,7 +49,7 @@ export const colouredMicas: readonly Colourant[] = [
   {
     ...mica,
     id: 'ultramarine-blue-mica',
-    names: { en: 'Blue mica (ultramarine)', es: 'Mica azul (ultramar)' },
+    ...toldApart({ en: 'Blue mica', es: 'Mica azul' }, { en: 'ultramarine', es: 'ultramar' }),
     synonyms: namesIn(
       `ultramarine blue mica, ultramarine mica, blue ultramarine mica, mica azul ultramar, mica ultramar, mica azul ultramarino`,
     ),
@@ -60,7 +63,7 @@ export const colouredMicas: readonly Colourant[] = [
   {
     ...mica,
     id: 'ultramarine-violet-mica',
-    names: { en: 'Violet mica (ultramarine)', es: 'Mica violeta (ultramar)' },
+    ...toldApart({ en: 'Violet mica', es: 'Mica violeta' }, { en: 'ultramarine', es: 'ultramar' }),
     synonyms: namesIn(
       `ultramarine violet mica, ultramarine purple mica, violet ultramarine mica, mica violeta ultramar, mica morada ultramar`,
     ),
@@ -76,7 +79,7 @@ export const colouredMicas: readonly Colourant[] = [
   {
     ...mica,
     id: 'ultramarine-pink-mica',
-    names: { en: 'Pink mica (ultramarine)', es: 'Mica rosa (ultramar)' },
+    ...toldApart({ en: 'Pink mica', es: 'Mica rosa' }, { en: 'ultramarine', es: 'ultramar' }),
     synonyms: namesIn(
       `ultramarine pink mica, ultramarine rose mica, pink ultramarine mica, mica rosa ultramar`,
     ),
@@ -92,7 +95,7 @@ export const colouredMicas: readonly Colourant[] = [
   {
     ...mica,
     id: 'iron-blue-mica',
-    names: { en: 'Blue mica (iron blue)', es: 'Mica azul (azul de hierro)' },
+    ...toldApart({ en: 'Blue mica', es: 'Mica azul' }, { en: 'iron blue', es: 'azul de hierro' }),
     synonyms:
       namesIn(`iron blue mica, ferric ferrocyanide mica, prussian blue mica, ferrocyanide mica, milori blue mica, navy mica, peacock blue mica,
       mica azul de prusia, mica azul prusia, mica ferrocianuro, mica azul hierro, mica azul marino`),
@@ -106,7 +109,7 @@ export const colouredMicas: readonly Colourant[] = [
   {
     ...mica,
     id: 'iron-blue-green-mica',
-    names: { en: 'Green mica (iron blue)', es: 'Mica verde (azul de hierro)' },
+    ...toldApart({ en: 'Green mica', es: 'Mica verde' }, { en: 'iron blue', es: 'azul de hierro' }),
     synonyms: namesIn(
       `iron blue green mica, ferric ferrocyanide green mica, prussian green mica, mica verde azul de hierro, mica verde prusia`,
     ),
@@ -120,7 +123,7 @@ export const colouredMicas: readonly Colourant[] = [
   {
     ...mica,
     id: 'carmine-mica',
-    names: { en: 'Pink mica (carmine)', es: 'Mica rosa (carmín)' },
+    ...toldApart({ en: 'Pink mica', es: 'Mica rosa' }, { en: 'carmine', es: 'carmín' }),
     synonyms: namesIn(
       `carmine mica, cochineal mica, carmine pink mica, carmine red mica, crimson mica, mica carmín, mica de carmín, mica cochinilla, mica carmesí`,
     ),
@@ -134,7 +137,10 @@ export const colouredMicas: readonly Colourant[] = [
   {
     ...mica,
     id: 'carmine-iron-blue-mica',
-    names: { en: 'Purple mica (carmine and iron blue)', es: 'Mica morada (carmín y azul de hierro)' },
+    ...toldApart(
+      { en: 'Purple mica', es: 'Mica morada' },
+      { en: 'carmine and iron blue', es: 'carmín y azul de hierro' },
+    ),
     synonyms: namesIn(
       `carmine iron blue mica, carmine ferric ferrocyanide mica, plum mica, grape mica, mica carmín azul de hierro, mica ciruela, mica uva`,
     ),
@@ -149,7 +155,10 @@ export const colouredMicas: readonly Colourant[] = [
   {
     ...mica,
     id: 'manganese-violet-mica',
-    names: { en: 'Violet mica (manganese violet)', es: 'Mica violeta (violeta de manganeso)' },
+    ...toldApart(
+      { en: 'Violet mica', es: 'Mica violeta' },
+      { en: 'manganese violet', es: 'violeta de manganeso' },
+    ),
     synonyms: namesIn(
       `manganese violet mica, manganese purple mica, manganese mica, mica violeta manganeso, mica de manganeso, mica manganeso`,
     ),

@@ -1,6 +1,6 @@
 import type { Colourant } from '../colourant.ts';
 import { mica } from './micas-mineral.ts';
-import { namesIn } from './name-list.ts';
+import { namesIn, toldApart } from './name-list.ts';
 import { published, remembered } from './origins.ts';
 
 const laked = {
@@ -23,8 +23,8 @@ export const lakedMicas: readonly Colourant[] = [
     [
       [
         'red-40-lake-mica',
-        'Red mica (Red 40 lake)',
-        'Mica roja (laca Rojo 40)',
+        ['Red mica', 'Red 40 lake'],
+        ['Mica roja', 'laca Rojo 40'],
         'red 40 mica, red 40 lake mica, mica rojo 40',
         '16035',
         'Red 40 Lake',
@@ -33,8 +33,8 @@ export const lakedMicas: readonly Colourant[] = [
       ],
       [
         'red-7-lake-mica',
-        'Red mica (Red 7 lake)',
-        'Mica roja (laca Rojo 7)',
+        ['Red mica', 'Red 7 lake'],
+        ['Mica roja', 'laca Rojo 7'],
         'red 7 mica, red 7 lake mica, red 6 mica, mica rojo 7',
         '15850',
         'Red 7 Lake',
@@ -43,8 +43,8 @@ export const lakedMicas: readonly Colourant[] = [
       ],
       [
         'red-27-lake-mica',
-        'Hot pink mica (Red 27 lake)',
-        'Mica fucsia (laca Rojo 27)',
+        ['Hot pink mica', 'Red 27 lake'],
+        ['Mica fucsia', 'laca Rojo 27'],
         'red 27 mica, red 28 mica, red 28 lake mica, hot pink mica, magenta mica, fuchsia mica, mica fucsia, mica magenta, mica rosa fuerte',
         '45410',
         'Red 27 Lake',
@@ -53,8 +53,8 @@ export const lakedMicas: readonly Colourant[] = [
       ],
       [
         'yellow-5-lake-mica',
-        'Yellow mica (Yellow 5 lake)',
-        'Mica amarilla (laca Amarillo 5)',
+        ['Yellow mica', 'Yellow 5 lake'],
+        ['Mica amarilla', 'laca Amarillo 5'],
         'yellow 5 mica, yellow 5 lake mica, lemon mica, lemon yellow mica, mica limón, mica amarillo 5',
         '19140',
         'Yellow 5 Lake',
@@ -63,8 +63,8 @@ export const lakedMicas: readonly Colourant[] = [
       ],
       [
         'blue-1-lake-mica',
-        'Blue mica (Blue 1 lake)',
-        'Mica azul (laca Azul 1)',
+        ['Blue mica', 'Blue 1 lake'],
+        ['Mica azul', 'laca Azul 1'],
         'blue 1 mica, blue 1 lake mica, sky blue mica, electric blue mica, mica azul 1, mica azul cielo, mica celeste',
         '42090',
         'Blue 1 Lake',
@@ -73,10 +73,10 @@ export const lakedMicas: readonly Colourant[] = [
       ],
     ] as const
   ).map(
-    ([id, en, es, synonyms, ci, lake, towards, hex]): Colourant => ({
+    ([id, [en, lakeEn], [es, lakeEs], synonyms, ci, lake, towards, hex]): Colourant => ({
       ...laked,
       id,
-      names: { en, es },
+      ...toldApart({ en, es }, { en: lakeEn, es: lakeEs }),
       synonyms: namesIn(synonyms),
       ci: ['77019', '77891', ci],
       inci: `Mica, Titanium Dioxide, ${lake}`,
@@ -87,7 +87,10 @@ export const lakedMicas: readonly Colourant[] = [
   {
     ...laked,
     id: 'green-lake-mica',
-    names: { en: 'Green mica (Yellow 5 and Blue 1 lakes)', es: 'Mica verde (lacas Amarillo 5 y Azul 1)' },
+    ...toldApart(
+      { en: 'Green mica', es: 'Mica verde' },
+      { en: 'Yellow 5 and Blue 1 lakes', es: 'lacas Amarillo 5 y Azul 1' },
+    ),
     synonyms: namesIn(
       `lake green mica, lime green mica, apple green mica, kelly green mica, yellow 5 blue 1 mica, mica verde lima, mica verde manzana, mica verde laca`,
     ),

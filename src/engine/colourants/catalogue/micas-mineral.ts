@@ -1,6 +1,6 @@
 import { spaced } from '../../over-lines.ts';
 import type { Colourant } from '../colourant.ts';
-import { namesIn } from './name-list.ts';
+import { namesIn, toldApart } from './name-list.ts';
 import { practice, remembered, tradeCarrier, tradeDose, typicalBulk } from './origins.ts';
 
 /** What every pearl powder on mica shares; what coats it decides the rest. */
@@ -31,7 +31,7 @@ export const mineralMicas: readonly Colourant[] = [
   {
     ...mica,
     id: 'gold-mica',
-    names: { en: 'Gold mica (iron oxide)', es: 'Mica dorada (óxido de hierro)' },
+    ...toldApart({ en: 'Gold mica', es: 'Mica dorada' }, { en: 'iron oxide', es: 'óxido de hierro' }),
     synonyms: namesIn(
       spaced`
         gold mica, gold, golden mica, antique gold mica, yellow gold mica, gold pearl,
@@ -46,7 +46,7 @@ export const mineralMicas: readonly Colourant[] = [
   {
     ...mica,
     id: 'bronze-mica',
-    names: { en: 'Bronze mica (iron oxide)', es: 'Mica bronce (óxido de hierro)' },
+    ...toldApart({ en: 'Bronze mica', es: 'Mica bronce' }, { en: 'iron oxide', es: 'óxido de hierro' }),
     synonyms:
       namesIn(`bronze mica, bronze-colour mica, bronze coloured mica, bronze pearl mica, antique bronze mica, mica bronce, mica color bronce,
       mica bronceada, mica de bronce, mica bronzo, bronzeglimmer`),
@@ -57,7 +57,7 @@ export const mineralMicas: readonly Colourant[] = [
   {
     ...mica,
     id: 'copper-mica',
-    names: { en: 'Copper mica (iron oxide)', es: 'Mica cobre (óxido de hierro)' },
+    ...toldApart({ en: 'Copper mica', es: 'Mica cobre' }, { en: 'iron oxide', es: 'óxido de hierro' }),
     synonyms:
       namesIn(`copper mica, copper-colour mica, copper coloured mica, copper pearl mica,mica cobre, mica color cobre,
       mica cobriza, mica de cobre, mica cuivre, kupferglimmer, mica rame, rose gold mica, mica oro rosa`),
@@ -68,7 +68,7 @@ export const mineralMicas: readonly Colourant[] = [
   {
     ...mica,
     id: 'red-iron-mica',
-    names: { en: 'Red mica (iron oxide)', es: 'Mica roja (óxido de hierro)' },
+    ...toldApart({ en: 'Red mica', es: 'Mica roja' }, { en: 'iron oxide', es: 'óxido de hierro' }),
     synonyms:
       namesIn(`iron oxide red mica, red iron oxide mica, russet mica, wine red mica, brick red mica, burgundy mica, garnet mica, maroon mica,
       mica rojo vino, mica vino, mica burdeos, mica granate, mica roja de hierro, mica rojiza`),
@@ -80,7 +80,7 @@ export const mineralMicas: readonly Colourant[] = [
   {
     ...mica,
     id: 'brown-mica',
-    names: { en: 'Brown mica (iron oxide)', es: 'Mica marrón (óxido de hierro)' },
+    ...toldApart({ en: 'Brown mica', es: 'Mica marrón' }, { en: 'iron oxide', es: 'óxido de hierro' }),
     synonyms: namesIn(
       `brown mica, brown iron oxide mica, chocolate mica, coffee mica,mica marrón, mica café, mica chocolate, mica castaña`,
     ),
@@ -91,7 +91,7 @@ export const mineralMicas: readonly Colourant[] = [
   {
     ...mica,
     id: 'beige-mica',
-    names: { en: 'Beige mica (iron oxide)', es: 'Mica beige (óxido de hierro)' },
+    ...toldApart({ en: 'Beige mica', es: 'Mica beige' }, { en: 'iron oxide', es: 'óxido de hierro' }),
     synonyms: namesIn(
       `beige mica, champagne mica, tan mica, cream mica, sand mica, nude mica, vanilla mica, mica champán, mica champaña, mica arena, mica crema`,
     ),
@@ -102,7 +102,7 @@ export const mineralMicas: readonly Colourant[] = [
   {
     ...mica,
     id: 'yellow-iron-mica',
-    names: { en: 'Yellow mica (iron oxide)', es: 'Mica amarilla (óxido de hierro)' },
+    ...toldApart({ en: 'Yellow mica', es: 'Mica amarilla' }, { en: 'iron oxide', es: 'óxido de hierro' }),
     synonyms: namesIn(
       `iron oxide yellow mica, yellow iron oxide mica, mustard mica, ochre mica, mica mostaza, mica ocre, mica amarilla de hierro`,
     ),
@@ -113,7 +113,7 @@ export const mineralMicas: readonly Colourant[] = [
   {
     ...mica,
     id: 'black-iron-mica',
-    names: { en: 'Black mica (iron oxide)', es: 'Mica negra (óxido de hierro)' },
+    ...toldApart({ en: 'Black mica', es: 'Mica negra' }, { en: 'iron oxide', es: 'óxido de hierro' }),
     synonyms:
       namesIn(`iron oxide black mica, black iron oxide mica, black pearl mica, graphite mica, gunmetal mica, charcoal grey mica, onyx mica,
       mica grafito, mica negra de hierro, mica negra perlada`),
@@ -124,7 +124,7 @@ export const mineralMicas: readonly Colourant[] = [
   {
     ...mica,
     id: 'carbon-black-mica',
-    names: { en: 'Black mica (carbon black)', es: 'Mica negra (negro de humo)' },
+    ...toldApart({ en: 'Black mica', es: 'Mica negra' }, { en: 'carbon black', es: 'negro de humo' }),
     synonyms: namesIn(
       `carbon black mica, black 2 mica, d&c black 2 mica, jet black mica, mica negro carbón, mica negro de humo, mica carbón`,
     ),
@@ -146,7 +146,7 @@ export const mineralMicas: readonly Colourant[] = [
   {
     ...mica,
     id: 'pearl-white-mica',
-    names: { en: 'Pearl white mica (titania)', es: 'Mica blanca perla (titanio)' },
+    ...toldApart({ en: 'Pearl white mica', es: 'Mica blanca perla' }, { en: 'titania', es: 'titanio' }),
     synonyms:
       namesIn(`white mica, pearl mica, pearl white mica, white pearl mica, pearl white, satin white mica, snow white mica, mica blanca, mica perla,
       mica nácar, nácar, mother of pearl, madreperla, mica nacarada, blanco perla, mica blanca perlada, mica blanche, weißer glimmer`),
@@ -166,7 +166,10 @@ export const mineralMicas: readonly Colourant[] = [
     ([en, es, hex]): Colourant => ({
       ...mica,
       id: `interference-${en}-mica`,
-      names: { en: `Interference ${en} mica (titania)`, es: `Mica interferencia ${es} (titanio)` },
+      ...toldApart(
+        { en: `Interference ${en} mica`, es: `Mica interferencia ${es}` },
+        { en: 'titania', es: 'titanio' },
+      ),
       synonyms:
         namesIn(`interference ${en}, ${en} interference mica, interference ${en} mica, ${en} interference, ${en} shimmer mica,
       interferencia ${es}, mica interferencia ${es}, mica tornasol ${es}, mica de interferencia ${es}`),
@@ -179,7 +182,7 @@ export const mineralMicas: readonly Colourant[] = [
   {
     ...mica,
     id: 'mica-unknown-coat',
-    names: { en: 'Mica (coat not stated)', es: 'Mica (recubrimiento sin indicar)' },
+    ...toldApart({ en: 'Mica', es: 'Mica' }, { en: 'coat not stated', es: 'recubrimiento sin indicar' }),
     synonyms:
       namesIn(`mica, mica powder, mica pigment, mica colourant, coloured mica, pearl powder, pearlescent pigment, pearlescent mica, mica en polvo,
       polvo de mica, mica de color, mica coloreada, pigmento perlado, perlado, glimmer, sericite`),

@@ -1,5 +1,4 @@
-import type { PrepSteps, Trace, Wetting } from '../../../engine/batch/planning/prep-step.ts';
-import type { PortionName } from '../../../engine/batch/portions/portion-name.ts';
+import type { PrepSteps, StirredIn, Trace, Wetting } from '../../../engine/batch/planning/prep-step.ts';
 import { spaced } from '../../../engine/over-lines.ts';
 import { OUNCE_G } from '../../../engine/quantities/units.ts';
 import { capital, midSentence } from '../../../engine/text/capital.ts';
@@ -22,12 +21,11 @@ const liquid = ({ carrier, carrierSpoons, oil, dipped }: Wetting) => {
   return `${measure} ${named}${dipped ? ' dipped from the batch' : ''}`;
 };
 /** The colours of a cup; a cup that is called after them need not name them twice. */
-const what = (v: { name: PortionName; colours: readonly { readonly en: string }[] }) => {
-  const names = v.colours.map(one => midSentence(one.en));
-  const called = 'told' in v.name ? v.name.told.toLowerCase() : '';
-  const told = names.every(name => called.includes(name.toLowerCase().replace(/ \(.*$/u, '')));
-  if (told) return names.length === 1 ? COLOUR : COLOURS;
-  return names.join(', ');
+const what = ({ name, colours, called }: StirredIn) => {
+  const cup = 'told' in name ? name.told.toLowerCase() : '';
+  const told = called.every(one => cup.includes(one.en.toLowerCase()));
+  if (told) return colours.length === 1 ? COLOUR : COLOURS;
+  return colours.map(one => midSentence(one.en)).join(', ');
 };
 const additive = (id: keyof typeof batch.additives) => batch.additives[id];
 
