@@ -225,6 +225,17 @@ export const ask = {
       ? 'Which two colours? Your shelf is empty.'
       : `Which two? On your shelf: ${list(v.names)}.`,
   wetIn: (v: { carrier: string; name: string }) => `Wet ${v.name} in ${v.carrier}`,
+  /** Liquid that so much powder is wetted in, both as they are told. */
+  carrierAmount: (v: { amount: string; carrier: string; powder: string; name: string }) =>
+    `${v.amount} of ${v.carrier} for ${v.powder} of ${v.name}`,
+  /** How the liquid is reckoned, and where it comes from. */
+  carrierRule: {
+    oil: 'Three spoons of liquid to one of powder; a little more if it still clumps. Dip the oil out of your weighed oils before the lye goes in, and the recipe stays as it is.',
+    water:
+      'Three spoons of liquid to one of powder; a little more if it still clumps. Hold the same weight back from your lye water, never below the weight of the lye.',
+    glycerin:
+      'Three spoons of liquid to one of powder; a little more if it still clumps. Glycerin comes on top of the recipe: much of it makes a bar soft and hot.',
+  },
   bothEnds: (v: { portion: string; doses: string }) => `For ${v.portion}: ${v.doses}`,
 };
 

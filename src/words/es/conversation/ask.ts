@@ -205,6 +205,14 @@ export const ask: typeof en.ask = {
       ? '¿Qué dos colores? Tu estantería está vacía.'
       : `¿Cuáles dos? En tu estantería: ${list(names)}.`,
   wetIn: ({ carrier, name }) => `Humedece ${name} en ${carrier}`,
+  carrierAmount: ({ amount, carrier, powder, name }) => `${amount} de ${carrier} para ${powder} de ${name}`,
+  carrierRule: {
+    oil: 'Tres cucharas de líquido por una de polvo; algo más si aún hace grumos. Saca el aceite de los ya pesados antes de echar la sosa, y la receta queda igual.',
+    water:
+      'Tres cucharas de líquido por una de polvo; algo más si aún hace grumos. Resta el mismo peso del agua de la sosa, nunca por debajo del peso de la sosa.',
+    glycerin:
+      'Tres cucharas de líquido por una de polvo; algo más si aún hace grumos. La glicerina se suma a la receta: mucha deja la barra blanda y calienta la masa.',
+  },
   bothEnds: ({ portion, doses }) => `Para ${portion}: ${doses}`,
 };
 
