@@ -9,8 +9,8 @@ import {
   type CarrierAmountAsked,
   carrierAmountAsked,
 } from '../../../src/engine/questions/found/carrier-amount.ts';
-import { foundIn } from '../../../src/engine/questions/found/found-in.ts';
 import type { Facts } from '../../../src/engine/questions/found/facts.ts';
+import { foundIn } from '../../../src/engine/questions/found/found-in.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import { doseCautions, nameOf } from '../../../src/presenting/dose.ts';
 import { kitchenOf, preferencesOf } from '../../../src/records/preferences.ts';

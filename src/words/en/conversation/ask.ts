@@ -1,3 +1,4 @@
+import type { ColourantKind } from '../../../engine/colourants/colourant.ts';
 import { spaced } from '../../../engine/over-lines.ts';
 import type { Portion } from '../../../engine/quantities/amount.ts';
 import type { Outside } from '../../../engine/questions/fields/scope.ts';
@@ -22,7 +23,7 @@ export const ask = {
   usualBatch: '500 g oils',
   understood: (v: { line: string }) => `Understood as: ${v.line}`,
   comparing: (v: { names: readonly string[] }) =>
-    `compare the strength of ${v.names.length > 1 ? v.names.join(' and ') : 'your jars'}`,
+    `compare ${v.names.length > 1 ? v.names.join(' and ') : 'your jars'}`,
   target: (v: { name: string; hex: string }) => `The colour: ${v.name}, about ${v.hex}.`,
   corrected: (v: { from: string; to: string }) => `(“${v.from}” read as “${v.to}”)`,
   readAs: (v: { name: string }) => `Read as ${v.name}.`,
@@ -86,7 +87,7 @@ export const ask = {
     preview: 'what it will look like',
     lye: 'lye and water',
     plan: 'plan the batch',
-    compare: 'which is stronger',
+    compare: 'what tells two colours apart',
     wet: 'what to wet it in',
     'shelf-add': 'add to the shelf',
     'shelf-use': 'take off the shelf',
@@ -217,7 +218,24 @@ export const ask = {
   planPlain: (v: { part: string; colour: string }) => `${v.part} stay ${v.colour}.`,
   planNeedsOils:
     'Tell me your oils with their weights or percents too, and I reckon lye, water, order and heat: /plan opens a form.',
-  fullInACup: (v: { name: string; spoons: string }) => `${v.name}: ${v.spoons} for full colour in 1 cup`,
+  fullInACup: (v: { spoons: string }) => `Full colour: ${v.spoons} a cup.`,
+  /** What a powder is in a comparison. */
+  kinds: {
+    oxide: 'a mineral pigment (iron oxide), matt and opaque',
+    ultramarine: 'a mineral pigment (ultramarine), clear and clean',
+    chromium: 'a mineral pigment (chromium green), matt and opaque',
+    mica: 'a mica, pigment or dye on shimmering flakes',
+    neon: 'a neon, dye held in resin',
+    white: 'a white pigment',
+    lake: 'a lake, dye fixed on a base',
+    dye: 'a dye, which dissolves',
+    carbon: 'carbon black, matt',
+    clay: 'a soft, earthy clay, which thickens the batter a little',
+    botanical: 'a plant powder, which varies and may leave specks',
+  } satisfies Record<ColourantKind, string>,
+  whatItIs: (v: { name: string; kind: string; hue: string | undefined }) =>
+    v.hue === undefined ? `${v.name} is ${v.kind}` : `${v.name} is ${v.kind}: ${v.hue}`,
+  coatDecides: 'What coats it decides what lye does: read its list to /colourant check.',
   compareNote:
     'This is by kind (common practice). Two jars of one kind differ by lot: only test bars tell them apart, see /calibrate.',
   compareWhich: (v: { names: readonly string[] }) =>

@@ -15,7 +15,7 @@ const portion = (told: Portion): string =>
 export const ask: typeof en.ask = {
   usualBatch: '500 g de aceites',
   understood: ({ line }) => `Entendido como: ${line}`,
-  comparing: ({ names }) => `comparar la fuerza de ${names.length > 1 ? names.join(' y ') : 'tus botes'}`,
+  comparing: ({ names }) => `comparar ${names.length > 1 ? names.join(' y ') : 'tus botes'}`,
   target: ({ name, hex }) => `El color: ${name}, más o menos ${hex}.`,
   corrected: ({ from, to }) => `(«${from}» leído como «${to}»)`,
   readAs: ({ name }) => `Leído como ${name}.`,
@@ -72,7 +72,7 @@ export const ask: typeof en.ask = {
     preview: 'cómo se verá',
     lye: 'sosa y agua',
     plan: 'planear el lote',
-    compare: 'cuál es más fuerte',
+    compare: 'qué distingue dos colores',
     wet: 'en qué humedecerlo',
     'shelf-add': 'añadir a la estantería',
     'shelf-use': 'sacar de la estantería',
@@ -197,7 +197,23 @@ export const ask: typeof en.ask = {
   planPlain: ({ part, colour }) => `${part} quedan en ${colour}.`,
   planNeedsOils:
     'Dime también tus aceites con pesos o porcentajes y calculo sosa, agua, orden y calor: /plan abre un formulario.',
-  fullInACup: ({ name, spoons }) => `${name}: ${spoons} para color pleno en 1 taza`,
+  fullInACup: ({ spoons }) => `Color pleno: ${spoons} por taza.`,
+  kinds: {
+    oxide: 'un pigmento mineral (óxido de hierro), mate y opaco',
+    ultramarine: 'un pigmento mineral (ultramar), limpio y claro',
+    chromium: 'un pigmento mineral (verde de cromo), mate y opaco',
+    mica: 'una mica, pigmento o colorante sobre escamas con brillo',
+    neon: 'un neón, colorante dentro de resina',
+    white: 'un pigmento blanco',
+    lake: 'una laca, colorante fijado en una base',
+    dye: 'un colorante que se disuelve',
+    carbon: 'negro de carbón, mate',
+    clay: 'una arcilla suave y terrosa, que espesa un poco la masa',
+    botanical: 'una planta en polvo, que varía y puede dejar motas',
+  },
+  whatItIs: ({ name, kind, hue }) =>
+    hue === undefined ? `${name} es ${kind}` : `${name} es ${kind}: ${hue}`,
+  coatDecides: 'Qué la recubre decide lo que hace la sosa: lee su lista a /colourant check.',
   compareNote:
     'Esto es por tipo (práctica común). Dos botes del mismo tipo varían por lote: solo las pastillas de prueba lo dicen, mira /calibrate.',
   compareWhich: ({ names }) =>
