@@ -8,6 +8,7 @@ import { Refusal } from '../../../src/engine/refusal.ts';
 import { nameOf } from '../../../src/presenting/dose.ts';
 import { plainReply } from '../../../src/presenting/plain-reply.ts';
 import { compareReply } from '../colour/compare.ts';
+import { lawFirst } from '../colour/law-first.ts';
 import { oilsWithoutShares, type PlanLacks } from '../colour/plan-lacks.ts';
 import { askFollowUps } from '../follow-ups.ts';
 import type { QuestionTold } from '../how-read.ts';
@@ -60,6 +61,7 @@ export async function answered(
     if (reading.command === 'compare') return await compareReply(read.facts.named, question, context);
     const answer = await ranCommand(reading.command, given, context);
     if (reading.job === 'wet') return wettingFirst(answer, context);
+    if (reading.job === 'law') return await lawFirst(answer, { given, facts: read.facts }, context);
     const told = reading.job === 'dose' ? toldAmountHeadline(answer, { question, read }, context) : undefined;
     return told === undefined ? answer : { ...answer, headline: told };
   }, context);

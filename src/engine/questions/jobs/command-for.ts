@@ -26,6 +26,11 @@ const OFF_THE_SHELF = new RegExp(
   'iu',
 );
 
+/** Soap itself, and the selling of it, is no colour whose law is asked. */
+const OF_SELLING = /\b(?:sell\w*|soaps?|bars?|vend\w+|jabon(?:es)?|pastillas?)\b/iu;
+const subjectOf = (job: Job, { subject }: Facts): string | undefined =>
+  job === 'law' && subject !== undefined && OF_SELLING.test(subject) ? undefined : subject;
+
 /** The command that does a job, with what the question tells as its options. */
 export function commandFor(job: Job, question: string, facts: Facts): Command {
   const [thing] = facts.named;
@@ -57,7 +62,7 @@ export function commandFor(job: Job, question: string, facts: Facts): Command {
       const listed = facts.named.filter(name => !facts.plants?.includes(name));
       return listed.length > 1
         ? { command: 'colourant check', ...wanted({ ingredients: listed.join(', ') }) }
-        : { command: 'colourant check', ...wanted({ item: thing ?? facts.subject }, ['item']) };
+        : { command: 'colourant check', ...wanted({ item: thing ?? subjectOf(job, facts) }, ['item']) };
     }
     case 'diagnose':
       return { command: 'diagnose', ...wanted({ words: question.slice(0, 5000).trim() }) };

@@ -1,4 +1,3 @@
-import type { ColourantKind } from '../../../engine/colourants/colourant.ts';
 import { spaced } from '../../../engine/over-lines.ts';
 import type { Portion } from '../../../engine/quantities/amount.ts';
 import type { Outside } from '../../../engine/questions/fields/scope.ts';
@@ -8,10 +7,10 @@ import { capital } from '../../../engine/text/capital.ts';
 import { quoted } from '../../../engine/text/lines/option-line.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
+import { compared } from './compared.ts';
+import { lawElsewhere } from './law-elsewhere.ts';
 
 const { percent, plain } = numbersIn('en');
-const countries = new Intl.DisplayNames('en', { type: 'region' });
-const nameOfCountry = (code: string) => countries.of(code) ?? code;
 const list = (names: readonly string[]) => names.join(', ');
 
 const portion = (told: Portion): string =>
@@ -29,11 +28,7 @@ export const ask = {
   readAs: (v: { name: string }) => `Read as ${v.name}.`,
   sameForAll: (v: { text: string; names: readonly string[] }) =>
     `“${v.text}” can be several: ${list(v.names)}. The dose is the same for all of them; pick yours for what lye does to it.`,
-  /** `country` is its ISO 3166-1 code. */
-  lawElsewhere: ({ country }: { country: string }) =>
-    country === 'GB'
-      ? 'The UK keeps a list of its own that began as the EU’s and may have changed since: check it there before you sell.'
-      : `I hold the lists of the US and the EU, none of ${nameOfCountry(country)}’s: ask the authority there before you sell.`,
+  ...lawElsewhere,
   change: 'Ask it another way',
   changeLabel: 'The command, or your question in other words',
   severalJars: (v: { count: number }) => `${v.count} jars: shall I add them? One press for each.`,
@@ -187,10 +182,7 @@ export const ask = {
     business: 'Prices, shops and advertising are outside my field: I know colour in cold-process soap only.',
     other: 'That is outside my field: I know colour in cold-process soap only.',
   } satisfies Record<Outside, string>,
-  stronger: (v: { one: string; other: string; times: number }) =>
-    `${v.one} is stronger: about ${plain(v.times)} times ${v.other}, spoon for spoon`,
-  asStrong: (v: { one: string; other: string }) =>
-    `${v.one} and ${v.other} are about as strong, spoon for spoon`,
+  ...compared,
   /** Of a colourant that was asked for by its hue. */
   hueHolds: (v: { dose: string; light: 'holds' | 'fades-slowly' | 'fades' }) =>
     `${v.light === 'holds' ? 'Holds in lye and light' : 'Holds in lye, fades slowly in light'}: ${v.dose}`,
@@ -218,30 +210,6 @@ export const ask = {
   planPlain: (v: { part: string; colour: string }) => `${v.part} stay ${v.colour}.`,
   planNeedsOils:
     'Tell me your oils with their weights or percents too, and I reckon lye, water, order and heat: /plan opens a form.',
-  fullInACup: (v: { spoons: string }) => `Full colour: ${v.spoons} a cup.`,
-  /** What a powder is in a comparison. */
-  kinds: {
-    oxide: 'a mineral pigment (iron oxide), matt and opaque',
-    ultramarine: 'a mineral pigment (ultramarine), clear and clean',
-    chromium: 'a mineral pigment (chromium green), matt and opaque',
-    mica: 'a mica, pigment or dye on shimmering flakes',
-    neon: 'a neon, dye held in resin',
-    white: 'a white pigment',
-    lake: 'a lake, dye fixed on a base',
-    dye: 'a dye, which dissolves',
-    carbon: 'carbon black, matt',
-    clay: 'a soft, earthy clay, which thickens the batter a little',
-    botanical: 'a plant powder, which varies and may leave specks',
-  } satisfies Record<ColourantKind, string>,
-  whatItIs: (v: { name: string; kind: string; hue: string | undefined }) =>
-    v.hue === undefined ? `${v.name} is ${v.kind}` : `${v.name} is ${v.kind}: ${v.hue}`,
-  coatDecides: 'What coats it decides what lye does: read its list to /colourant check.',
-  compareNote:
-    'This is by kind (common practice). Two jars of one kind differ by lot: only test bars tell them apart, see /calibrate.',
-  compareWhich: (v: { names: readonly string[] }) =>
-    v.names.length === 0
-      ? 'Which two colours? Your shelf is empty.'
-      : `Which two? On your shelf: ${list(v.names)}.`,
   wetIn: (v: { carrier: string; name: string }) => `Wet ${v.name} in ${v.carrier}`,
   /** Liquid that so much powder is wetted in, both as they are told. */
   carrierAmount: (v: { amount: string; carrier: string; powder: string; name: string }) =>

@@ -3,10 +3,10 @@ import type { Portion } from '../../../engine/quantities/amount.ts';
 import { quoted } from '../../../engine/text/lines/option-line.ts';
 import type * as en from '../../en/conversation/ask.ts';
 import { numbersIn } from '../../numbers.ts';
+import { compared } from './compared.ts';
+import { lawElsewhere } from './law-elsewhere.ts';
 
 const { percent, plain } = numbersIn('es');
-const countries = new Intl.DisplayNames('es', { type: 'region' });
-const nameOfCountry = (code: string) => countries.of(code) ?? code;
 const list = (names: readonly string[]) => names.join(', ');
 
 const portion = (told: Portion): string =>
@@ -21,10 +21,7 @@ export const ask: typeof en.ask = {
   readAs: ({ name }) => `Leído como ${name}.`,
   sameForAll: ({ text, names }) =>
     `«${text}» puede ser varios: ${list(names)}. La dosis es la misma para todos; elige el tuyo para saber qué le hace la sosa.`,
-  lawElsewhere: ({ country }: { country: string }) =>
-    country === 'GB'
-      ? 'El Reino Unido tiene su propia lista, que empezó como la de la UE y puede haber cambiado: mírala allí antes de vender.'
-      : `Tengo las listas de EE. UU. y de la UE, ninguna de ${nameOfCountry(country)}: pregunta a la autoridad de allí antes de vender.`,
+  ...lawElsewhere,
   change: 'Preguntarlo de otro modo',
   changeLabel: 'El comando, o tu pregunta con otras palabras',
   severalJars: ({ count }) => `${count} botes: ¿los añado? Uno por pulsación.`,
@@ -177,9 +174,7 @@ export const ask: typeof en.ask = {
       'Precios, tiendas y publicidad están fuera de mi campo: solo sé de color en jabón de proceso en frío.',
     other: 'Eso está fuera de mi campo: solo sé de color en jabón de proceso en frío.',
   },
-  stronger: ({ one, other, times }) =>
-    `${one} es más fuerte: unas ${plain(times)} veces ${other}, cucharada a cucharada`,
-  asStrong: ({ one, other }) => `${one} y ${other} son más o menos igual de fuertes, cucharada a cucharada`,
+  ...compared,
   hueHolds: ({ dose, light }) =>
     `${light === 'holds' ? 'Aguanta la sosa y la luz' : 'Aguanta la sosa, con la luz se va despacio'}: ${dose}`,
   trueRed:
@@ -197,29 +192,6 @@ export const ask: typeof en.ask = {
   planPlain: ({ part, colour }) => `${part} quedan en ${colour}.`,
   planNeedsOils:
     'Dime también tus aceites con pesos o porcentajes y calculo sosa, agua, orden y calor: /plan abre un formulario.',
-  fullInACup: ({ spoons }) => `Color pleno: ${spoons} por taza.`,
-  kinds: {
-    oxide: 'un pigmento mineral (óxido de hierro), mate y opaco',
-    ultramarine: 'un pigmento mineral (ultramar), limpio y claro',
-    chromium: 'un pigmento mineral (verde de cromo), mate y opaco',
-    mica: 'una mica, pigmento o colorante sobre escamas con brillo',
-    neon: 'un neón, colorante dentro de resina',
-    white: 'un pigmento blanco',
-    lake: 'una laca, colorante fijado en una base',
-    dye: 'un colorante que se disuelve',
-    carbon: 'negro de carbón, mate',
-    clay: 'una arcilla suave y terrosa, que espesa un poco la masa',
-    botanical: 'una planta en polvo, que varía y puede dejar motas',
-  },
-  whatItIs: ({ name, kind, hue }) =>
-    hue === undefined ? `${name} es ${kind}` : `${name} es ${kind}: ${hue}`,
-  coatDecides: 'Qué la recubre decide lo que hace la sosa: lee su lista a /colourant check.',
-  compareNote:
-    'Esto es por tipo (práctica común). Dos botes del mismo tipo varían por lote: solo las pastillas de prueba lo dicen, mira /calibrate.',
-  compareWhich: ({ names }) =>
-    names.length === 0
-      ? '¿Qué dos colores? Tu estantería está vacía.'
-      : `¿Cuáles dos? En tu estantería: ${list(names)}.`,
   wetIn: ({ carrier, name }) => `Humedece ${name} en ${carrier}`,
   carrierAmount: ({ amount, carrier, powder, name }) => `${amount} de ${carrier} para ${powder} de ${name}`,
   carrierRule: {
