@@ -114,8 +114,8 @@ function toldShares(read: Words): SharesAsked | undefined {
   const bare = amount ? undefined : readPortions(read, things, told).whole;
   const text = amount?.text ?? bare;
   const grams = text !== undefined && others.length === 0 ? gramsOf({ text }) : undefined;
-  const { colours, shares, oils } = planParts(read);
-  if (grams === undefined || amount?.of === 'oil' || !shares || oils.length > 0) return undefined;
+  const { colours, shares, oils, touches } = planParts(read);
+  if (grams === undefined || amount?.of === 'oil' || !shares || touches || oils.length > 0) return undefined;
   if (shares.length > MOST_PARTS) return undefined;
   const owned = things.filter(
     one => one.colourants.length > 0 && !colours.some(({ text }) => text === one.text),

@@ -208,6 +208,8 @@ export const ask = {
     `${v.parts} parts, ${v.each} each. ${v.dose}`,
   planShares: (v: { whole: string; dose: string }) => `${v.whole}, shared as you told. ${v.dose}`,
   planPlain: (v: { part: string; colour: string }) => `${v.part} stay ${v.colour}.`,
+  planTouch: (v: { part: string; colour: string }) =>
+    `A touch of ${v.colour} is taken as a twentieth: ${v.part}.`,
   planNeedsOils:
     'Tell me your oils with their weights or percents too, and I reckon lye, water, order and heat: /plan opens a form.',
   wetIn: (v: { carrier: string; name: string }) => `Wet ${v.name} in ${v.carrier}`,

@@ -190,6 +190,7 @@ export const ask: typeof en.ask = {
   planParts: ({ parts, each, dose }) => `${parts} partes de ${each}. ${dose}`,
   planShares: ({ whole, dose }) => `${whole}, repartidos como dijiste. ${dose}`,
   planPlain: ({ part, colour }) => `${part} quedan en ${colour}.`,
+  planTouch: ({ part, colour }) => `Un toque de ${colour} se toma como una veinteava parte: ${part}.`,
   planNeedsOils:
     'Dime también tus aceites con pesos o porcentajes y calculo sosa, agua, orden y calor: /plan abre un formulario.',
   wetIn: ({ carrier, name }) => `Humedece ${name} en ${carrier}`,
