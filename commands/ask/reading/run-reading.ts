@@ -13,6 +13,7 @@ import { oilsWithoutShares, type PlanLacks } from '../colour/plan-lacks.ts';
 import { askFollowUps } from '../follow-ups.ts';
 import type { QuestionTold } from '../how-read.ts';
 import type { Ran } from '../understood.ts';
+import { asItIsAsked } from './dose-asked.ts';
 import { ranCommand } from './ran-command.ts';
 import { toldAmountHeadline } from './told-amount.ts';
 
@@ -63,7 +64,8 @@ export async function answered(
     if (reading.job === 'wet') return wettingFirst(answer, context);
     if (reading.job === 'law') return await lawFirst(answer, { given, facts: read.facts }, context);
     const told = reading.job === 'dose' ? toldAmountHeadline(answer, { question, read }, context) : undefined;
-    return told === undefined ? answer : { ...answer, headline: told };
+    if (told !== undefined) return { ...answer, headline: told };
+    return reading.job === 'dose' ? asItIsAsked(answer, question, context) : answer;
   }, context);
 }
 

@@ -73,3 +73,60 @@ first('a plant that is named is no powder without a label', [
   ],
   ['en', 'got a bag of blue powder at the market, no label, can i use it', /^Leave it out of soap/u],
 ]);
+
+first('the most that does no harm, and grams, are told where they are asked', [
+  [
+    'en',
+    'activated charcoal, 1000 g of oils, how much is enough but won’t give me gray lather?',
+    /^1 Tbsp activated charcoal.*At most 2 Tbsp/u,
+  ],
+  ['es', 'cúrcuma, 1 kilo de aceites, hasta cuánto sin que manche las toallas', /Como máximo 2 cda/u],
+  ['es', 'Cuántos gramos de dióxido de titanio para 2 kg de aceite de oliva', /^Unos 21 g: 2 cda/u],
+  ['en', 'how much turmeric for 1 kg of oils', /^1 Tbsp turmeric for 1 kg oils$/u],
+]);
+
+first('a little of one beside another is a tint of it, and a hue that is asked about does not go in', [
+  ['en', 'If I put a little black oxide and some red oxide together, what color comes out?', /^Brown/u],
+  ['en', 'black oxide and red oxide together, what color comes out?', /^Charcoal/u],
+  [
+    'es',
+    '1 cda de arcilla rosada en 500 ml de mezcla, queda rosado bebé o rojo ladrillo',
+    /: arcilla rosa$/u,
+  ],
+]);
+
+first('what is not wished is no strength', [
+  [
+    'en',
+    'how much blue mica for 500 g oils, proper bold, none of that washed out stuff',
+    /^1 Tbsp blue mica/u,
+  ],
+]);
+
+first('an empty jar goes off the shelf', [
+  ['es', 'ya se me acabó el ultramar azul, quítalo de lo mío', /no está en tu estantería/u],
+  ['en', 'my red oxide jar is empty, remove it', /is not on your shelf/u],
+]);
+
+first('parts of a batch that is told by its colours', [
+  [
+    'es',
+    'Ármame una tanda: verde, blanco y colorado, parejos, 1500 g de aceites',
+    /^3 partes de 500 g de aceites/u,
+  ],
+  [
+    'en',
+    'My mold takes about 1400 ml of batter and I would like lavender, sage and white in equal parts, all of it pastel. How much of everything do I weigh out?',
+    /^3 parts, 467 ml each\. 1\/8 tsp ultramarine violet/u,
+  ],
+  [
+    'en',
+    'three equal parts navy, white and yellow, 40 oz of oils, plan it',
+    /ultramarine blue, .*black iron oxide/u,
+  ],
+  [
+    'en',
+    'plan two equal parts grey and white, 900 ml of batter',
+    /^2 parts, 450 ml each\. 1\/8 tsp activated charcoal/u,
+  ],
+]);

@@ -26,6 +26,7 @@ export type PhraseJob = Extract<
   | 'preview'
   | 'shelf-add'
   | 'shelf-show'
+  | 'shelf-use'
   | 'survives-lye'
   | 'wet'
 >;

@@ -224,6 +224,11 @@ export const ask = {
     glycerin:
       'Three spoons of liquid to one of powder; a little more if it still clumps. Glycerin comes on top of the recipe: much of it makes a bar soft and hot.',
   },
+  /** A dose that was asked for by weight, grams. */
+  byWeight: (v: { grams: number; dose: string }) => `About ${plain(v.grams)} g: ${v.dose}`,
+  /** A dose with the most that does no harm. */
+  atMost: (v: { dose: string; most: string }) =>
+    `${v.dose}. At most ${v.most} in this portion: more colours lather and cloths, or spoils the bar`,
   bothEnds: (v: { portion: string; doses: string }) => `For ${v.portion}: ${v.doses}`,
 };
 

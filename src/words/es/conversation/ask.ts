@@ -202,6 +202,9 @@ export const ask: typeof en.ask = {
     glycerin:
       'Tres cucharas de líquido por una de polvo; algo más si aún hace grumos. La glicerina se suma a la receta: mucha deja la barra blanda y calienta la masa.',
   },
+  byWeight: ({ grams, dose }) => `Unos ${plain(grams)} g: ${dose}`,
+  atMost: ({ dose, most }) =>
+    `${dose}. Como máximo ${most} en esta porción: más tiñe la espuma y los paños, o estropea la barra`,
   bothEnds: ({ portion, doses }) => `Para ${portion}: ${doses}`,
 };
 
