@@ -130,3 +130,13 @@ first('parts of a batch that is told by its colours', [
     /^2 parts, 450 ml each\. 1\/8 tsp activated charcoal/u,
   ],
 ]);
+
+first('a name that may be several is shown as the one that holds in lye', [
+  ['es', '2 cditas de mica azul en 600 g de aceites, qué tan azul queda', /mica azul \(ultramar\)$/u],
+  ['en', 'what does 1 tsp green mica look like in 2 cups', /green mica \(chromium oxide\)$/u],
+]);
+
+first('what something turns is a hue, and no plant of that name', [
+  ['es', 'el hibisco se pone café con la sosa?', /^Hibisco/u],
+  ['es', 'el café aguanta la sosa', /da un marrón que se queda/u],
+]);

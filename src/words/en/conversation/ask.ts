@@ -229,6 +229,9 @@ export const ask = {
   /** A dose with the most that does no harm. */
   atMost: (v: { dose: string; most: string }) =>
     `${v.dose}. At most ${v.most} in this portion: more colours lather and cloths, or spoils the bar`,
+  /** Of a name that may be several, the one that is shown. */
+  likeliestOf: (v: { text: string; name: string }) =>
+    `“${v.text}” can be several: this is ${v.name}, which holds in lye. Yours is another? Press it.`,
   bothEnds: (v: { portion: string; doses: string }) => `For ${v.portion}: ${v.doses}`,
 };
 

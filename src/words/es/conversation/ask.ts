@@ -205,6 +205,8 @@ export const ask: typeof en.ask = {
   byWeight: ({ grams, dose }) => `Unos ${plain(grams)} g: ${dose}`,
   atMost: ({ dose, most }) =>
     `${dose}. Como máximo ${most} en esta porción: más tiñe la espuma y los paños, o estropea la barra`,
+  likeliestOf: ({ text, name }) =>
+    `«${text}» puede ser varios: este es ${name}, que aguanta la sosa. ¿El tuyo es otro? Púlsalo.`,
   bothEnds: ({ portion, doses }) => `Para ${portion}: ${doses}`,
 };
 
