@@ -1,3 +1,4 @@
+import { unbroken } from '../../over-lines.ts';
 import { foldedColour, isColourWord } from '../../text/colours/folded-colours.ts';
 import type { ToldAmount } from './amounts.ts';
 import type { NamedThing } from './names/named-thing.ts';
@@ -15,8 +16,13 @@ const ownOf = (amounts: readonly ToldAmount[], { from, to }: NamedThing): ToldAm
   );
 };
 
-const LITTLE =
-  /(?:^| )(?:little|tiny|touch|pinch|hint|dash|speck|hair|drop|bit|poc[oa]|poquit[oa]|tantit[oa]|pizca|toque|punta|gota|pelin)(?: (?:bit|of|de|del|the|el|la))*$/u;
+const LITTLE = new RegExp(
+  unbroken`
+    (?:^| )(?:little|tiny|touch|pinch|hint|dash|speck|hair|drop|bit|poc[oa]|poquit[oa]|tantit[oa]|pizca|toque|
+    punta|gota|pelin)(?: (?:bit|of|de|del|the|el|la))*$
+  `,
+  'u',
+);
 /** Of one of several a little is told: it is a tint beside the others. */
 const isLittle = ({ words }: Words, { from }: NamedThing, before: number): boolean =>
   LITTLE.test(words.slice(Math.max(before, from - 4), from).join(' '));

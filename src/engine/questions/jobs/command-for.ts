@@ -29,7 +29,8 @@ const OFF_THE_SHELF = new RegExp(
 /** "Ya se me acabó el ultramar": nothing of the jar is left to be told. */
 const RUN_OUT = new RegExp(
   unbroken`
-    (?<!\p{L})(?:(?:se )?(?:me |nos )?(?:acab[oó]|termin[oó]|gast[oó] tod[oa])|(?:ran|run|am|i['’]?m) (?:all )?out of|used up|finished (?:off|the)|used the last|
+    (?<!\p{L})(?:(?:se )?(?:me |nos )?(?:acab[oó]|termin[oó]|gast[oó] tod[oa])|(?:ran|run|am|i['’]?m) (?:all )?out of|
+    used up|finished (?:off|the)|used the last|
     (?:is|are|its|it['’]s) (?:now )?(?:empty|all gone|finished|used up)|no queda nada|est[aá] vac[ií][oa]|qued[oó] vac[ií][oa])(?!\p{L})
   `,
   'iu',

@@ -11,8 +11,8 @@ const EU = new RegExp(
   unbroken`
     \b(?:eu|ue|europe\w*|europa|brussels|bruselas|comunitari[oa]s?|german[sy]?|alemanes|italians?|
     italianos?|britanic[oa]s?|london|londres|paris|berlin|madrid|barcelona|dublin|lisboa?n?|amsterdam|
-    sevilla|bilbao|milano?|rome|vienn?a|munich|hamburgo?|galway|limerick|irish|irlandes(?:es|a)?|dutch|holandes(?:es|a)?|spanish law|french law|deutschland|osterreich|
-    
+    sevilla|bilbao|milano?|rome|vienn?a|munich|hamburgo?|galway|limerick|irish|irlandes(?:es|a)?|dutch|
+    holandes(?:es|a)?|spanish law|french law|deutschland|osterreich|
     euroland|union europea|uk|united kingdom|britain|great britain|england|scotland|wales|reino unido|inglaterra|escocia|
     gales|austria|belgium|belgica|bulgaria|croatia|croacia|cyprus|chipre|czech\w*|chequia|denmark|dinamarca|
     estonia|finland|finlandia|france|francia|germany|alemania|greece|grecia|holland|holanda|hungary|hungria|

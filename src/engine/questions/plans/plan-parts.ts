@@ -15,7 +15,8 @@ const NEAR = 5;
 const EQUALLY = new RegExp(
   unbroken`
     \b(?:equal(?:ly)?|even(?:ly)?|(?:in|into|by) (?:halves|thirds|quarters|fifths)|(?:a third|third|
-    quarter) each|partes iguales|iguales|por igual|a partes? igual|en tercios|en cuartos|parej[oa]s?|(?:la )?misma cantidad (?:de )?cada|todos iguales|(?:the )?same amount of each)\b
+    quarter) each|partes iguales|iguales|por igual|a partes? igual|en tercios|en cuartos|parej[oa]s?|
+    (?:la )?misma cantidad (?:de )?cada|todos iguales|(?:the )?same amount of each)\b
   `,
   'u',
 );

@@ -1,4 +1,3 @@
-import { unbroken } from '../../over-lines.ts';
 import { unaccented } from '../../text/unaccented.ts';
 import { wordCount } from '../../text/word-count.ts';
 import { isElsewhere, isNamedElsewhere, MOST_SURELY_ELSEWHERE } from '../fields/other-field.ts';
@@ -10,6 +9,7 @@ import type { QuestionRead } from '../read.ts';
 import { asksCause } from './cause-asked.ts';
 import { isPlainMix, isWishedWith } from './mix-wished.ts';
 import { isNamedByNature } from './named-by-nature.ts';
+import { isPotGoingThick } from './pot-going-thick.ts';
 import type { NearMatter } from './read.ts';
 import type { Matter } from './topic.ts';
 import { foreseesTwo } from './two-hues.ts';
@@ -40,18 +40,6 @@ const SURELY = 0.75;
 /** Custard goes thick too. */
 const isOurPot = ({ outside, elsewhere }: QuestionRead): boolean =>
   outside === undefined || elsewhere < MOST_SURELY_ELSEWHERE;
-/** Who stands before a pot writes two words. */
-const MOST_OF_A_CRY = 6;
-const GOES_THICK = new RegExp(
-  unbroken`
-    (?<!\p{L})(?:(?:getting|going|gone|went|turn(?:ing|ed)|set(?:ting)?) (?:\p{L}+ )?(?:thick|solid|hard|
-    stiff)|s(?:ei|ie)z(?:e|ed|ing)|thickening|espes\p{L}+|endurec\p{L}+)(?!\p{L})
-  `,
-  'u',
-);
-const isPotGoingThick = (question: string): boolean =>
-  wordCount(question) <= MOST_OF_A_CRY && GOES_THICK.test(unaccented(question));
-
 /** What happened is told, with signs of it: why it did is asked. */
 const isFlawTold = ({ readings: [reading], facts }: QuestionRead): boolean =>
   reading?.job === 'diagnose' && reading.score >= SURE_JOB && facts.findings > 0;

@@ -13,6 +13,8 @@ import { lawElsewhere } from './law-elsewhere.ts';
 const { percent, plain } = numbersIn('en');
 const list = (names: readonly string[]) => names.join(', ');
 
+const THREE_TO_ONE = 'Three spoons of liquid to one of powder; a little more if it still clumps.';
+
 const portion = (told: Portion): string =>
   `${told.measure === 'mass' ? `${plain(told.grams)} g` : `${plain(told.millilitres)} ml`}${told.of === 'oils' ? ' of oils' : ''}`;
 
@@ -218,11 +220,9 @@ export const ask = {
     `${v.amount} of ${v.carrier} for ${v.powder} of ${v.name}`,
   /** How the liquid is reckoned, and where it comes from. */
   carrierRule: {
-    oil: 'Three spoons of liquid to one of powder; a little more if it still clumps. Dip the oil out of your weighed oils before the lye goes in, and the recipe stays as it is.',
-    water:
-      'Three spoons of liquid to one of powder; a little more if it still clumps. Hold the same weight back from your lye water, never below the weight of the lye.',
-    glycerin:
-      'Three spoons of liquid to one of powder; a little more if it still clumps. Glycerin comes on top of the recipe: much of it makes a bar soft and hot.',
+    oil: `${THREE_TO_ONE} Dip the oil out of your weighed oils before the lye goes in, and the recipe stays as it is.`,
+    water: `${THREE_TO_ONE} Hold the same weight back from your lye water, never below the weight of the lye.`,
+    glycerin: `${THREE_TO_ONE} Glycerin comes on top of the recipe: much of it makes a bar soft and hot.`,
   },
   /** A dose that was asked for by weight, grams. */
   byWeight: (v: { grams: number; dose: string }) => `About ${plain(v.grams)} g: ${v.dose}`,

@@ -9,6 +9,8 @@ import { lawElsewhere } from './law-elsewhere.ts';
 const { percent, plain } = numbersIn('es');
 const list = (names: readonly string[]) => names.join(', ');
 
+const THREE_TO_ONE = 'Tres cucharas de líquido por una de polvo; algo más si aún hace grumos.';
+
 const portion = (told: Portion): string =>
   `${told.measure === 'mass' ? `${plain(told.grams)} g` : `${plain(told.millilitres)} ml`}${told.of === 'oils' ? ' de aceites' : ''}`;
 
@@ -196,11 +198,9 @@ export const ask: typeof en.ask = {
   wetIn: ({ carrier, name }) => `Humedece ${name} en ${carrier}`,
   carrierAmount: ({ amount, carrier, powder, name }) => `${amount} de ${carrier} para ${powder} de ${name}`,
   carrierRule: {
-    oil: 'Tres cucharas de líquido por una de polvo; algo más si aún hace grumos. Saca el aceite de los ya pesados antes de echar la sosa, y la receta queda igual.',
-    water:
-      'Tres cucharas de líquido por una de polvo; algo más si aún hace grumos. Resta el mismo peso del agua de la sosa, nunca por debajo del peso de la sosa.',
-    glycerin:
-      'Tres cucharas de líquido por una de polvo; algo más si aún hace grumos. La glicerina se suma a la receta: mucha deja la barra blanda y calienta la masa.',
+    oil: `${THREE_TO_ONE} Saca el aceite de los ya pesados antes de echar la sosa, y la receta queda igual.`,
+    water: `${THREE_TO_ONE} Resta el mismo peso del agua de la sosa, nunca por debajo del peso de la sosa.`,
+    glycerin: `${THREE_TO_ONE} La glicerina se suma a la receta: mucha deja la barra blanda y calienta la masa.`,
   },
   byWeight: ({ grams, dose }) => `Unos ${plain(grams)} g: ${dose}`,
   atMost: ({ dose, most }) =>

@@ -11,7 +11,7 @@ const ASEAN = 'Los países de la ASEAN comparten una lista de colores, que sigue
 /** Por qué se guían los países cuyas listas no están, por código ISO 3166-1 (de memoria). */
 const COUNTRY_LAWS: Readonly<Record<string, string>> = {
   GB: 'El Reino Unido tiene su propia lista, que empezó como la de la UE y puede haber cambiado.',
-  CA: 'Canadá no tiene lista de colores permitidos, sino una de lo prohibido o limitado en cosméticos (la Hotlist de Health Canada), y los cosméticos se notifican.',
+  CA: 'Canadá no tiene lista de colores permitidos, sino una de lo prohibido o limitado (la Hotlist de Health Canada), y los cosméticos se notifican.',
   MX: 'México tiene listas propias de lo prohibido, lo limitado y los colores permitidos (COFEPRIS).',
   AR: `${MERCOSUR}; en Argentina la aplica ANMAT, y se inscriben elaborador y producto.`,
   BR: `${MERCOSUR}; en Brasil la aplica ANVISA.`,

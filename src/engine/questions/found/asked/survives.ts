@@ -68,8 +68,14 @@ const OTHERWISE_BEFORE =
   /\b(?:aceites?|manteca|fragancia|esencia|mica|arcilla|oxido)(?: esencial)?(?: de(?: la| el)?)?$/u;
 
 /** What something turns is a hue, though a plant has its name: "se pone café", "se vuelve naranja". */
-const BECOMES =
-  /(?:^| )(?:(?:se )?(?:(?:me|te|le|nos) )?(?:pon(?:e|en|ga|gan|dra|er)|pus(?:o|ieron)|vuelv(?:e|en|a)|volvi(?:o|eron)|hace|hizo|torna|torno|qued(?:a|an|e|o|ara)|vira)|color|tono)(?: (?:a|medio|muy|todo|toda|bien|como|de|color))*$/u;
+const BECOMES = new RegExp(
+  unbroken`
+    (?:^| )(?:(?:se )?(?:(?:me|te|le|nos) )?(?:pon(?:e|en|ga|gan|dra|er)|pus(?:o|ieron)|vuelv(?:e|en|a)|
+    volvi(?:o|eron)|hace|hizo|torna|torno|qued(?:a|an|e|o|ara)|vira)|color|
+    tono)(?: (?:a|medio|muy|todo|toda|bien|como|de|color))*$
+  `,
+  'u',
+);
 const isHueThere = (name: string, before: string): boolean =>
   BECOMES.test(before) && isColourWord(foldedColour(name));
 

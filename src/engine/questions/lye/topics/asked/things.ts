@@ -16,7 +16,8 @@ export const THINGS = {
   lye: LYE,
   lyeWater: unbroken`
     (?:(?:hice|hicimos|prepare|mezcle|disolvi|made|mixed|dissolved|did) (?:up )?(?:my |the |our |la |el |mi )?(?:lye|caustic(?: soda)?|sosa|soda|
-    lejia)(?: up)?(?: \w+){0,4} (?:anoche|ayer|last night|yesterday|the night before)|(?:mix|make|prepare|dissolve|preparar?|mezclar?|disolver|disuelvo|mezclo|hacer) (?:up )?(?:my |the |la |mi )?(?:lye|
+    lejia)(?: up)?(?: \w+){0,4} (?:anoche|ayer|last night|yesterday|the night before)|
+    (?:mix|make|prepare|dissolve|preparar?|mezclar?|disolver|disuelvo|mezclo|hacer) (?:up )?(?:my |the |la |mi )?(?:lye|
     caustic(?: soda)?|sosa|soda|lejia)(?: up)?(?: \w+){0,3} (?:the (?:night|day|evening) before|in advance|ahead|tonight|la (?:noche|tarde) (?:antes|
     anterior)|el dia (?:antes|anterior)|la vispera|con antelacion|hoy)|lye ?water|lye solution|caustic solution|master ?batch\w*|
     naoh solution|agua (?:de|
