@@ -22,7 +22,7 @@ async function answerTo(question: string, language: 'en' | 'es') {
 
 type Row = readonly ['en' | 'es', string, RegExp];
 const first = (name: string, rows: readonly Row[]) =>
-  describe(name, () => {
+  describe(`${name}`, () => {
     test.each(rows)('%s: %s', async (language, question, headline) =>
       expect((await answerTo(question, language)).headline).toMatch(headline),
     );
