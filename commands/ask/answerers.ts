@@ -1,4 +1,5 @@
 import type { Answerer, Asked, LeavesTo } from './asked.ts';
+import { carrierAmountAnswer } from './colour/carrier-amount.ts';
 import { hue } from './colour/hue-answer.ts';
 import { paletteIdea } from './colour/palette-idea.ts';
 import { planWithoutOils } from './colour/plan-without-oils.ts';
@@ -34,6 +35,7 @@ export const ALONE: readonly Answerer[] = [
   lyeElsewhere,
   survival,
   nearLye,
+  carrierAmountAnswer,
   scents,
   nearLyeUnsure,
   otherField,

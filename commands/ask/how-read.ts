@@ -50,7 +50,8 @@ export function notes(
     ...(job === 'dose' && facts.named.length === 2
       ? [say.ask.oneOfTwo({ first: facts.named[0]!, second: facts.named[1]! })]
       : []),
-    ...(job === 'law' && facts.country !== undefined
+    // Of a colour that is named it is told first.
+    ...(job === 'law' && facts.country !== undefined && facts.named.length === 0
       ? [say.ask.lawElsewhere({ country: facts.country })]
       : []),
     ...(job === 'law' && facts.named.length === 0 ? [say.ask.lawOfSelling] : []),

@@ -1,6 +1,7 @@
 import type { Context } from '../../../src/conversation/context.ts';
 import { textsOf } from '../../../src/conversation/question.ts';
 import { lineOf } from '../../../src/conversation/typed/line-of.ts';
+import { strengthOfHue } from '../../../src/engine/colourants/holding-hues.ts';
 import type { Portion } from '../../../src/engine/quantities/amount.ts';
 import type { Facts } from '../../../src/engine/questions/found/facts.ts';
 import { thingsIn } from '../../../src/engine/questions/found/names/entities.ts';
@@ -12,6 +13,7 @@ import {
   type ColouredParts,
   colouredParts,
 } from '../../../src/engine/questions/plans/coloured-parts.ts';
+import { TOUCH } from '../../../src/engine/questions/plans/plan-parts.ts';
 import type { Reading } from '../../../src/engine/questions/read.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import type { Words } from '../../../src/words/index.ts';
@@ -34,10 +36,12 @@ async function partReply(
   context: Context,
 ): Promise<AskReply> {
   const holder = isThing ? text : (owned ?? holderNamed(text));
-  const [command, given] =
-    holder === undefined
-      ? (['match', { target: text, portion }] as const)
-      : (['dose', { colourant: holder, portion, ...(strength !== undefined && { strength }) }] as const);
+  const own = isThing ? undefined : strengthOfHue(text);
+  const isMixed = holder === undefined || (own === 'mixed' && owned === undefined);
+  const deep = strength ?? own;
+  const [command, given] = isMixed
+    ? (['match', { target: text, portion }] as const)
+    : (['dose', { colourant: holder, portion, ...(deep !== undefined && { strength: deep }) }] as const);
   // A mix has a card and ways to dose it by itself, which are no answer for one part among several.
   const { choices: _own, ...reply } = await ranCommand(command, given, context);
   const blocks = reply.blocks.filter(({ kind }) => kind !== 'picture');
@@ -59,12 +63,13 @@ type ToldOfPlan = {
 
 /** What each part of a batch takes whose colours and size are told, before anything is known of its oils. */
 async function partsReply(
-  { whole, parts, isTold }: ColouredParts,
+  { whole, parts, isTold, touches = [] }: ColouredParts,
   { said, words, reading, facts }: ToldOfPlan,
   context: Context,
 ): Promise<AskReply> {
   const { say } = context;
-  const strength = strengthIn(words, thingsIn(words));
+  // "A hint of gold" is how much of it there is, and no pale gold.
+  const strength = touches.length > 0 ? undefined : strengthIn(words, thingsIn(words));
   const replies: AskReply[] = [];
   for (const part of parts.filter(({ hex }) => hex !== undefined))
     replies.push(await partReply(part, { portion: shareOf(whole, part.share), strength }, context));
@@ -86,7 +91,8 @@ async function partsReply(
   const plain = parts
     .filter(({ hex }) => hex === undefined)
     .map(({ text, share }) => say.ask.planPlain({ part: told(share), colour: text }));
-  const more = [...plain, say.ask.planNeedsOils].join('\n');
+  const thin = touches.map(colour => say.ask.planTouch({ colour, part: told(TOUCH) }));
+  const more = [...thin, ...plain, say.ask.planNeedsOils].join('\n');
   return {
     ...reply,
     short: { lacking: ['oils'] },

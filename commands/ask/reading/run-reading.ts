@@ -8,10 +8,13 @@ import { Refusal } from '../../../src/engine/refusal.ts';
 import { nameOf } from '../../../src/presenting/dose.ts';
 import { plainReply } from '../../../src/presenting/plain-reply.ts';
 import { compareReply } from '../colour/compare.ts';
+import { lawFirst } from '../colour/law-first.ts';
 import { oilsWithoutShares, type PlanLacks } from '../colour/plan-lacks.ts';
+import { previewOfLikeliest } from '../colour/preview-likeliest.ts';
 import { askFollowUps } from '../follow-ups.ts';
 import type { QuestionTold } from '../how-read.ts';
 import type { Ran } from '../understood.ts';
+import { asItIsAsked } from './dose-asked.ts';
 import { ranCommand } from './ran-command.ts';
 import { toldAmountHeadline } from './told-amount.ts';
 
@@ -58,10 +61,13 @@ export async function answered(
   if (WRITES.has(reading.command)) return confirming(reading.command, given, context);
   return await orItsNo(async () => {
     if (reading.command === 'compare') return await compareReply(read.facts.named, question, context);
+    if (reading.command === 'preview') return await previewOfLikeliest(given, context);
     const answer = await ranCommand(reading.command, given, context);
     if (reading.job === 'wet') return wettingFirst(answer, context);
+    if (reading.job === 'law') return await lawFirst(answer, { given, facts: read.facts }, context);
     const told = reading.job === 'dose' ? toldAmountHeadline(answer, { question, read }, context) : undefined;
-    return told === undefined ? answer : { ...answer, headline: told };
+    if (told !== undefined) return { ...answer, headline: told };
+    return reading.job === 'dose' ? asItIsAsked(answer, question, context) : answer;
   }, context);
 }
 

@@ -1,3 +1,4 @@
+import type { StrengthName } from '../quantities/strength.ts';
 import { unaccented } from '../text/unaccented.ts';
 import { colourantById } from './catalogue.ts';
 import type { Colourant } from './colourant.ts';
@@ -12,7 +13,7 @@ const HOLDERS: readonly (readonly [id: string, hues: RegExp])[] = [
   ['ultramarine-blue', /^(?:blues?|azul(?:es|ito)?|bluer|navy|denim|celeste)$/u],
   ['ultramarine-violet', /^(?:purples?|violets?|violetas?|morad[oa]s?|lilac|lilas?|lavender|lavanda)$/u],
   ['ultramarine-pink', /^(?:pinks?|rosas?|rosad[oa]s?|rosit[oa]|fuchsia|fucsia)$/u],
-  ['red-30-lake', /^(?:reds?|roj[oa]s?)$/u],
+  ['red-30-lake', /^(?:reds?|roj[oa]s?|colorad[oa]s?)$/u],
   ['red-iron-oxide', /^(?:brick|teja|ladrillo|terracotta|terracota|rust|oxido)$/u],
   ['orange-iron-oxide', /^(?:oranges?|naranjas?|anaranjad[oa]s?)$/u],
   ['yellow-iron-oxide', /^(?:yellows?|amarill[oa]s?|mustard|mostaza|ochre|ocre)$/u],
@@ -26,6 +27,21 @@ export function holderOf(hue: string): Colourant | undefined {
   const word = unaccented(hue);
   const id = HOLDERS.find(([, hues]) => hues.test(word))?.[0];
   return id === undefined ? undefined : colourantById(id);
+}
+
+/** Hues that are a paler shade of what their colourant gives at full colour (common practice). */
+const PALER: readonly (readonly [strength: StrengthName, hues: RegExp])[] = [
+  ['tint', /^(?:gr[ea]y|gris(?:es)?)$/u],
+  ['pastel', /^(?:sage|salvia|lavender|lavanda|lilac|lilas?|mint|menta|celeste)$/u],
+];
+/** Hues that their colourant comes to only with another beside it: black in navy, a little brown in moss. */
+const MIXED = /^(?:navy|denim|olive|oliva|moss|musgo|forest)$/u;
+
+/** The strength at which a hue’s own colourant gives it; undefined where that is full colour, or `mixed` where it alone never does. Pure. */
+export function strengthOfHue(hue: string): StrengthName | 'mixed' | undefined {
+  const word = unaccented(hue);
+  if (MIXED.test(word)) return 'mixed';
+  return PALER.find(([, hues]) => hues.test(word))?.[0];
 }
 
 /** Which kinds wander into what lies beside them, or into lather and cloth. */

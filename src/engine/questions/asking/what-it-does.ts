@@ -6,7 +6,7 @@ export const WHAT_IT_DOES = new RegExp(
     (?<!\p{L})(?:what (?:all )?(?:can|do|else can) (?:you|u|ye|yous|this) (?:(?:actually|really|
     even) )?(?:do|know|help)(?: (?:me |us )?with)?(?= *(?:[?!.,;]|$|for|then|exactly|besides|here))|
     (?:what are you|whatcha|what's this|whats this) good for|how (?:can|do) you help|(?:q|que|vos que|
-    tu que|usted que) (?:\p{L}+ )?(?:sab[eé]s|puedes|podes|haces|sabe|puede) hacer|(?:en|con) que (?:me |
+    tu que|usted que) (?:\p{L}+ )?(?:sab[eé]s|sabis|podis|puedes|podes|haces|sabe|puede) hacer|(?:en|con) que (?:me |
     nos )?(?:pued[eo]s?|podes|pueden) (?:ayudar(?:me|nos)?|servir)|(?:esto |tu |
     vos )?para que sirv\p{L}+ (?:esto|tu|vos|este bot)(?= *(?:[?!.,;]|$|exact)))
   `,

@@ -7,6 +7,7 @@ import { readPortions } from '../portion-line/portion-line.ts';
 import type { Reckoned } from '../portion-line/settled.ts';
 import type { ToldAmount } from './amounts.ts';
 import { carrierIn } from './carrier-told.ts';
+import { mixOf } from './mix-told.ts';
 import type { NamedThing } from './names/named-thing.ts';
 import { oilsIn } from './oils-in.ts';
 import { strengthIn } from './strength/strength-in.ts';
@@ -79,7 +80,7 @@ export function factsOf(question: string, words: Words, { things, amounts }: See
     powder: (powder ?? line.unsaid)?.text,
     carrier: carrierIn(text),
     strength: perPound && !areRatesTold ? `${perPound.text} ppo` : strengthIn(words, things),
-    mix: withWhite(mixOf(things, line.amounts), text),
+    mix: withWhite(mixOf(words, things, line.amounts), text),
     oils,
     superfat: superfatIn(text),
     percent: figureBefore(text, /(\d+(?:[.,]\d+)?) ?(?:%|percent|por ciento)/u),
@@ -114,23 +115,6 @@ function gramsOfAll(oils: string | undefined, least: number): number | undefined
 }
 
 const unique = (names: readonly string[]) => [...new Set(names)];
-
-/** "1 tsp green chrome oxide + 2 g titanium dioxide": each thing with the amount that stands nearest before it. */
-function mixOf(things: readonly NamedThing[], amounts: readonly ToldAmount[]): string | undefined {
-  if (things.length === 0) return undefined;
-  return things
-    .map(({ text, from, to }) => {
-      const own =
-        amounts.find(
-          amount => amount.of === 'powder' && !amount.perPound && amount.to <= from && from - amount.to <= 2,
-        ) ??
-        amounts.find(
-          amount => amount.of === 'powder' && !amount.perPound && amount.from >= to && amount.from - to <= 2,
-        );
-      return own ? `${own.text} ${text}` : text;
-    })
-    .join(' + ');
-}
 
 /** A white that is only called white is a part of the mix, unless a white pigment is named. */
 function withWhite(mix: string | undefined, text: string): string | undefined {

@@ -117,7 +117,7 @@ export const wordsOf = readOnce((question): Words => {
     .replace(/\bdecimetros? cubicos?\b/gu, 'litro')
     .replace(/\bcubic decimet(?:er|re)s?\b/gu, 'litre')
     .replace(/\bcoco powder\b/gu, 'cocoa powder')
-    .replace(/\bcolor(?!e)/gu, 'colour')
+    .replace(/\bcolor(?!e|ad[oa]s?\b)/gu, 'colour')
     // Of the dioxides only one is a soap maker's.
     .replace(/\bdioxido(?! de\b)/gu, 'dioxido de titanio')
     .replace(/\bti(?:e|t)?(?: ?tan\w*|t\w*)? dioxide\b/gu, 'titanium dioxide')

@@ -26,6 +26,23 @@ const OFF_THE_SHELF = new RegExp(
   'iu',
 );
 
+/** "Ya se me acabó el ultramar": nothing of the jar is left to be told. */
+const RUN_OUT = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:se )?(?:me |nos )?(?:acab[oó]|termin[oó]|gast[oó] tod[oa])|(?:ran|run|am|i['’]?m) (?:all )?out of|
+    used up|finished (?:off|the)|used the last|
+    (?:is|are|its|it['’]s) (?:now )?(?:empty|all gone|finished|used up)|no queda nada|est[aá] vac[ií][oa]|qued[oó] vac[ií][oa])(?!\p{L})
+  `,
+  'iu',
+);
+/** Whether a jar is told to be empty. Pure. */
+export const isRunOut = (question: string): boolean => RUN_OUT.test(question);
+
+/** Soap itself, and the selling of it, is no colour whose law is asked. */
+const OF_SELLING = /\b(?:sell\w*|soaps?|bars?|vend\w+|jabon(?:es)?|pastillas?)\b/iu;
+const subjectOf = (job: Job, { subject }: Facts): string | undefined =>
+  job === 'law' && subject !== undefined && OF_SELLING.test(subject) ? undefined : subject;
+
 /** The command that does a job, with what the question tells as its options. */
 export function commandFor(job: Job, question: string, facts: Facts): Command {
   const [thing] = facts.named;
@@ -57,7 +74,7 @@ export function commandFor(job: Job, question: string, facts: Facts): Command {
       const listed = facts.named.filter(name => !facts.plants?.includes(name));
       return listed.length > 1
         ? { command: 'colourant check', ...wanted({ ingredients: listed.join(', ') }) }
-        : { command: 'colourant check', ...wanted({ item: thing ?? facts.subject }, ['item']) };
+        : { command: 'colourant check', ...wanted({ item: thing ?? subjectOf(job, facts) }, ['item']) };
     }
     case 'diagnose':
       return { command: 'diagnose', ...wanted({ words: question.slice(0, 5000).trim() }) };
@@ -101,7 +118,7 @@ export function commandFor(job: Job, question: string, facts: Facts): Command {
     case 'shelf-add':
       return { command: 'shelf add', ...wanted({ item: thing, amount: facts.powder }, ['item']) };
     case 'shelf-use':
-      if (facts.powder === undefined && OFF_THE_SHELF.test(question))
+      if (facts.powder === undefined && (OFF_THE_SHELF.test(question) || isRunOut(question)))
         return { command: 'shelf remove', ...wanted({ item: thing }, ['item']) };
       return { command: 'shelf use', ...wanted({ item: thing, amount: facts.powder }, ['item', 'amount']) };
     case 'shelf-show':

@@ -104,8 +104,18 @@ export function asksHowMuchOf(read: Words, { things, amounts, facts }: Found): b
     !OF_EACH.test(text);
   const isFor =
     facts.portion !== undefined || IN_SO_MUCH.test(text) || amounts.some(({ of }) => of !== 'powder');
-  return isFor && (isNamed || isAny);
+  const isToUse = isNamed && TO_USE.test(words.slice(thing!.to, thing!.to + USED_WITHIN).join(' '));
+  return (isFor && (isNamed || isAny)) || isToUse;
 }
+/** "How much annatto powder to use": it is dosed, for whatever portion. */
+const USED_WITHIN = 5;
+const TO_USE = new RegExp(
+  unbroken`
+    ^(?:powder |root |en polvo )?(?:to (?:use|add|put(?: in)?)|(?:do|should|would|can) (?:i|we|you) (?:use|add|put|need)|goes in|
+    (?:le |se )?(?:poner|pongo|echar|echo|uso|usar|anado|agrego|usan?|usas|lleva|va)(?!\p{L}))
+  `,
+  'u',
+);
 /** What is left on a shelf is no dose. */
 const KEPT =
   /(?<!\p{L})(?:left|still have|do i have|have i got|me queda\p{L}*|tengo (?:todavia|aun)|todavia tengo|aun tengo)(?!\p{L})/u;

@@ -3,6 +3,7 @@ import { foldedColour, isColourWord } from '../../text/colours/folded-colours.ts
 import type { Words } from '../found/words-of.ts';
 import type { Found } from '../learned/features.ts';
 import { isOfCraft } from '../learned/topics.ts';
+import { isRunOut } from './command-for.ts';
 import { LYE } from './dose-by-phrase.ts';
 
 const isNamed = ({ things }: Found): boolean => things.some(({ colourants }) => colourants.length > 0);
@@ -96,12 +97,19 @@ const RECORDED = new RegExp(
   `,
   'u',
 );
+const STRUCK_OFF =
+  /(?<!\p{L})(?:remove|delete|take|get rid|strike|cross|clear|drop|quit[ae]\p{L}*|sac[ao]\p{L}*|borr[ae]\p{L}*|elimin[ae]\p{L}*)(?!\p{L})/u;
+/** "My red oxide jar is empty, remove it": it goes off the shelf. */
+const isEmptyJar = ({ text }: Words, found: Found): boolean =>
+  isNamed(found) && isRunOut(text) && STRUCK_OFF.test(text) && !LYE.test(text);
+
 /** A job that a question asks for in so many words, which the judge of jobs may never have met. Pure. */
 export function jobInSoManyWords(
   words: Words,
   found: Found,
-): 'shelf-add' | 'shelf-show' | 'survives-lye' | 'mix' | undefined {
+): 'shelf-add' | 'shelf-show' | 'shelf-use' | 'survives-lye' | 'mix' | undefined {
   if (RECORDED.test(words.text) && !LYE.test(words.text)) return 'shelf-show';
+  if (isEmptyJar(words, found)) return 'shelf-use';
   if (isNotedJar(words, found)) return 'shelf-add';
   if (isColouredWith(words, found)) return 'survives-lye';
   return isHueOfSeveral(words, found) ? 'mix' : undefined;

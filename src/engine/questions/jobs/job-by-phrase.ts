@@ -26,6 +26,7 @@ export type PhraseJob = Extract<
   | 'preview'
   | 'shelf-add'
   | 'shelf-show'
+  | 'shelf-use'
   | 'survives-lye'
   | 'wet'
 >;
@@ -44,7 +45,7 @@ const isCompared = ({ words, text }: Words, { things }: Found): boolean => {
 const OF_EACH = new RegExp(
   unbroken`
     (?<!\p{L})(?:cuant[oa]s?(?: \p{L}+)? (?:de|a|en|para) cada|cuant[oa] (?:va|lleva) (?:en|a) cada|
-    how much (?:\p{L}+ )?(?:of|in|for|to) each|how much \p{L}+ each|what goes in each)(?!\p{L})
+    how much (?:\p{L}+ )?(?:of|in|for|to) each|how much \p{L}+ each|what goes in each|how much of (?:everything|all of (?:it|them))|cuanto de todo)(?!\p{L})
   `,
   'u',
 );
@@ -57,7 +58,7 @@ const isShared = (words: Words, { amounts }: Found): boolean =>
   OF_EACH.test(words.text) &&
   !TOGETHER.test(words.text) &&
   !LYE.test(words.text) &&
-  amounts.some(({ measure }) => measure === 'mass') &&
+  amounts.some(({ measure, of }) => measure === 'mass' || of === 'batter') &&
   planParts(words).shares !== undefined;
 
 const PERMISSION = new RegExp(

@@ -7,7 +7,8 @@ export type OtherCountry = keyof typeof NAMES;
 const NAMES = {
   GB: unbroken`
     uk|united kingdom|britain|great britain|england|scotland|
-    wales|northern ireland|reino unido|inglaterra|escocia|gales|british law|uk (?:law|rules|market)
+    wales|northern ireland|glasgow|edinburgh|cardiff|belfast|manchester|liverpool|birmingham|leeds|bristol|
+    sheffield|aberdeen|paisley|trading standards|edimburgo|reino unido|inglaterra|escocia|gales|british law|uk (?:law|rules|market)
   `,
   CA: 'canada|canadian|canadiense|ontario|quebec|toronto|vancouver|alberta|manitoba|nova scotia|saskatchewan|british columbia',
   AU: unbroken`
@@ -27,16 +28,16 @@ const NAMES = {
   HN: 'honduras',
   SV: 'el salvador',
   NI: 'nicaragua',
-  MX: '(?:en|a|para|de) mexico|(?:permite|prohibe|acepta|autoriza) mexico|mexican law|cofepris',
-  AR: '(?:la )?argentina|anmat|buenos aires',
-  CL: '(?:en|a|para|de) chile(?! (?:ancho|en polvo|molido|guajillo))|santiago de chile',
-  CO: '(?:en|a|para|de) colombia|invima|bogota|medellin',
-  PE: '(?:en|a|para|de) (?:el )?peru|digemid',
+  MX: '(?:en|a|para|de) mexico|guadalajara|monterrey|oaxaca|(?:permite|prohibe|acepta|autoriza) mexico|mexican law|cofepris',
+  AR: '(?:la )?argentina|anmat|buenos aires|mendoza|cordoba|rosario',
+  CL: '(?:en|a|para|de) chile(?! (?:ancho|en polvo|molido|guajillo))|santiago de chile|valparaiso|antofagasta|temuco',
+  CO: '(?:en|a|para|de) colombia|invima|bogota|medellin|barranquilla',
+  PE: '(?:en|a|para|de) (?:el )?peru|digemid|arequipa',
   UY: 'uruguay',
   CR: 'costa rica',
   GT: 'guatemala',
   CU: '(?:en|a|para|de) cuba',
-  EC: '(?:en|a|para|de) ecuador',
+  EC: '(?:en|a|para|de) ecuador|guayaquil',
   VE: 'venezuela',
   BR: 'brazil|brasil|anvisa',
   IN: '(?:in|for|to|of) india|indian (?:law|rules|market)',

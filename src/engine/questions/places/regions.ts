@@ -11,6 +11,8 @@ const EU = new RegExp(
   unbroken`
     \b(?:eu|ue|europe\w*|europa|brussels|bruselas|comunitari[oa]s?|german[sy]?|alemanes|italians?|
     italianos?|britanic[oa]s?|london|londres|paris|berlin|madrid|barcelona|dublin|lisboa?n?|amsterdam|
+    sevilla|bilbao|milano?|rome|vienn?a|munich|hamburgo?|galway|limerick|irish|irlandes(?:es|a)?|dutch|
+    holandes(?:es|a)?|spanish law|french law|deutschland|osterreich|
     euroland|union europea|uk|united kingdom|britain|great britain|england|scotland|wales|reino unido|inglaterra|escocia|
     gales|austria|belgium|belgica|bulgaria|croatia|croacia|cyprus|chipre|czech\w*|chequia|denmark|dinamarca|
     estonia|finland|finlandia|france|francia|germany|alemania|greece|grecia|holland|holanda|hungary|hungria|
@@ -28,7 +30,7 @@ const US = new RegExp(
     [.,;?!] ?))us(?= ?(?:[.,;?!]|$))|us (?:market|law|rules|customers|sale)|usa|u\.s\.|america|
     united states|the states|stateside|estados unidos|eeuu|ee uu|fda|americans?|americanos?|yanquis?|
     chicago|los angeles|houston|miami|boston|seattle|denver|san francisco|san diego|atlanta|phoenix|
-    gringos?|gringolandia|gabachos?|alabama|alaska|arizona|arkansas|california|colorado|connecticut|
+    gringos?|gringolandia|gabachos?|alabama|alaska|arizona|arkansas|california|(?<=(?:in|to|from|near|en|a|desde) )colorado|connecticut|
     delaware|florida|hawaii|idaho|illinois|indiana|iowa|kansas|kentucky|louisiana|luisiana|maine|maryland|
     massachusetts|michigan|minnesota|mississippi|misisipi|missouri|montana|nebraska|nevada|new hampshire|
     new jersey|new mexico|nuevo mexico|new york|nueva york|north carolina|south carolina|
@@ -41,6 +43,6 @@ const US = new RegExp(
 /** The region that a text in lower case without accents speaks of, or undefined. */
 export function regionIn(text: string): Region | undefined {
   if (EU.test(text)) return 'EU';
-  // "Colorado" is a Spanish red as well.
-  return US.test(text.replace(/\b(?:oxido|rojo|barro|arcilla|color) colorado\b/u, '')) ? 'US' : undefined;
+  // "Colorado" is a Spanish red as well: only a place that one is in counts.
+  return US.test(text) ? 'US' : undefined;
 }

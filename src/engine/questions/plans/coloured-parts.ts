@@ -22,6 +22,8 @@ export type ColouredPart = Pick<PlanColour, 'text' | 'hex' | 'isThing'> & {
 export type ColouredParts = {
   readonly whole: Portion;
   readonly parts: readonly ColouredPart[];
+  /** Colours of which a touch is told, which is reckoned as a twentieth. */
+  readonly touches?: readonly string[];
   /** Whether the shares are told; equal ones are taken where nothing is. */
   readonly isTold: boolean;
 };
@@ -63,7 +65,7 @@ function apart(colours: readonly PlanColour[], count: number): readonly PlanColo
 export function colouredParts(read: Words): ColouredParts | undefined {
   // What stays out of soap may not be passed by as one of its parts.
   if (OF_LYE.test(read.text) || barredInSentence(read.text) !== undefined) return undefined;
-  const { oils, colours: all, shares } = planParts(read);
+  const { oils, colours: all, shares, touches } = planParts(read);
   const named = all.filter(one => !isTheme(one, read.words));
   const said = COUNTED.exec(read.text)?.[1];
   const count = said === undefined ? named.length : (NUMBERS.get(said) ?? Number(said));
@@ -97,6 +99,7 @@ export function colouredParts(read: Words): ColouredParts | undefined {
       share: isTold ? shares[at]! : 1 / count,
       ...(isOne(ofOwn[at]) && { owned: ofOwn[at] }),
     })),
+    ...(isTold && touches && { touches }),
     isTold: isTold && new Set(shares).size > 1,
   };
 }

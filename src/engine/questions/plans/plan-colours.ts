@@ -13,6 +13,8 @@ export type PlanColour = {
   readonly isThing: boolean;
 };
 
+/** A colour by its figure. */
+const HEX = /^#[\da-f]{6}$/u;
 /** What is left as the oils make it. */
 const PLAIN = /^(?:plain|natural|uncolou?red|undyed|nada|na)$/u;
 /** Behind or before a name, what makes an oil of it. */
@@ -52,12 +54,24 @@ export function planColours(read: Words): readonly PlanColour[] {
       if (hex !== undefined) found.push({ ...spanned(words, at, length), ...(hex !== '' && { hex }) });
     }
   return once(
-    joined(
-      found.toSorted((a, b) => a.from - b.from),
-      words,
+    unnamed(
+      joined(
+        found.toSorted((a, b) => a.from - b.from),
+        words,
+      ),
     ),
   );
 }
+
+/** "Plain white" is white, and a hue that only names one told by its figure, "#1f3a5f … navy", is none of its own. */
+const unnamed = (found: readonly PlanColour[]): readonly PlanColour[] =>
+  found.filter(one => {
+    if (one.hex === undefined) return !found.some(({ from, hex }) => hex !== undefined && from === one.to);
+    return !found.some(
+      ({ text, hex, to }) =>
+        HEX.test(text) && !HEX.test(one.text) && to <= one.from && apart(hex!, one.hex!) <= SAME_HUE,
+    );
+  });
 
 /** What gives a hue is named behind it: "blanco con titanio". */
 const GIVEN_BY = /^(?:con|with|from|using|by|de|del)$/u;
@@ -89,6 +103,7 @@ const once = (found: readonly PlanColour[]): readonly PlanColour[] =>
 /** The hex of a colour word or name there, '' of a part left plain; undefined of any other word. */
 function hexIn(words: readonly string[], at: number, length: number): string | undefined {
   const said = words.slice(at, at + length).map(plainHue);
+  if (length === 1 && HEX.test(said[0]!)) return said[0];
   if (length === 1 && PLAIN.test(said[0]!)) return '';
   if (length === 1 && BARE_OIL.test(said[0]!)) return undefined;
   if (said.some(word => !/^\p{L}/u.test(word))) return undefined;

@@ -15,7 +15,8 @@ const NEAR = 5;
 const EQUALLY = new RegExp(
   unbroken`
     \b(?:equal(?:ly)?|even(?:ly)?|(?:in|into|by) (?:halves|thirds|quarters|fifths)|(?:a third|third|
-    quarter) each|partes iguales|iguales|por igual|a partes? igual|en tercios|en cuartos|parejo)\b
+    quarter) each|partes iguales|iguales|por igual|a partes? igual|en tercios|en cuartos|parej[oa]s?|
+    (?:la )?misma cantidad (?:de )?cada|todos iguales|(?:the )?same amount of each)\b
   `,
   'u',
 );
@@ -135,6 +136,24 @@ function wished({ words }: Words, colours: readonly PlanColour[]): readonly Plan
   return end > 0 && first.length > 1 && isOwned && rest.some(({ isThing }) => isThing) ? first : colours;
 }
 
+/** Before a colour, what makes a touch of it; behind one, where it is drawn on what lies there. */
+const TOUCHED = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:a |just a )?(?:touch|hint|drizzle|splash|dash|pinch|speck|thin line|line|bit|little|accents?)(?: \p{L}+)? of|
+    (?:un )?(?:toque|chorrit?o|hilo|pizca|raya|linea|rayita)(?: \p{L}+)? de|tantit[oa]|poquit[oa]|un poquit?o (?:de )?)(?: (?:the|el|la|un|una|color))? ?$
+  `,
+  'u',
+);
+const TOUCH_BEHIND =
+  /^(?:line|drizzle|accents?|veins?|dots|specks|lines|pencil line|en (?:lineas?|hilos?|vetas?))(?!\p{L})/u;
+
+/** The colours of which a touch is told. */
+const touchesIn = ({ words }: Words, colours: readonly PlanColour[]): readonly PlanColour[] =>
+  colours.filter(({ from, to }, at) => {
+    const before = words.slice(Math.max(colours[at - 1]?.to ?? 0, from - NEAR), from).join(' ');
+    return TOUCHED.test(before) || TOUCH_BEHIND.test(words.slice(to, to + 2).join(' '));
+  });
+
 /** "Peach/cream/sage" are three. */
 function apart(words: Words): Words {
   const all = words.words.flatMap(word => (/^\p{L}+(?:\/\p{L}+)+$/u.test(word) ? word.split('/') : [word]));
@@ -153,6 +172,8 @@ export function planParts(typed: Words): {
   readonly portions?: string;
   /** Each colour's part, 0 to 1. */
   readonly shares?: readonly number[];
+  /** Colours of which a touch is told, and no size. */
+  readonly touches?: readonly string[];
 } {
   const words = apart(typed);
   const all = planColours(words);
@@ -161,17 +182,42 @@ export function planParts(typed: Words): {
     (word, at) => /^\p{L}{3}/u.test(word) && isOil(words.words, at) && !isOfColour(at),
   );
   const colours = wished(words, all);
+  const touches = touchesIn(words, colours);
   const shares =
     colours.length < 2
       ? undefined
-      : (told(words, colours) ??
-        slashed(words.words, colours.length) ??
-        ofWells(words, colours) ??
-        alike(words, colours));
+      : touches.length > 0
+        ? besideTouches(words, colours, touches)
+        : sharesOf(words, colours);
   const parts = shares && whole(shares);
   return {
     oils: [...new Set(oils)],
     colours,
     ...(parts && { portions: written(colours, parts), shares: parts }),
+    ...(parts && touches.length > 0 && { touches: touches.map(({ text }) => text) }),
   };
+}
+
+/** The share of each colour where all are told, or are said to be alike. */
+const sharesOf = (words: Words, colours: readonly PlanColour[]): readonly number[] | undefined =>
+  told(words, colours) ??
+  slashed(words.words, colours.length) ??
+  ofWells(words, colours) ??
+  alike(words, colours);
+
+/** A touch, a line or a drizzle of one colour takes a twentieth of the whole (common practice). */
+export const TOUCH = 1 / 20;
+
+/** The shares of what is no touch, which come to one by themselves or are alike, with a twentieth taken off for each touch. */
+function besideTouches(
+  words: Words,
+  colours: readonly PlanColour[],
+  touches: readonly PlanColour[],
+): readonly number[] | undefined {
+  const others = colours.filter(one => !touches.includes(one));
+  if (others.length === 0) return undefined;
+  const sized = others.length === 1 ? [1] : sharesOf(words, others);
+  const shares = sized === undefined ? others.map(() => 1 / others.length) : whole(sized);
+  const left = 1 - TOUCH * touches.length;
+  return shares && colours.map(one => (touches.includes(one) ? TOUCH : left * shares[others.indexOf(one)]!));
 }

@@ -1,4 +1,5 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
+import { strengthOfHue } from '../../colourants/holding-hues.ts';
 import { isPoison } from '../../hazards/index.ts';
 import { unbroken } from '../../over-lines.ts';
 import { apart } from '../../text/colours/colour-name.ts';
@@ -11,6 +12,10 @@ import { amountOf } from '../portion-line/amount-at.ts';
 import { readPortions } from '../portion-line/portion-line.ts';
 import { isTheme, type PlanColour, planColours, SAME_HUE } from './plan-colours.ts';
 import { planParts } from './plan-parts.ts';
+
+/** What gives a hue at full colour: navy is mixed, and sage is a pale green. */
+const holderAtFull = (hue: string): string | undefined =>
+  strengthOfHue(hue) === undefined ? holderNamed(hue) : undefined;
 
 /** So many equal parts of a portion, each with a colour where it is named. */
 export type SharesAsked = {
@@ -114,14 +119,14 @@ function toldShares(read: Words): SharesAsked | undefined {
   const bare = amount ? undefined : readPortions(read, things, told).whole;
   const text = amount?.text ?? bare;
   const grams = text !== undefined && others.length === 0 ? gramsOf({ text }) : undefined;
-  const { colours, shares, oils } = planParts(read);
-  if (grams === undefined || amount?.of === 'oil' || !shares || oils.length > 0) return undefined;
+  const { colours, shares, oils, touches } = planParts(read);
+  if (grams === undefined || amount?.of === 'oil' || !shares || touches || oils.length > 0) return undefined;
   if (shares.length > MOST_PARTS) return undefined;
   const owned = things.filter(
     one => one.colourants.length > 0 && !colours.some(({ text }) => text === one.text),
   );
   const held = colours.map(colour =>
-    colour.isThing ? colour.text : (ownedFor(colour, owned) ?? holderNamed(colour.text)),
+    colour.isThing ? colour.text : (ownedFor(colour, owned) ?? holderAtFull(colour.text)),
   );
   const named = held.filter(one => one !== undefined);
   if (named.length < held.length || new Set(named).size < named.length) return undefined;
@@ -169,7 +174,10 @@ export function amongNoColours(
 
 /** A hue that no colourant holds and none that is named gives. */
 const isHeldByNone = ({ text, hex, isThing }: PlanColour, things: readonly NamedThing[]): boolean =>
-  !isThing && hex !== undefined && holderNamed(text) === undefined && ownedFor({ hex }, things) === undefined;
+  !isThing &&
+  hex !== undefined &&
+  holderAtFull(text) === undefined &&
+  ownedFor({ hex }, things) === undefined;
 
 /** What of the powders that are told gives a hue: "70% blanco y 30% azul, uso titanio y ultramar". Pure. */
 export const ownedFor = (
@@ -185,7 +193,7 @@ function coloursNamed({ words }: Words, things: readonly NamedThing[]): readonly
   const named = things.filter(one => one.colourants.length > 0);
   const ids = new Set(named.flatMap(one => one.colourants.map(({ id }) => id)));
   const hues = words.flatMap((word, at) => {
-    const holder = named.some(({ from, to }) => at >= from && at < to) ? undefined : holderNamed(word);
+    const holder = named.some(({ from, to }) => at >= from && at < to) ? undefined : holderAtFull(word);
     // "White and red. Got titanium dioxide and red oxide in": two colours.
     const isNamed =
       named.some(({ text }) => text.includes(word)) ||

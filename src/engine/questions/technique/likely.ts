@@ -1,26 +1,13 @@
-import { unbroken } from '../../over-lines.ts';
 import { unaccented } from '../../text/unaccented.ts';
-import { wordCount } from '../../text/word-count.ts';
 import type { LyeTopic } from '../lye/topics/topic.ts';
 import type { QuestionRead } from '../read.ts';
+import { isPotGoingThick } from './pot-going-thick.ts';
 import type { NearMatter } from './read.ts';
 import { IN_THE_POT, isOurPot, LIKELY, leastBeside } from './stands-before.ts';
 import type { Matter } from './topic.ts';
 
 /** From here on what patterns found by a word of another meaning gives way. */
 const SURELY = 0.75;
-
-/** Who stands before a pot writes two words. */
-const MOST_OF_A_CRY = 6;
-const GOES_THICK = new RegExp(
-  unbroken`
-    (?<!\p{L})(?:(?:getting|going|gone|went|turn(?:ing|ed)|set(?:ting)?) (?:\p{L}+ )?(?:thick|solid|hard|
-    stiff)|s(?:ei|ie)z(?:e|ed|ing)|thickening|espes\p{L}+|endurec\p{L}+)(?!\p{L})
-  `,
-  'u',
-);
-const isPotGoingThick = (question: string): boolean =>
-  wordCount(question) <= MOST_OF_A_CRY && GOES_THICK.test(unaccented(question));
 
 const URGENT =
   /(?<!\p{L})(?:now|help|quick|hurry|do i do|to do|can i do|ahora|ayuda|rapido|urgente?|que hago|hago ya|auxilio|still in the|todavia en)(?!\p{L})/u;

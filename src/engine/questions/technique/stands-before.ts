@@ -6,6 +6,7 @@ import type { Job } from '../jobs/jobs.ts';
 import type { QuestionRead } from '../read.ts';
 import { asksCause } from './cause-asked.ts';
 import { isPlainMix, isWishedWith } from './mix-wished.ts';
+import { isNamedByNature } from './named-by-nature.ts';
 import type { Matter } from './topic.ts';
 import { foreseesTwo } from './two-hues.ts';
 
@@ -108,6 +109,12 @@ const STANDS_BEFORE: readonly {
   {
     what: 'a shelf',
     applies: ({ question, reading }) => reading?.job.startsWith('shelf') === true && mayBeOfShelf(question),
+    least: NEVER,
+  },
+  {
+    what: 'a plant or a clay by its name, which is no powder without one',
+    applies: ({ matter, question, read }) =>
+      matter === 'unlabelled-powder' && isNamedByNature(question, read),
     least: NEVER,
   },
   // Custard and wax go thick and split too.

@@ -7,11 +7,13 @@ import { capital } from '../../../engine/text/capital.ts';
 import { quoted } from '../../../engine/text/lines/option-line.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
+import { compared } from './compared.ts';
+import { lawElsewhere } from './law-elsewhere.ts';
 
 const { percent, plain } = numbersIn('en');
-const countries = new Intl.DisplayNames('en', { type: 'region' });
-const nameOfCountry = (code: string) => countries.of(code) ?? code;
 const list = (names: readonly string[]) => names.join(', ');
+
+const THREE_TO_ONE = 'Three spoons of liquid to one of powder; a little more if it still clumps.';
 
 const portion = (told: Portion): string =>
   `${told.measure === 'mass' ? `${plain(told.grams)} g` : `${plain(told.millilitres)} ml`}${told.of === 'oils' ? ' of oils' : ''}`;
@@ -22,17 +24,13 @@ export const ask = {
   usualBatch: '500 g oils',
   understood: (v: { line: string }) => `Understood as: ${v.line}`,
   comparing: (v: { names: readonly string[] }) =>
-    `compare the strength of ${v.names.length > 1 ? v.names.join(' and ') : 'your jars'}`,
+    `compare ${v.names.length > 1 ? v.names.join(' and ') : 'your jars'}`,
   target: (v: { name: string; hex: string }) => `The colour: ${v.name}, about ${v.hex}.`,
   corrected: (v: { from: string; to: string }) => `(“${v.from}” read as “${v.to}”)`,
   readAs: (v: { name: string }) => `Read as ${v.name}.`,
   sameForAll: (v: { text: string; names: readonly string[] }) =>
     `“${v.text}” can be several: ${list(v.names)}. The dose is the same for all of them; pick yours for what lye does to it.`,
-  /** `country` is its ISO 3166-1 code. */
-  lawElsewhere: ({ country }: { country: string }) =>
-    country === 'GB'
-      ? 'The UK keeps a list of its own that began as the EU’s and may have changed since: check it there before you sell.'
-      : `I hold the lists of the US and the EU, none of ${nameOfCountry(country)}’s: ask the authority there before you sell.`,
+  ...lawElsewhere,
   change: 'Ask it another way',
   changeLabel: 'The command, or your question in other words',
   severalJars: (v: { count: number }) => `${v.count} jars: shall I add them? One press for each.`,
@@ -86,7 +84,7 @@ export const ask = {
     preview: 'what it will look like',
     lye: 'lye and water',
     plan: 'plan the batch',
-    compare: 'which is stronger',
+    compare: 'what tells two colours apart',
     wet: 'what to wet it in',
     'shelf-add': 'add to the shelf',
     'shelf-use': 'take off the shelf',
@@ -186,10 +184,7 @@ export const ask = {
     business: 'Prices, shops and advertising are outside my field: I know colour in cold-process soap only.',
     other: 'That is outside my field: I know colour in cold-process soap only.',
   } satisfies Record<Outside, string>,
-  stronger: (v: { one: string; other: string; times: number }) =>
-    `${v.one} is stronger: about ${plain(v.times)} times ${v.other}, spoon for spoon`,
-  asStrong: (v: { one: string; other: string }) =>
-    `${v.one} and ${v.other} are about as strong, spoon for spoon`,
+  ...compared,
   /** Of a colourant that was asked for by its hue. */
   hueHolds: (v: { dose: string; light: 'holds' | 'fades-slowly' | 'fades' }) =>
     `${v.light === 'holds' ? 'Holds in lye and light' : 'Holds in lye, fades slowly in light'}: ${v.dose}`,
@@ -215,16 +210,28 @@ export const ask = {
     `${v.parts} parts, ${v.each} each. ${v.dose}`,
   planShares: (v: { whole: string; dose: string }) => `${v.whole}, shared as you told. ${v.dose}`,
   planPlain: (v: { part: string; colour: string }) => `${v.part} stay ${v.colour}.`,
+  planTouch: (v: { part: string; colour: string }) =>
+    `A touch of ${v.colour} is taken as a twentieth: ${v.part}.`,
   planNeedsOils:
     'Tell me your oils with their weights or percents too, and I reckon lye, water, order and heat: /plan opens a form.',
-  fullInACup: (v: { name: string; spoons: string }) => `${v.name}: ${v.spoons} for full colour in 1 cup`,
-  compareNote:
-    'This is by kind (common practice). Two jars of one kind differ by lot: only test bars tell them apart, see /calibrate.',
-  compareWhich: (v: { names: readonly string[] }) =>
-    v.names.length === 0
-      ? 'Which two colours? Your shelf is empty.'
-      : `Which two? On your shelf: ${list(v.names)}.`,
   wetIn: (v: { carrier: string; name: string }) => `Wet ${v.name} in ${v.carrier}`,
+  /** Liquid that so much powder is wetted in, both as they are told. */
+  carrierAmount: (v: { amount: string; carrier: string; powder: string; name: string }) =>
+    `${v.amount} of ${v.carrier} for ${v.powder} of ${v.name}`,
+  /** How the liquid is reckoned, and where it comes from. */
+  carrierRule: {
+    oil: `${THREE_TO_ONE} Dip the oil out of your weighed oils before the lye goes in, and the recipe stays as it is.`,
+    water: `${THREE_TO_ONE} Hold the same weight back from your lye water, never below the weight of the lye.`,
+    glycerin: `${THREE_TO_ONE} Glycerin comes on top of the recipe: much of it makes a bar soft and hot.`,
+  },
+  /** A dose that was asked for by weight, grams. */
+  byWeight: (v: { grams: number; dose: string }) => `About ${plain(v.grams)} g: ${v.dose}`,
+  /** A dose with the most that does no harm. */
+  atMost: (v: { dose: string; most: string }) =>
+    `${v.dose}. At most ${v.most} in this portion: more colours lather and cloths, or spoils the bar`,
+  /** Of a name that may be several, the one that is shown. */
+  likeliestOf: (v: { text: string; name: string }) =>
+    `“${v.text}” can be several: this is ${v.name}, which holds in lye. Yours is another? Press it.`,
   bothEnds: (v: { portion: string; doses: string }) => `For ${v.portion}: ${v.doses}`,
 };
 

@@ -3,11 +3,13 @@ import type { Portion } from '../../../engine/quantities/amount.ts';
 import { quoted } from '../../../engine/text/lines/option-line.ts';
 import type * as en from '../../en/conversation/ask.ts';
 import { numbersIn } from '../../numbers.ts';
+import { compared } from './compared.ts';
+import { lawElsewhere } from './law-elsewhere.ts';
 
 const { percent, plain } = numbersIn('es');
-const countries = new Intl.DisplayNames('es', { type: 'region' });
-const nameOfCountry = (code: string) => countries.of(code) ?? code;
 const list = (names: readonly string[]) => names.join(', ');
+
+const THREE_TO_ONE = 'Tres cucharas de líquido por una de polvo; algo más si aún hace grumos.';
 
 const portion = (told: Portion): string =>
   `${told.measure === 'mass' ? `${plain(told.grams)} g` : `${plain(told.millilitres)} ml`}${told.of === 'oils' ? ' de aceites' : ''}`;
@@ -15,16 +17,13 @@ const portion = (told: Portion): string =>
 export const ask: typeof en.ask = {
   usualBatch: '500 g de aceites',
   understood: ({ line }) => `Entendido como: ${line}`,
-  comparing: ({ names }) => `comparar la fuerza de ${names.length > 1 ? names.join(' y ') : 'tus botes'}`,
+  comparing: ({ names }) => `comparar ${names.length > 1 ? names.join(' y ') : 'tus botes'}`,
   target: ({ name, hex }) => `El color: ${name}, más o menos ${hex}.`,
   corrected: ({ from, to }) => `(«${from}» leído como «${to}»)`,
   readAs: ({ name }) => `Leído como ${name}.`,
   sameForAll: ({ text, names }) =>
     `«${text}» puede ser varios: ${list(names)}. La dosis es la misma para todos; elige el tuyo para saber qué le hace la sosa.`,
-  lawElsewhere: ({ country }: { country: string }) =>
-    country === 'GB'
-      ? 'El Reino Unido tiene su propia lista, que empezó como la de la UE y puede haber cambiado: mírala allí antes de vender.'
-      : `Tengo las listas de EE. UU. y de la UE, ninguna de ${nameOfCountry(country)}: pregunta a la autoridad de allí antes de vender.`,
+  ...lawElsewhere,
   change: 'Preguntarlo de otro modo',
   changeLabel: 'El comando, o tu pregunta con otras palabras',
   severalJars: ({ count }) => `${count} botes: ¿los añado? Uno por pulsación.`,
@@ -72,7 +71,7 @@ export const ask: typeof en.ask = {
     preview: 'cómo se verá',
     lye: 'sosa y agua',
     plan: 'planear el lote',
-    compare: 'cuál es más fuerte',
+    compare: 'qué distingue dos colores',
     wet: 'en qué humedecerlo',
     'shelf-add': 'añadir a la estantería',
     'shelf-use': 'sacar de la estantería',
@@ -177,9 +176,7 @@ export const ask: typeof en.ask = {
       'Precios, tiendas y publicidad están fuera de mi campo: solo sé de color en jabón de proceso en frío.',
     other: 'Eso está fuera de mi campo: solo sé de color en jabón de proceso en frío.',
   },
-  stronger: ({ one, other, times }) =>
-    `${one} es más fuerte: unas ${plain(times)} veces ${other}, cucharada a cucharada`,
-  asStrong: ({ one, other }) => `${one} y ${other} son más o menos igual de fuertes, cucharada a cucharada`,
+  ...compared,
   hueHolds: ({ dose, light }) =>
     `${light === 'holds' ? 'Aguanta la sosa y la luz' : 'Aguanta la sosa, con la luz se va despacio'}: ${dose}`,
   trueRed:
@@ -195,16 +192,21 @@ export const ask: typeof en.ask = {
   planParts: ({ parts, each, dose }) => `${parts} partes de ${each}. ${dose}`,
   planShares: ({ whole, dose }) => `${whole}, repartidos como dijiste. ${dose}`,
   planPlain: ({ part, colour }) => `${part} quedan en ${colour}.`,
+  planTouch: ({ part, colour }) => `Un toque de ${colour} se toma como una veinteava parte: ${part}.`,
   planNeedsOils:
     'Dime también tus aceites con pesos o porcentajes y calculo sosa, agua, orden y calor: /plan abre un formulario.',
-  fullInACup: ({ name, spoons }) => `${name}: ${spoons} para color pleno en 1 taza`,
-  compareNote:
-    'Esto es por tipo (práctica común). Dos botes del mismo tipo varían por lote: solo las pastillas de prueba lo dicen, mira /calibrate.',
-  compareWhich: ({ names }) =>
-    names.length === 0
-      ? '¿Qué dos colores? Tu estantería está vacía.'
-      : `¿Cuáles dos? En tu estantería: ${list(names)}.`,
   wetIn: ({ carrier, name }) => `Humedece ${name} en ${carrier}`,
+  carrierAmount: ({ amount, carrier, powder, name }) => `${amount} de ${carrier} para ${powder} de ${name}`,
+  carrierRule: {
+    oil: `${THREE_TO_ONE} Saca el aceite de los ya pesados antes de echar la sosa, y la receta queda igual.`,
+    water: `${THREE_TO_ONE} Resta el mismo peso del agua de la sosa, nunca por debajo del peso de la sosa.`,
+    glycerin: `${THREE_TO_ONE} La glicerina se suma a la receta: mucha deja la barra blanda y calienta la masa.`,
+  },
+  byWeight: ({ grams, dose }) => `Unos ${plain(grams)} g: ${dose}`,
+  atMost: ({ dose, most }) =>
+    `${dose}. Como máximo ${most} en esta porción: más tiñe la espuma y los paños, o estropea la barra`,
+  likeliestOf: ({ text, name }) =>
+    `«${text}» puede ser varios: este es ${name}, que aguanta la sosa. ¿El tuyo es otro? Púlsalo.`,
   bothEnds: ({ portion, doses }) => `Para ${portion}: ${doses}`,
 };
 

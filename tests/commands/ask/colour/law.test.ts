@@ -2,16 +2,39 @@ import { expect, test } from 'vitest';
 import { askLine } from '../../../../src/terminal/seat.ts';
 import { openConversation } from '../../../sets/open-conversation.ts';
 
-const HELD = 'none of Canada’s: ask the authority there before you sell';
-
 /** All that is answered to a plain question, as text. */
-async function answerTo(question: string): Promise<string> {
+async function answerTo(question: string, language: 'en' | 'es' = 'en') {
   await using conversation = await openConversation();
-  const seat = { member: 'seller', group: 'law', language: 'en' as const, manages: false, roles: [] };
-  return JSON.stringify((await askLine(`/ask question:"${question}"`, seat, conversation)).answer);
+  const seat = { member: 'seller', group: 'law', language, manages: false, roles: [] };
+  const { answer } = await askLine(`/ask question:"${question}"`, seat, conversation);
+  return { headline: answer.kind === 'reply' ? answer.headline : '', all: JSON.stringify(answer) };
 }
 
+/* What each country goes by: from memory, as its authority tells it. */
+
+const HELD = 'I hold only the lists of the US and the EU';
+
 test('who asks whether a colour is allowed in Canada is told that its list is not held; who doses there is not', async () => {
-  expect(await answerTo('is ultramarine blue allowed in Canada?')).toContain(HELD);
-  expect(await answerTo('how much ultramarine blue for 2 cups, I live in Canada')).not.toContain(HELD);
+  expect((await answerTo('is ultramarine blue allowed in Canada?')).headline).toContain(HELD);
+  expect((await answerTo('how much ultramarine blue for 2 cups, I live in Canada')).all).not.toContain(HELD);
+});
+
+test.each([
+  ['en', 'is blue 1 permitted in Ireland', /^Blue 1 dye\. EU: every colour in it is in Annex IV/u],
+  ['es', 'En Estados Unidos se puede usar carmín en jabón?', /^Carmín\. EE\. UU\.: todos sus colores/u],
+  ['es', 'ultramar azul permitido en Argentina?', /^Azul ultramar\. El Mercosur .*ANMAT/u],
+  [
+    'en',
+    'is ultramarine blue legal in soap in Kenya',
+    /^Ultramarine blue\. I hold the lists of the US and the EU, none of Kenya’s/u,
+  ],
+] as const)('the law that was asked for is told first (%s): %s', async (language, question, headline) => {
+  const answer = await answerTo(question, language);
+  expect(answer.headline).toMatch(headline);
+  // What lye does to it is told as well.
+  expect(answer.all).toMatch(/raw soap|jabón crudo|wanders/u);
+});
+
+test('who asks how soap is sold by law is asked which colour, and is told no name that is none', async () => {
+  expect((await answerTo('how do I sell soap at a fair legally')).headline).toMatch(/^Which colour\?/u);
 });

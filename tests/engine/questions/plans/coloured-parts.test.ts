@@ -17,7 +17,17 @@ describe('the coloured parts of a batch whose oils are not told', () => {
     ['1 kg batter: half navy, 30% white, rest gold mica', ['navy 50', 'white 30', 'gold mica 20']],
     ['lote de 900 g de masa en rojo, blanco y verde', ['rojo 33', 'blanco 33', 'verde 33']],
     ['800 g de masa: blanquito, negras y verdes', ['blanco 33', 'negra 33', 'verde 33']],
-    ['molde de 2 litros, mitad negro mitad cobre y encima tantito dorado', undefined],
+    // A touch is a twentieth of the whole (common practice): it is taken off what the others share.
+    [
+      'molde de 2 litros, mitad negro mitad cobre y encima tantito dorado',
+      ['negro 48', 'cobre 48', 'dorado 5'],
+    ],
+    ['white with a hint of blue, 1 kg of batter', ['white 95', 'blue 5']],
+    ['verde, blanco y colorado, parejos, 1500 g de masa', ['verde 33', 'blanco 33', 'colorado 33']],
+    [
+      '900 g batter: half #1f3a5f, a quarter plain white, a quarter #c9a227. navy and gold',
+      ['#1f3a5f 50', 'white 25', '#c9a227 25'],
+    ],
     // Four are counted and three are named.
     ['four colours, 900 g of batter: red, white and green', undefined],
     // How much a dot takes nobody tells.

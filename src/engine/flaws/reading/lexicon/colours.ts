@@ -65,7 +65,8 @@ export const COLOURS = {
     changing, morph, morphed, shift, shifted, ended up, came out, comes out, come out, developed,
     darkened to, ended, now its, is now, are now, now, se volvio, se volvieron, se puso, se pusieron,
     se ha puesto, paso a, cambio, cambiado, quedo, quedaron, salio, se torno, ahora, ahora es,
-    se han puesto, se ha vuelto, ha cambiado, reading as, reads as, drifted
+    se han puesto, se ha vuelto, ha cambiado, se hizo, se me hizo, se hicieron, se me hicieron, se me puso,
+    se me volvio, se me torno, viro, se me quedo, se me quedaron, reading as, reads as, drifted
   `,
   look: 'look, looks, looking, looks like a, looks more, look more, looked, se ve, parece, leans, leaning, reads',
   darken: spaced`

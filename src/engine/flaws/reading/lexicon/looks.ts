@@ -67,7 +67,9 @@ export const LOOKS = {
     crack, cracked, split, agrieto, agrietaron, rajo, fissure, ravine, canyon, crevice, gash, earthquake,
     fault line, grand canyon, grieta, agrietado, raja, rajado, abrio, partido, fisura, crevasse, chasm,
     rift, raja de punta a punta, se abrio en, se abrio, abierto, abierta, rajada, rajadura,
-    cuarteo la tapa, hendidura, fissured, fissuring, thermal crack, split open
+    cuarteo la tapa, hendidura, fissured, fissuring, thermal crack, split open,
+    se partio arriba, se me partio arriba, se partio por arriba, se me partio por arriba, se partio por encima,
+    se partio a lo largo, se me partio a lo largo, se partio de punta a punta, se partieron arriba
   `,
   burst: spaced`
     exploded, explode, explosion, burst, burst open, bursting, blew open, popped open, tore open,

@@ -139,6 +139,12 @@ export const SWIRL_AND_SHAPE = {
     lo saque, los saque, la saque, las saque, sacarlo, sacarlos, sacar del molde, saque del molde,
     quitar el molde, quite el molde, wouldnt release, wont release, didnt release, release, slip it out
   `,
+  s_inmould: spaced`
+    still in the mould, stuck in the mould, wont come out of the mould, wont leave the mould, cant unmould, cannot unmould,
+    cant get it out of the mould, cant take it out of the mould, no lo puedo sacar del molde, no lo puedo sacar,
+    no los puedo sacar, no se puede sacar del molde, no sale del molde, sigue en el molde, todavia en el molde,
+    aun en el molde, no puedo desmoldar, no lo puedo desmoldar, no desmolda
+  `,
   s_early: spaced`
     too soon, too early, so soon, early, soon, couldnt wait, didnt wait, cant wait, didnt wait long enough,
     no patience, impatient, got impatient, was impatient, jumped the gun, rushed it, in a rush, got greedy,

@@ -43,7 +43,8 @@ export const SWIRL_AND_SHAPE_PATTERNS: FindingPatterns = {
   `,
   'colour-not-for-soap':
     's_notsoap !apenas !smell !fragrance; ~5 s_crayon s_putin !apenas !smell !smells !stale !rancidsmell',
-  'unmoulded-soon': '~7 s_unmould s_early; ~8 s_tore s_early s_liner|mouldform; ~5 n_early',
+  'unmoulded-soon':
+    '~7 s_unmould s_early !s_inmould; ~8 s_tore s_early s_liner|mouldform; ~5 n_early; ^s_inmould',
   'tore-at-unmoulding': '~8 s_tore s_unmould; ~6 s_tore mouldform|s_mouldwall|liner|silicone|molde',
   'liner-marks': '~7 s_crease s_sides !top !pinhole; ~7 s_crease s_liner|s_mouldwall',
   'lined-mould': 's_liner',

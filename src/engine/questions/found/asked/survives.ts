@@ -1,6 +1,7 @@
 import { knownOil } from '../../../batch/oils/find-oil.ts';
 import { unbroken } from '../../../over-lines.ts';
 import { LONGEST_PLANT, type PlantClass, plantNamed } from '../../../stability/plant-classes.ts';
+import { foldedColour, isColourWord } from '../../../text/colours/folded-colours.ts';
 import { thingsIn } from '../names/entities.ts';
 import { unlistedIn } from '../names/unlisted.ts';
 import { wordsOf } from '../words-of.ts';
@@ -66,13 +67,30 @@ const OTHERWISE = /^(?:oils?|butter|essential|fragrance|mica|oxide|clay|pigment|
 const OTHERWISE_BEFORE =
   /\b(?:aceites?|manteca|fragancia|esencia|mica|arcilla|oxido)(?: esencial)?(?: de(?: la| el)?)?$/u;
 
+/** What something turns is a hue, though a plant has its name: "se pone café", "se vuelve naranja". */
+const BECOMES = new RegExp(
+  unbroken`
+    (?:^| )(?:(?:se )?(?:(?:me|te|le|nos) )?(?:pon(?:e|en|ga|gan|dra|er)|pus(?:o|ieron)|vuelv(?:e|en|a)|
+    volvi(?:o|eron)|hace|hizo|torna|torno|qued(?:a|an|e|o|ara)|vira)|color|
+    tono)(?: (?:a|medio|muy|todo|toda|bien|como|de|color))*$
+  `,
+  'u',
+);
+const isHueThere = (name: string, before: string): boolean =>
+  BECOMES.test(before) && isColourWord(foldedColour(name));
+
 function listedIn(words: readonly string[]): { name: string; plant: string; of: PlantClass } | undefined {
   for (let length = LONGEST_PLANT; length > 0; length -= 1)
     for (let from = 0; from + length <= words.length; from += 1) {
       const name = words.slice(from, from + length).join(' ');
       const found = plantNamed(name);
       const before = words.slice(Math.max(0, from - 3), from).join(' ');
-      if (found && !OTHERWISE.test(words[from + length] ?? '') && !OTHERWISE_BEFORE.test(before))
+      if (
+        found &&
+        !OTHERWISE.test(words[from + length] ?? '') &&
+        !OTHERWISE_BEFORE.test(before) &&
+        !isHueThere(name, before)
+      )
         return { name, ...found };
     }
   return undefined;

@@ -6,7 +6,7 @@ import { CLIPPED, DEEP, PARTS, PERCENT, STRENGTHS } from './strength-words.ts';
 /** What was not wished: "too strong", "demasiado oscuro", "it came out dark". */
 const UNWISHED = new RegExp(
   unbroken`
-    \b(?:(?<!not )too|demasiado|tan|nada|(?:no|not)(?: (?:a|an|un|una|muy|very|so|all that|quede|sea|salga|
+    \b(?:(?<!not )too|demasiado|tan|nada|none of (?:that|this|the|your)|nada de(?: es[oa]s?)?|(?:no|not)(?: (?:a|an|un|una|muy|very|so|all that|quede|sea|salga|
     quiero))?|less|menos|wasn'?t|isn'?t|(?:was|were|came out|turned out|salio|quedo|me quedo) (?:too |so |
     very |muy |tan |bien )?)\s*(?:${DEEP}|pale|light|faint|clarit[oa]|clar[oa]|palid[oa]|palidit[oa]|
     bajit[oa]|pastel|suave|suavecit[oa]|soft|baby|powder|minty|milky|washed out|deslavad[oa])(?: (?:blue|

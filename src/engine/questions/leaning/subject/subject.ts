@@ -60,7 +60,7 @@ export function subjectAfter(
 }
 
 const SPANISH_HUE =
-  /^(?:roj|azul|verde|amarill|rosa|rosad|morad|blanc|negr|dorad|platead|naranja|violeta|marron|gris|cafe|celeste)/u;
+  /^(?:roj|colorad|azul|verde|amarill|rosa|rosad|morad|blanc|negr|dorad|platead|naranja|violeta|marron|gris|cafe|celeste)/u;
 const nameIn = ({ names }: Colourant, hue: string): string =>
   (SPANISH_HUE.test(unaccented(hue)) ? names.es : names.en).toLowerCase();
 

@@ -49,6 +49,8 @@ const MOST_SIGNS = 3;
 const SIGNS_OF_OLD_OIL = 2;
 /** Left out one writer at a time, what was learned is right from here on in 199 of 200. */
 const MOST_SURELY = 0.97;
+/** What a loaf did in the oven is told, and its rule still stands behind the answer: less is sure enough. */
+const OVEN_SURELY = 0.9;
 const SPICE = /cinnamon|canela|clove|clavo|chil[il]|cayen|pepper|pimienta|mustard|mostaza/u;
 /** Whether a name, in lower case without accents, is of a spice that irritates skin whatever it colours: its matter stands first. Pure. */
 export const isHotSpice = (name: string): boolean => SPICE.test(name);
@@ -95,6 +97,10 @@ export function givesWay(
   if (SHARED_WITH_FLAWS.has(matter) && isFlawTold(reading, question, { read })) return 'behind';
   if (matter === 'old-oil' && isFlawTold(reading, question, { read, signs: SIGNS_OF_OLD_OIL }))
     return 'behind';
+  if (matter === 'oven-to-hurry' && isFlawTold(reading, question, { read, signs: 1, surely: OVEN_SURELY }))
+    return 'behind';
+  // Whether a bar may be sold hangs on what is wrong with it.
+  if (matter === 'selling' && isFlawTold(reading, question, { read, signs: 1 })) return 'silently';
   if (isOfItsColour(question, { reading, read, matter }) || isOfNoLye(question, { reading, read, matter }))
     return 'behind';
   return !staysFirst(matter) && isOfFateAlone(question, { reading, read }) ? 'silently' : undefined;
@@ -183,13 +189,12 @@ const GRAINS = new RegExp(
 const isFilmTold = ({ job, score }: Reading, question: string): boolean =>
   job === 'diagnose' && score >= MOST_SURELY && FILM.test(question) && !GRAINS.test(question);
 
+type FlawWeighed = { readonly read: QuestionRead; readonly signs?: number; readonly surely?: number };
+
 /** A flaw that is told with several signs, and no lye beside them. */
 const isFlawTold = (
   { job, score }: Reading,
   question: string,
-  { read: { facts }, signs = MOST_SIGNS }: { readonly read: QuestionRead; readonly signs?: number },
+  { read: { facts }, signs = MOST_SIGNS, surely = MOST_SURELY }: FlawWeighed,
 ): boolean =>
-  job === 'diagnose' &&
-  score >= MOST_SURELY &&
-  facts.findings >= signs &&
-  !LYE_WORDS.test(unaccented(question));
+  job === 'diagnose' && score >= surely && facts.findings >= signs && !LYE_WORDS.test(unaccented(question));

@@ -71,7 +71,7 @@ const WORDS_BY_HEX: Readonly<Record<string, string>> = {
   '#fa8072': 'salmon|salmon pink|rosa salmon|asalmonado',
   // reds
   '#cc1f2a': unbroken`
-    red|rojo|roja|true red|fire engine|fire engine red|bright red|tomato|tomate|rojo tomate|apple red|
+    red|rojo|roja|colorado|colorada|true red|fire engine|fire engine red|bright red|tomato|tomate|rojo tomate|apple red|
     rojo manzana|lipstick|lipstick red|christmas red|rojo navidad|rojo pasion|poppy|amapola|rojo vivo|
     rojo fuerte|scarlet|escarlata|candy apple|bermellon|rojo fuego|stop sign|rojo bandera|carmesi claro
   `,
@@ -83,7 +83,8 @@ const WORDS_BY_HEX: Readonly<Record<string, string>> = {
   '#6e1230':
     'guinda|wine|vino|vinotinto|tinto|vino tinto|red wine|color vino|sangria|black cherry|cereza negra|wine red|rojo vino',
   '#5d1a28': 'maroon|marron rojo oscuro',
-  '#a5402d': 'brick|ladrillo|color ladrillo|brick red|rojo ladrillo|rojo oxido|rust red',
+  '#a5402d':
+    'brick|ladrillo|color ladrillo|brick red|rojo ladrillo|rojo oxido|rust red|tierra colorada|tierra roja|barro colorado|color tierra colorada',
   '#c4673f':
     'terracotta|terracota|clay|clay pot|clay flower pot|flower pot|maceta|barro|teja|color teja|color barro|arcilla|red clay|adobe|barro cocido',
   // oranges

@@ -76,7 +76,12 @@ export const ASPECTS = {
     'from yesterday|de ayer',
     '(?:anoche|ayer|last night|yesterday|the night before)\\b.{0,60}\\b(?:use\\w*|using|usar\\w*|uso|sirve|vale|good|ok)',
     '(?:cuanto(?: tiempo)?|hasta cuando)\\b.{0,24}\\b(?:dura|aguanta|se guarda|se conserva|puedo guardar)',
-    '(?:puedo|se puede) (?:guardar|usar)\\b.{0,40}\\b(?:semana|mes|dias?|manana|ayer)',
+    '(?:puedo|se puede|podria) (?:guardar|usar|dejar|hacer|preparar|mezclar|disolver)\\b.{0,60}\\b(?:semana|mes|dias?)',
+    '(?:puedo|se puede|podria) (?:guardar|usar|dejar|hacer|preparar|mezclar|disolver)\\b.{0,60}\\b(?:manana|ayer|otro)',
+    // Made one day for the next: the jug stands till then.
+    '(?:mix|make|prepare|do|dissolve)\\b.{0,40}\\b(?:night before|day before|in advance|ahead(?: of time)?|the evening before)',
+    '(?:mix|make|prepare|dissolve)\\b.{0,40}\\b(?:tonight|today|now)\\b.{0,40}\\b(?:tomorrow|later|the next day)',
+    '(?:vispera|noche (?:antes|anterior)|dia (?:antes|anterior)|de un dia (?:para|pa) (?:el )?otro|con antelacion)',
   ],
   may: [
     '(?:can|could|may|should|shall|must) (?:i|we|you|it)\\b',

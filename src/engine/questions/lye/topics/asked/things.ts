@@ -16,7 +16,10 @@ export const THINGS = {
   lye: LYE,
   lyeWater: unbroken`
     (?:(?:hice|hicimos|prepare|mezcle|disolvi|made|mixed|dissolved|did) (?:up )?(?:my |the |our |la |el |mi )?(?:lye|caustic(?: soda)?|sosa|soda|
-    lejia)(?: up)?(?: \w+){0,4} (?:anoche|ayer|last night|yesterday|the night before)|lye ?water|lye solution|caustic solution|master ?batch\w*|
+    lejia)(?: up)?(?: \w+){0,4} (?:anoche|ayer|last night|yesterday|the night before)|
+    (?:mix|make|prepare|dissolve|preparar?|mezclar?|disolver|disuelvo|mezclo|hacer) (?:up )?(?:my |the |la |mi )?(?:lye|
+    caustic(?: soda)?|sosa|soda|lejia)(?: up)?(?: \w+){0,3} (?:the (?:night|day|evening) before|in advance|ahead|tonight|la (?:noche|tarde) (?:antes|
+    anterior)|el dia (?:antes|anterior)|la vispera|con antelacion|hoy)|lye ?water|lye solution|caustic solution|master ?batch\w*|
     naoh solution|agua (?:de|
     con) (?:la )?(?:sosa|soda|lejia)|(?:disolucion|solucion) de (?:la )?(?:sosa|soda|lejia)|(?:lye|sosa|
     soda|lejia)(?: \w+){0,3} (?:mixed|made up|made|ready|preparada|ya hecha|disuelta|mezclada|de ayer|
