@@ -23,14 +23,14 @@ const MOST_COLOURS = 3;
 /** A part of the face smaller than this is no colour of it. */
 const LEAST_SHARE = 0.08;
 
-/** The main colours on the photo, each with its patch, where a likely cause is about colour; nothing elsewhere. */
+/** The main colours on the photo, each with its patch, where a likely cause is about colour or none is known; nothing elsewhere. */
 export function seenColours(
-  { causes }: Pick<Diagnosis, 'causes'>,
+  { causes: [first], cantTell }: Pick<Diagnosis, 'causes' | 'cantTell'>,
   photo: Pick<PhotoShown, 'colours' | 'whiteReference'> | undefined,
   say: Words,
 ): readonly Block[] {
-  const [first] = causes;
-  if (!photo || !first || !ABOUT_COLOUR.has(first.id)) return [];
+  const isAboutColour = first !== undefined && ABOUT_COLOUR.has(first.id);
+  if (!photo || !(isAboutColour || cantTell === 'nothing-known')) return [];
   const shown = photo.colours.filter(({ share }) => share >= LEAST_SHARE).slice(0, MOST_COLOURS);
   if (shown.length === 0) return [];
   const measures = shown.map(({ lab, hex, plusMinus }) => ({

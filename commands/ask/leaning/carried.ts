@@ -93,7 +93,7 @@ function onBench({ question, talk, context }: Turn): AskReply | undefined {
   return asked && answeredTo(asked.technique, asked.to, context);
 }
 
-/** A flaw with one more sign that is told of it, where both together are no less sure than the turn alone. */
+/** A flaw with one more sign that is told of it, where both together are no less sure than the turn alone, or sure. */
 async function oneMoreSign(turn: Turn): Promise<AskReply | undefined> {
   const { question, alone, talk, context } = turn;
   const { last } = talk;
@@ -109,7 +109,11 @@ async function oneMoreSign(turn: Turn): Promise<AskReply | undefined> {
   const joint = await ranCommand('diagnose', { words }, context);
   const cause = likeliestCause(joint);
   if (!cause || (alone.flaw?.doNotUse && !joint.flaw?.doNotUse)) return undefined;
-  const least = isDiagnosed ? likeliest(alone) : technique === undefined ? HALF : SURE_NEAR_LYE;
+  const least = isDiagnosed
+    ? Math.min(likeliest(alone), SURE_NEAR_LYE)
+    : technique === undefined
+      ? HALF
+      : SURE_NEAR_LYE;
   if (cause.probability < least) return undefined;
   return {
     ...joint,

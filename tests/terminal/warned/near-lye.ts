@@ -5,7 +5,7 @@ export const nearLye: readonly WarnedCase[] = [
   [
     {
       en: '/diagnose words:"the bar crumbles when I cut it, dry and brittle"',
-      es: '/diagnose words:"la pastilla se desmorona al cortarla, seca y quebradiza"',
+      es: '/diagnose words:"la pastilla se desmorona al cortarla, la corté al cuarto día"',
     },
     [
       [

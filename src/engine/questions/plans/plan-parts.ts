@@ -145,7 +145,7 @@ const TOUCHED = new RegExp(
   'u',
 );
 const TOUCH_BEHIND =
-  /^(?:line|drizzle|accents?|veins?|dots|specks|lines|pencil line|en (?:lineas?|hilos?|vetas?))(?!\p{L})/u;
+  /^(?:line|drizzle|accents?|veins?|dots|lines|pencil line|en (?:lineas?|hilos?|vetas?))(?!\p{L})/u;
 
 /** The colours of which a touch is told. */
 const touchesIn = ({ words }: Words, colours: readonly PlanColour[]): readonly PlanColour[] =>

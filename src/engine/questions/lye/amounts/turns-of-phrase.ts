@@ -152,12 +152,17 @@ export const withoutLabel = (plain: string): string =>
     )
     .replace(LABEL, (whole, ...rest) => (isOnlyOne(rest) ? ' ; ' : whole));
 
+const IN_PLACE_OF_WATER = new RegExp(
+  unbroken`
+    (?:instead|in place) of (?:all |any )?(?:of )?(?:the |my )?water(?!\p{L})|en (?:vez|lugar) de(?:l)? (?:toda )?
+    (?:el |la )?agua(?!\p{L})|(?<!\p{L})(?:como (?:el )?(?:unico )?liquido|as (?:the |my )?(?:only )?
+    liquid)(?!\p{L})
+  `,
+  'gu',
+);
+
 /** "Milk in place of all the water". */
-export const withLiquid = (plain: string): string =>
-  plain.replace(
-    /(?:instead|in place) of (?:all |any )?(?:of )?(?:the |my )?water(?!\p{L})|en (?:vez|lugar) de(?:l)? (?:toda )?(?:el |la )?agua(?!\p{L})|(?<!\p{L})(?:como (?:el )?(?:unico )?liquido|as (?:the |my )?(?:only )?liquid)(?!\p{L})/gu,
-    ' as the liquid ; ',
-  );
+export const withLiquid = (plain: string): string => plain.replace(IN_PLACE_OF_WATER, ' as the liquid ; ');
 
 /** "Two parts of water for every 1 part of lye". */
 export const withoutForEach = (plain: string): string =>

@@ -26,7 +26,8 @@ const OF_HARM = new RegExp(
     prob\p{L}*|tos\p{L}*|respir\p{L}*|ahog\p{L}*|vapor\p{L}*|humo|fuego|llamas?|gases|huele|olor|dol\p{L}*|
     duele|ard\p{L}*|pica\p{L}*|ampoll\p{L}*|vomit\p{L}*|mare\p{L}*|niñ\p{L}*|nin[oa]s?|hij[oa]s?|nen[ea]s?|
     perr\p{L}*|gat[oa]s?|hierv\p{L}*|hirv\p{L}*|volcan|desbord\p{L}*|rebals\p{L}*|espuma|burbuj\p{L}*|
-    explot\p{L}*|unconscious|comatos\p{L}*|lifeless|seizure\p{L}*|convuls\p{L}*|collaps\p{L}*|passed out|inconsciente|desmay\p{L}*|cloro|vinagre|acido|ayuda|auxilio|socorro|medico|hospital|urgencias|venen\p{L}*)(?!\p{L})
+    explot\p{L}*|unconscious|comatos\p{L}*|lifeless|seizure\p{L}*|convuls\p{L}*|collaps\p{L}*|passed out|
+    inconsciente|desmay\p{L}*|cloro|vinagre|acido|ayuda|auxilio|socorro|medico|hospital|urgencias|venen\p{L}*)(?!\p{L})
   `,
   'u',
 );
@@ -49,7 +50,8 @@ const AHEAD = new RegExp(
 const OR_BURNS = new RegExp(
   unbroken`
     (?<!\p{L})(?:(?:or|and|,) ?)?(?:does|do|is) (?:it|this|that|they) (?:burn|going to burn)(?= *[;,]? *$)|
-    (?<!\p{L})or (?:burns?|is it going to burn)(?= *[;,]? *$)|(?<!\p{L})(?:o|u) (?:que )?(?:es que )?queman?(?= *[;,]? *$)
+    (?<!\p{L})or (?:burns?|is it going to burn)(?= *[;,]? *$)|(?<!\p{L})(?:o|
+    u) (?:que )?(?:es que )?queman?(?= *[;,]? *$)
   `,
   'gu',
 );

@@ -100,7 +100,8 @@ const UNKNOWN: readonly RegExp[] = [
     unbroken`
       (?<!\p{L})(?:hidroxido|sosa|soda|potasa|escamas|perlas|caustica|hydroxide|lye|caustic\p{L}*|flakes|pearls)(?!\p{L})[^;]{0,90}?
       (?<!\p{L})(?:(?:bolsa|bote|frasco|tarro|lata|saco|bolsita) sin (?:etiqueta|etiquetar|nombre|marcar|marca)|
-      (?:un-?labell?ed|unmarked) (?:bag|tub|jar|tin|bottle|sack)|(?:bag|tub|jar|tin|bottle|sack) (?:that )?(?:(?:with|has|had|got) no|without (?:any|a)) labels?)(?!\p{L})
+      (?:un-?labell?ed|unmarked) (?:bag|tub|jar|tin|bottle|sack)|(?:bag|tub|jar|tin|bottle|
+      sack) (?:that )?(?:(?:with|has|had|got) no|without (?:any|a)) labels?)(?!\p{L})
     `,
     'u',
   ),

@@ -39,7 +39,8 @@ const SAID: readonly RegExp[] = [
   new RegExp(
     unbroken`
       (?<![\p{L}\d.,])${OPENS}${PERCENT} ${THE}(?:(?:left ?over|spare|unsaponified|unconverted|
-      unreacted|excess|surplus|extra) ${FAT}(?: only)?|overfat|(?:de |del )?(?:exceso|excedente) (?:de )?${FAT}|${FAT} (?:en exceso|de mas)|
+      unreacted|excess|surplus|extra) ${FAT}(?: only)?|overfat|(?:de |del )?(?:exceso|excedente) (?:de )?${FAT}|
+      ${FAT} (?:en exceso|de mas)|
       sin (?:convertir|saponificar|reaccionar)|unsaponified|unconverted)(?!\p{L})
     `,
     'gu',
@@ -50,8 +51,10 @@ const LEFT_SO = new RegExp(
   unbroken`
     (?<![\p{L}\d.,])(?:(?:if|si|so that|where) )?${OPENS}(?<percent>\d{1,2}(?:[.,]\d)?) ?(?:%|percent|per cent|
     por ?ciento|por cien) (?:${THE}${FAT} )?(?:(?:is|are|was|
-    to|be|has|must|should|es|esta|que|se|stay|stays|staying|kept|keep|remain|remains|left|queda|quede|quedando|va|left) )*(?:unsaponified|
-    unsoaped|free|spare|over as ${FAT}|left over as ${FAT}|libres?|sin (?:saponificar|jabonar|reaccionar))(?! (?:of|de|fatty)(?!\p{L}))
+    to|be|has|must|should|es|esta|que|se|stay|stays|staying|kept|keep|remain|remains|left|queda|quede|quedando|
+    va|left) )*(?:unsaponified|
+    unsoaped|free|spare|over as ${FAT}|left over as ${FAT}|libres?|sin (?:saponificar|jabonar|
+    reaccionar))(?! (?:of|de|fatty)(?!\p{L}))
     (?!\p{L})
   `,
   'gu',
@@ -80,9 +83,11 @@ const NONE_LEFT = new RegExp(
 /** "Ten percent off the lye", "5% under what would turn it all", "NaOH con un 3% de menos": a discount of lye. */
 const OFF_LYE = new RegExp(
   unbroken`
-    (?<![\p{L}\d.,])(?:(?:at|with|con|un|una|a) )*${PERCENT} (?:off (?:of )?(?:the |my )?(?:lye|naoh|koh|caustic)|(?:under|below|less than|short of) (?:what (?:would|it|they)|the full|the whole)
+    (?<![\p{L}\d.,])(?:(?:at|with|con|un|una|a) )*${PERCENT} (?:off (?:of )?(?:the |my )?(?:lye|naoh|koh|
+    caustic)|(?:under|below|less than|short of) (?:what (?:would|it|they)|the full|the whole)
     (?: \p{L}+){0,4}|(?:off|under|below) the (?:full|whole|top) (?:lye|amount|dose))(?!\p{L})|
-    (?<=(?<!\p{L})(?:lye|naoh|koh|sosa|soda|potasa)) (?:con|with|at) (?:un |a )?(?<less>\d{1,2}(?:[.,]\d)?) ?(?:%|por ?ciento|percent) (?:de menos|menos|less|short)(?!\p{L})
+    (?<=(?<!\p{L})(?:lye|naoh|koh|sosa|soda|potasa)) (?:con|with|at) (?:un |
+    a )?(?<less>\d{1,2}(?:[.,]\d)?) ?(?:%|por ?ciento|percent) (?:de menos|menos|less|short)(?!\p{L})
   `,
   'gu',
 );

@@ -40,7 +40,8 @@ const TAKES_BACK = new RegExp(
     (?<!\p{L})(?:(?:ay |oh |ah )?no(?=[ ,;]+(?:no|wait|sorry|hang|hold|perdon\p{L}*|espera|digo|that|thats|it|its|es[eoa]|era|es)(?!\p{L})| ?[,;])|
     nope|nah|oops|whoops|ups|uy|sorry(?! (?:for|about|to|if)(?!\p{L}))|perdon(?! (?:por|si)(?!\p{L}))|wait|hang on|hold on|
     espera|correction|correccion|corrijo|rectifico|actually|(?:my )?mistake|equivoc\p{L}+|scrap|scratch|edit(?:ed)?|wrong|digo|
-    mejor dicho|i meant?|quise decir|not(?= (?:the )?\d)|(?:that|thats|that['’]?s|those)(?: is| was|['’]?s| were| are)?(?= (?:the|my|his|her|our|for|what|is|was)(?!\p{L}))|
+    mejor dicho|i meant?|quise decir|not(?= (?:the )?\d)|(?:that|thats|that['’]?s|
+    those)(?: is| was|['’]?s| were| are)?(?= (?:the|my|his|her|our|for|what|is|was)(?!\p{L}))|
     (?:es[eoa]s?) (?:es|era|eran|son|fue)(?= ))(?!\p{L})
   `,
   'gu',
@@ -50,7 +51,8 @@ const BARE = new RegExp(
   unbroken`
     (?<lead>(?<!\p{L})(?:so(?: it['’]?s)?|make (?:it|that)|o sea|asi que|entonces|pues|conque|ponle|pongamos|superfat)(?:,| el| un| al| a| at| it is| to)* ?)?
     (?<figure>${FIGURE}|(?<!\p{L})(?:zero|cero|nil|none)(?!\p{L}))(?<percent> ?${PERCENT})?(?<fat> (?:de |of )?${FAT})?
-    (?= *(?:[;,.)](?!\d)|$|(?:please|pls|plz|thanks|ta|gracias|porfa\p{L}*|por favor|instead|then|entonces|now|tonight|hoy|today|and|y|how much|what|que|cuant\p{L}+|
+    (?= *(?:[;,.)](?!\d)|$|(?:please|pls|plz|thanks|ta|gracias|porfa\p{L}*|por favor|instead|then|
+    entonces|now|tonight|hoy|today|and|y|how much|what|que|cuant\p{L}+|
     ${LYE})(?!\p{L})))
   `,
   'gu',

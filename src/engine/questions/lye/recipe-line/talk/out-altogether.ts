@@ -13,9 +13,12 @@ import { same } from '../state.ts';
 /** What tells that there is none of it. */
 const OUT = new RegExp(
   unbroken`
-    (?<!\p{L})(?:there(?:['’]?s| is| was) (?:no|none)|(?:is|was|turned out)(?: all)? (?:empty|gone|rancid|finished)|(?:it['’]?s|it is|is) out|ran out|run out|have none|got none|
-    have (?:no|n['’]?t any)|threw (?:it|that) (?:out|away)|no longer|left (?:it )?out|without|forget (?:the|about)|skip(?:ping|ped)?|
-    no hay|no queda|no tengo|se (?:me )?(?:acabo|termino|puso rancio|enrancio)|(?:estaba|esta) (?:ranci[oa]|vaci[oa])|l[oa] (?:tire|quite|bote|deseche)|
+    (?<!\p{L})(?:there(?:['’]?s| is| was) (?:no|none)|(?:is|was|turned out)(?: all)? (?:empty|gone|rancid|
+    finished)|(?:it['’]?s|it is|is) out|ran out|run out|have none|got none|
+    have (?:no|n['’]?t any)|threw (?:it|that) (?:out|away)|no longer|left (?:it )?out|without|forget (?:the|
+    about)|skip(?:ping|ped)?|
+    no hay|no queda|no tengo|se (?:me )?(?:acabo|termino|puso rancio|enrancio)|(?:estaba|esta) (?:ranci[oa]|
+    vaci[oa])|l[oa] (?:tire|quite|bote|deseche)|
     (?:esta|esta ya|ya esta) (?:quitad[oa]|fuera)|olvid(?:a|ad|en|aos|ense|ate) (?:del?|l[oa]|el)|sin|fuera)(?!\p{L})
   `,
   'u',
@@ -23,9 +26,15 @@ const OUT = new RegExp(
 /** What is told of the others with it, of a share, of what takes its place, or of what is yet to be: such a sentence stays. */
 const MORE = new RegExp(
   unbroken`
-    (?<!\p{L})(?:${LYE}|half|halves|double|twice|triple|third|quarter|all (?:of )?(?:them|it)|both|rest|everything|the others?|batch|instead|in its place (?!nothing)|replac\p{L}*|swap\p{L}*|
-    same|jugs?|pans?|pots?|bowls?|scales?|spil\p{L}*|later|tomorrow|unless|if|maybe|perhaps|mitad|doble|tercio|cuarto|todo|todos|todas|ambos|resto|demas|tanda|
-    en su lugar|en vez|reemplaz\p{L}*|mism[oa]s?|ollas?|cazos?|bol|bascula|derram\p{L}*|luego|manana|si|quiza\p{L}*|tal vez|almost|casi|nearly|mostly|parts?|partly|partes?|some|bits?|lumps?|poco|algo|puse|ponemos|pongo|eche|echo|use[ds]?|uso|put|puts|added|add|agregue|anadi|too|also|tambien|another|something|otr[oa]s?|in(?! (?:the |my |our )?(?:house|cupboard|shop|shops|town)| its place)|(?:more|less|extra|mas|menos))(?!\p{L})
+    (?<!\p{L})(?:${LYE}|half|halves|double|twice|triple|third|quarter|all (?:of )?(?:them|it)|both|rest|
+    everything|the others?|batch|instead|in its place (?!nothing)|replac\p{L}*|swap\p{L}*|
+    same|jugs?|pans?|pots?|bowls?|scales?|spil\p{L}*|later|tomorrow|unless|if|maybe|perhaps|mitad|doble|tercio|
+    cuarto|todo|todos|todas|ambos|resto|demas|tanda|
+    en su lugar|en vez|reemplaz\p{L}*|mism[oa]s?|ollas?|cazos?|bol|bascula|derram\p{L}*|luego|manana|si|
+    quiza\p{L}*|tal vez|almost|casi|nearly|mostly|parts?|partly|partes?|some|bits?|lumps?|poco|algo|puse|
+    ponemos|pongo|eche|echo|use[ds]?|uso|put|puts|added|add|agregue|anadi|too|also|tambien|another|something|
+    otr[oa]s?|in(?! (?:the |my |our )?(?:house|cupboard|shop|shops|town)| its place)|(?:more|less|extra|mas|
+    menos))(?!\p{L})
   `,
   'u',
 );
@@ -71,8 +80,10 @@ export function withoutWhatIsOut(plain: string): string {
 /** "I was going to put 100 g of castor in but": what did not come about. */
 const PLANNED = new RegExp(
   unbroken`
-    (?<!\p{L})(?:(?:was|were) )?(?:going|meant|planning|wanted|hoping) to (?:put|add|use)(?: [^ ;]+){0,6}?(?: in)?(?= (?:but|only)(?!\p{L}))|
-    (?<!\p{L})(?:iba|ibamos|queria|queriamos|pensaba|pensabamos) (?:a )?(?:poner|echar|usar|meter|anadir|agregar)\p{L}*(?: [^ ;]+){0,6}?(?= (?:pero|y)(?!\p{L}))
+    (?<!\p{L})(?:(?:was|were) )?(?:going|meant|planning|wanted|hoping) to (?:put|add|
+    use)(?: [^ ;]+){0,6}?(?: in)?(?= (?:but|only)(?!\p{L}))|
+    (?<!\p{L})(?:iba|ibamos|queria|queriamos|pensaba|pensabamos) (?:a )?(?:poner|echar|usar|meter|anadir|
+    agregar)\p{L}*(?: [^ ;]+){0,6}?(?= (?:pero|y)(?!\p{L}))
   `,
   'gu',
 );

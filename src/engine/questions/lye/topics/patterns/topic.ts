@@ -50,7 +50,10 @@ export const SUBSTANCE_PATTERNS: TopicPatterns = [
       // "Dice el señor que es de la de desatascar": lye that is sold for drains, however far on that is told.
       near(
         LYE,
-        '(?:de |para )(?:la |lo |el )?(?:de |para )?desatascar|(?:the )?drain (?:one|kind|stuff|type|sort|lye|soda|caustic)|(?:meant |sold )?for (?:the )?drains',
+        unbroken`
+          (?:de |para )(?:la |lo |el )?(?:de |para )?desatascar|(?:the )?drain (?:one|kind|stuff|type|
+          sort|lye|soda|caustic)|(?:meant |sold )?for (?:the )?drains
+        `,
         200,
       ),
     ],

@@ -39,7 +39,11 @@ export const JUG_PATTERNS: TopicPatterns = [
             escamas? blancas? (?:en|al|abajo)
           `,
         ],
-        `${BAR}|goats?|leche|milk (?!y)|spill\\w*|carpet|floor|jar without|unlabel\\w+|sin etiqueta|how much|(?:used|old|frying|fried|strained) oil|aceite (?:usado|viejo|de freir|reciclado)|vision|sight|vista|ojos?|eyes?`,
+        unbroken`
+          ${BAR}|goats?|leche|milk (?!y)|spill\w*|carpet|floor|jar without|unlabel\w+|sin etiqueta|
+          how much|(?:used|old|frying|fried|strained) oil|aceite (?:usado|viejo|de freir|reciclado)|
+          vision|sight|vista|ojos?|eyes?
+        `,
       ),
     ],
   ],
