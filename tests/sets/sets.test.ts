@@ -140,7 +140,7 @@ const sets = [
     file: 'staffroom-and-cradle.json',
     // Of 100 questions (two, which named a club and a make of tea, are left out), 80 amounts and 80 of the field or not: run once, before anything was tuned on it; of its 60 flaws 50 came first.
     first: { questions: 82, amounts: 71, colours: 0, scope: 74 },
-    held: { questions: 86, amounts: 71, colours: 0, scope: 79 },
+    held: { questions: 86, amounts: 71, colours: 0, scope: 78 },
   },
   {
     file: 'van-and-hive.json',
@@ -218,7 +218,7 @@ const sets = [
     file: 'conductor-and-neighbour.json',
     // Of 100 questions, 80 amounts and 80 of the field or not: run once, before anything was tuned on it; of its 60 flaws 59 came first and all in the first three.
     first: { questions: 89, amounts: 76, colours: 0, scope: 72 },
-    held: { questions: 92, amounts: 79, colours: 0, scope: 77 },
+    held: { questions: 92, amounts: 79, colours: 0, scope: 76 },
   },
   {
     file: 'labbench-and-bakehouse.json',
@@ -230,7 +230,7 @@ const sets = [
     file: 'fishstall-and-estuary.json',
     // 160 lines of recipes and lye alone: run once, before anything was tuned on it.
     first: { questions: 82, amounts: 0, colours: 0, scope: 0 },
-    held: { questions: 88, amounts: 0, colours: 0, scope: 0 },
+    held: { questions: 87, amounts: 0, colours: 0, scope: 0 },
   },
   {
     file: 'pit-and-guardia.json',
@@ -290,7 +290,7 @@ const sets = [
     file: 'organ-and-volcano.json',
     // As many; run once, before anything was tuned on it; of its 60 flaws 57 came first and 58 in the first three.
     first: { questions: 86, amounts: 74, colours: 0, scope: 76 },
-    held: { questions: 92, amounts: 77, colours: 0, scope: 79 },
+    held: { questions: 92, amounts: 77, colours: 0, scope: 78 },
   },
   {
     file: 'carriage-and-cloister.json',
@@ -368,13 +368,13 @@ const sets = [
     file: 'pharmacy-and-south.json',
     // As many; as that.
     first: { questions: 153, amounts: 0, colours: 0, scope: 0 },
-    held: { questions: 183, amounts: 0, colours: 0, scope: 0 },
+    held: { questions: 179, amounts: 0, colours: 0, scope: 0 },
   },
   {
     file: 'nightclass-and-tianguis.json',
     // As many; run once, before anything was tuned on it; of its 60 flaws 57 came first and 58 in the first three.
     first: { questions: 90, amounts: 77, colours: 30, scope: 80 },
-    held: { questions: 90, amounts: 77, colours: 30, scope: 80 },
+    held: { questions: 96, amounts: 78, colours: 30, scope: 80 },
   },
   {
     file: 'bakery-and-balcony.json',

@@ -394,3 +394,13 @@ test.each<readonly [text: string, question: string, ways: readonly string[]]>([
   const { ways: offered = [] } = refusal.values as { readonly ways?: readonly { readonly line: string }[] };
   expect(offered.map(({ line }) => line)).toEqual(ways);
 });
+
+test.each([
+  ['olive 1.5 lb coconut 8 castor 2, superfat 5. lye?'],
+  ['lye for 1 lb lard, 12 coconut, 4 castor'],
+])('%s: beside pounds a figure that is many times as large may be ounces, and is asked for', text => {
+  expect(refusalOf(text).id).toBe('oils-mixed-units');
+});
+test('two pounds of olive, one of coconut and one of lard are four pounds', () => {
+  expect(told('lye for 2 lb olive, 1 coconut, 1 lard')).toBe('907.2 olive, 453.6 coconut, 453.6 lard');
+});

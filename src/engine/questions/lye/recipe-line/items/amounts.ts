@@ -31,8 +31,11 @@ const MOST_POUNDS = 20;
 const MOST_KILOS = 9;
 const MOST_OUNCES = 200;
 
-/** The unit that a bare figure has beside those that are told; undefined where it may be either of two. */
-function unitBeside(figure: number, units: ReadonlySet<Unit>): Unit | undefined {
+/** Beside a pound and a half of one oil, eight of another are as likely ounces: so many times the most that is told with its unit. */
+const MOST_TIMES = 2;
+
+/** The unit that a bare figure has beside those that are told, `most` the largest of them; undefined where it may be either of two. */
+function unitBeside(figure: number, units: ReadonlySet<Unit>, most: number): Unit | undefined {
   const [one, another, third] = [...units];
   if (third !== undefined) return undefined;
   if (another !== undefined)
@@ -40,7 +43,7 @@ function unitBeside(figure: number, units: ReadonlySet<Unit>): Unit | undefined 
   if (one === 'g') return figure >= LEAST_GRAMS ? 'g' : undefined;
   if (one === 'kg') return figure > MOST_KILOS ? (figure >= LEAST_GRAMS ? 'g' : undefined) : 'kg';
   if (one === 'oz') return figure <= MOST_OUNCES ? 'oz' : undefined;
-  if (one === 'lb') return figure <= MOST_POUNDS ? 'lb' : undefined;
+  if (one === 'lb') return figure <= Math.min(MOST_POUNDS, MOST_TIMES * most) ? 'lb' : undefined;
   return undefined;
 }
 
@@ -68,7 +71,8 @@ function unitOfBare(
   const hasRest = oils.some(({ measure }) => measure.is === 'rest');
   if (units.has('%'))
     return units.size === 1 && (isWhole(sum) || (hasRest && sum < 100)) ? () => '%' : undefined;
-  if (units.size > 0) return figure => unitBeside(figure, units);
+  const most = Math.max(...amounts.flatMap(({ figure, unit }) => (unit === undefined ? [] : [figure])));
+  if (units.size > 0) return figure => unitBeside(figure, units, most);
   if (isWhole(sum)) return () => '%';
   // "Coconut 0.30, olive 0.45, tallow 0.25": parts of one.
   if (amounts.length > 1 && Math.abs(sum - 1) < 0.011) return () => 'part';
@@ -244,7 +248,7 @@ function massBesideShares(pairs: readonly Pair[]): Oils | undefined {
 export function besideOils({ measure, name }: Pair, unit: Unit, told: IngredientsTold): string | undefined {
   if (measure.is !== 'amount') return undefined;
   const usual = isMass(told.unit) ? told.unit : isMass(unit) ? unit : 'g';
-  const own = measure.unit ?? unitBeside(measure.figure, new Set([usual]));
+  const own = measure.unit ?? unitBeside(measure.figure, new Set([usual]), Number.POSITIVE_INFINITY);
   if (own === undefined || own === 'part' || own === 'other') return name.known === 'water' ? '' : undefined;
   return `${neat(measure.figure)} ${own} ${name.text}`;
 }
