@@ -6,6 +6,7 @@ import { timesOf } from '../settling/times.ts';
 import type { Unclear } from '../unclear.ts';
 import type { Amount, Name, Unit } from './item.ts';
 import { isWhole, noHundred, unplaced } from './percents.ts';
+import { LEAST_GRAMS, unitBeside } from './unit-beside.ts';
 
 /** The oils of a line as the strict reader takes them, and what they weigh in all where they are shares or scaled. */
 export type Oils = {
@@ -23,29 +24,8 @@ const gramsOf = ({ figure, unit }: Amount): number | undefined =>
 const isAmountPair = (pair: Pair): pair is Pair & { readonly measure: Amount } =>
   pair.measure.is === 'amount';
 
-/** From what sum bare figures are grams and no percents, and from what figure each. */
+/** From what sum bare figures are grams and no percents. */
 const LIKE_GRAMS = 110;
-const LEAST_GRAMS = 10;
-/** Bare figures beside pounds or kilos up to these are of that unit. */
-const MOST_POUNDS = 20;
-const MOST_KILOS = 9;
-const MOST_OUNCES = 200;
-
-/** Beside a pound and a half of one oil, eight of another are as likely ounces: so many times the most that is told with its unit. */
-const MOST_TIMES = 2;
-
-/** The unit that a bare figure has beside those that are told, `most` the largest of them; undefined where it may be either of two. */
-function unitBeside(figure: number, units: ReadonlySet<Unit>, most: number): Unit | undefined {
-  const [one, another, third] = [...units];
-  if (third !== undefined) return undefined;
-  if (another !== undefined)
-    return units.has('g') && units.has('kg') && figure >= LEAST_GRAMS ? 'g' : undefined;
-  if (one === 'g') return figure >= LEAST_GRAMS ? 'g' : undefined;
-  if (one === 'kg') return figure > MOST_KILOS ? (figure >= LEAST_GRAMS ? 'g' : undefined) : 'kg';
-  if (one === 'oz') return figure <= MOST_OUNCES ? 'oz' : undefined;
-  if (one === 'lb') return figure <= Math.min(MOST_POUNDS, MOST_TIMES * most) ? 'lb' : undefined;
-  return undefined;
-}
 
 /** The unit of every figure of an oil that has none. */
 function unitOfBare(
