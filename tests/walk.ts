@@ -13,12 +13,12 @@ export const howMany = (usual: number, whole: number): number => (WHOLE ? whole 
 
 /**
  * Which of the dear checks the usual run does: one of those that compute for ten to twenty seconds (fits that leave a writer out, the
- * compiler's look, a run of mutants), and two of those that go through whole days, in processes, crowds and browsers, or through many photos. Besides them those
+ * compiler's look, a run of mutants), and one of those that go through whole days, in processes, crowds and browsers, or through many photos. Besides them those
  * whose inputs are among the files that have `CHANGED`: CI says which, else `vitest.config.ts` looks.
  */
 export const isDue = (what: Dear): boolean =>
   drawn(COMPUTED, 1, 'dear').includes(what) ||
-  drawn(LIVED, 2, 'days').includes(what) ||
+  drawn(LIVED, 1, 'days').includes(what) ||
   hasChanged(what, process.env.CHANGED);
 
 /** Whether one of these files, a line each, is what that check is about. */
