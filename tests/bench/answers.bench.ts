@@ -51,17 +51,18 @@ const CONTAINER = 17;
 type Ask = (member: Member) => Promise<unknown>;
 
 /**
- * Both bots in turn, a little each: whatever else the machine does then falls on both alike. Sixteen members ask at once. The warm-up is long: the library and we are compiled by use.
+ * Both bots in turn, a little each: whatever else the machine does then falls on both alike. Sixteen members ask at once. The warm-up is long: the library and we are
+ * compiled by use; a turn takes so long that one pause of either collector is no third of it.
  * `asker` makes what asks one bot, so that both are asked the same in the same order.
  */
 async function inTurns(ours: Bot, bare: Bot, asker: () => Ask) {
   const [askUs, askThem] = [asker(), asker()];
-  await drive(bare, { count: 1_000, ask: askThem });
-  await drive(ours, { count: 1_000, ask: askUs });
+  await drive(bare, { count: 4_000, ask: askThem });
+  await drive(ours, { count: 4_000, ask: askUs });
   const [us, them]: [Driven[], Driven[]] = [[], []];
-  for (let turn = 0; turn < 30; turn += 1) {
-    them.push(await drive(bare, { count: 60, ask: askThem }));
-    us.push(await drive(ours, { count: 60, ask: askUs }));
+  for (let turn = 0; turn < 40; turn += 1) {
+    them.push(await drive(bare, { count: 200, ask: askThem }));
+    us.push(await drive(ours, { count: 200, ask: askUs }));
   }
   const all = (list: readonly Driven[]) => list.flatMap(({ took }) => took).sort((a, b) => a - b);
   const total = (list: readonly Driven[], of: (one: Driven) => number) =>
