@@ -10,7 +10,6 @@ const sources = readdirSync(folder, { recursive: true, encoding: 'utf8' })
 /** What is looked into is of our own making: no member wrote it, or it is an id of ours. */
 const OF_OUR_OWN: ReadonlyMap<string, string> = new Map([
   ['ask/colour/shared-doses.ts', 'a caution that already says the name of its colour'],
-  ['ask/technique/technique-answer.ts', 'sentences of an answer'],
   ['challenge/lookup.ts', 'the number under which a challenge is kept'],
   ['colourant/follow-ups.ts', 'the number of a page, sealed in a button'],
   ['help/answer.ts', 'a topic'],

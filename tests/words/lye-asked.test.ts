@@ -4,6 +4,7 @@ import { knownOil } from '../../src/engine/batch/oils/find-oil.ts';
 import { LANGUAGES } from '../../src/engine/language.ts';
 import { USUAL_SUPERFAT } from '../../src/engine/questions/lye/sums/check.ts';
 import { wordsIn } from '../../src/words/index.ts';
+import { oneText } from '../../src/words/sentence.ts';
 
 /** Grams of sodium hydroxide that do the work of one of potassium hydroxide. */
 const NAOH_PER_KOH = NAOH_MOLAR_MASS / KOH_MOLAR_MASS;
@@ -11,8 +12,8 @@ const NAOH_PER_KOH = NAOH_MOLAR_MASS / KOH_MOLAR_MASS;
 const saidIn = (language: (typeof LANGUAGES)[number]) => {
   const { topics } = wordsIn(language).lyeQuestions;
   const of = (topic: keyof typeof topics) =>
-    `${topics[topic].answer} ${topics[topic].why}`.replaceAll(',', '.');
-  return { of, answer: (topic: keyof typeof topics) => topics[topic].answer.replaceAll(',', '.') };
+    oneText([...topics[topic].answer, ...topics[topic].why]).replaceAll(',', '.');
+  return { of, answer: (topic: keyof typeof topics) => oneText(topics[topic].answer).replaceAll(',', '.') };
 };
 
 describe.each(LANGUAGES)('figures told in words are those of the engine: %s', language => {

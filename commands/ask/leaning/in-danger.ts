@@ -8,6 +8,7 @@ import { asksWhetherLye, objects } from '../../../src/engine/questions/leaning/d
 import { type AskedInDanger, askedInDanger } from '../../../src/engine/questions/leaning/danger/turns.ts';
 import { isStillHurt } from '../../../src/engine/questions/leaning/subject/points-back.ts';
 import { lyeAskedIn } from '../../../src/engine/questions/lye/question.ts';
+import { oneText } from '../../../src/words/sentence.ts';
 import type { Answerer, Turn } from '../asked.ts';
 import { cautions, topicReply } from '../lye/matter.ts';
 import { ranCommand } from '../reading/ran-command.ts';
@@ -95,11 +96,11 @@ function told(asked: AskedInDanger, context: Context): AskReply {
     case 'metal':
       return ofFirstAid(firstAidReply(['hydrogen-from-metal'], context));
     case 'used':
-      return ofHeavy(leaning.lyeHeavy, [mended.answer, mended.why]);
+      return ofHeavy(leaning.lyeHeavy, [oneText(mended.answer), oneText(mended.why)]);
     case 'proved':
       return ofHeavy(leaning.lyeHeavyMended, [leaning.lyeHeavy]);
     case 'colour':
-      return ofHeavy(leaning.lyeHeavyColour, [leaning.lyeHeavy, mended.answer]);
+      return ofHeavy(leaning.lyeHeavyColour, [leaning.lyeHeavy, oneText(mended.answer)]);
   }
 }
 

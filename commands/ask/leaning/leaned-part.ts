@@ -9,6 +9,7 @@ import type { LyeTopic } from '../../../src/engine/questions/lye/topics/topic.ts
 import { answerTo } from '../../../src/engine/questions/technique/answer-to.ts';
 import { IN_THE_POT } from '../../../src/engine/questions/technique/stands-before.ts';
 import type { Technique } from '../../../src/engine/questions/technique/topic.ts';
+import { oneText } from '../../../src/words/sentence.ts';
 import { topicReply } from '../lye/matter.ts';
 import { ranCommand } from '../reading/ran-command.ts';
 import { answeredTo, ownWords, techniqueAnswer } from '../technique/technique-answer.ts';
@@ -82,9 +83,9 @@ function matterPart(
   const { first, whole } = part;
   return {
     ...reply,
-    headline: first,
+    headline: oneText(first),
     blocks: [
-      { kind: 'text', text: whole },
+      { kind: 'text', text: oneText(whole) },
       { kind: 'text', text: say.leaning.onBefore },
     ],
   };

@@ -2,6 +2,7 @@ import type { Context } from '../../../src/conversation/context.ts';
 import type { Caution } from '../../../src/conversation/reply.ts';
 import type { LyeCautionId } from '../../../src/engine/batch/lye/lye-cautions.ts';
 import type { LyeTopic } from '../../../src/engine/questions/lye/topics/topic.ts';
+import { oneText } from '../../../src/words/sentence.ts';
 import type { AskReply } from '../understood.ts';
 
 const SHORT_CAUTIONS: readonly LyeCautionId[] = [
@@ -28,10 +29,10 @@ export function topicReply(topic: LyeTopic, context: Context): AskReply {
   const { answer, why } = context.say.lyeQuestions.topics[topic];
   return {
     kind: 'reply',
-    headline: answer,
+    headline: oneText(answer),
     data: {},
     understood: { kind: 'lye', lye: topic },
-    blocks: [{ kind: 'text', text: why }],
+    blocks: [{ kind: 'text', text: oneText(why) }],
     // Where no lye is at hand, its cautions would only frighten.
     cautions: topic === 'soap-at-large' ? [] : cautions(context),
   };

@@ -10,6 +10,7 @@ import {
 import type { OilsForLye } from '../../../src/engine/questions/lye/sums/inverse.ts';
 import { type LyeMissing, lyeMissing } from '../../../src/engine/questions/lye/sums/missing.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
+import { oneText } from '../../../src/words/sentence.ts';
 import type { AskReply } from '../understood.ts';
 import { stopped } from './lye-stopped.ts';
 import { cautions, type LyeView } from './matter.ts';
@@ -157,7 +158,7 @@ function viewOfCheck(asked: Weighed, check: Check, words: Words): LyeView {
   if (beside !== undefined && isDry(asked, check))
     return {
       headline: beside,
-      texts: [words.topics['too-little-water'].why, words.checked(check), ...checked],
+      texts: [oneText(words.topics['too-little-water'].why), words.checked(check), ...checked],
       data: { check, waterGrams },
     };
   const likely = slippedTo(check);

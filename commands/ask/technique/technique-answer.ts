@@ -7,6 +7,8 @@ import {
   WITH_DRY_POWDER,
   WITH_RAW_BATTER,
 } from '../../../src/engine/questions/technique/topic.ts';
+import { wordCount } from '../../../src/engine/text/word-count.ts';
+import { oneText } from '../../../src/words/sentence.ts';
 import { topicReply } from '../lye/matter.ts';
 import type { AskReply } from '../understood.ts';
 
@@ -19,11 +21,12 @@ export function nearestFirst(technique: Technique, question: string, context: Co
   const to = answerTo(technique, question);
   const reply = answeredTo(technique, to, context);
   if (!OF_MANY_THINGS.has(technique) || 'lye' in to) return reply;
-  const part = nearestPart(ownWords(to, context.say), question);
-  if (!part || part.first === reply.headline) return reply;
+  const told = ownWords(to, context.say);
+  const part = nearestPart(told, question);
+  if (!part || part.first === told.answer) return reply;
   return {
     ...reply,
-    headline: part.first,
+    headline: oneText(part.first),
     blocks: atOnceAndMore(part.whole).map(text => ({ kind: 'text', text })),
   };
 }
@@ -37,7 +40,7 @@ export function answeredTo(technique: Technique, to: AnswerTo, context: Context)
   const { answer, why } = ownWords(to, say);
   return {
     kind: 'reply',
-    headline: answer,
+    headline: oneText(answer),
     data: {},
     understood: { kind: 'technique', technique, command: 'help', given: {}, ...to },
     blocks: atOnceAndMore(why).map(text => ({ kind: 'text', text })),
@@ -60,13 +63,14 @@ function* cautionOf(
 /** So many words beside the headline are read with gloves on; the rest folds. */
 const AT_ONCE = 55;
 
-/** The first sentences, as many as are read at once, and the rest. */
-function atOnceAndMore(why: string): readonly string[] {
-  const sentences = why.split(/(?<=[.:!?]) (?=[\p{Lu}/¿«“])/u);
+/** The first sentences, as many as are read at once, and the rest, a text each. */
+function atOnceAndMore(sentences: readonly string[]): readonly string[] {
   let words = 0;
   const most = sentences.findIndex((sentence, at) => {
-    words += sentence.split(' ').length;
+    words += wordCount(sentence);
     return at > 0 && words > AT_ONCE;
   });
-  return most === -1 ? [why] : [sentences.slice(0, most).join(' '), sentences.slice(most).join(' ')];
+  return most === -1
+    ? [oneText(sentences)]
+    : [oneText(sentences.slice(0, most)), oneText(sentences.slice(most))];
 }

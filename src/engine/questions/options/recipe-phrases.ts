@@ -152,13 +152,14 @@ const isFat = (name: string): boolean => knownOil(unaccented(name)) !== undefine
 
 /** Two fats whose shares are told for both at once, each with its own. */
 function withSharesApart(text: string): string {
-  const [, one = '', other = '', first = '0', second = '0'] = SHARES_BEHIND.exec(text) ?? [];
+  const [, one, other, first, second] = SHARES_BEHIND.exec(text) ?? [];
+  // No number where none are told.
   const sum = Number(first) + Number(second);
-  if (sum > 0 && isFat(one) && isFat(other)) return figured(one, Number(first) / sum, other);
-  const [, left = '', right = ''] = HALVES_BEHIND.exec(text) ?? [];
-  if (left !== '' && isFat(left) && isFat(right)) return figured(left, 1 / 2, right);
-  const [, most = '', share = '0', rest = ''] = ALL_BUT.exec(text) ?? [];
-  if (most !== '' && isFat(most) && isFat(rest)) return figured(most, 1 - Number(share) / 100, rest);
+  if (sum > 0 && isFat(one!) && isFat(other!)) return figured(one!, Number(first) / sum, other!);
+  const [, left, right] = HALVES_BEHIND.exec(text) ?? [];
+  if (left !== undefined && isFat(left) && isFat(right!)) return figured(left, 1 / 2, right!);
+  const [, most, share, rest] = ALL_BUT.exec(text) ?? [];
+  if (most !== undefined && isFat(most) && isFat(rest!)) return figured(most, 1 - Number(share) / 100, rest!);
   return text.replace(NAME_PUT_RIGHT, (all, told: string, meant: string) =>
     isFat(told) && isFat(meant) ? meant : all,
   );

@@ -38,9 +38,8 @@ const isPortion = (item: Item): item is Quantity =>
   !item.isSpoons &&
   !item.isOther &&
   !item.told.perPound &&
-  (item.told.of === 'batter' ||
-    item.told.of === 'oils' ||
-    (item.told.of === 'unsaid' && item.told.measure === 'mass'));
+  // Of weights alone it may be unsaid what they are of: a volume is of batter where nothing else is named.
+  (item.told.of === 'batter' || item.told.of === 'oils' || item.told.of === 'unsaid');
 
 const WEIGHED = /\b(?:g|gr|grs|grams?|gramos?|kg|kgs|kilos?|oz|ounces?|lbs?|pounds?|libras?|onzas?)\b/u;
 

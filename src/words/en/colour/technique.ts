@@ -1,8 +1,11 @@
 import { techniqueAsked } from './technique/asked.ts';
+import { techniqueAskedOfPowders } from './technique/asked-of-powders.ts';
 import { techniqueBars } from './technique/bars.ts';
 import { techniqueBench } from './technique/bench.ts';
 import { techniqueBeside } from './technique/beside.ts';
 import { techniqueChoosing } from './technique/choosing.ts';
+import { techniqueHues } from './technique/hues.ts';
+import { techniqueIngredients } from './technique/ingredients.ts';
 import { techniqueMatters } from './technique/matters.ts';
 import { techniqueNamed } from './technique/named.ts';
 import { techniqueOutright } from './technique/outright.ts';
@@ -23,9 +26,18 @@ export const technique = {
     ...techniqueChoosing,
     ...techniqueScents,
     ...techniqueBeside,
+    ...techniqueIngredients,
     ...techniqueBench,
   },
-  named: { ...techniqueNamed, ...techniquePlants, ...techniqueOutright, ...techniqueAsked, ...techniqueBars },
+  named: {
+    ...techniqueNamed,
+    ...techniqueHues,
+    ...techniquePlants,
+    ...techniqueOutright,
+    ...techniqueAsked,
+    ...techniqueAskedOfPowders,
+    ...techniqueBars,
+  },
   given: colourGiven,
   matters: techniqueMatters,
 };

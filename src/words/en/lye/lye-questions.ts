@@ -1,4 +1,5 @@
 import { spaced } from '../../../engine/over-lines.ts';
+import type { MatterTold } from '../../../engine/questions/leaning/parts/part-of.ts';
 import type { LyeCheck } from '../../../engine/questions/lye/sums/check.ts';
 import type { OilsForLye } from '../../../engine/questions/lye/sums/inverse.ts';
 import type { LyeMissing } from '../../../engine/questions/lye/sums/missing.ts';
@@ -12,15 +13,18 @@ import { lyeBench } from './lye-bench.ts';
 import { lyeByLitre } from './lye-by-litre.ts';
 import { lyeCare } from './lye-care.ts';
 import { lyeClass } from './lye-class.ts';
+import { lyeFinished } from './lye-finished.ts';
 import { lyeFire } from './lye-fire.ts';
 import { lyeGeneral } from './lye-general.ts';
 import { lyeHarm } from './lye-harm.ts';
+import { lyeHeat } from './lye-heat.ts';
 import { lyeHouse } from './lye-house.ts';
 import { lyeIngredients } from './lye-ingredients.ts';
 import { lyeJug } from './lye-jug.ts';
 import { lyeMatters } from './lye-matters.ts';
 import { lyeMisweighed } from './lye-misweighed.ts';
 import { lyeMixing } from './lye-mixing.ts';
+import { lyePowders } from './lye-powders.ts';
 import { lyeProportions } from './lye-proportions.ts';
 import { lyeSafety } from './lye-safety.ts';
 import { lyeSums } from './lye-sums.ts';
@@ -35,14 +39,17 @@ export const lyeQuestions = {
   sums: lyeSums,
   topics: {
     ...lyeHarm,
+    ...lyePowders,
     ...lyeFire,
     ...lyeMisweighed,
     ...lyeJug,
     ...lyeCare,
     ...lyeProportions,
     ...lyeGeneral,
+    ...lyeFinished,
     ...lyeAsked,
     ...lyeBench,
+    ...lyeHeat,
     ...lyeHouse,
     ...lyeMixing,
     ...lyeClass,
@@ -52,7 +59,7 @@ export const lyeQuestions = {
     // Asked the one way and the other, these are one matter.
     'water-onto-lye': lyeHarm['lye-into-water'],
     'lye-and-water-swapped': lyeHarm['amounts-swapped'],
-  } satisfies Record<LyeTopic, { answer: string; why: string }>,
+  } satisfies Record<LyeTopic, MatterTold>,
   water: (v: { water: number; lye: number; percent: number }) =>
     `${figure(v.water, 0)} g water for ${figure(v.lye, 1)} g lye`,
   waterWhy: (v: { percent: number }) => spaced`

@@ -10,15 +10,18 @@ import { lyeBench } from './lye-bench.ts';
 import { lyeByLitre } from './lye-by-litre.ts';
 import { lyeCare } from './lye-care.ts';
 import { lyeClass } from './lye-class.ts';
+import { lyeFinished } from './lye-finished.ts';
 import { lyeFire } from './lye-fire.ts';
 import { lyeGeneral } from './lye-general.ts';
 import { lyeHarm } from './lye-harm.ts';
+import { lyeHeat } from './lye-heat.ts';
 import { lyeHouse } from './lye-house.ts';
 import { lyeIngredients } from './lye-ingredients.ts';
 import { lyeJug } from './lye-jug.ts';
 import { lyeMatters } from './lye-matters.ts';
 import { lyeMisweighed } from './lye-misweighed.ts';
 import { lyeMixing } from './lye-mixing.ts';
+import { lyePowders } from './lye-powders.ts';
 import { lyeProportions } from './lye-proportions.ts';
 import { lyeSafety } from './lye-safety.ts';
 import { lyeSums } from './lye-sums.ts';
@@ -32,14 +35,17 @@ export const lyeQuestions: typeof english = {
   sums: lyeSums,
   topics: {
     ...lyeHarm,
+    ...lyePowders,
     ...lyeFire,
     ...lyeMisweighed,
     ...lyeJug,
     ...lyeCare,
     ...lyeProportions,
     ...lyeGeneral,
+    ...lyeFinished,
     ...lyeAsked,
     ...lyeBench,
+    ...lyeHeat,
     ...lyeHouse,
     ...lyeMixing,
     ...lyeClass,

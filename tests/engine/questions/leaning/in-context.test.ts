@@ -8,6 +8,7 @@ import {
 } from '../../../../src/engine/questions/leaning/in-context.ts';
 import { leanOf } from '../../../../src/engine/questions/leaning/lean.ts';
 import { goOnPart } from '../../../../src/engine/questions/leaning/parts/nearest-part.ts';
+import { partOf } from '../../../../src/engine/questions/leaning/parts/part-of.ts';
 import {
   hasMetMetal,
   isOfNothingElse,
@@ -97,24 +98,55 @@ test.each(['how much lye', 'is it a swirl', 'same', 'how much mica'])('a word is
 
 describe('more of an answer', () => {
   const told = {
-    answer: 'One to three passes, 30 to 38 °C (86 to 100 °F).',
-    why: 'Paper goes into the bin. Rinse the drain with hot water. It takes 5 minutes.',
+    answer: ['One to three passes, 30 to 38 °C (86 to 100 °F).'],
+    why: ['Paper goes into the bin.', 'Rinse the drain with hot water.', 'It takes 5 minutes.'],
   };
   test.each([
-    ['and the drain', 'Rinse the drain with hot water.'],
+    ['and the drain', ['Rinse the drain with hot water.']],
     ['how many passes', told.answer],
     ['in farenheit', told.answer],
-    ['how long', 'It takes 5 minutes.'],
-    ['go on', 'Paper goes into the bin. Rinse the drain with hot water.'],
+    ['how long', ['It takes 5 minutes.']],
+    ['go on', ['Paper goes into the bin.', 'Rinse the drain with hot water.']],
   ])('“%s” is told what is asked', (asked, first) => {
-    expect(goOnPart(told, asked)?.first).toBe(first);
+    expect(goOnPart(told, asked)?.first).toEqual(first);
   });
 });
 
 test('of two sentences that share as many words the one with a figure goes first where a figure is asked for', () => {
-  const told = { answer: 'Pour it.', why: 'Water cools it. Water is 200 g.' };
-  expect(goOnPart(told, 'how much water')?.first).toBe('Water is 200 g.');
-  expect(goOnPart(told, 'and the water')?.first).toBe('Water cools it.');
+  const told = { answer: ['Pour it.'], why: ['Water cools it.', 'Water is 200 g.'] };
+  expect(goOnPart(told, 'how much water')?.first).toEqual(['Water is 200 g.']);
+  expect(goOnPart(told, 'and the water')?.first).toEqual(['Water cools it.']);
+});
+
+describe('what stood behind an answer is told a sentence or two at a time', () => {
+  const words = (count: number) => `${'stir '.repeat(count - 1)}on.`;
+  const answer = ['Pour it.'];
+  test('two sentences that are 45 words together are both said, and not once more below', () => {
+    const why = [words(20), words(25), words(3)];
+    expect(partOf({ answer, why }, 'more')).toEqual({ first: why.slice(0, 2), whole: [...answer, why[2]] });
+  });
+  test('of two that are longer the first is said alone', () => {
+    const why = [words(20), words(26), words(3)];
+    expect(partOf({ answer, why }, 'more')).toEqual({
+      first: why.slice(0, 1),
+      whole: [...answer, ...why.slice(1)],
+    });
+  });
+  test('one sentence alone is said; where none stood behind, the answer once more', () => {
+    expect(partOf({ answer, why: ['Low.'] }, 'more')).toEqual({ first: ['Low.'], whole: answer });
+    expect(partOf({ answer, why: [] }, 'more')).toEqual({ first: answer, whole: answer });
+  });
+  test('at most two sentences that tell a figure are said, and all of it is below', () => {
+    const why = ['A day.', 'Two days.', 'It keeps.', 'Three days.'];
+    expect(partOf({ answer, why }, 'how-long')).toEqual({
+      first: ['A day.', 'Two days.'],
+      whole: [...answer, ...why],
+    });
+  });
+  test('what began the answer is said again where the same is asked, the rest below', () => {
+    expect(partOf({ answer, why: ['Low.'] }, 'same')).toEqual({ first: answer, whole: ['Low.'] });
+    expect(partOf({ answer, why: ['Low.'] }, 'bleeds')).toBeUndefined();
+  });
 });
 
 describe('after first aid, and after aluminium', () => {

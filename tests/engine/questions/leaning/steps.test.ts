@@ -21,7 +21,6 @@ import { mayNeedContext, namesItsOwn } from '../../../../src/engine/questions/le
 import { lackOf, unnamed } from '../../../../src/engine/questions/leaning/lacks.ts';
 import { leanOf } from '../../../../src/engine/questions/leaning/lean.ts';
 import { ofMatterNear } from '../../../../src/engine/questions/leaning/near-turns.ts';
-import { sentencesOf } from '../../../../src/engine/questions/leaning/parts/part-of.ts';
 import {
   gramsOf,
   mayChangeRecipe,
@@ -91,7 +90,6 @@ const STEPS = {
   unnamed: (text: string) => unnamed(slotsOf(openedTurn(text)!)!),
   leanOf: ([before, turn]: [string, string]) => leanOf(turn, talkAfter(before)),
   ofMatterNear: ([before, turn]: [string, string]) => ofMatterNear(turn, talkAfter(before)),
-  sentencesOf,
   openedTurn,
   plainTurn,
   pointsBack,

@@ -4,7 +4,7 @@ import { thingsIn } from '../../found/names/entities.ts';
 import { wordsOf } from '../../found/words-of.ts';
 import type { Aspect } from '../aspects/aspect.ts';
 import { pointsBack } from '../subject/points-back.ts';
-import { type MatterTold, type PartTold, partOf, sentencesOf } from './part-of.ts';
+import { type MatterTold, type PartTold, partOf } from './part-of.ts';
 
 /** Shorter words are mostly none that tell what is spoken of. */
 const SHORTEST_WORD = 4;
@@ -18,9 +18,9 @@ const TELLS_NOTHING: ReadonlySet<string> = new Set(
     tengo hago pongo entonces porque solo
   `.split(' '),
 );
-const tellingWords = (text: string): ReadonlySet<string> =>
+const tellingWords = (texts: readonly string[]): ReadonlySet<string> =>
   new Set(
-    (unaccented(text).match(/\p{L}+|\d+/gu) ?? [])
+    (unaccented(texts.join(' ')).match(/\p{L}+|\d+/gu) ?? [])
       .filter(word => (word.length >= SHORTEST_WORD && !TELLS_NOTHING.has(word)) || /^\d/u.test(word))
       .map(word => word.slice(0, STEM)),
   );
@@ -54,29 +54,29 @@ function wordsAsked(asked: string): ReadonlySet<string> {
   const names = thingsIn(wordsOf(asked)).flatMap(({ colourants }) =>
     colourants.length === 1 ? Object.values(colourants[0]!.names) : [],
   );
-  return tellingWords([asked, ...names].join(' '));
+  return tellingWords([asked, ...names]);
 }
 
 /** The sentence of an answer that shares most words with what is asked on; the answer itself, with none, where no sentence does. */
 function nearestSentence(
   { answer, why }: MatterTold,
   asked: string,
-): { readonly text: string; readonly most: number } {
+): { readonly said: readonly string[]; readonly most: number } {
   const words = wordsAsked(asked);
   const isOfFigure = figureAsked(asked) !== undefined;
-  const shared = (text: string) => {
-    const most = [...tellingWords(text)].filter(word => words.has(word)).length;
-    return most > 0 && isOfFigure && /\d/u.test(text) ? most + OF_A_FIGURE : most;
+  const shared = (said: readonly string[]) => {
+    const most = [...tellingWords(said)].filter(word => words.has(word)).length;
+    return most > 0 && isOfFigure && said.some(one => /\d/u.test(one)) ? most + OF_A_FIGURE : most;
   };
-  return sentencesOf(why).reduce(
-    (found, one) => (shared(one) > found.most ? { text: one, most: shared(one) } : found),
-    { text: answer, most: shared(answer) },
+  return why.reduce(
+    (found, one) => (shared([one]) > found.most ? { said: [one], most: shared([one]) } : found),
+    { said: answer, most: shared(answer) },
   );
 }
 
-const startingWith = ({ answer, why }: MatterTold, first: string): PartTold => ({
+const startingWith = ({ answer, why }: MatterTold, first: readonly string[]): PartTold => ({
   first,
-  whole: first === answer ? why : `${answer} ${why}`,
+  whole: first === answer ? why : [...answer, ...why],
 });
 
 /**
@@ -84,19 +84,19 @@ const startingWith = ({ answer, why }: MatterTold, first: string): PartTold => (
  * where no word is shared and nothing points back. Pure.
  */
 export function nearestPart(told: MatterTold, asked: string): PartTold | undefined {
-  const { text, most } = nearestSentence(told, asked);
-  return most === 0 && !pointsBack(asked) ? undefined : startingWith(told, text);
+  const { said, most } = nearestSentence(told, asked);
+  return most === 0 && !pointsBack(asked) ? undefined : startingWith(told, said);
 }
 
 /**
  * What is said to a turn that goes on with a matter whose answer was told: the sentence that shares its words, the figure that it asks for, else
  * what stood behind the answer. The answer itself once more only where it holds the figure or the name that is asked for. Pure.
- * @example goOnPart({ answer: 'One to three passes.', why: 'Light trace.' }, 'how many passes').first // 'One to three passes.'
+ * @example goOnPart({ answer: ['One to three passes.'], why: ['Light trace.'] }, 'how many passes').first // ['One to three passes.']
  */
 export function goOnPart(told: MatterTold, asked: string): PartTold | undefined {
-  const { text, most } = nearestSentence(told, asked);
+  const { said, most } = nearestSentence(told, asked);
   const figure = figureAsked(asked);
   const isNamed = thingsIn(wordsOf(asked)).length > 0;
-  if (most > 0 && (text !== told.answer || figure !== undefined || isNamed)) return startingWith(told, text);
+  if (most > 0 && (said !== told.answer || figure !== undefined || isNamed)) return startingWith(told, said);
   return (figure && partOf(told, figure)) ?? partOf(told, 'more');
 }

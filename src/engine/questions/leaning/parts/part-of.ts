@@ -1,11 +1,12 @@
 import { unbroken } from '../../../over-lines.ts';
+import { wordCount } from '../../../text/word-count.ts';
 import type { Aspect } from '../aspects/aspect.ts';
 
-/** What is told to a matter: first what to do, then why and what comes next. */
-export type MatterTold = { readonly answer: string; readonly why: string };
+/** What is told to a matter, a sentence an item: first what to do, which is said at once, then why and what comes next. */
+export type MatterTold = { readonly answer: readonly string[]; readonly why: readonly string[] };
 
 /** What is said first, and all of the matter behind it. */
-export type PartTold = { readonly first: string; readonly whole: string };
+export type PartTold = { readonly first: readonly string[]; readonly whole: readonly string[] };
 
 const FIGURE = String.raw`(?:\d|\b(?:an?|one|two|few|una?|dos|unos|unas)\b)`;
 /** A sentence of a matter that tells what is asked of it, in both languages. */
@@ -32,31 +33,26 @@ const TELLS: { readonly [One in Aspect]?: RegExp } = {
 /** These ask for what stands behind the answer. */
 const BEHIND: ReadonlySet<Aspect> = new Set(['why', 'done', 'still', 'more', 'comes-back', 'next-time']);
 
-/** The sentences of an answer. Pure. */
-export const sentencesOf = (text: string): readonly string[] => text.split(/(?<=[.!?]) (?=[\p{Lu}/¿«“])/u);
 const MOST_SENTENCES = 2;
-/** Words that are read at once. */
+/** Words that two sentences have at most where both are said first. */
 const MOST_FIRST = 45;
 
 /**
  * What of an answer is said to somebody who asks on: the sentences that tell what is asked, else for “why” and “what now” what stood behind it;
  * undefined where it tells nothing of that. Nothing is said that the answer does not say. Pure.
- * @example partOf({ answer: 'Wait: 5 to 20 minutes.', why: 'Pour low.' }, 'how-long')?.first // 'Wait: 5 to 20 minutes.'
+ * @example partOf({ answer: ['Wait: 5 to 20 minutes.'], why: ['Pour low.'] }, 'how-long')?.first // ['Wait: 5 to 20 minutes.']
  */
 export function partOf({ answer, why }: MatterTold, aspect: Aspect): PartTold | undefined {
-  const whole = `${answer} ${why}`;
-  const pattern = TELLS[aspect];
-  const telling = pattern === undefined ? [] : sentencesOf(whole).filter(one => pattern.test(one));
-  if (telling.length > 0) return { first: telling.slice(0, MOST_SENTENCES).join(' '), whole };
+  const whole = [...answer, ...why];
+  const telling = tellingOf(whole, aspect);
+  if (telling.length > 0) return { first: telling.slice(0, MOST_SENTENCES), whole };
   if (aspect === 'same') return { first: answer, whole: why };
   if (!BEHIND.has(aspect)) return undefined;
-  const behind = sentencesOf(why);
-  const [first = answer, second] = behind;
-  const isShort = second !== undefined && `${first} ${second}`.split(' ').length <= MOST_FIRST;
-  return {
-    first: isShort ? `${first} ${second}` : first,
-    whole: [answer, ...behind.slice(isShort ? 2 : 1)].join(' '),
-  };
+  const [first, second] = why;
+  if (first === undefined) return { first: answer, whole };
+  const isShort = second !== undefined && wordCount(first) + wordCount(second) <= MOST_FIRST;
+  const said = isShort ? MOST_SENTENCES : 1;
+  return { first: why.slice(0, said), whole: [...answer, ...why.slice(said)] };
 }
 
 /** Of several instructions those that tell what is asked; none where none does. Pure. */

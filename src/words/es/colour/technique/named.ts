@@ -4,235 +4,191 @@ import type { techniqueNamed as english } from '../../../en/colour/technique/nam
 /** Respuestas a una parte de una técnica, cuando la pregunta la nombra. */
 export const techniqueNamed: typeof english = {
   'ash-steam': {
-    answer:
-      'Sí: vapor por encima un minuto, o un enjuague con agua fresca, con guantes, y a secar. Es inofensiva.',
-    why: spaced`
-      Es ceniza de soda: carbonato, solo en la superficie. Con la plancha o una olla, a un palmo, cuando la
-      pastilla tiene unos días. Vuelve un poco; con el uso se va. Si está blanca por dentro o pica en la
-      lengua no es ceniza: no la uses.
-    `,
+    answer: [
+      'Sí: vapor por encima un minuto, o un enjuague con agua fresca, con guantes, y a secar.',
+      'Es inofensiva.',
+    ],
+    why: [
+      'Es ceniza de soda: carbonato, solo en la superficie.',
+      'Con la plancha o una olla, a un palmo, cuando la pastilla tiene unos días.',
+      'Vuelve un poco; con el uso se va.',
+      'Si está blanca por dentro o pica en la lengua no es ceniza: no la uses.',
+    ],
   },
   'ash-alcohol': {
-    answer:
-      'Alcohol: una rociada fina de isopropílico de 91 a 99 % sobre la cara fresca y se tapa. Lejos de llamas y con ventana abierta.',
-    why: spaced`
-      Sirve contra la ceniza que va a salir, hay quien repite a los diez minutos; la que ya está no la
-      quita: eso es vapor o un enjuague. Nunca en la masa ni en la sosa: hierve y se corta. Tapar un día y
-      menos agua hacen más.
-    `,
+    answer: [
+      'Alcohol: una rociada fina de isopropílico de 91 a 99 % sobre la cara fresca y se tapa.',
+      'Lejos de llamas y con ventana abierta.',
+    ],
+    why: [
+      'Sirve contra la ceniza que va a salir, hay quien repite a los diez minutos; la que ya está no la quita: eso es vapor o un enjuague.',
+      'Nunca en la masa ni en la sosa: hierve y se corta.',
+      'Tapar un día y menos agua hacen más.',
+    ],
   },
   'oil-or-water': {
-    answer:
+    answer: [
       'Micas, óxidos y carbón en aceite ligero, 1 cda por cdta; arcillas en agua; el dióxido de titanio, como diga su etiqueta.',
-    why: spaced`
-      Si dudas: una pizca en agua y otra en aceite, y vale donde quede liso. El ultramar admite los dos, en
-      agua algo mejor. Ese aceite se resta de los aceites de la receta; el agua, de su agua. Dime el color
-      y te digo cuánto: /dose.
-    `,
+    ],
+    why: [
+      'Si dudas: una pizca en agua y otra en aceite, y vale donde quede liso.',
+      'El ultramar admite los dos, en agua algo mejor.',
+      'Ese aceite se resta de los aceites de la receta; el agua, de su agua.',
+      'Dime el color y te digo cuánto: /dose.',
+    ],
   },
   'gloves-raw': {
-    answer:
+    answer: [
       'Sí, guantes los dos primeros días: el jabón fresco aún quema, en el molde, al desmoldar y al cortar.',
-    why: 'Pasadas 48 horas y si no pica en la lengua, con las manos; como jabón, desde las cuatro semanas. Gafas mientras está líquido.',
+    ],
+    why: [
+      'Pasadas 48 horas y si no pica en la lengua, con las manos; como jabón, desde las cuatro semanas.',
+      'Gafas mientras está líquido.',
+    ],
   },
   'split-oil': {
-    answer: 'Aceite arriba en la olla: no se unió. Bate a golpes hasta que no se vea aceite y vierte.',
-    why: spaced`
-      Fría, cuajaron grasas duras: caliéntala suave a unos 40 °C (104 °F) removiendo. Después de la
-      esencia: bate, se une pero espesa rápido, así que sin remolino. Si no se une: acábala como proceso
-      caliente y revisa el peso de la sosa. En el molde: guantes, todo de vuelta a la olla, y lo mismo.
-      Aceite o agua encima al día siguiente: así no lo uses.
-    `,
+    answer: ['Aceite arriba en la olla: no se unió.', 'Bate a golpes hasta que no se vea aceite y vierte.'],
+    why: [
+      'Fría, cuajaron grasas duras: caliéntala suave a unos 40 °C (104 °F) removiendo.',
+      'Después de la esencia: bate, se une pero espesa rápido, así que sin remolino.',
+      'Si no se une: acábala como proceso caliente y revisa el peso de la sosa.',
+      'En el molde: guantes, todo de vuelta a la olla, y lo mismo.',
+      'Aceite o agua encima al día siguiente: así no lo uses.',
+    ],
   },
   'colours-left': {
-    answer:
-      'Fuera la batidora. Mezcla a mano los colores ya humedecidos, jarra por jarra, y al molde a cucharadas.',
-    why: spaced`
-      Ya no un remolino fino: cucharadas, capas gruesas o un marmolado basto, apretado, y golpes del molde
-      en la mesa. La jarra más espesa va primero, y la esencia no entra en las otras. Si no se deja
-      remover: esa parte sin color. Es buen jabón si la sosa se pesó bien.
-    `,
+    answer: [
+      'Fuera la batidora.',
+      'Mezcla a mano los colores ya humedecidos, jarra por jarra, y al molde a cucharadas.',
+    ],
+    why: [
+      'Ya no un remolino fino: cucharadas, capas gruesas o un marmolado basto, apretado, y golpes del molde en la mesa.',
+      'La jarra más espesa va primero, y la esencia no entra en las otras.',
+      'Si no se deja remover: esa parte sin color.',
+      'Es buen jabón si la sosa se pesó bien.',
+    ],
   },
   'solid-now': {
-    answer: 'Guantes: apriétala ya en el molde, o caliéntala suave y acábala como proceso caliente.',
-    why: spaced`
-      Sigue siendo jabón, si la sosa se pesó bien; solo se perdió el remolino. Cierra los huecos y golpea
-      el molde. Proceso caliente: olla lenta o baño maría de unos 70 a 80 °C (158 a 176 °F), removiendo,
-      una hora o más, hasta que esté liso y no pique. Caliente y subiendo: a una olla mayor, sin tapa, la
-      cara lejos. Fue la esencia o el calor: la próxima, esa al final y a 30 °C (86 °F).
-    `,
-  },
-  'gel-for-pastels': {
-    answer: 'Para pasteles y blanco, sin gel: masa fresca, sin toalla, molde chico en sitio frío.',
-    why: spaced`
-      Queda lechoso y más pálido. Masa a 27 o 32 °C (81 a 90 °F), molde destapado o en una caja sin comida
-      que esté fría un día; dos días hasta cortar. A medias deja un anillo más oscuro: todo o nada.
-    `,
-  },
-  'gel-for-bright': {
-    answer: 'Para colores vivos, gel: tapado y abrigado quedan más intensos y algo translúcidos.',
-    why: spaced`
-      Masa a 35 o 40 °C (95 a 104 °F), tapa y toalla, y a la hora mira si se agrieta. Sin blanco en esas
-      partes. Todo o nada: a medias deja un anillo más oscuro. Leche y miel se calientan de más: fresco y
-      destapado.
-    `,
+    answer: ['Guantes: apriétala ya en el molde, o caliéntala suave y acábala como proceso caliente.'],
+    why: [
+      'Sigue siendo jabón, si la sosa se pesó bien; solo se perdió el remolino.',
+      'Cierra los huecos y golpea el molde.',
+      spaced`
+        Proceso caliente: olla lenta o baño maría de unos 70 a 80 °C (158 a 176 °F), removiendo, una
+        hora o más, hasta que esté liso y no pique.
+      `,
+      'Caliente y subiendo: a una olla mayor, sin tapa, la cara lejos.',
+      'Fue la esencia o el calor: la próxima, esa al final y a 30 °C (86 °F).',
+    ],
   },
   'teaspoon-in-grams': {
-    answer:
+    answer: [
       'Una cucharadita rasa: mica 1 a 2 g, carbón 1,5, ultramar y óxidos 2 a 4, dióxido de titanio unos 3.',
-    why: spaced`
-      Depende del polvo y de cómo se llene: pesa una vez la cucharadita rasa de tu bote y apúntalo en la
-      tapa. Dime cuál y lo calculo: /dose da cucharas y gramos.
-    `,
+    ],
+    why: [
+      'Depende del polvo y de cómo se llene: pesa una vez la cucharadita rasa de tu bote y apúntalo en la tapa.',
+      'Dime cuál y lo calculo: /dose da cucharas y gramos.',
+    ],
   },
   'a-bit-warm': {
-    answer: 'Sirve, solo va más rápida: 30 a 38 °C (86 a 100 °F) dan más tiempo para un remolino.',
-    why: spaced`
-      Ten todo a mano, bate solo hasta emulsión, la esencia al final. Un baño de agua fresca baja cinco
-      grados; para antes de que las grasas duras se enturbien.
-    `,
+    answer: ['Sirve, solo va más rápida: 30 a 38 °C (86 a 100 °F) dan más tiempo para un remolino.'],
+    why: [
+      'Ten todo a mano, bate solo hasta emulsión, la esencia al final.',
+      'Un baño de agua fresca baja cinco grados; para antes de que las grasas duras se enturbien.',
+    ],
   },
   'too-warm': {
-    answer:
-      'Demasiado caliente para un remolino: espesa en minutos. Deja aceites y sosa en 30 a 38 °C (86 a 100 °F).',
-    why: spaced`
-      Los dos parecidos, no más de unos 10 °C (18 °F) de diferencia; ayuda un baño de agua fresca. Vertida
-      caliente además gelifica antes y más: sin toalla.
-    `,
+    answer: [
+      'Demasiado caliente para un remolino: espesa en minutos.',
+      'Deja aceites y sosa en 30 a 38 °C (86 a 100 °F).',
+    ],
+    why: [
+      'Los dos parecidos, no más de unos 10 °C (18 °F) de diferencia; ayuda un baño de agua fresca.',
+      'Vertida caliente además gelifica antes y más: sin toalla.',
+    ],
   },
   'for-lips': {
-    answer:
-      '¿Qué color? El jabón se enjuaga, pero los labios tienen listas propias: lo dice /colourant check con tu región.',
-    why: spaced`
-      En EE. UU. ultramares y óxidos de cromo no son para labios (21 CFR 73); óxidos de hierro, mica y
-      dióxido de titanio sí. Un color apto para labios puede cambiar igual en la sosa.
-    `,
+    answer: [
+      '¿Qué color?',
+      'El jabón se enjuaga, pero los labios tienen listas propias: lo dice /colourant check con tu región.',
+    ],
+    why: [
+      'En EE.',
+      'UU. ultramares y óxidos de cromo no son para labios (21 CFR 73); óxidos de hierro, mica y dióxido de titanio sí.',
+      'Un color apto para labios puede cambiar igual en la sosa.',
+    ],
   },
   'for-a-baby': {
-    answer:
-      'Para un bebé mejor sin color ni esencia; si acaso, muy poca arcilla blanca o rosa. Pregunta antes al médico.',
-    why: spaced`
-      Curado seis semanas y sin que pique a un adulto. Depende de la edad: por debajo de tres años las
-      normas para lo que se vende son más estrictas (Reglamento UE 1223/2009, anexo I).
-    `,
+    answer: [
+      'Para un bebé mejor sin color ni esencia; si acaso, muy poca arcilla blanca o rosa.',
+      'Pregunta antes al médico.',
+    ],
+    why: [
+      'Curado seis semanas y sin que pique a un adulto.',
+      'Depende de la edad: por debajo de tres años las normas para lo que se vende son más estrictas (Reglamento UE 1223/2009, anexo I).',
+    ],
   },
   'titanium-lumps': {
-    answer:
+    answer: [
       'Dióxido de titanio: 1 cdta en 1 cda de agua o aceite ligero, según su etiqueta, bien batido y colado.',
-    why: spaced`
-      El de agua hace bolas en aceite, y al revés: prueba una pizca en cada uno. Que se empape diez
-      minutos. Ya en la masa: uno o dos segundos de batidora en esa porción. Las motas de una pastilla
-      hecha se quedan, y no hacen daño si no son duras ni pican.
-    `,
+    ],
+    why: [
+      'El de agua hace bolas en aceite, y al revés: prueba una pizca en cada uno.',
+      'Que se empape diez minutos.',
+      'Ya en la masa: uno o dos segundos de batidora en esa porción.',
+      'Las motas de una pastilla hecha se quedan, y no hacen daño si no son duras ni pican.',
+    ],
   },
   'whole-grams': {
-    answer:
+    answer: [
       'Gramos enteros: los polvos, por cucharas rasas; para la sosa, al menos 500 g de aceites, o una báscula de 0,1 g.',
-    why: spaced`
-      Medio gramo es el 3,5 % de la sosa de 100 g de aceites, y eso es casi todo un sobreengrasado del 5 %
-      (aritmética); en 500 g es el 0,7 %. Un gramo de mica es casi una cucharadita, así que no pesa una
-      pizca. O mezcla 10 g de polvo en 30 g de aceite y toma un cuarto de eso para cada parte. La sosa
-      nunca va por cucharas.
-    `,
+    ],
+    why: [
+      spaced`
+        Medio gramo es el 3,5 % de la sosa de 100 g de aceites, y eso es casi todo un sobreengrasado del
+        5 % (aritmética); en 500 g es el 0,7 %.
+      `,
+      'Un gramo de mica es casi una cucharadita, así que no pesa una pizca.',
+      'O mezcla 10 g de polvo en 30 g de aceite y toma un cuarto de eso para cada parte.',
+      'La sosa nunca va por cucharas.',
+    ],
   },
   'less-water': {
-    answer:
-      'Sí, con menos agua espesa y endurece antes: 1,5 a 1,8 veces el peso de la sosa. No para remolinos finos.',
-    why: spaced`
-      La sosa queda igual, solo cambia su agua. Para 100 g de sosa, 150 a 180 g de agua; nunca menos agua
-      que sosa, o no se disuelve. En la olla calienta más y en el molde gelifica menos, con menos ceniza y
-      menos ríos, y se desmolda antes. Dos veces o más es lo usual al empezar. El agua que faltó no se echa
-      después en la masa.
-    `,
-  },
-  'white-without-titanium': {
-    answer:
-      'Sin dióxido de titanio: aceites claros, sin gel, sin vainilla, bien curado. Queda crema o marfil, no blanco papel.',
-    why: spaced`
-      Los más claros: coco refinado, manteca de cerdo, girasol alto oleico, oliva suave. El óxido de zinc
-      blanquea más o menos la mitad y puede espesar; el caolín solo lo deja blanco roto. Masa fresca y una
-      pizca de violeta ultramar quitan el amarillo. Leche, miel y manteca sin refinar oscurecen.
-    `,
+    answer: [
+      'Sí, con menos agua espesa y endurece antes: 1,5 a 1,8 veces el peso de la sosa.',
+      'No para remolinos finos.',
+    ],
+    why: [
+      'La sosa queda igual, solo cambia su agua.',
+      'Para 100 g de sosa, 150 a 180 g de agua; nunca menos agua que sosa, o no se disuelve.',
+      'En la olla calienta más y en el molde gelifica menos, con menos ceniza y menos ríos, y se desmolda antes.',
+      'Dos veces o más es lo usual al empezar.',
+      'El agua que faltó no se echa después en la masa.',
+    ],
   },
   'lumps-in-bar': {
-    answer:
-      'Con guantes, aprieta uno: blando y en polvo es pigmento. Duro, húmedo, crujiente o que pica puede ser sosa: no lo uses.',
-    why: spaced`
-      Redondos y cerosos, por toda la pastilla: grasas que cuajaron (estearina), inofensivas ya curado.
-      Puntos de polvo: dióxido de titanio sin humedecer, también inofensivo. La próxima, remójalo, bátelo y
-      cuélalo. ¿Cómo son: duros o blandos, secos o con líquido? Dímelo y sigo.
-    `,
-  },
-  'dull-at-large': {
-    answer:
-      'Todos más pálidos o apagados a la vez: casi siempre sin gel, velo de ceniza o jabón aún húmedo. Júzgalo en cuatro semanas.',
-    why: spaced`
-      Limpia o cepilla una esquina: si debajo brilla, es ceniza, y se va con vapor o un enjuague. Lechoso
-      por dentro: quedó frío, y la próxima va tapado y abrigado. Un solo color que se puso gris o marrón es
-      la sosa: dime cuál. El blanco en la masa apaga todos los colores, y la dosis corta también.
-    `,
+    answer: [
+      'Con guantes, aprieta uno: blando y en polvo es pigmento.',
+      'Duro, húmedo, crujiente o que pica puede ser sosa: no lo uses.',
+    ],
+    why: [
+      'Redondos y cerosos, por toda la pastilla: grasas que cuajaron (estearina), inofensivas ya curado.',
+      'Puntos de polvo: dióxido de titanio sin humedecer, también inofensivo.',
+      'La próxima, remójalo, bátelo y cuélalo.',
+      '¿Cómo son: duros o blandos, secos o con líquido?',
+      'Dímelo y sigo.',
+    ],
   },
   'split-where': {
-    answer:
-      '¿Dónde está: aún en la olla o ya vertido? En la olla: bate a golpes hasta que no se vea aceite. Vertido: guantes, no lo uses.',
-    why: spaced`
-      En la olla, fría y con grasas duras: caliéntala suave a unos 40 °C (104 °F) removiendo, y luego bate.
-      En el molde con aceite o agua encima: todo de vuelta a la olla, con guantes y gafas, y a batir. Una
-      pastilla hecha que se raja o se desmiga es otra cosa: dime qué ves.
-    `,
-  },
-  'lighten-in-pot': {
-    answer:
-      'Sí, mientras esté líquida: dióxido de titanio humedecido, media cucharadita cada vez, a mano; o masa sin color.',
-    why: spaced`
-      El blanco lo hace lechoso además de claro, la masa sin color solo claro. Remueve suave, sin batidora.
-      En crudo se ve más oscuro que la pastilla, así que para un poco antes.
-    `,
-  },
-  'lighten-next-time': {
-    answer:
-      'Una pastilla hecha queda así. La próxima, la mitad de color, o un cuarto con algo de dióxido de titanio.',
-    why: spaced`
-      Apunta cuánto pusiste. Casi todos aclaran un poco en cuatro semanas de cura, y las plantas también
-      con la luz. Rallado en jabón blanco da un refundido más claro.
-    `,
-  },
-  'rubs-off': {
-    answer:
-      'La mica suelta de encima siempre se va un poco; el primer lavado la quita. La próxima, menos y en fresco.',
-    why: 'Sopla el resto al aire libre o pasa un paño húmedo. Se pega mejor en un poco de aceite, o rociada con alcohol, lejos de llamas.',
-  },
-  'white-vanilla': {
-    answer: 'Sí, se va a oscurecer: deja la parte blanca sin esencia, o usa una sin vainillina.',
-    why: spaced`
-      Con 1 % de vainillina acaba beige, con 5 % marrón, con 10 % oscuro, en días o semanas, y pasa un poco
-      a lo de al lado. El dióxido de titanio solo aclara el marrón.
-    `,
-  },
-  'blue-and-yellow': {
-    answer:
-      'Un verde oliva o musgo apagado, de ultramar y óxido amarillo. Uno vivo: solo verde óxido de cromo.',
-    why: spaced`
-      Para empezar, el doble de amarillo que de azul; una base amarilla cuenta como amarillo. Pruébalo en
-      una cucharada de masa. /preview mix:«1/4 tsp ultramarine + 1/2 tsp yellow oxide» lo enseña.
-    `,
-  },
-  'red-and-blue': {
-    answer:
-      'Óxido rojo y azul dan un ciruela turbio. Morado más limpio: azul ultramar con rosa ultramar, o violeta.',
-    why: spaced`
-      Una mica roja o rosa que aguante la sosa es más limpia que el óxido. El ultramar violeta no pide
-      mezcla. Pruébalo en una cucharada de masa. /preview mix:«1/4 tsp ultramarine + 1/4 tsp ultramarine
-      pink» lo enseña.
-    `,
-  },
-  'with-white': {
-    answer:
-      'El blanco lo hace pálido y lechoso: el óxido rojo da rosa salmón, el azul celeste, el negro un gris frío.',
-    why: spaced`
-      Cuatro partes de blanco por una de color es un pastel. Los óxidos siguen terrosos; para un rosa
-      limpio, ultramar rosa o mica rosa. El carbón da un gris más fino que el óxido negro. /preview
-      mix:«1/2 tsp titanium dioxide + 1/8 tsp red oxide» lo enseña.
-    `,
+    answer: [
+      '¿Dónde está: aún en la olla o ya vertido?',
+      'En la olla: bate a golpes hasta que no se vea aceite.',
+      'Vertido: guantes, no lo uses.',
+    ],
+    why: [
+      'En la olla, fría y con grasas duras: caliéntala suave a unos 40 °C (104 °F) removiendo, y luego bate.',
+      'En el molde con aceite o agua encima: todo de vuelta a la olla, con guantes y gafas, y a batir.',
+      'Una pastilla hecha que se raja o se desmiga es otra cosa: dime qué ves.',
+    ],
   },
 };
