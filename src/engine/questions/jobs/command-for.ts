@@ -82,7 +82,12 @@ export function commandFor(job: Job, question: string, facts: Facts): Command {
       return {
         command: 'match',
         ...wanted(
-          { target: facts.target?.text, portion: facts.portion, from: facts.fromShelf ? 'shelf' : undefined },
+          {
+            target: facts.target?.text,
+            portion: facts.portion,
+            from: facts.fromShelf ? 'shelf' : undefined,
+            with: facts.onHand?.join(', '),
+          },
           ['target'],
         ),
       };
