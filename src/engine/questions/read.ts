@@ -127,6 +127,9 @@ function forMix(told: Facts, { words, things }: Said): Facts {
   return withWhite({ ...told, target, ...(onHand.length > 0 && { onHand }) }, words);
 }
 
+/** A certified colour by its number, which kitchens have too: "FD&C Blue 1". */
+const isNumbered = ({ text }: NamedThing): boolean => /^(?:fd ?& ?c|d ?& ?c) /u.test(text);
+
 /** What a question tells, as its likeliest job takes it. */
 function factsFor(job: Job | undefined, read: Facts, { words, things }: Said): Facts {
   const fitted = job === undefined ? read : portionFor(job, read);
@@ -206,7 +209,9 @@ export function readQuestion(question: string, said = askedPart(question)): Ques
   const isToldOurs = plainly !== undefined || (phrase !== undefined && OURS_BY_PHRASE.has(phrase));
   const isColourant = things.some(({ colourants }) => colourants.length > 0);
   const field =
-    words.text === '' || isToldOurs ? undefined : fieldOf(words, elsewhere, { isNothing, isColourant });
+    words.text === '' || isToldOurs
+      ? undefined
+      : fieldOf(words, elsewhere, { isNothing, isColourant, isNumbered: things.some(isNumbered) });
   const isAskedOfOurs = isLawAsked(words, found) || (phrase === 'dose' && asksHowMuchOf(words, found));
   const outside = field === 'other' && isAskedOfOurs ? undefined : field;
   const facts = withPlain(factsFor(jobs[0]?.of, read, { words, things }), plainly);

@@ -51,6 +51,7 @@ const LIST_WORD = new RegExp(
   `,
   'u',
 );
+const OWNS = /^(?:hand|mano|have|got|ive|i've|own|tengo|tenemos|hay|having|teniendo|only|solo|solamente)$/u;
 /** What is not there, whatever stands behind it. */
 const DENIED = /^(?:no|not|without|sin|don't|dont|haven't|havent|ni|nunca|never)$/u;
 
@@ -63,14 +64,21 @@ export function onHandIn({ words }: Words, things: readonly NamedThing[]): reado
   for (const [at, word] of words.entries()) {
     if (!OPENS.test(word)) continue;
     if (words.slice(Math.max(0, at - 2), at).some(one => DENIED.test(one))) continue;
-    const list = listFrom(at + 1, words, things);
-    if (list.length > best.length) best = list;
+    const { names, to } = listFrom(at + 1, words, things);
+    // "Purple from red + blue": which powders, nobody told; what hues come to is told in general.
+    const isOwned = OWNS.test(word) || words.slice(at, to).some(one => OWNS.test(one));
+    const isNamed = things.some(({ from }) => at < from && from < to);
+    if ((isOwned || isNamed) && names.length > best.length) best = names;
   }
   return best.length > 1 ? best : [];
 }
 
 /** Names and hues from a place on, as long as nothing but what joins a list stands between them. */
-function listFrom(start: number, words: readonly string[], things: readonly NamedThing[]): readonly string[] {
+function listFrom(
+  start: number,
+  words: readonly string[],
+  things: readonly NamedThing[],
+): { readonly names: readonly string[]; readonly to: number } {
   const names = new Set<string>();
   let at = start;
   while (at < words.length) {
@@ -81,5 +89,5 @@ function listFrom(start: number, words: readonly string[], things: readonly Name
     else if (!LIST_WORD.test(words[at]!)) break;
     at = thing ? thing.to : at + 1;
   }
-  return [...names];
+  return { names: [...names], to: at };
 }

@@ -97,6 +97,16 @@ const RECORDED = new RegExp(
   `,
   'u',
 );
+/** What is kept where colours are kept: "qué colores tenemos anotados en el armario", "what powders have we got in the cupboard". */
+const KEPT = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:what|which|how many) (?:colou?rs?|colou?rants?|pigments?|micas?|oxides?|powders?|jars?)(?: (?:do|are|have|did))?(?: (?:i|we|you|there))?(?: (?:still|got|have|left|kept|noted|written|down|listed|own))*|
+    (?:que|cuales|cuantos) (?:colores|colorantes|pigmentos|micas|oxidos|polvos|botes|frascos)(?: (?:me|nos))?(?: (?:tengo|tenemos|hay|quedan|guardo|guardamos|anote|anotamos|estan))?(?: (?:ya|todavia|aun|anotad[oa]s|guardad[oa]s|apuntad[oa]s|registrad[oa]s))*)
+    (?: (?:on|in|at|en|de|del|sobre))+(?: (?:my|our|the|mi|mis|nuestro|nuestra|el|la|los|las))? (?:shelf|shelves|cupboard|drawer|cabinet|closet|stash|box|list|
+    inventory|armario|estante|estanteria|repisa|cajon|despensa|alacena|lista|inventario|caja|mueble)(?!\p{L})
+  `,
+  'u',
+);
 const STRUCK_OFF =
   /(?<!\p{L})(?:remove|delete|take|get rid|strike|cross|clear|drop|quit[ae]\p{L}*|sac[ao]\p{L}*|borr[ae]\p{L}*|elimin[ae]\p{L}*)(?!\p{L})/u;
 /** "My red oxide jar is empty, remove it": it goes off the shelf. */
@@ -108,7 +118,8 @@ export function jobInSoManyWords(
   words: Words,
   found: Found,
 ): 'shelf-add' | 'shelf-show' | 'shelf-use' | 'survives-lye' | 'mix' | undefined {
-  if (RECORDED.test(words.text) && !LYE.test(words.text)) return 'shelf-show';
+  const isListed = RECORDED.test(words.text) || KEPT.test(words.text);
+  if (isListed && !LYE.test(words.text)) return 'shelf-show';
   if (isEmptyJar(words, found)) return 'shelf-use';
   if (isNotedJar(words, found)) return 'shelf-add';
   if (isColouredWith(words, found)) return 'survives-lye';

@@ -42,6 +42,8 @@ export const preview = {
   colour: (v: { word: string; hex: string }) => `${v.word}, ${v.hex}`,
   spooned: (v: { spoons: string; grams: number; portion: string }) =>
     `${v.spoons} in ${v.portion}, about ${plain(v.grams)} g`,
+  aboveMost: (v: { most: string }) =>
+    `Shown as you told it, but more than this portion should take: ${v.most} at most. More colours the lather and the cloth.`,
   pooled: 'From test bars others here made with the same product.',
   under: (v: { spoon: string }) => `under ${v.spoon}`,
   calibrateFirst: 'One test bar and /calibrate bars narrow this for your own jar.',

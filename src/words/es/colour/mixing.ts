@@ -30,6 +30,8 @@ export const preview: typeof en.preview = {
   otherwise: { gelled: 'Si gelifica', notGelled: 'Si no gelifica' },
   colour: ({ word, hex }) => `${word}, ${hex}`,
   spooned: ({ spoons, grams, portion }) => `${spoons} en ${portion}, unos ${plain(grams)} g`,
+  aboveMost: ({ most }) =>
+    `Se ve lo que dijiste, pero es más de lo que esta porción debe llevar: ${most} como mucho. Más tiñe la espuma y el paño.`,
   pooled: 'De barras de prueba que otros de aquí hicieron con el mismo producto.',
   under: ({ spoon }) => `menos de ${spoon}`,
   calibrateFirst: 'Una barra de prueba y /calibrate bars lo afinan para tu bote.',
