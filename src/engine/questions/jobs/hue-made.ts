@@ -142,10 +142,34 @@ const GOT =
 const hueLength = (words: readonly string[], at: number): number =>
   [3, 2, 1].find(length => isColourWord(foldedColour(words.slice(at, at + length).join(' ')))) ?? 0;
 
+/** What it is made of, at the end of a sentence: "what powders?", "from what?", "con qué polvos?" */
+const OF_WHAT = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:what|which) (?:powders?|pigments?|colou?rants?|oxides?|micas?)(?: (?:make|makes|do i (?:use|need|mix)|would|for (?:that|it)|give|gives|are in it))*|
+    (?:made |mixed )?(?:from|of|out of|with) what|(?:con|de|a partir de) que(?: (?:polvos?|pigmentos?|colorantes?|oxidos?|micas?))?(?: (?:lo|la) (?:hago|saco|armo|mezclo))?|
+    (?:que|cuales) (?:polvos?|pigmentos?|colorantes?|oxidos?|micas?)(?: (?:uso|llevo|lleva|mezclo|pongo|junto|serian))?)(?= ?(?:$|[?.!;]))
+  `,
+  'u',
+);
+const TO_BUY =
+  /(?<!\p{L})(?:buy|start(?:er|ing)?|begin\p{L}*|first|order|comprar|compro|empezar|principiante|primeros?)(?!\p{L})/u;
+/** "Fog. Grey with a little blue in it. What powders?": a hue is told, and no powder. */
+const isMadeOfWhat = ({ text, words }: Words, { things, amounts }: Found): boolean =>
+  OF_WHAT.test(text) &&
+  !TO_BUY.test(text) &&
+  !FADES.test(text) &&
+  !LYE.test(text) &&
+  !isOfCraft(words) &&
+  !OF_CRAFTS.test(text) &&
+  amounts.length === 0 &&
+  things.every(({ colourants }) => colourants.length === 0) &&
+  words.some(word => isColourWord(foldedColour(word)));
+
 /** Whether a question asks how a hue is made: one that is likened to something, or is named alone, or by the word "colour". Pure. */
 export const asksHowAHueIsMade = (words: Words, found: Found): boolean =>
   isMixed(words, found) ||
   isLikenedHue(words, found) ||
   isMadeHue(words, found) ||
   isColourMade(words) ||
-  isHueGot(words, found);
+  isHueGot(words, found) ||
+  isMadeOfWhat(words, found);

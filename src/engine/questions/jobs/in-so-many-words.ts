@@ -15,7 +15,7 @@ const NOTED = new RegExp(
     ^\P{L}*(?:(?:please|pls|hey|hi|hola|oye|porfa(?:vor)?|can you|could you|puedes|podrias|me) )*(?:(?:add|put|
     stick|pop|chuck|bung|whack|note|jot|write|log|pon(?:me|er|lo)?|mete(?:me)?|agrega(?:me)?|anade(?:me)?|
     anota(?:me)?|apunta(?:me)?|suma(?:me)?) (?:.{2,60}? )?(?:on|onto|to|in|into|down on|a|en) (?:my|the|mi|
-    la|el) (?:\p{L}+ )?${LIST}|(?:put|write|jot|note|mark) (?:me |it )?(?:down )?(?:that )?(?:i have|ive|
+    la|el) (?:\p{L}+ )?${LIST}|(?:put|write|jot|note|mark) (?:me |it )?(?:down )?(?:that )?(?:i have|ive|i own|we own|we have|
     i ['’]?ve|i['’]ve)(?: got)?|(?:anota|apunta|registra)(?:me)? (?:que )?(?:tengo|me quedan?|compre))(?!\p{L})
   `,
   'u',

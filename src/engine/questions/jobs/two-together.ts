@@ -74,7 +74,7 @@ const PUT_IN_ALREADY = new RegExp(
 );
 const JOINS = /^(?:and|n|an|y|e|con|with|\+|&|mas|plus|in|into)$/u;
 const BESIDE_JOINS =
-  /^(?:a|the|el|la|al?|some|un|una|little|bit|of|poco|de|touch|trace|pinch|hint|dash|drop|hair|speck|pizca|punta|toque|gota)$/u;
+  /^(?:\d{1,2}|parts?|partes?|a|the|el|la|al?|some|un|una|little|bit|of|poco|de|touch|trace|pinch|hint|dash|drop|hair|speck|pizca|punta|toque|gota)$/u;
 
 /** "Ultramarine and yellow oxide": two that are named beside one another. */
 function areJoined({ words }: Words, { things }: Found): boolean {
@@ -86,7 +86,7 @@ function areJoined({ words }: Words, { things }: Found): boolean {
 }
 
 /** A share of each is no amount: "1:1". */
-const isShare = (text: string): boolean => /^\d+ ?: ?\d+$/u.test(text);
+const isShare = (text: string): boolean => /^\d+ ?(?:: ?\d+|part\p{L}*)?$/u.test(text);
 
 /**
  * Whether a question names two colourants and asks which colour both come to in one portion: "what do I get if I put yellow oxide and
