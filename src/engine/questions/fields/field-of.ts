@@ -111,15 +111,22 @@ type BesideField = {
 /** "Candles and my soap", "el jabón y las velas": what is asked for another craft is asked for soap in the same breath. */
 const FOR_SOAP_TOO = new RegExp(
   unbroken`
-    (?<!\p{L})(?:and|or|plus|as well as|y|e|o|u|tambien) (?:(?:also|for|in|into|my|the|some|our|para|en|mi|mis|el|los|un|tambien) )*(?:soaps?|jabon(?:es)?)(?!\p{L})|
-    (?<!\p{L})(?:soaps?|jabon(?:es)?) (?:and|or|y|e|o) (?:(?:also|for|in|my|the|some|our|para|en|mi|mis|las?|los|el|unas) )*(?:candles?|bath bombs?|wax melts?|velas?|bombas de bano|veladoras?)(?!\p{L})
+    (?<!\p{L})(?:and|or|plus|as well as|y|e|o|u|tambien) (?:(?:also|for|in|into|my|the|some|our|para|en|mi|mis|el|los|un|tambien) )*(?:soaps?|
+    jabon(?:es)?)(?!\p{L})|
+    (?<!\p{L})(?:soaps?|jabon(?:es)?) (?:and|or|y|e|o) (?:(?:also|for|in|my|the|some|our|para|en|mi|mis|las?|los|el|unas) )*(?:candles?|bath bombs?|
+    wax melts?|velas?|bombas de bano|veladoras?)(?!\p{L})
   `,
   'u',
 );
 const isForSoapToo = ({ text }: Words): boolean => FOR_SOAP_TOO.test(text);
 /** What is asked of a colour that kitchens have too, and hardly of a cake: whether it lasts. */
-const FATE =
-  /(?<!\p{L})(?:hold|holds|stable|surviv\p{L}*|go off|fade|fades|bleed|bleeds|lye|soap|batter|aguanta|resiste|destine|sangra|sosa|soda|jabon|masa de jabon)(?!\p{L})/u;
+const FATE = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:hold|holds|stable|surviv\p{L}*|go off|fade|fades|bleed|bleeds|lye|
+    soap|batter|aguanta|resiste|destine|sangra|sosa|soda|jabon|masa de jabon)(?!\p{L})
+  `,
+  'u',
+);
 const asksFate = ({ text }: Words): boolean => FATE.test(text);
 
 /**

@@ -145,8 +145,10 @@ const hueLength = (words: readonly string[], at: number): number =>
 /** What it is made of, at the end of a sentence: "what powders?", "from what?", "con qué polvos?" */
 const OF_WHAT = new RegExp(
   unbroken`
-    (?<!\p{L})(?:(?:what|which) (?:powders?|pigments?|colou?rants?|oxides?|micas?)(?: (?:make|makes|do i (?:use|need|mix)|would|for (?:that|it)|give|gives|are in it))*|
-    (?:made |mixed )?(?:from|of|out of|with) what|(?:con|de|a partir de) que(?: (?:polvos?|pigmentos?|colorantes?|oxidos?|micas?))?(?: (?:lo|la) (?:hago|saco|armo|mezclo))?|
+    (?<!\p{L})(?:(?:what|which) (?:powders?|pigments?|colou?rants?|oxides?|micas?)(?: (?:make|makes|do i (?:use|need|mix)|would|for (?:that|it)|give|
+    gives|are in it))*|
+    (?:made |mixed )?(?:from|of|out of|with) what|(?:con|de|a partir de) que(?: (?:polvos?|pigmentos?|colorantes?|oxidos?|micas?))?(?: (?:lo|
+    la) (?:hago|saco|armo|mezclo))?|
     (?:que|cuales) (?:polvos?|pigmentos?|colorantes?|oxidos?|micas?)(?: (?:uso|llevo|lleva|mezclo|pongo|junto|serian))?)(?= ?(?:$|[?.!;]))
   `,
   'u',

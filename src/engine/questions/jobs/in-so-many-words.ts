@@ -100,9 +100,12 @@ const RECORDED = new RegExp(
 /** What is kept where colours are kept: "qué colores tenemos anotados en el armario", "what powders have we got in the cupboard". */
 const KEPT = new RegExp(
   unbroken`
-    (?<!\p{L})(?:(?:what|which|how many) (?:colou?rs?|colou?rants?|pigments?|micas?|oxides?|powders?|jars?)(?: (?:do|are|have|did))?(?: (?:i|we|you|there))?(?: (?:still|got|have|left|kept|noted|written|down|listed|own))*|
-    (?:que|cuales|cuantos) (?:colores|colorantes|pigmentos|micas|oxidos|polvos|botes|frascos)(?: (?:me|nos))?(?: (?:tengo|tenemos|hay|quedan|guardo|guardamos|anote|anotamos|estan))?(?: (?:ya|todavia|aun|anotad[oa]s|guardad[oa]s|apuntad[oa]s|registrad[oa]s))*)
-    (?: (?:on|in|at|en|de|del|sobre))+(?: (?:my|our|the|mi|mis|nuestro|nuestra|el|la|los|las))? (?:shelf|shelves|cupboard|drawer|cabinet|closet|stash|box|list|
+    (?<!\p{L})(?:(?:what|which|how many) (?:colou?rs?|colou?rants?|pigments?|micas?|oxides?|powders?|jars?)(?: (?:do|are|have|did))?(?: (?:i|we|you|
+    there))?(?: (?:still|got|have|left|kept|noted|written|down|listed|own))*|
+    (?:que|cuales|cuantos) (?:colores|colorantes|pigmentos|micas|oxidos|polvos|botes|frascos)(?: (?:me|nos))?(?: (?:tengo|tenemos|hay|quedan|guardo|
+    guardamos|anote|anotamos|estan))?(?: (?:ya|todavia|aun|anotad[oa]s|guardad[oa]s|apuntad[oa]s|registrad[oa]s))*)
+    (?: (?:on|in|at|en|de|del|sobre))+(?: (?:my|our|the|mi|mis|nuestro|nuestra|el|la|los|las))? (?:shelf|shelves|cupboard|drawer|cabinet|closet|stash|
+    box|list|
     inventory|armario|estante|estanteria|repisa|cajon|despensa|alacena|lista|inventario|caja|mueble)(?!\p{L})
   `,
   'u',

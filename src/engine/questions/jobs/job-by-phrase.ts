@@ -169,8 +169,10 @@ const WHOLE_PLAN = new RegExp(
 const SHOWN = new RegExp(
   unbroken`
     (?<!\p{L})(?:(?:show|draw|picture) (?:me|us)|let (?:me|us) see|muestr[ae](?:me|nos|se)|mostr[ae](?:me|nos)?|ensen[ae](?:me|nos)|
-    (?:what|wot) (?:will|would|does|do|might) .{3,80} looks? like|how (?:will|would|does|might) .{3,80} look(?! after)|what colou?r (?:will|would|is) .{3,60} (?:be|come out)|
-    (?:como|que tal|(?:de )?que (?:tono|color)) (?:se |me |nos )?(?:ve|vera|veria|queda|quedara|quedaria|sale|saldra|saldria)|(?:de )?que (?:tono|color)(?=\W*(?:$|[?.,])))(?!\p{L})
+    (?:what|wot) (?:will|would|does|do|might) .{3,80} looks? like|how (?:will|would|does|might) .{3,80} look(?! after)|what colou?r (?:will|would|
+    is) .{3,60} (?:be|come out)|
+    (?:como|que tal|(?:de )?que (?:tono|color)) (?:se |me |nos )?(?:ve|vera|veria|queda|quedara|quedaria|sale|saldra|saldria)|(?:de )?que (?:tono|
+    color)(?=\W*(?:$|[?.,])))(?!\p{L})
   `,
   'u',
 );

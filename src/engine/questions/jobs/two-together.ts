@@ -12,7 +12,8 @@ const COME_TO = new RegExp(
     does|will|would) (?:they|it|that|those|these|this) (?:make|give|come (?:out )?(?:to|as)|come out|
     turn (?:in)?to|look like)|what (?:do|does|will|would) .{3,50} (?:make|give|come to)\W*$|=\s*(?:what|
     que|q|\?)|(?:q|k|que) (?:color|colores|tono) (?:me |nos )?(?:dan?|hacen?|sale|salen|queda|resulta|
-    obtengo|forman)|(?:q|k|que) (?:me |nos )?(?:sale|saldra|dara|dan|da|obtengo|resulta)(?:\W*$| (?:si|de|al|cuando) (?:(?:yo|se|lo|los) )?(?:mezcl|junt|combin|pon|ech|sum|met)\p{L}+)|
+    obtengo|forman)|(?:q|k|que) (?:me |nos )?(?:sale|saldra|dara|dan|da|obtengo|resulta)(?:\W*$| (?:si|de|al|cuando) (?:(?:yo|se|lo|los) )?(?:mezcl|
+    junt|combin|pon|ech|sum|met)\p{L}+)|
     (?:together|tog(?:ether)?|thegither|junt[oa]s|mezclad[oa]s) (?:(?:is|are|was|do|does|will|would|es|son|
     da|dan) )?(?:that|it|they|i get|make|makes|eso|queda|sale)?)(?!\p{L})
   `,

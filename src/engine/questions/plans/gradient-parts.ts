@@ -30,12 +30,20 @@ const SHADES: readonly (readonly string[])[] = [
 const [FEWEST, USUAL] = [2, 3] as const;
 const COUNT = String.raw`(\d|two|three|four|dos|tres|cuatro)`;
 const OF_SHADES = new RegExp(
-  String.raw`(?<!\p{L})${COUNT} (?:\p{L}+ )?(?:shades?|steps?|layers?|parts?|tones?|tonos?|capas|pasos|partes|\p{L}*(?:reds?|blues?|greens?|pinks?|purples?|yellows?|azules|verdes|rojos|rosas|morados|violetas|amarillos))(?!\p{L})`,
+  unbroken`
+    (?<!\p{L})${COUNT} (?:\p{L}+ )?(?:shades?|steps?|layers?|parts?|tones?|tonos?|capas|pasos|partes|\p{L}*(?:reds?|blues?|
+    greens?|pinks?|purples?|yellows?|azules|verdes|rojos|rosas|morados|violetas|amarillos))(?!\p{L})
+  `,
   'u',
 );
 const OF_LYE = /(?<!\p{L})(?:lye|naoh|koh|sosa|soda|lejia|superfat|sobreengrasad\p{L}*)(?!\p{L})/u;
-const PLAIN =
-  /^(?:reds?|blues?|greens?|pinks?|purples?|violets?|yellows?|oranges?|browns?|roj[oa]s?|azul(?:es)?|verdes?|rosas?|morad[oa]s?|violetas?|amarill[oa]s?|naranjas?)$/u;
+const PLAIN = new RegExp(
+  unbroken`
+    ^(?:reds?|blues?|greens?|pinks?|purples?|violets?|yellows?|oranges?|
+    browns?|roj[oa]s?|azul(?:es)?|verdes?|rosas?|morad[oa]s?|violetas?|amarill[oa]s?|naranjas?)$
+  `,
+  'u',
+);
 
 /** The one hue, or the one colourant, that a gradient is of. */
 function ofWhat(read: Words): { readonly text: string; readonly isThing: boolean } | undefined {

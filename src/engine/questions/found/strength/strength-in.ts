@@ -6,7 +6,8 @@ import { CLIPPED, DEEP, PARTS, PERCENT, STRENGTHS } from './strength-words.ts';
 /** What was not wished: "too strong", "demasiado oscuro", "it came out dark". */
 const UNWISHED = new RegExp(
   unbroken`
-    \b(?:(?<!not )too|demasiado|tan|nada|none of (?:that|this|the|your)|nada de(?: es[oa]s?)?|(?:no|not)(?: (?:a|an|un|una|muy|very|so|all that|quede|sea|salga|
+    \b(?:(?<!not )too|demasiado|tan|nada|none of (?:that|this|the|your)|nada de(?: es[oa]s?)?|(?:no|not)(?: (?:a|an|un|una|muy|very|so|all that|quede|
+    sea|salga|
     quiero))?|less|menos|wasn'?t|isn'?t|(?:was|were|came out|turned out|salio|quedo|me quedo) (?:too |so |
     very |muy |tan |bien )?)\s*(?:${DEEP}|pale|light|faint|clarit[oa]|clar[oa]|palid[oa]|palidit[oa]|
     bajit[oa]|pastel|suave|suavecit[oa]|soft|baby|powder|minty|milky|washed out|deslavad[oa])(?: (?:blue|
@@ -38,7 +39,8 @@ const WHITE = /titan|zinc|white|blanc/u;
 /** "Light grey", "gris oscuro": the degree of a grey, before or behind it. */
 const GREY = new RegExp(
   unbroken`
-    (?<degree>(?:(?:really|very|nice|soft|muy|bien|dove|pearl|silver|mid|medium|middle|light|pale|dark|deep|slate|steel|charcoal|storm\p{L}*) ){0,2})(?:gr[ea]y(?:ish)?|
+    (?<degree>(?:(?:really|very|nice|soft|muy|bien|dove|pearl|silver|mid|medium|middle|light|pale|dark|deep|slate|steel|charcoal|
+    storm\p{L}*) ){0,2})(?:gr[ea]y(?:ish)?|
     gris(?:es|ace[oa])?)(?<behind> (?:muy |bien )?(?:clar[oa]|clarit[oa]|palid[oa]|perla|medio|oscur[oa]|oscurit[oa]))?(?!\p{L})
   `,
   'u',
@@ -55,7 +57,8 @@ const NO_GREY = new RegExp(
 /** "Not black", "overcast, not midnight", "que no llegue a negro": the end that a black is not to reach. */
 const NO_BLACK = new RegExp(
   unbroken`
-    (?<!\p{L})(?:not|no|never|rather than|instead of|en vez de|en lugar de|sin)(?: (?:so|too|quite|all the way|to|go|going|be|a|an|full|jet|pitch|dead|el|la|un|una|que|sea|
+    (?<!\p{L})(?:not|no|never|rather than|instead of|en vez de|en lugar de|sin)(?: (?:so|too|quite|all the way|to|go|going|be|a|an|full|jet|pitch|
+    dead|el|la|un|una|que|sea|
     quede|llegue|llegar|tan|muy|al?))* (?:black|midnight|night|coal|ink|negr[oa]|noche|azabache|carbon)(?!\p{L})
   `,
   'u',
@@ -63,7 +66,8 @@ const NO_BLACK = new RegExp(
 /** Less of the yellow of the base is all that a white is to do: "knock the yellow back a little", "bajarle lo amarillo". */
 const LESS_YELLOW = new RegExp(
   unbroken`
-    (?<!\p{L})(?:knock|take|tone|cut|bring|tame|soften|calm|baj\p{L}*|quit\p{L}*|apag\p{L}*|cort\p{L}*|suaviz\p{L}*)(?: \p{L}+){0,3} (?:yellow\p{L}*|amarill\p{L}*)(?!\p{L})
+    (?<!\p{L})(?:knock|take|tone|cut|bring|tame|soften|calm|baj\p{L}*|quit\p{L}*|apag\p{L}*|cort\p{L}*|suaviz\p{L}*)(?: \p{L}+){0,3} (?:yellow\p{L}*|
+    amarill\p{L}*)(?!\p{L})
   `,
   'u',
 );
