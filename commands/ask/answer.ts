@@ -6,6 +6,7 @@ import { pastAside } from '../../src/engine/questions/fields/small-talk.ts';
 import { withOwnJars } from '../../src/engine/questions/found/jars/own-jars.ts';
 import { spokenOfIn } from '../../src/engine/questions/leaning/subject/things.ts';
 import { refuse } from '../../src/engine/refusal.ts';
+import { withNamesWhole } from '../../src/engine/text/short-names.ts';
 import { withSpokenMarks } from '../../src/engine/text/spoken-marks.ts';
 import { whenAsked } from '../../src/engine/when-asked.ts';
 import { whiffCautions } from '../../src/presenting/whiff.ts';
@@ -84,7 +85,7 @@ export async function answeredAs(
   { question: typed, photo }: Question,
   context: Context,
 ): Promise<AnsweredBy> {
-  const question = pastAside(withSpokenMarks(typed));
+  const question = pastAside(withNamesWhole(withSpokenMarks(typed)));
   if (question.trim() === '' && !photo) refuse('question-empty', {});
   const turn = turnOf({ question, photo }, context);
   const before = await firstOf(photo ? TURNS_BESIDE_PHOTO : TURNS, turn);

@@ -14,6 +14,7 @@ import {
   catalogueChoice,
   refuseTooLarge,
   shelfChoice,
+  toldChoice,
 } from '../../src/presenting/colour/candidates.ts';
 import { lyeChanges } from '../../src/presenting/colour/offers.ts';
 import { type Recipe, recipesOf } from '../../src/presenting/colour/recipe.ts';
@@ -57,7 +58,7 @@ export async function makeMatch(
   const measures = kitchenOf(await preferencesOf(store, asker.id));
   const millilitres = portionMillilitres(parsePortion(asked.portion, measures), TYPICAL_BATTER);
   const base = asked.base === undefined ? USUAL_BASE : parseBase(asked.base);
-  const { choice, from, shelfEmpty } = await choose(asked.from, measures, context);
+  const { choice, from, shelfEmpty } = await choose(target, asked, measures, context);
   const owner = { owner: asker.id };
   const soap = {
     shades: base.shades,
@@ -162,18 +163,30 @@ async function picture(view: MatchView, { workers, asker }: Context) {
   return { kind: 'picture', name: 'match.png', png, alt } as const;
 }
 
-/** From the shelf unless it is asked otherwise, or there is nothing on it that could be used. */
+/** Of what is named alone, else from the shelf unless it is asked otherwise, or there is nothing on it that could be used. */
 async function choose(
-  from: MatchAsked['from'],
+  target: Lab,
+  { from, with: told }: MatchAsked,
   measures: Measures,
   context: Context,
-): Promise<{ choice: Choice; from: 'shelf' | 'catalogue'; shelfEmpty: boolean }> {
-  if (from === 'catalogue')
-    return { choice: await catalogueChoice(measures, context), from, shelfEmpty: false };
+): Promise<{ choice: Choice; from: MatchView['from']; shelfEmpty: boolean }> {
+  if (told !== undefined)
+    return { choice: await toldChoice(told, measures, context), from: 'told', shelfEmpty: false };
+  const catalogue = () => catalogueFor(target, measures, context);
+  if (from === 'catalogue') return { choice: await catalogue(), from, shelfEmpty: false };
   const own = await shelfChoice(measures, context);
   if (from === 'shelf' || own.usable.length > 0) return { choice: own, from: 'shelf', shelfEmpty: false };
-  return { choice: await catalogueChoice(measures, context), from: 'catalogue', shelfEmpty: true };
+  return { choice: await catalogue(), from: 'catalogue', shelfEmpty: true };
 }
+
+/** Below this chroma (CIELAB) a colour is a grey to the eye (from memory; our own choice of figure). */
+const GREY = 4;
+
+/** A grey is black and white: hues that cancel one another get there on paper, and drift in a bar. */
+const catalogueFor = ({ a, b }: Lab, measures: Measures, context: Context): Promise<Choice> =>
+  Math.hypot(a, b) < GREY
+    ? toldChoice('activated charcoal, black iron oxide, titanium dioxide', measures, context)
+    : catalogueChoice(measures, context);
 
 const recentOf = ({ doses, takeable }: Recipe): RecentRecipe => ({
   takeable,

@@ -34,17 +34,19 @@ export default command(
       photo: picture(says.photo).optional(),
       portion: text(says.portion, { reads: 'portion' }).optional(),
       from: choice(says.from).optional(),
+      with: text(says.with, { most: 400 }).optional(),
       most: whole(says.most, { least: 1, most: 3 }).optional(),
       base: text(says.base, { most: 400 }).optional(),
       gel: yesNo(says.gel).optional(),
     },
     completes: { base: (typed: string, { say }: Context) => suggestBases(typed, say) },
-    async answer({ target, photo, portion, from, most, base, gel }, context) {
+    async answer({ target, photo, portion, from, with: told, most, base, gel }, context) {
       const asked = {
         portion: portion?.trim() ?? context.say.match.oneCup,
         most: most ?? 3,
         gelled: gel ?? false,
         ...(from !== undefined && { from }),
+        ...(told !== undefined && { with: told }),
         ...(base !== undefined && { base }),
       };
       if (target !== undefined && photo) refuse('match-two-targets', {});

@@ -28,7 +28,7 @@ import type { Words } from '../../src/words/index.ts';
 export type MatchView = {
   readonly target: { readonly lab: Lab; readonly hex: string; readonly word: ColourWord };
   readonly asked: MatchAsked;
-  readonly from: 'shelf' | 'catalogue';
+  readonly from: 'shelf' | 'catalogue' | 'told';
   /** The catalogue stood in for a shelf with nothing usable on it. */
   readonly shelfEmpty: boolean;
   readonly base: WrittenBase;
@@ -206,6 +206,7 @@ function notes(view: MatchView): readonly Block[] {
   const small = [
     `${capital(say.preview.inBase({ base: baseView(base, say), gel: gelView(asked.gelled, say) }))}.`,
     from === 'catalogue' ? say.match.fromCatalogue : '',
+    from === 'told' ? say.match.onlyOfThese : '',
     unidentified.length > 0 ? say.match.leftOut({ names: unidentified.slice(0, 5).join(', ') }) : '',
     say.match.scale,
     spared ? say.match.rounding({ unrounded: tenth(best.deltaEUnrounded) }) : '',

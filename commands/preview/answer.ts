@@ -1,11 +1,12 @@
 import type { Context } from '../../src/conversation/context.ts';
-import type { Block, Measure, Next, Reply } from '../../src/conversation/reply.ts';
+import type { Block, Caution, Measure, Next, Reply } from '../../src/conversation/reply.ts';
 import { lineOf } from '../../src/conversation/typed/line-of.ts';
 import type { BarPrediction } from '../../src/engine/colour/mixing/bar.ts';
 import { parseBase, USUAL_BASE } from '../../src/engine/colour/reading/base-text.ts';
 import { namesOfMix } from '../../src/engine/colour/reading/mix-text.ts';
 import type { CautionId } from '../../src/engine/dosing/cautions.ts';
 import type { Dose } from '../../src/engine/dosing/request.ts';
+import { practicalSpoons } from '../../src/engine/quantities/spoons.ts';
 import { parsePortion } from '../../src/engine/quantities/told/portion.ts';
 import { saidAmount } from '../../src/engine/quantities/told/said-amount.ts';
 import { MEASURES } from '../../src/engine/quantities/units.ts';
@@ -25,6 +26,7 @@ import { doseCautions, rough, spoonsOf } from '../../src/presenting/dose.ts';
 import { doseData } from '../../src/presenting/dose-data.ts';
 import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import type { Words } from '../../src/words/index.ts';
+import { asAsked } from './as-asked.ts';
 import { altOf, cardOf } from './card.ts';
 import { namesOf, type PreviewView } from './view.ts';
 
@@ -61,7 +63,9 @@ export async function previewReply(asked: PreviewAsked, context: Context): Promi
   const portion = parsePortion(typed, measures);
   const base = asked.base === undefined ? USUAL_BASE : parseBase(asked.base);
   const gelled = asked.gel ?? false;
-  const { jars, answer } = await readMix(asked.mix, { portion, measures }, context);
+  const { jars, answer: held } = await readMix(asked.mix, { portion, measures }, context);
+  const { doses, over } = asAsked(held, measures);
+  const answer = { ...held, doses };
   const colours = await Promise.all(jars.map(jar => colourJar(jar, context)));
   const preview = await workers.run(
     'previewMix',
@@ -90,14 +94,25 @@ export async function previewReply(asked: PreviewAsked, context: Context): Promi
       ...learntNote(jars, say),
       ...notesOf(view),
     ],
-    cautions: doseCautions(
-      answer.cautions.filter(({ id }) => OF_THE_COLOUR.has(id)),
-      say,
-    ),
+    cautions: [
+      ...over.map(dose => aboveMost(dose, say)),
+      ...doseCautions(
+        answer.cautions.filter(
+          ({ id }) => OF_THE_COLOUR.has(id) && !(id === 'capped-at-ceiling' && over.length > 0),
+        ),
+        say,
+      ),
+    ],
     next: nextOf(asked, typed, say),
     most: MOST_WORDS,
   };
 }
+
+/** An amount is shown that no portion of this size should take. */
+const aboveMost = ({ ceilingTeaspoons }: Dose, { preview, quantities }: Words): Caution => ({
+  id: 'capped-at-ceiling',
+  text: preview.aboveMost({ most: quantities.measure(practicalSpoons(ceilingTeaspoons, ceilingTeaspoons)) }),
+});
 
 /** Words on the face of a preview. */
 const MOST_WORDS = 90;

@@ -11,6 +11,7 @@ import type { Measures } from '../../../src/engine/quantities/units.ts';
 import { asksDifference } from '../../../src/engine/questions/found/asked/difference-asked.ts';
 import { jarsMeantIn } from '../../../src/engine/questions/found/jars/jars-meant.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
+import { capital } from '../../../src/engine/text/capital.ts';
 import { verdictSentence } from '../../../src/presenting/check.ts';
 import { learntNote } from '../../../src/presenting/colour/learnt-strength.ts';
 import { nameOf, rough, spoonsOf } from '../../../src/presenting/dose.ts';
@@ -95,7 +96,7 @@ async function sideBySide(
   );
   return {
     kind: 'reply',
-    headline: isDifference ? kinds.slice(0, 2).join('; ') : strength,
+    headline: capital(isDifference ? kinds.slice(0, 2).join('; ') : strength),
     data: { strengths: rows.map(({ name, dose }) => ({ name, teaspoonsPerCup: dose.teaspoons })) },
     blocks: [
       ...(isDifference ? [{ kind: 'text' as const, text: strength }] : []),

@@ -2,9 +2,14 @@ import type { Context } from '../../../src/conversation/context.ts';
 import { type Given, textsOf } from '../../../src/conversation/question.ts';
 import type { Block } from '../../../src/conversation/reply.ts';
 import type { Facts } from '../../../src/engine/questions/found/facts.ts';
+import { likelyLaw } from '../../../src/engine/questions/places/likely-law.ts';
+import type { Region } from '../../../src/engine/questions/places/regions.ts';
 import { permittedSummary } from '../../../src/engine/stability/permitted-summary.ts';
+import type { Component } from '../../../src/engine/stability/report.ts';
+import { capital } from '../../../src/engine/text/capital.ts';
 import { meantName } from '../../../src/presenting/check.ts';
 import { findMeant, meantByText } from '../../../src/records/shelf/meant.ts';
+import type { Words } from '../../../src/words/index.ts';
 import type { Ran } from '../understood.ts';
 
 /**
@@ -22,21 +27,27 @@ export async function lawFirst(
   if ((region === undefined && country === undefined) || of === undefined) return answer;
   const { say, shelf } = context;
   const meant = item === undefined ? meantByText(of) : await findMeant(shelf, item);
-  const { us, eu } = permittedSummary(meant.report.components);
   const isLaw = (block: Block) => block.kind === 'rows' && block.title === say.checking.mayBeUsed;
   const law =
     country !== undefined
-      ? say.ask.lawElsewhere({ country })
-      : region === 'EU'
-        ? say.checking.eu(eu)
-        : say.checking.us(us);
+      ? say.ask.likelyLaw({ country, law: likelyLaw(country, meant.report.components) })
+      : ofRegion(region, meant.report.components, say);
+  const lawOfIt = say.ask.lawOfIt({ name: capital(meantName(meant, say) ?? of), law });
+  // What must never meet lye stays out first, listed or not.
+  const isBarredByLye = meant.report.verdict === 'never' || meant.report.verdictIfPresent === 'never';
+  const [first, second] = isBarredByLye ? [answer.headline, lawOfIt] : [lawOfIt, answer.headline];
   return {
     ...answer,
-    headline: say.ask.lawOfIt({ name: meantName(meant, say) ?? of, law }),
+    headline: first,
     blocks: [
       ...answer.blocks.filter(isLaw).map(block => ({ ...block, firm: true })),
-      { kind: 'text', text: answer.headline, firm: true },
+      { kind: 'text', text: second, firm: true },
       ...answer.blocks.filter(block => !isLaw(block)),
     ],
   };
+}
+
+function ofRegion(region: Region | undefined, components: readonly Component[], { checking }: Words): string {
+  const { us, eu } = permittedSummary(components);
+  return region === 'EU' ? checking.eu(eu) : checking.us(us);
 }

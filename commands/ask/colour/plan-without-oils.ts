@@ -13,6 +13,7 @@ import {
   type ColouredParts,
   colouredParts,
 } from '../../../src/engine/questions/plans/coloured-parts.ts';
+import { gradientParts } from '../../../src/engine/questions/plans/gradient-parts.ts';
 import { TOUCH } from '../../../src/engine/questions/plans/plan-parts.ts';
 import type { Reading } from '../../../src/engine/questions/read.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
@@ -31,14 +32,14 @@ function shareOf(whole: Portion, share: number): string {
 
 /** What colours one part: the dose of what is named or holds of its hue, else what mixes to it. */
 async function partReply(
-  { text, isThing, owned }: ColouredPart,
+  { text, isThing, owned, strength: ofPart }: ColouredPart,
   { portion, strength }: { readonly portion: string; readonly strength: string | undefined },
   context: Context,
 ): Promise<AskReply> {
   const holder = isThing ? text : (owned ?? holderNamed(text));
   const own = isThing ? undefined : strengthOfHue(text);
-  const isMixed = holder === undefined || (own === 'mixed' && owned === undefined);
-  const deep = strength ?? own;
+  const isMixed = holder === undefined || (own === 'mixed' && owned === undefined && ofPart === undefined);
+  const deep = ofPart ?? strength ?? own;
   const [command, given] = isMixed
     ? (['match', { target: text, portion }] as const)
     : (['dose', { colourant: holder, portion, ...(deep !== undefined && { strength: deep }) }] as const);
@@ -114,7 +115,7 @@ export const planWithoutOils: Answerer = {
     const first = await reading();
     if (first?.job !== 'plan' || first.given.oils !== undefined) return undefined;
     const words = wordsOf(said);
-    const asked = colouredParts(words);
+    const asked = gradientParts(words) ?? colouredParts(words);
     if (!asked?.parts.some(({ hex }) => hex !== undefined)) return undefined;
     // A part whose colourant may be several is asked for with the oils.
     return await partsReply(asked, { said, words, reading: first, facts: read.facts }, context).catch(

@@ -121,7 +121,9 @@ async function answerOf(laid: Laid, context: Context): Promise<Ran> {
   if (writes(command)) return confirming(command, given, context);
   return await orItsNo(async () => {
     const answer = await ranCommand(command, given, context);
-    return laid.job === 'wet' ? (wetWith(answer, context) ?? wettingFirst(answer, context)) : answer;
+    return laid.job === 'wet'
+      ? (wetWith(answer, context) ?? wettingFirst(answer, { isAsked: false }, context))
+      : answer;
   }, context);
 }
 

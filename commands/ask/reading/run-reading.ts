@@ -3,10 +3,13 @@ import type { Given } from '../../../src/conversation/question.ts';
 import { lineOf } from '../../../src/conversation/typed/line-of.ts';
 import { Offer } from '../../../src/conversation/typed/which-one.ts';
 import { colourantById } from '../../../src/engine/colourants/catalogue.ts';
+import { asksWhetherItMay } from '../../../src/engine/questions/jobs/wet-asked.ts';
 import type { Reading } from '../../../src/engine/questions/read.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
+import { unaccented } from '../../../src/engine/text/unaccented.ts';
 import { nameOf } from '../../../src/presenting/dose.ts';
 import { plainReply } from '../../../src/presenting/plain-reply.ts';
+import { listShelf } from '../../../src/records/shelf/index.ts';
 import { compareReply } from '../colour/compare.ts';
 import { lawFirst } from '../colour/law-first.ts';
 import { oilsWithoutShares, type PlanLacks } from '../colour/plan-lacks.ts';
@@ -19,7 +22,7 @@ import { ranCommand } from './ran-command.ts';
 import { toldAmountHeadline } from './told-amount.ts';
 
 /** Commands that write something: what was understood is shown first, and done on a press. */
-const WRITES: ReadonlySet<string> = new Set(['shelf add', 'shelf use']);
+const WRITES: ReadonlySet<string> = new Set(['shelf add', 'shelf remove', 'shelf use']);
 
 export const writes = (command: string): boolean => WRITES.has(command);
 
@@ -58,12 +61,19 @@ export async function answered(
         : (oilsWithoutShares(lacks, say) ?? say.ask.lacks[reading.job]);
     return { kind: 'reply', headline: text, data: {}, short: { lacking }, blocks: [], cautions: [] };
   }
-  if (WRITES.has(reading.command)) return confirming(reading.command, given, context);
+  const isOfNone = reading.command === 'shelf remove' && (await listShelf(context.shelf)).length === 0;
+  // Nothing is done by a command that finds nothing to take away: it says so.
+  if (WRITES.has(reading.command) && !isOfNone) return confirming(reading.command, given, context);
   return await orItsNo(async () => {
     if (reading.command === 'compare') return await compareReply(read.facts.named, question, context);
     if (reading.command === 'preview') return await previewOfLikeliest(given, context);
     const answer = await ranCommand(reading.command, given, context);
-    if (reading.job === 'wet') return wettingFirst(answer, context);
+    if (reading.job === 'wet')
+      return wettingFirst(
+        answer,
+        { isAsked: given.carrier !== undefined && asksWhetherItMay(unaccented(question)) },
+        context,
+      );
     if (reading.job === 'law') return await lawFirst(answer, { given, facts: read.facts }, context);
     const told = reading.job === 'dose' ? toldAmountHeadline(answer, { question, read }, context) : undefined;
     if (told !== undefined) return { ...answer, headline: told };
@@ -86,12 +96,13 @@ export async function orItsNo(answer: () => Promise<Ran>, { say }: Context): Pro
   }
 }
 
-/** Who asks what to wet a colour in is told that first; the dose's own steps follow. */
-export function wettingFirst(answer: Ran, { say }: Context): Ran {
+/** Who asks what to wet a colour in, or whether something wets it, is told that first; the dose's own steps follow. */
+export function wettingFirst(answer: Ran, { isAsked }: { readonly isAsked: boolean }, { say }: Context): Ran {
   const dose = answer.doses?.[0];
   const colourant = dose && colourantById(dose.colourant.id);
   if (!dose || !colourant) return answer;
-  const headline = say.ask.wetIn({
+  const told = isAsked ? say.ask.mayWetIn : say.ask.wetIn;
+  const headline = told({
     carrier: say.dispersion.carriers[dose.carrier.choice],
     name: nameOf(colourant, say),
   });

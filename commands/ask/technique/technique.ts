@@ -13,7 +13,7 @@ import { benchAsked } from '../../../src/engine/questions/technique/bench-asked.
 import type { Talk } from '../../../src/engine/questions/technique/beside.ts';
 import { asksCause } from '../../../src/engine/questions/technique/cause-asked.ts';
 import { likeliestIn, standsOver } from '../../../src/engine/questions/technique/likely.ts';
-import { isPlainMix } from '../../../src/engine/questions/technique/mix-wished.ts';
+import { isMixOfOnHand, isPlainMix, isToldMix } from '../../../src/engine/questions/technique/mix-wished.ts';
 import { outrightIn } from '../../../src/engine/questions/technique/outright/read.ts';
 import type { NearMatter } from '../../../src/engine/questions/technique/read.ts';
 import { IN_THE_POT, LIKELY } from '../../../src/engine/questions/technique/stands-before.ts';
@@ -137,6 +137,7 @@ function bench({ question, read, context }: AskedOfBatter): AskReply | undefined
 
 /** Two hues that are put together, where no colourant is named, or where what comes of the two is told in words. */
 function twoTogether({ question, read, context }: AskedOfBatter): AskReply | undefined {
+  if (isMixOfOnHand(read)) return undefined;
   const told = foreseesTwo(read) ? pairTold(question) : undefined;
   if (told) return answeredTo('blend-two', told, context);
   const isMix =
@@ -165,11 +166,27 @@ async function colourFamilies(asked: AskedOfBatter): Promise<AskReply | undefine
 /** Less likely than this is seldom what is meant. */
 const LEAST_OFFERED = 0.12;
 
+/** Told in general of what two come to, where no colour is wished of what is at hand. */
+const OF_MIXING: ReadonlySet<Technique> = new Set(['blend-two', 'mix-colourants', 'colour-families']);
+
+/** Matters of hues themselves, which stand before the mix of one. */
+const OF_HUES: ReadonlySet<Technique> = new Set([
+  ...OF_MIXING,
+  'whiter-soap',
+  'bright-colours',
+  'pastel-colours',
+  'darker-lighter',
+  'natural-colours',
+  'colours-that-stay',
+  'clays-colour',
+]);
+
 /** The likeliest matter, with the next one and the command that may be meant to press. */
 async function likeliest(asked: AskedOfBatter): Promise<AskReply | undefined> {
   const { question, read, context } = asked;
   const first = await likelyTechnique(asked);
-  if (first === undefined) return undefined;
+  if (first === undefined || (OF_MIXING.has(first) && isMixOfOnHand(read))) return undefined;
+  if (!OF_HUES.has(first) && isToldMix(read)) return undefined;
   const [, second] = await asked.near();
   const others = [second].flatMap(one =>
     one && one.chance >= LEAST_OFFERED && isTechnique(one.matter) ? [one.matter] : [],

@@ -1,3 +1,4 @@
+import { spaced } from '../over-lines.ts';
 import { deaccented } from '../text/unaccented.ts';
 import { type Measures, OUNCE_G, POUND_G, US_CUP_ML } from './units.ts';
 
@@ -76,10 +77,12 @@ export function unitSize(unit: Unit, measures: Measures): UnitSize {
 
 /** Words for units in English (US and UK) and Spanish: lower case, no accents, no full stops, singular and plural. */
 const WORDS: Readonly<Record<Unit, string>> = {
-  teaspoon:
-    'tsp tsps teaspoon teaspoons teaspoonful teaspoonfuls cdta cdtas cdita cditas cucharadita cucharaditas cucharadica cucharadicas cucharilla cucharillas',
+  teaspoon: spaced`
+      tsp tsps tspn tspns teaspoon teaspoons teaspoonful teaspoonfuls
+      cdta cdtas cdita cditas cucharadita cucharaditas cucharadica cucharadicas cucharilla cucharillas
+    `,
   tablespoon:
-    'tbsp tbsps tbs tbl tblsp tablespoon tablespoons tablespoonful tablespoonfuls cda cdas cucharada cucharadas',
+    'tbsp tbsps tbs tbl tbls tblsp tbspn tbspns tablespoon tablespoons tablespoonful tablespoonfuls cda cdas cucharada cucharadas',
   cup: 'c cup cups cupful cupfuls taza tazas tacita tacitas tz tza',
   'metric-cup': '',
   'fluid-ounce': 'floz',

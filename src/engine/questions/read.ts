@@ -10,6 +10,7 @@ import { foundIn } from './found/found-in.ts';
 import { kindAlone } from './found/names/kind-alone.ts';
 import type { NamedThing } from './found/names/named-thing.ts';
 import { plantsBeside, unlistedIn } from './found/names/unlisted.ts';
+import { onHandIn } from './found/on-hand.ts';
 import { POUND_OF_OILS, withRateAsked } from './found/rate-asked.ts';
 import { shadeWished } from './found/shade-wished.ts';
 import { whiteBeside } from './found/strength/white-beside.ts';
@@ -118,17 +119,23 @@ const withShade = (facts: Facts, { words, things }: Said): Facts =>
     ? { ...facts, target: shadeWished(words, things) }
     : facts;
 
+/** Where a mix is asked for, the colour that is named is the one that is wished, and what is at hand all that it may be made of. */
+function forMix(told: Facts, { words, things }: Said): Facts {
+  const onHand = onHandIn(words, things);
+  const target =
+    told.target ?? wishIn(words, things) ?? wishOfThing(words, things) ?? hueItself(words, things);
+  return withWhite({ ...told, target, ...(onHand.length > 0 && { onHand }) }, words);
+}
+
+/** A certified colour by its number, which kitchens have too: "FD&C Blue 1". */
+const isNumbered = ({ text }: NamedThing): boolean => /^(?:fd ?& ?c|d ?& ?c) /u.test(text);
+
 /** What a question tells, as its likeliest job takes it. */
 function factsFor(job: Job | undefined, read: Facts, { words, things }: Said): Facts {
   const fitted = job === undefined ? read : portionFor(job, read);
   const told = job === 'dose' ? withShade(withRateAsked(fitted, words), { words, things }) : fitted;
   // Where a mix is asked for, the colour that is named is the one that is wished.
-  if (job === 'mix' && told.target === undefined)
-    return withWhite(
-      { ...told, target: wishIn(words, things) ?? wishOfThing(words, things) ?? hueItself(words, things) },
-      words,
-    );
-  if (job === 'mix') return withWhite(told, words);
+  if (job === 'mix') return forMix(told, { words, things });
   const isOfThings = job !== undefined && OF_THINGS.has(job);
   const beside = isOfThings && things.length > 0 ? plantsBeside(words, things) : [];
   if (beside.length > 0) return { ...told, named: [...told.named, ...beside], plants: beside };
@@ -202,7 +209,9 @@ export function readQuestion(question: string, said = askedPart(question)): Ques
   const isToldOurs = plainly !== undefined || (phrase !== undefined && OURS_BY_PHRASE.has(phrase));
   const isColourant = things.some(({ colourants }) => colourants.length > 0);
   const field =
-    words.text === '' || isToldOurs ? undefined : fieldOf(words, elsewhere, { isNothing, isColourant });
+    words.text === '' || isToldOurs
+      ? undefined
+      : fieldOf(words, elsewhere, { isNothing, isColourant, isNumbered: things.some(isNumbered) });
   const isAskedOfOurs = isLawAsked(words, found) || (phrase === 'dose' && asksHowMuchOf(words, found));
   const outside = field === 'other' && isAskedOfOurs ? undefined : field;
   const facts = withPlain(factsFor(jobs[0]?.of, read, { words, things }), plainly);

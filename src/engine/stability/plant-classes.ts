@@ -14,6 +14,7 @@ export const PLANT_CLASSES = [
   'dyewood',
   'indigo',
   'phycocyanin',
+  'phycoerythrin',
   'browned-sugar',
   'roasted-meal',
 ] as const;
@@ -38,6 +39,7 @@ export const PLANT_CLASS_ORIGINS: Readonly<Record<PlantClass, Origin>> = {
   dyewood: fromMemory('Cardon, Natural Dyes (2007), on logwood and redwoods'),
   indigo: fromMemory('Cardon, Natural Dyes (2007), on indigo: its vats are alkaline'),
   phycocyanin: fromMemory('Chaiklahan et al., Process Biochem. 47 (2012) 659'),
+  phycoerythrin: fromMemory('Munier et al., Food Chem. 150 (2014) 400: stable at pH 4 to 10'),
   'browned-sugar': fromMemory('food chemistry of caramel and of roasted browns'),
   'roasted-meal': { trust: 'common practice', source: 'makers who colour with toasted flours' },
 };
@@ -76,7 +78,8 @@ const PLANTS: Readonly<Record<PlantClass, string>> = {
     nettle=nettles=ortiga=ortigas; kale=col rizada; moringa=malunggay; alfalfa=lucerne; wheatgrass=barley
     grass=pasto de trigo; matcha=te matcha; green tea=te verde; chlorella=clorela=chlorela;
     chlorophyll=clorofila; mint leaf=mint leaves=hierbabuena=yerbabuena; basil=albahaca; cilantro=coriander
-    leaf; seaweed=kelp=nori=alga=algas; dill=eneldo; rosemary leaf; sage leaf; avocado
+    leaf; seaweed=kelp=nori=alga=algas=kombu=wakame=bladderwrack=rockweed=fucus=laminaria=cochayuyo=sargassum=sargazo=spirogyra;
+    sea lettuce=lechuga de mar=ulva=luche verde; dill=eneldo; rosemary leaf; sage leaf; avocado
     flesh=aguacate=palta; cucumber=pepino; grass clippings=pasto=cesped; comfrey leaf; olive leaf=hoja de
     olivo; yerba mate; cactus pad=nopal=nopales; broccoli=brocoli; celery=apio; lettuce=lechuga;
     peas=arvejas=guisantes
@@ -122,6 +125,8 @@ const PLANTS: Readonly<Record<PlantClass, string>> = {
   indigo:
     'woad leaf=woad leaves=hojas de anil=indigo leaf=indigo leaves=pastel de los tintoreros=woad=fresh indigo',
   phycocyanin: 'blue spirulina=espirulina azul=phycocyanin=ficocianina',
+  phycoerythrin:
+    'dulse=dillisk=dulse flakes=dulse seaweed=palmaria=red seaweed=alga roja=algas rojas=laver=luche=irish moss',
   'browned-sugar': spaced`
     coffee=espresso=cafe=coffee grounds=borra de cafe=cold brew; cocoa=cacao=chocolate;
     stout=beer=cerveza=porter=ale; molasses=melaza=treacle; panela=piloncillo=brown sugar=azucar

@@ -3,20 +3,25 @@ import { ceilingPerCup, pigmentPerTeaspoon } from '../../engine/colour/jars/jar-
 import type { JarCandidate } from '../../engine/colour/matching/match-jars.ts';
 import { spoonDoses } from '../../engine/colour/matching/spoon-grid.ts';
 import { colourantById, colourants } from '../../engine/colourants/catalogue.ts';
-import type { AlkaliBehaviour } from '../../engine/colourants/colourant.ts';
+import type { AlkaliBehaviour, Colourant } from '../../engine/colourants/colourant.ts';
+import { colourantsMeant } from '../../engine/colourants/find.ts';
 import type { Spoon } from '../../engine/quantities/spoons.ts';
 import type { Measures } from '../../engine/quantities/units.ts';
-import { refuse } from '../../engine/refusal.ts';
+import { Refusal, refuse } from '../../engine/refusal.ts';
 import { listShelf } from '../../records/shelf/index.ts';
-import { type Jar, jarOf } from '../../records/shelf/jars/jar.ts';
+import { findJar, type Jar, jarOf } from '../../records/shelf/jars/jar.ts';
 import { colourJar, spooned } from './jars.ts';
 import { mayBeBought } from './may-be-bought.ts';
 
 declare module '../../engine/refusal.ts' {
   interface Reasons {
+    'match-of-nothing': Record<never, never>;
     'spoons-too-large': { readonly smallest: Spoon };
   }
 }
+
+/** More names than this are no recipe’s. */
+const MOST_TOLD = 12;
 
 /** How likely lye spoils a colour, 0 to 1: our own choice, for ordering recipes only. */
 export const LYE_RISK: Readonly<Record<AlkaliBehaviour, number>> = {
@@ -90,6 +95,37 @@ function isRather(one: Usable, other: Usable): boolean {
 }
 
 const stockOf = ({ candidate }: Usable): number => candidate.stockTeaspoons ?? 0;
+
+/**
+ * The colourants that a text names, apart by commas or plus signs, but for those that lye spoils; of a name that may be several, one that lye
+ * spoils least. Throws the Refusals of finding a jar, and `match-of-nothing` where none is left.
+ */
+export async function toldChoice(told: string, measures: Measures, context: Context): Promise<Choice> {
+  const names = told
+    .split(/[,+;]/u)
+    .map(name => name.trim())
+    .filter(Boolean);
+  const jars = await Promise.all(names.slice(0, MOST_TOLD).map(name => jarLikeliest(name, context)));
+  const holding = jars.filter(({ colourant }) => LYE_RISK[colourant.alkali.behaviour] < 1);
+  if (holding.length === 0) refuse('match-of-nothing', {});
+  const once = [...new Map(holding.map(jar => [jar.item?.id ?? jar.colourant.id, jar])).entries()];
+  return {
+    usable: await Promise.all(once.map(([id, jar]) => usableOf(jar, id, measures, context))),
+    unidentified: [],
+  };
+}
+
+async function jarLikeliest(name: string, { shelf }: Context): Promise<Jar> {
+  try {
+    return await findJar(shelf, name);
+  } catch (refusal) {
+    const [first] = colourantsMeant(name).toSorted((a, b) => riskOf(a) - riskOf(b));
+    if (!(refusal instanceof Refusal) || refusal.id !== 'colourant-ambiguous' || !first) throw refusal;
+    return { colourant: first };
+  }
+}
+
+const riskOf = ({ alkali }: Colourant): number => LYE_RISK[alkali.behaviour];
 
 /** The catalogue's pigments that may be bought: they hold in lye and in light, and both laws list them. */
 export async function catalogueChoice(measures: Measures, context: Context): Promise<Choice> {

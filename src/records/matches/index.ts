@@ -18,6 +18,8 @@ const lab = z.object({ l: z.number(), a: z.number(), b: z.number() });
 const asked = z.object({
   portion: z.string(),
   from: z.enum(['shelf', 'catalogue']).exactOptional(),
+  /** The colourants that alone may be used, by name. */
+  with: z.string().exactOptional(),
   most: z.int().min(1).max(3),
   base: z.string().exactOptional(),
   gelled: z.boolean(),

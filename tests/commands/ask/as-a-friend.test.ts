@@ -45,17 +45,17 @@ first('two colourants are told apart by what they are, or by how strong, as it i
   [
     'en',
     'difference between madder and rose clay?',
-    /^madder root is a plant powder.*rose clay is a soft, earthy clay/u,
+    /^Madder root is a plant powder.*rose clay is a soft, earthy clay/u,
   ],
   [
     'es',
     'en qué se diferencia la arcilla rosa del óxido rojo',
-    /óxido de hierro rojo es un pigmento mineral.*arcilla rosa es una arcilla/u,
+    /^Óxido de hierro rojo es un pigmento mineral.*arcilla rosa es una arcilla/u,
   ],
   [
     'en',
     'which is stronger, green chrome oxide or green mica',
-    /^chromium oxide green is stronger: about 4 times/u,
+    /^Chromium oxide green is stronger: about 4 times/u,
   ],
 ]);
 

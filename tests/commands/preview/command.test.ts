@@ -52,10 +52,22 @@ describe('/preview on the chat platform', () => {
     expect(answer.text.length).toBeLessThan(400);
   });
 
-  test('holds a dose at its ceiling and says so', async () => {
+  test('shows an amount as it was told, and says where that is too much', async () => {
     const answer = await preview({ mix: 'gold mica 3 tsp' });
-    expect(answer.text).toContain('1 tsp in 1 cup');
-    expect(answer.text).toMatch(/most this portion takes/);
+    expect(answer.text).toContain('1 Tbsp in 1 cup');
+    expect(answer.text).toMatch(
+      /Shown as you told it, but more than this portion should take: 1 tsp at most\. More colours the lather and the cloth\./,
+    );
+    room.member.grant({ locale: 'es-ES' });
+    const spanish = await preview({ mix: 'mica dorada 3 cdta' });
+    room.member.grant({ locale: 'en-US' });
+    expect(spanish.text).toContain('Se ve lo que dijiste, pero es más de lo que esta porción debe llevar');
+  });
+
+  test('holds a depth of colour at its ceiling and says so', async () => {
+    expect((await preview({ mix: '1/4 tsp ultramarine blue + gold mica 300% of full' })).text).toMatch(
+      /most this portion takes|all were lessened|scaled/,
+    );
   });
 
   test('says what one colour cannot: pearl by the angle, neon by its glow, lye by what is left', async () => {

@@ -1,4 +1,5 @@
 import { isUltramarineWhiff } from '../../hazards/index.ts';
+import { unbroken } from '../../over-lines.ts';
 import type { Words } from '../found/words-of.ts';
 import type { Found } from '../learned/features.ts';
 import { chanceOfBoth, type Signs } from '../learned/field/together.ts';
@@ -103,7 +104,30 @@ type BesideField = {
   readonly isNothing?: boolean;
   /** Whether it names a colourant. */
   readonly isColourant?: boolean;
+  /** Whether it names a certified colour by its number. */
+  readonly isNumbered?: boolean;
 };
+
+/** "Candles and my soap", "el jabón y las velas": what is asked for another craft is asked for soap in the same breath. */
+const FOR_SOAP_TOO = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:and|or|plus|as well as|y|e|o|u|tambien) (?:(?:also|for|in|into|my|the|some|our|para|en|mi|mis|el|los|un|tambien) )*(?:soaps?|
+    jabon(?:es)?)(?!\p{L})|
+    (?<!\p{L})(?:soaps?|jabon(?:es)?) (?:and|or|y|e|o) (?:(?:also|for|in|my|the|some|our|para|en|mi|mis|las?|los|el|unas) )*(?:candles?|bath bombs?|
+    wax melts?|velas?|bombas de bano|veladoras?)(?!\p{L})
+  `,
+  'u',
+);
+const isForSoapToo = ({ text }: Words): boolean => FOR_SOAP_TOO.test(text);
+/** What is asked of a colour that kitchens have too, and hardly of a cake: whether it lasts. */
+const FATE = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:hold|holds|stable|surviv\p{L}*|go off|fade|fades|bleed|bleeds|lye|
+    soap|batter|aguanta|resiste|destine|sangra|sosa|soda|jabon|masa de jabon)(?!\p{L})
+  `,
+  'u',
+);
+const asksFate = ({ text }: Words): boolean => FATE.test(text);
 
 /**
  * Somebody else's field that a question is about, or undefined; `chance`: how likely it is of one, 0 to 1. Pure.
@@ -111,11 +135,13 @@ type BesideField = {
 export function fieldOf(
   words: Words,
   chance: number,
-  { isNothing = false, isColourant = false }: BesideField = {},
+  { isNothing = false, isColourant = false, isNumbered = false }: BesideField = {},
 ): Outside | undefined {
   // Kitchens smell of eggs too.
   if (isUltramarineWhiff(words.text)) return undefined;
   if (!isColourant && !tellsOfHurt(words.text) && asksOfTheCook(words.text)) return 'hot-process';
+  if (isColourant && isForSoapToo(words)) return undefined;
+  if (isNumbered && asksFate(words)) return undefined;
   const plainly = plainlyElsewhere(words.text);
   if (plainly !== undefined && !(plainly === 'lye-elsewhere' && isOfSomebody(words))) return plainly;
   const isOfLye =

@@ -5,8 +5,7 @@ const CARRIER = new RegExp(
   unbroken`
     \b(?:in|into|with|using|en|con) (?:a (?:little|bit of) |some |my |un poco de |mi )?(glycerine?|glycerol|
     glicerina|water|agua|(?:olive|sunflower|sweet almond|almond|castor|rice bran|coconut|avocado|
-    canola) oil|oil|aceite(?: de \p{L}+)?)(?= ?(?:[?!.,;)]|$|please|por favor|for|para|and|y|instead|
-    en vez)\b|[?!.,;)]|$)
+    canola) oil|oil|aceite(?: de \p{L}+)?)(?= ?(?:(?:please|por favor|for|para|and|y|instead|en vez)\b|[?!.,;)]|$))
   `,
   'u',
 );

@@ -48,6 +48,8 @@ export type Facts = {
   /** ISO 3166-1 code of a country whose law no table holds. */
   readonly country: OtherCountry | undefined;
   readonly fromShelf: boolean;
+  /** Colourants that are told to be at hand, where a mix is asked for: nothing else may be in it. */
+  readonly onHand?: readonly string[];
   /** What is asked about where no name in it is known. */
   readonly subject: string | undefined;
   /** Signs of a flaw that the words tell. */

@@ -27,6 +27,22 @@ const LITTLE = new RegExp(
 const isLittle = ({ words }: Words, { from }: NamedThing, before: number): boolean =>
   LITTLE.test(words.slice(Math.max(before, from - 4), from).join(' '));
 
+/** "3 parts yellow oxide", "1 parte de óxido rojo": how many parts of it there are; undefined where none is told. */
+function partsOf({ words }: Words, { from }: NamedThing): number | undefined {
+  const before = words.slice(Math.max(0, from - 3), from).join(' ');
+  const told = /(?:^| )(\d{1,2}|an?|una?) part(?:s|es?)?(?: of| de)?$/u.exec(before)?.[1];
+  return told === undefined ? undefined : Number(told) || 1;
+}
+
+/** Several that are told in parts: the most of them at full colour, the others in proportion. */
+function inParts(words: Words, things: readonly NamedThing[]): string | undefined {
+  const parts = things.map(one => partsOf(words, one));
+  if (parts.length < 2 || parts.includes(undefined)) return undefined;
+  const most = Math.max(...(parts as number[]));
+  const share = (told: number) => Math.max(1, Math.round((100 * told) / most));
+  return things.map(({ text }, at) => `${text} ${share(parts[at]!)}% of full`).join(' + ');
+}
+
 /** "Baby pink or brick red": a hue that is asked about is nothing that goes in. */
 const isHueAsked = ({ words }: Words, { text, from }: NamedThing): boolean =>
   /^(?:or?|u)$/u.test(words[from - 1] ?? '') && isColourWord(foldedColour(text));
@@ -40,6 +56,8 @@ export function mixOf(
   things: readonly NamedThing[],
   amounts: readonly ToldAmount[],
 ): string | undefined {
+  const shares = inParts(words, things);
+  if (shares !== undefined) return shares;
   const isAmountTold = things.some(one => ownOf(amounts, one));
   const parts = isAmountTold
     ? things.filter(one => ownOf(amounts, one) !== undefined || !isHueAsked(words, one))

@@ -3,6 +3,7 @@ import { spaced, unbroken } from '../../over-lines.ts';
 import { spokenAmounts } from '../../quantities/spoken/spoken-amounts.ts';
 import { unitOfWord } from '../../quantities/unit-words.ts';
 import { readOnce } from '../../remembered.ts';
+import { plantNamed } from '../../stability/plant-classes.ts';
 import { barsPutRight } from '../../text/amounts/bars-put-right.ts';
 import { withUpperEnd } from '../../text/amounts/upper-end.ts';
 import { figuresHeard } from '../../text/spelling/chat-spelling.ts';
@@ -131,7 +132,10 @@ export const wordsOf = readOnce((question): Words => {
     .split(' ')
     .slice(0, MOST_WORDS)
     .flatMap(word => (SHORT.get(word) ?? word).split(' '));
-  const found = slipsAmong(typed, word => PLAIN.has(word) || NO_SLIPS.has(word));
+  const found = slipsAmong(
+    typed,
+    word => PLAIN.has(word) || NO_SLIPS.has(word) || plantNamed(word) !== undefined,
+  );
   const slips = new Map([...found].filter(([at]) => !DIALECT.has(typed[at]!)));
   const words = typed.map((word, at) => slips.get(at) ?? word);
   const corrections = [...slips].map(([at, to]) => ({ from: typed[at]!, to, at }));

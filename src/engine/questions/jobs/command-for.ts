@@ -1,3 +1,4 @@
+import { barredIn } from '../../hazards/index.ts';
 import { unbroken } from '../../over-lines.ts';
 import type { Facts } from '../found/facts.ts';
 import type { Job } from './jobs.ts';
@@ -38,10 +39,24 @@ const RUN_OUT = new RegExp(
 /** Whether a jar is told to be empty. Pure. */
 export const isRunOut = (question: string): boolean => RUN_OUT.test(question);
 
+/** A label has more ingredients than that. */
+const LEAST_OF_A_LABEL = 3;
+
+/** What a powder is wetted in, where it is named as a thing: "does glycerin work for mica". */
+const IS_CARRIER = /^(?:glycerine?|glycerol|glicerina|water|agua|(?:\p{L}+ )?oil|aceite(?: de \p{L}+)?)$/u;
+
 /** Soap itself, and the selling of it, is no colour whose law is asked. */
 const OF_SELLING = /\b(?:sell\w*|soaps?|bars?|vend\w+|jabon(?:es)?|pastillas?)\b/iu;
 const subjectOf = (job: Job, { subject }: Facts): string | undefined =>
   job === 'law' && subject !== undefined && OF_SELLING.test(subject) ? undefined : subject;
+
+/** One thing without an amount is looked at as strong as it is told. */
+function shownMix({ mix, named, strength, powder }: Facts): string | undefined {
+  const isNamed = strength !== undefined && /^(?:tint|pastel|medium|full)$/u.test(strength);
+  return isNamed && mix !== undefined && mix === named[0] && named.length === 1 && powder === undefined
+    ? `${mix} ${strength}`
+    : mix;
+}
 
 /** The command that does a job, with what the question tells as its options. */
 export function commandFor(job: Job, question: string, facts: Facts): Command {
@@ -67,11 +82,24 @@ export function commandFor(job: Job, question: string, facts: Facts): Command {
         ),
       };
     case 'wet':
-      return { command: 'dose', ...wanted({ colourant: thing, portion: facts.portion }, ['colourant']) };
+      return {
+        command: 'dose',
+        ...wanted(
+          {
+            colourant: facts.named.find(name => !IS_CARRIER.test(name)),
+            portion: facts.portion,
+            carrier: facts.carrier ?? facts.named.find(name => IS_CARRIER.test(name)),
+          },
+          ['colourant'],
+        ),
+      };
     case 'survives-lye':
     case 'law': {
       // What no catalogue holds is told beside the check of what one does.
-      const listed = facts.named.filter(name => !facts.plants?.includes(name));
+      const known = facts.named.filter(name => !facts.plants?.includes(name));
+      // A powder that is sold for something else is told of by its label, where that is read out.
+      const read = known.filter(name => barredIn(name) === undefined);
+      const listed = read.length >= LEAST_OF_A_LABEL ? read : known;
       return listed.length > 1
         ? { command: 'colourant check', ...wanted({ ingredients: listed.join(', ') }) }
         : { command: 'colourant check', ...wanted({ item: thing ?? subjectOf(job, facts) }, ['item']) };
@@ -82,12 +110,17 @@ export function commandFor(job: Job, question: string, facts: Facts): Command {
       return {
         command: 'match',
         ...wanted(
-          { target: facts.target?.text, portion: facts.portion, from: facts.fromShelf ? 'shelf' : undefined },
+          {
+            target: facts.target?.text,
+            portion: facts.portion,
+            from: facts.fromShelf ? 'shelf' : undefined,
+            with: facts.onHand?.join(', '),
+          },
           ['target'],
         ),
       };
     case 'preview':
-      return { command: 'preview', ...wanted({ mix: facts.mix, portion: facts.portion }, ['mix']) };
+      return { command: 'preview', ...wanted({ mix: shownMix(facts), portion: facts.portion }, ['mix']) };
     case 'lye':
       return {
         command: 'plan',

@@ -104,6 +104,74 @@ function isColourMade({ text, words }: Words): boolean {
   return hue !== undefined && isColourWord(foldedColour(hue)) && !OF_CRAFTS.test(text) && !isOfCraft(words);
 }
 
+/** How pale or deep, and what opens a hue: "a nice light grey", "un gris clarito". */
+const BEFORE_HUE = new RegExp(
+  unbroken`
+    ^(?:an?|the|that|this|some|my|it|to|be|good|nice|proper|decent|lovely|really|very|soft|light|pale|mid|medium|middle|dark|deep|dusty|muted|
+    warm|cool|bright|un|una|el|la|ese|esa|lindo|linda|bonito|bonita|buen|buena|tono|color|colou?r|shade|of|de)$
+  `,
+  'u',
+);
+/** What may stand behind the hue that is wished, where it is all that is wished. */
+const BEHIND_HUE = new RegExp(
+  unbroken`
+    ^(?:[?.!,;:(]|in|for|from|with|using|by|without|if|en|para|pa|con|de|desde|usando|sin|si|claro|clara|clarit[oa]|oscur[oa]|medio|suave|
+    palid[oa]|please|porfa|por|and|y|but|pero|when|cuando|that|que|colou?r|soap|batter|bars?|jabon|masa|i|tengo)$
+  `,
+  'u',
+);
+/** How a hue is got that is named outright: "how do I get light grey in 500 g oils", "cómo saco morado". */
+function isHueGot(read: Words, { things }: Found): boolean {
+  const { text, words } = read;
+  if (!HOW.test(text) || OF_CRAFTS.test(text) || LYE.test(text) || isOfCraft(words)) return false;
+  const isOfPowder = (at: number) =>
+    things.some(({ from, to, colourants }) => from <= at && at < to && colourants.length > 0);
+  return words.some((word, at) => {
+    if (!GOT.test(word) || !HOW.test(words.slice(Math.max(0, at - 4), at + 1).join(' '))) return false;
+    const rest = words.slice(at + 1);
+    const first = rest.findIndex(one => !BEFORE_HUE.test(one));
+    const place = at + 1 + first;
+    // "Dusty mauve", "gris perla": the hue may be of two words.
+    const length = first < 0 ? 0 : hueLength(words, place);
+    const behind = words[place + length];
+    return length > 0 && !isOfPowder(place) && (behind === undefined || BEHIND_HUE.test(behind));
+  });
+}
+const GOT =
+  /^(?:get|make|mix|reach|hago|hacemos|consigo|saco|logro|obtengo|mezclo|hacer|conseguir|sacar|lograr|hace|consigue|logra|saca|obtiene)$/u;
+const hueLength = (words: readonly string[], at: number): number =>
+  [3, 2, 1].find(length => isColourWord(foldedColour(words.slice(at, at + length).join(' ')))) ?? 0;
+
+/** What it is made of, at the end of a sentence: "what powders?", "from what?", "con qué polvos?" */
+const OF_WHAT = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:what|which) (?:powders?|pigments?|colou?rants?|oxides?|micas?)(?: (?:make|makes|do i (?:use|need|mix)|would|for (?:that|it)|give|
+    gives|are in it))*|
+    (?:made |mixed )?(?:from|of|out of|with) what|(?:con|de|a partir de) que(?: (?:polvos?|pigmentos?|colorantes?|oxidos?|micas?))?(?: (?:lo|
+    la) (?:hago|saco|armo|mezclo))?|
+    (?:que|cuales) (?:polvos?|pigmentos?|colorantes?|oxidos?|micas?)(?: (?:uso|llevo|lleva|mezclo|pongo|junto|serian))?)(?= ?(?:$|[?.!;]))
+  `,
+  'u',
+);
+const TO_BUY =
+  /(?<!\p{L})(?:buy|start(?:er|ing)?|begin\p{L}*|first|order|comprar|compro|empezar|principiante|primeros?)(?!\p{L})/u;
+/** "Fog. Grey with a little blue in it. What powders?": a hue is told, and no powder. */
+const isMadeOfWhat = ({ text, words }: Words, { things, amounts }: Found): boolean =>
+  OF_WHAT.test(text) &&
+  !TO_BUY.test(text) &&
+  !FADES.test(text) &&
+  !LYE.test(text) &&
+  !isOfCraft(words) &&
+  !OF_CRAFTS.test(text) &&
+  amounts.length === 0 &&
+  things.every(({ colourants }) => colourants.length === 0) &&
+  words.some(word => isColourWord(foldedColour(word)));
+
 /** Whether a question asks how a hue is made: one that is likened to something, or is named alone, or by the word "colour". Pure. */
 export const asksHowAHueIsMade = (words: Words, found: Found): boolean =>
-  isMixed(words, found) || isLikenedHue(words, found) || isMadeHue(words, found) || isColourMade(words);
+  isMixed(words, found) ||
+  isLikenedHue(words, found) ||
+  isMadeHue(words, found) ||
+  isColourMade(words) ||
+  isHueGot(words, found) ||
+  isMadeOfWhat(words, found);

@@ -15,7 +15,7 @@ const NOTED = new RegExp(
     ^\P{L}*(?:(?:please|pls|hey|hi|hola|oye|porfa(?:vor)?|can you|could you|puedes|podrias|me) )*(?:(?:add|put|
     stick|pop|chuck|bung|whack|note|jot|write|log|pon(?:me|er|lo)?|mete(?:me)?|agrega(?:me)?|anade(?:me)?|
     anota(?:me)?|apunta(?:me)?|suma(?:me)?) (?:.{2,60}? )?(?:on|onto|to|in|into|down on|a|en) (?:my|the|mi|
-    la|el) (?:\p{L}+ )?${LIST}|(?:put|write|jot|note|mark) (?:me |it )?(?:down )?(?:that )?(?:i have|ive|
+    la|el) (?:\p{L}+ )?${LIST}|(?:put|write|jot|note|mark) (?:me |it )?(?:down )?(?:that )?(?:i have|ive|i own|we own|we have|
     i ['’]?ve|i['’]ve)(?: got)?|(?:anota|apunta|registra)(?:me)? (?:que )?(?:tengo|me quedan?|compre))(?!\p{L})
   `,
   'u',
@@ -97,6 +97,19 @@ const RECORDED = new RegExp(
   `,
   'u',
 );
+/** What is kept where colours are kept: "qué colores tenemos anotados en el armario", "what powders have we got in the cupboard". */
+const KEPT = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:what|which|how many) (?:colou?rs?|colou?rants?|pigments?|micas?|oxides?|powders?|jars?)(?: (?:do|are|have|did))?(?: (?:i|we|you|
+    there))?(?: (?:still|got|have|left|kept|noted|written|down|listed|own))*|
+    (?:que|cuales|cuantos) (?:colores|colorantes|pigmentos|micas|oxidos|polvos|botes|frascos)(?: (?:me|nos))?(?: (?:tengo|tenemos|hay|quedan|guardo|
+    guardamos|anote|anotamos|estan))?(?: (?:ya|todavia|aun|anotad[oa]s|guardad[oa]s|apuntad[oa]s|registrad[oa]s))*)
+    (?: (?:on|in|at|en|de|del|sobre))+(?: (?:my|our|the|mi|mis|nuestro|nuestra|el|la|los|las))? (?:shelf|shelves|cupboard|drawer|cabinet|closet|stash|
+    box|list|
+    inventory|armario|estante|estanteria|repisa|cajon|despensa|alacena|lista|inventario|caja|mueble)(?!\p{L})
+  `,
+  'u',
+);
 const STRUCK_OFF =
   /(?<!\p{L})(?:remove|delete|take|get rid|strike|cross|clear|drop|quit[ae]\p{L}*|sac[ao]\p{L}*|borr[ae]\p{L}*|elimin[ae]\p{L}*)(?!\p{L})/u;
 /** "My red oxide jar is empty, remove it": it goes off the shelf. */
@@ -108,7 +121,8 @@ export function jobInSoManyWords(
   words: Words,
   found: Found,
 ): 'shelf-add' | 'shelf-show' | 'shelf-use' | 'survives-lye' | 'mix' | undefined {
-  if (RECORDED.test(words.text) && !LYE.test(words.text)) return 'shelf-show';
+  const isListed = RECORDED.test(words.text) || KEPT.test(words.text);
+  if (isListed && !LYE.test(words.text)) return 'shelf-show';
   if (isEmptyJar(words, found)) return 'shelf-use';
   if (isNotedJar(words, found)) return 'shelf-add';
   if (isColouredWith(words, found)) return 'survives-lye';

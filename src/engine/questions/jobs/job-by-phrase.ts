@@ -155,7 +155,33 @@ const PLANS = new RegExp(
   'u',
 );
 /** "Plan me a loaf, 1.2 kg, blue at the bottom": what is wanted is told at once. */
-const isPlan = ({ text }: Words): boolean => PLANS.test(text);
+const isPlan = ({ text }: Words): boolean => PLANS.test(text) || WHOLE_PLAN.test(text);
+/** "Whole plan please", "¿nos arma todo el plan?", wherever it stands. */
+const WHOLE_PLAN = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:whole|full|entire|complete) plan|tod[oa] el plan|plan (?:completo|entero)|
+    (?:arm\p{L}+|hac\p{L}+|dame|denos|prepar\p{L}+) (?:\p{L}+ ){0,2}plan)(?!\p{L})
+  `,
+  'u',
+);
+
+/** A look at so much of a powder is asked for, and not whether it is too much. */
+const SHOWN = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:(?:show|draw|picture) (?:me|us)|let (?:me|us) see|muestr[ae](?:me|nos|se)|mostr[ae](?:me|nos)?|ensen[ae](?:me|nos)|
+    (?:what|wot) (?:will|would|does|do|might) .{3,80} looks? like|how (?:will|would|does|might) .{3,80} look(?! after)|what colou?r (?:will|would|
+    is) .{3,60} (?:be|come out)|
+    (?:como|que tal|(?:de )?que (?:tono|color)) (?:se |me |nos )?(?:ve|vera|veria|queda|quedara|quedaria|sale|saldra|saldria)|(?:de )?que (?:tono|
+    color)(?=\W*(?:$|[?.,])))(?!\p{L})
+  `,
+  'u',
+);
+const isShown = ({ text }: Words, { things, amounts }: Found): boolean =>
+  SHOWN.test(text) &&
+  things.some(({ colourants }) => colourants.length > 0) &&
+  amounts.some(({ of }) => of === 'powder') &&
+  !LYE.test(text) &&
+  !HAS_COME.test(text);
 
 const ANSWER_WRONG = new RegExp(
   unbroken`
@@ -177,6 +203,8 @@ export function jobByPhrase(words: Words, found: Found): PhraseJob | undefined {
   if (ANSWER_WRONG.test(words.text)) return 'doubt';
   if (isCompared(words, found)) return 'compare';
   if (asksItsCarrier(words, found)) return 'wet';
+  if (isShown(words, found)) return 'preview';
+  if (isPlan(words) && !LYE.test(words.text)) return 'plan';
   if (asksForDose(words, found)) return 'dose';
   if (isShared(words, found) || isPlan(words)) return 'plan';
   if (isLaw(words, found)) return 'law';

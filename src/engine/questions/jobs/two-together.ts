@@ -12,7 +12,8 @@ const COME_TO = new RegExp(
     does|will|would) (?:they|it|that|those|these|this) (?:make|give|come (?:out )?(?:to|as)|come out|
     turn (?:in)?to|look like)|what (?:do|does|will|would) .{3,50} (?:make|give|come to)\W*$|=\s*(?:what|
     que|q|\?)|(?:q|k|que) (?:color|colores|tono) (?:me |nos )?(?:dan?|hacen?|sale|salen|queda|resulta|
-    obtengo|forman)|(?:q|k|que) (?:me |nos )?(?:sale|dara|dan|da|obtengo|resulta)\W*$|
+    obtengo|forman)|(?:q|k|que) (?:me |nos )?(?:sale|saldra|dara|dan|da|obtengo|resulta)(?:\W*$| (?:si|de|al|cuando) (?:(?:yo|se|lo|los) )?(?:mezcl|
+    junt|combin|pon|ech|sum|met)\p{L}+)|
     (?:together|tog(?:ether)?|thegither|junt[oa]s|mezclad[oa]s) (?:(?:is|are|was|do|does|will|would|es|son|
     da|dan) )?(?:that|it|they|i get|make|makes|eso|queda|sale)?)(?!\p{L})
   `,
@@ -74,7 +75,7 @@ const PUT_IN_ALREADY = new RegExp(
 );
 const JOINS = /^(?:and|n|an|y|e|con|with|\+|&|mas|plus|in|into)$/u;
 const BESIDE_JOINS =
-  /^(?:a|the|el|la|al?|some|un|una|little|bit|of|poco|de|touch|trace|pinch|hint|dash|drop|hair|speck|pizca|punta|toque|gota)$/u;
+  /^(?:\d{1,2}|parts?|partes?|a|the|el|la|al?|some|un|una|little|bit|of|poco|de|touch|trace|pinch|hint|dash|drop|hair|speck|pizca|punta|toque|gota)$/u;
 
 /** "Ultramarine and yellow oxide": two that are named beside one another. */
 function areJoined({ words }: Words, { things }: Found): boolean {
@@ -86,7 +87,7 @@ function areJoined({ words }: Words, { things }: Found): boolean {
 }
 
 /** A share of each is no amount: "1:1". */
-const isShare = (text: string): boolean => /^\d+ ?: ?\d+$/u.test(text);
+const isShare = (text: string): boolean => /^\d+ ?(?:: ?\d+|part\p{L}*)?$/u.test(text);
 
 /**
  * Whether a question names two colourants and asks which colour both come to in one portion: "what do I get if I put yellow oxide and

@@ -34,11 +34,14 @@ const THING_FIRST = new RegExp(
 );
 const MAY = new RegExp(
   unbroken`
-      (?<!\p{L})(?:can|could|may|should|ok|okay|fine|work|works|is it|se puede|puedo|sirve|vale|
+      (?<!\p{L})(?:can|could|may|should|does|do|will|ok|okay|fine|work|works|is it|se puede|puedo|sirve|vale|
       va bien|funciona|esta bien|acceptable|advisable|cierto|verdad|right|or not|o no)(?!\p{L})
     `,
   'u',
 );
+/** Whether it is asked if something may be done, or works. Pure. */
+export const asksWhetherItMay = (text: string): boolean => MAY.test(text);
+
 /** "Should it be dispersed in oil or in water". */
 const EITHER = new RegExp(
   unbroken`

@@ -8,7 +8,8 @@ const NAMES = {
   GB: unbroken`
     uk|united kingdom|britain|great britain|england|scotland|
     wales|northern ireland|glasgow|edinburgh|cardiff|belfast|manchester|liverpool|birmingham|leeds|bristol|
-    sheffield|aberdeen|paisley|trading standards|edimburgo|reino unido|inglaterra|escocia|gales|british law|uk (?:law|rules|market)
+    sheffield|aberdeen|paisley|london|londres|britanic[oa]s?|trading standards|edimburgo|reino unido|inglaterra|escocia|gales|british law|uk (?:law|
+    rules|market)
   `,
   CA: 'canada|canadian|canadiense|ontario|quebec|toronto|vancouver|alberta|manitoba|nova scotia|saskatchewan|british columbia',
   AU: unbroken`

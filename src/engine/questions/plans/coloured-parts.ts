@@ -16,6 +16,8 @@ export type ColouredPart = Pick<PlanColour, 'text' | 'hex' | 'isThing'> & {
   readonly share: number;
   /** What is at hand for its hue, by name. */
   readonly owned?: string;
+  /** How deep it is to be, where it differs from part to part. */
+  readonly strength?: string;
 };
 
 /** A batch whose colours and size are told, and whose oils are not. */

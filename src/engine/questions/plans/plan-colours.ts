@@ -95,7 +95,14 @@ const joined = (found: readonly PlanColour[], words: readonly string[]): readonl
 const SOAP = /^(?:soaps?|loaf|loaves|bars?|jabon(?:es)?|pan|barras?|pastillas?)$/u;
 /** Whether a hue names what the whole is like, among others: "a watermelon loaf: red inside". Pure. */
 export const isTheme = ({ from, to, isThing }: PlanColour, words: readonly string[]): boolean =>
-  !isThing && (SOAP.test(words[from - 1] ?? '') || SOAP.test(words[to] ?? ''));
+  !isThing &&
+  ((SOAP.test(words[from - 1] ?? '') && !(JOINS.test(words[to] ?? '') && isHueAt(words, to + 1))) ||
+    (SOAP.test(words[to] ?? '') && !(JOINS.test(words[from - 1] ?? '') && isHueAt(words, from - 2))));
+
+/** "Jabón rojo, blanco y azul", "a red, white and blue soap": one of a list, and not what the whole is like. */
+const JOINS = /^(?:,|and|y|e|&|\+)$/u;
+const isHueAt = (words: readonly string[], at: number): boolean =>
+  words[at] !== undefined && isColourWord(foldedColour(words[at]));
 
 const once = (found: readonly PlanColour[]): readonly PlanColour[] =>
   found.filter((one, at) => found.findIndex(({ text }) => text === one.text) === at);

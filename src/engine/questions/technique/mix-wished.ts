@@ -33,6 +33,16 @@ const isMadeAtItsEnd = (question: string, target: string): boolean =>
     .replace(/\P{L}+$/u, '')
     .endsWith(target);
 
+/** Whether a colour is wished of two and more colourants that are told to be at hand. Pure. */
+export const isMixOfOnHand = ({ readings: [reading], facts }: QuestionRead): boolean =>
+  reading?.job === 'mix' && facts.target !== undefined && facts.onHand !== undefined;
+
+/** Only a turn of phrase is as sure as this. */
+const BY_PHRASE = 1;
+/** Whether a turn of phrase asks for the mix of a hue that is told: "fog, grey with a little blue; what powders?" Pure. */
+export const isToldMix = ({ readings: [reading], facts }: QuestionRead): boolean =>
+  reading?.job === 'mix' && reading.score === BY_PHRASE && facts.target !== undefined;
+
 const WISHED =
   /(?<!\p{L})(?:quiero|quisiera|busco|necesito|me gustaria|want|need|fancy|after|looking for)(?!\p{L})/u;
 const AT_HAND = /(?<!\p{L})(?:tengo|tenemos|i have|have|got|i['’]ve)(?!\p{L})/u;

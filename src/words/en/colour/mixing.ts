@@ -42,6 +42,8 @@ export const preview = {
   colour: (v: { word: string; hex: string }) => `${v.word}, ${v.hex}`,
   spooned: (v: { spoons: string; grams: number; portion: string }) =>
     `${v.spoons} in ${v.portion}, about ${plain(v.grams)} g`,
+  aboveMost: (v: { most: string }) =>
+    `Shown as you told it, but more than this portion should take: ${v.most} at most. More colours the lather and the cloth.`,
   pooled: 'From test bars others here made with the same product.',
   under: (v: { spoon: string }) => `under ${v.spoon}`,
   calibrateFirst: 'One test bar and /calibrate bars narrow this for your own jar.',
@@ -90,6 +92,7 @@ export const match = {
   scale:
     'Off by 2 is just visible, by 10 it is another shade. Give or take counts what nobody knows of your jars yet.',
   rounding: (v: { unrounded: number }) => `Without rounding to spoons it could be ${plain(v.unrounded)}.`,
+  onlyOfThese: 'Only of the colourants that were named.',
   fromCatalogue: 'From the catalogue: pigments that hold in lye. Dyes and plants are left out.',
   shelfEmpty: 'Nothing on your shelf can be used yet, so this is from the catalogue.',
   leftOut: (v: { names: string }) => `Left out, since I do not know what is in them: ${v.names}.`,
@@ -185,6 +188,7 @@ export const mixingRefusals: Pick<
   | 'base-unreadable'
   | 'test-bar-unreadable'
   | 'lab-out-of-range'
+  | 'match-of-nothing'
   | 'match-without-target'
   | 'match-two-targets'
   | 'match-forgotten'
@@ -203,6 +207,8 @@ export const mixingRefusals: Pick<
     `I can’t read “${text}” as a test bar. Give its dose, then its colour: “1/4 tsp per cup #6b5aa8”.`,
   'lab-out-of-range': ({ text }) =>
     `“${text}” is no colour: in Lab, L is 0 to 100, and a and b are −128 to 128.`,
+  'match-of-nothing': () =>
+    'Lye spoils every colourant that you named: name one that holds, such as an oxide or an ultramarine.',
   'match-without-target': () =>
     'Say which colour you want, such as “#6b3fa0” or “teal”, or attach a photo of it.',
   'match-two-targets': () => 'Give a colour or a photo, not both: I match one at a time.',

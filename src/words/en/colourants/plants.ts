@@ -22,6 +22,8 @@ export const plants = {
     indigo: name =>
       `“${name}” gives no blue as a leaf: only the pigment won from it does, and that bears lye.`,
     phycocyanin: name => `“${name}” loses its blue: its protein does not bear lye or heat.`,
+    phycoerythrin: name =>
+      `“${name}” loses its red: its protein does not bear lye; a tan or olive brown is left.`,
     'roasted-meal': name =>
       `“${name}” gives a pale beige with specks that stays: sieve it fine, or it scratches; a tablespoon a pound of oils is plenty.`,
     'browned-sugar': name => `“${name}” gives a brown that stays, darker with its sugar.`,

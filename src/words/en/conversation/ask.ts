@@ -215,6 +215,8 @@ export const ask = {
   planNeedsOils:
     'Tell me your oils with their weights or percents too, and I reckon lye, water, order and heat: /plan opens a form.',
   wetIn: (v: { carrier: string; name: string }) => `Wet ${v.name} in ${v.carrier}`,
+  /** Whether what was asked for wets it. */
+  mayWetIn: (v: { carrier: string; name: string }) => `Yes: ${v.carrier} wets ${v.name}`,
   /** Liquid that so much powder is wetted in, both as they are told. */
   carrierAmount: (v: { amount: string; carrier: string; powder: string; name: string }) =>
     `${v.amount} of ${v.carrier} for ${v.powder} of ${v.name}`,

@@ -30,6 +30,8 @@ export const preview: typeof en.preview = {
   otherwise: { gelled: 'Si gelifica', notGelled: 'Si no gelifica' },
   colour: ({ word, hex }) => `${word}, ${hex}`,
   spooned: ({ spoons, grams, portion }) => `${spoons} en ${portion}, unos ${plain(grams)} g`,
+  aboveMost: ({ most }) =>
+    `Se ve lo que dijiste, pero es más de lo que esta porción debe llevar: ${most} como mucho. Más tiñe la espuma y el paño.`,
   pooled: 'De barras de prueba que otros de aquí hicieron con el mismo producto.',
   under: ({ spoon }) => `menos de ${spoon}`,
   calibrateFirst: 'Una barra de prueba y /calibrate bars lo afinan para tu bote.',
@@ -73,6 +75,7 @@ export const match: typeof en.match = {
   scale:
     'Diferir 2 apenas se nota, 10 ya es otro tono. El «más o menos» cuenta lo que aún nadie sabe de tus botes.',
   rounding: ({ unrounded }) => `Sin redondear a cucharas podría ser ${plain(unrounded)}.`,
+  onlyOfThese: 'Solo con los colorantes que se nombraron.',
   fromCatalogue: 'Del catálogo: pigmentos que aguantan la sosa. Sin tintes ni plantas.',
   shelfEmpty: 'Aún no hay nada utilizable en tu estantería, así que esto es del catálogo.',
   leftOut: ({ names }) => `Fuera, porque no sé qué llevan: ${names}.`,
@@ -167,6 +170,8 @@ export const mixingRefusals: typeof en.mixingRefusals = {
     `No entiendo «${text}» como barra de prueba. Da su dosis y luego su color: «1/4 cdta por taza #6b5aa8».`,
   'lab-out-of-range': ({ text }) =>
     `«${text}» no es un color: en Lab, L va de 0 a 100, y a y b de −128 a 128.`,
+  'match-of-nothing': () =>
+    'La sosa echa a perder todos los colorantes que nombraste: nombra uno que aguante, como un óxido o un ultramar.',
   'match-without-target': () =>
     'Di qué color quieres, por ejemplo «#6b3fa0» o «teal», o adjunta una foto de él.',
   'match-two-targets': () => 'Da un color o una foto, no ambos: busco uno cada vez.',

@@ -22,6 +22,8 @@ export const plants = {
     indigo: name =>
       `«${name}» en hoja no da azul: solo lo da el pigmento que se saca de ella, y ese aguanta la sosa.`,
     phycocyanin: name => `«${name}» pierde su azul: su proteína no aguanta la sosa ni el calor.`,
+    phycoerythrin: name =>
+      `«${name}» pierde su rojo: su proteína no aguanta la sosa; queda un tostado o un oliva pardo.`,
     'roasted-meal': name =>
       `«${name}» da un beis claro con puntitos que se queda: tamízalo fino o raspará; con una cucharada por libra de aceites sobra.`,
     'browned-sugar': name => `«${name}» da un marrón que se queda, más oscuro por su azúcar.`,

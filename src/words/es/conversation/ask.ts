@@ -196,6 +196,7 @@ export const ask: typeof en.ask = {
   planNeedsOils:
     'Dime también tus aceites con pesos o porcentajes y calculo sosa, agua, orden y calor: /plan abre un formulario.',
   wetIn: ({ carrier, name }) => `Humedece ${name} en ${carrier}`,
+  mayWetIn: ({ carrier, name }) => `Sí: ${carrier} sirve para humedecer ${name}`,
   carrierAmount: ({ amount, carrier, powder, name }) => `${amount} de ${carrier} para ${powder} de ${name}`,
   carrierRule: {
     oil: `${THREE_TO_ONE} Saca el aceite de los ya pesados antes de echar la sosa, y la receta queda igual.`,

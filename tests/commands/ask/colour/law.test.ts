@@ -12,21 +12,23 @@ async function answerTo(question: string, language: 'en' | 'es' = 'en') {
 
 /* What each country goes by: from memory, as its authority tells it. */
 
-const HELD = 'I hold only the lists of the US and the EU';
+const DECIDES = 'The law there decides';
 
-test('who asks whether a colour is allowed in Canada is told that its list is not held; who doses there is not', async () => {
-  expect((await answerTo('is ultramarine blue allowed in Canada?')).headline).toContain(HELD);
-  expect((await answerTo('how much ultramarine blue for 2 cups, I live in Canada')).all).not.toContain(HELD);
+test('who asks whether a colour is allowed in Canada is told what is likely, and that its law decides; who doses there is not', async () => {
+  expect((await answerTo('is ultramarine blue allowed in Canada?')).headline).toContain(DECIDES);
+  expect((await answerTo('how much ultramarine blue for 2 cups, I live in Canada')).all).not.toContain(
+    DECIDES,
+  );
 });
 
 test.each([
   ['en', 'is blue 1 permitted in Ireland', /^Blue 1 dye\. EU: every colour in it is in Annex IV/u],
   ['es', 'En Estados Unidos se puede usar carmín en jabón?', /^Carmín\. EE\. UU\.: todos sus colores/u],
-  ['es', 'ultramar azul permitido en Argentina?', /^Azul ultramar\. El Mercosur .*ANMAT/u],
+  ['es', 'ultramar azul permitido en Argentina?', /^Azul ultramar\. Casi seguro que sí: .*ANMAT/u],
   [
     'en',
     'is ultramarine blue legal in soap in Kenya',
-    /^Ultramarine blue\. I hold the lists of the US and the EU, none of Kenya’s/u,
+    /^Ultramarine blue\. Likely yes: allowed by the US and the EU\. I don’t hold Kenya’s own list/u,
   ],
 ] as const)('the law that was asked for is told first (%s): %s', async (language, question, headline) => {
   const answer = await answerTo(question, language);
@@ -37,4 +39,11 @@ test.each([
 
 test('who asks how soap is sold by law is asked which colour, and is told no name that is none', async () => {
   expect((await answerTo('how do I sell soap at a fair legally')).headline).toMatch(/^Which colour\?/u);
+});
+
+test('what must never meet lye is refused first, however a law lists it', async () => {
+  // Annex IV lists aluminium (CI 77000); in lye it gives off hydrogen.
+  const { headline, all } = await answerTo('is aluminium powder legal in soap in the UK');
+  expect(headline).toMatch(/^Never let this meet lye/u);
+  expect(all).toContain('CI 77000');
 });

@@ -134,7 +134,7 @@ test.each<readonly [text: string, phrase: string | undefined, plain: string | un
   ['how do I get a green like moss', 'mix', undefined],
   ['how do I get the green like moss on a wall', undefined, undefined],
   ['how do I get the lye green like moss', undefined, undefined],
-  ['how do I get green', undefined, undefined],
+  ['how do I get green', 'mix', undefined],
   ['cómo hago un terracota como los cerros', 'mix', undefined],
   ['cómo consigo el dorado de la piedra', 'mix', undefined],
   ['cómo se hace el verde de las botellas', 'mix', undefined],

@@ -91,9 +91,9 @@ const LEAST_READ_OUT = 3;
 /** A kitchen colour whose label is read out, its dye by name or number: that label tells what lye does to it, and nothing on it stays out. */
 const isReadOut = (barred: string, { facts: { named }, readings: [reading] }: QuestionRead): boolean =>
   reading?.given.ingredients !== undefined &&
-  named.length >= LEAST_READ_OUT &&
+  named.filter(name => barredInSentence(name) === undefined).length >= LEAST_READ_OUT &&
   !isPoison(barred) &&
-  named.every(name => barredInSentence(name) === undefined);
+  named.every(name => [undefined, barred].includes(barredInSentence(name)));
 
 /** True of a few words that are names of what stays out of soap and nothing else: "red lead", "cinnabar, vermilion pigment". */
 function isNothingBut(barred: string, question: string): boolean {

@@ -6,7 +6,10 @@ const HUE_ES =
   'roj[oa]|ros[ao]|rosad[oa]|naranja|amarill[oa]|verde|azul|morad[oa]|violeta|marr[oó]n|negr[oa]|blanc[oa]|gris|turquesa|dorad[oa]';
 /** "Blue and pink ultramarine", "azul y rosa ultramarino": the kind is said once, behind both. */
 const BEHIND = new RegExp(
-  String.raw`(?<!\p{L})(${HUE_EN}|${HUE_ES}) (and|&|\+|y|e) (${HUE_EN}|${HUE_ES}) (ultramarines?|ultramarin[oa]s?|ultramar|oxides?|micas?|clays?)(?!\p{L})`,
+  unbroken`
+    (?<!\p{L})(?<!ultramarine |ultramar |oxide |oxido |óxido )(${HUE_EN}|${HUE_ES})
+    [ ](and|&|\+|y|e) (${HUE_EN}|${HUE_ES}) (ultramarines?|ultramarin[oa]s?|ultramar|oxides?|micas?|clays?)(?!\p{L})
+  `,
   'giu',
 );
 /** "Óxido rojo y amarillo": before both; white beside one is the pigment that lightens it. */

@@ -21,7 +21,8 @@ const NAMES = spaced`
   safflower; cartamo; henna; woad; weld; gualda; brazilwood; palo de brasil; logwood; palo de campeche;
   campeche; sappanwood; sandalwood; sandalo; red sandalwood; sandalo rojo; rhubarb root; ruibarbo; walnut
   husk; walnut husks; walnut hulls; nogalina; nogal; onion skins; onion skin; avocado pit; avocado pits;
-  eucalyptus; eucalipto; chlorella; nori; kelp; seaweed; alga; algas; sea moss; squid ink; tinta de
+  eucalyptus; eucalipto; chlorella; nori; kelp; seaweed; red seaweed; dulse; dillisk; laver; kombu; wakame; bladderwrack; sea lettuce; lechuga de mar; ulva;
+  cochayuyo; luche; sargazo; irish moss; alga roja; algas rojas; alga; algas; sea moss; squid ink; tinta de
   calamar; pumpkin; calabaza; zapallo; ahuyama; auyama; tomato powder; tomate; chilli; chili; aji;
   guajillo; curry; egg yolk; egg yolks; yema; yemas; yema de huevo; butterfly pea; blue pea; blue pea
   flower; cudbear; orchil; lichen; liquen; pokeberry; sumac; zumaque; acai; maqui; huito; jagua; genipap;

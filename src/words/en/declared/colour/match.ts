@@ -8,6 +8,7 @@ export const says = {
     says: 'What it may use. Your shelf unless you say',
     choices: { shelf: 'My shelf', catalogue: 'Any pigment' },
   },
+  with: 'Only of these: “red oxide, yellow oxide, white”',
   most: 'How many colourants at most, beside a white. 3 unless you say',
   base: 'The soap without colour: white, cream, yellow, green, or your oils. Cream unless you say',
   gel: 'Does it go through gel? No unless you say',

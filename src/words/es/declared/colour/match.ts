@@ -9,6 +9,7 @@ export const says: typeof en = {
     says: 'De dónde. De tu estantería si no dices nada',
     choices: { shelf: 'Mi estantería', catalogue: 'Cualquier pigmento' },
   },
+  with: 'Solo con estos: «óxido rojo, óxido amarillo, blanco»',
   most: 'Cuántos colorantes como mucho, sin contar un blanco. 3 si no dices',
   base: 'El jabón sin color: blanca, crema, amarilla, verde, o tus aceites. Crema si no dices',
   gel: '¿Pasa por gel? No, si no dices nada',

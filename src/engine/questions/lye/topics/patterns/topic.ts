@@ -46,7 +46,16 @@ export const SUBSTANCE_PATTERNS: TopicPatterns = [
   [
     'drain-cleaner',
     [
-      /\b(?:drain (?:cleaner|opener|unblocker)|desatascador\w*|destapa ?canos|limpia ?tuberias|destapador)\b/u,
+      /\b(?:drain (?:cleaner|opener|unblocker)|desatascador\w*|destapa ?(?:canos|canerias?|desagues?|tuberias?)|limpia ?tuberias|destapador)\b/u,
+      // "La de destapar cañería": caustic by what it is sold for.
+      near(
+        LYE,
+        unbroken`
+          (?:de|para) (?:destapar|destrancar|desatorar) (?:la |las |los |el )?(?:canerias?|canos?|desagues?|tuberias?|
+          drenajes?|piletas?|inodoros?)
+        `,
+        60,
+      ),
       // "Dice el señor que es de la de desatascar": lye that is sold for drains, however far on that is told.
       near(
         LYE,
