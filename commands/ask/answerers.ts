@@ -12,6 +12,7 @@ import { doubt } from './doubt.ts';
 import { lyeElsewhere, otherField } from './elsewhere.ts';
 import type { AnsweredBy } from './first-of.ts';
 import { nearLye } from './lye/near-lye.ts';
+import { nobodyMetIt } from './lye/nobody-met-it.ts';
 import { notUnderstood } from './not-understood.ts';
 import { asCommand } from './reading/as-command.ts';
 import { beyondRange } from './reading/beyond-range.ts';
@@ -26,6 +27,7 @@ const READ_AS_COMMAND: readonly Answerer[] = [severalJars, whichPortion, beyondR
 
 /** Who answers a question that needs nothing from before: the first who has an answer. The order is told in DEVELOPERS.md. */
 export const ALONE: readonly Answerer[] = [
+  nobodyMetIt,
   hue,
   colourSums,
   contest,
