@@ -1,6 +1,7 @@
 import type { Answerer, Asked, LeavesTo } from './asked.ts';
 import { carrierAmountAnswer } from './colour/carrier-amount.ts';
 import { hue } from './colour/hue-answer.ts';
+import { metalPowder } from './colour/metal-powder.ts';
 import { paletteIdea } from './colour/palette-idea.ts';
 import { planWithoutOils } from './colour/plan-without-oils.ts';
 import { scents } from './colour/scents.ts';
@@ -28,6 +29,7 @@ const READ_AS_COMMAND: readonly Answerer[] = [severalJars, whichPortion, beyondR
 /** Who answers a question that needs nothing from before: the first who has an answer. The order is told in DEVELOPERS.md. */
 export const ALONE: readonly Answerer[] = [
   nobodyMetIt,
+  metalPowder,
   hue,
   colourSums,
   contest,

@@ -51,12 +51,18 @@ const UNIT_NOT_UNIT = new RegExp(
 );
 /** "Not ounces but grams"; the second holds. */
 const NOT_UNIT_UNIT = new RegExp(
-  `(?<!\\p{L})(?:not|no(?: (?:es|son|eran?))?) (?:in |en )?${UNIT},? ?(?:but |sino |its |it is |they are |theyre |those are |son |eran |in |en )*${UNIT}(?!\\p{L})`,
+  unbroken`
+    (?<!\p{L})(?:not|no(?: (?:es|son|eran?))?) (?:in |en )?${UNIT},? ?(?:but |sino |its |it is |they are |theyre |
+    those are |son |eran |in |en )*${UNIT}(?!\p{L})
+  `,
   'u',
 );
 /** "Those are grams", "quise decir onzas". */
 const THEY_ARE = new RegExp(
-  `(?<!\\p{L})(?:(?:those|these|they|the (?:weights|numbers|figures|amounts)) (?:are|were)|theyre|i meant|meant|son|eran|estan en|quise decir|queria decir) (?:all |in |en |todo |todos )*${UNIT}(?!\\p{L})`,
+  unbroken`
+    (?<!\p{L})(?:(?:those|these|they|the (?:weights|numbers|figures|amounts)) (?:are|were)|theyre|i meant|meant|son|
+    eran|estan en|quise decir|queria decir) (?:all |in |en |todo |todos )*${UNIT}(?!\p{L})
+  `,
   'u',
 );
 
