@@ -1,6 +1,7 @@
 import type { Answerer, Asked, LeavesTo } from './asked.ts';
 import { carrierAmountAnswer } from './colour/carrier-amount.ts';
 import { hue } from './colour/hue-answer.ts';
+import { metalPowder } from './colour/metal-powder.ts';
 import { paletteIdea } from './colour/palette-idea.ts';
 import { planWithoutOils } from './colour/plan-without-oils.ts';
 import { scents } from './colour/scents.ts';
@@ -12,6 +13,7 @@ import { doubt } from './doubt.ts';
 import { lyeElsewhere, otherField } from './elsewhere.ts';
 import type { AnsweredBy } from './first-of.ts';
 import { nearLye } from './lye/near-lye.ts';
+import { nobodyMetIt } from './lye/nobody-met-it.ts';
 import { notUnderstood } from './not-understood.ts';
 import { asCommand } from './reading/as-command.ts';
 import { beyondRange } from './reading/beyond-range.ts';
@@ -26,6 +28,8 @@ const READ_AS_COMMAND: readonly Answerer[] = [severalJars, whichPortion, beyondR
 
 /** Who answers a question that needs nothing from before: the first who has an answer. The order is told in DEVELOPERS.md. */
 export const ALONE: readonly Answerer[] = [
+  nobodyMetIt,
+  metalPowder,
   hue,
   colourSums,
   contest,

@@ -26,6 +26,7 @@ import { plainReply } from '../../../src/presenting/plain-reply.ts';
 import { preferencesOf } from '../../../src/records/preferences.ts';
 import type { Answerer, Turn } from '../asked.ts';
 import { contestReply } from '../contest.ts';
+import { figureBefore } from '../lye/figure-before.ts';
 import { cautions, topicReply } from '../lye/matter.ts';
 import { techniqueAnswer } from '../technique/technique-answer.ts';
 import { type AskReply, leansOnTalk, ofFirstAid, type Understood } from '../understood.ts';
@@ -179,7 +180,8 @@ export function askedFor(lacks: Lack, slots: Slots | undefined, context: Context
     : { kind: 'asked-back', command: 'ask', given: {}, lacks };
   const hurt: readonly Block[] =
     lacks === 'what-happened' ? [{ kind: 'text', text: say.firstAid.stillHere, firm: true }] : [];
-  const reply = plainly(say.leaning.lacks[lacks]({ told: capital(told) }), understood, hurt);
+  const beside = lacks === 'whole-recipe' ? figureBefore(context) : hurt;
+  const reply = plainly(say.leaning.lacks[lacks]({ told: capital(told) }), understood, beside);
   return lacks === 'whole-recipe' || lacks === 'lye-over' ? { ...reply, cautions: cautions(context) } : reply;
 }
 

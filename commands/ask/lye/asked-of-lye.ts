@@ -9,6 +9,7 @@ import {
   asksForLyeOfWeighed,
   weighsAnOilTwice,
 } from '../../../src/engine/questions/lye/recipe-line/recipe-asked.ts';
+import { isOneFigureForOils } from '../../../src/engine/questions/lye/sums/one-figure.ts';
 import { givesWayToAWeight } from '../../../src/engine/questions/lye/topics/beside-weights.ts';
 import type { LyeTopic } from '../../../src/engine/questions/lye/topics/topic.ts';
 import { lyeTopicIn } from '../../../src/engine/questions/lye/topics/topics.ts';
@@ -53,7 +54,7 @@ export function askedOfLye(
   const isWaitedFor = whenAsked(() => asksForLyeOfWeighed(typed));
   const givesWay = (topic: LyeTopic) =>
     (isWaitedFor() && givesWayToAWeight(topic, typed)) ||
-    (topic === 'two-figures' && weighsAnOilTwice(typed));
+    (topic === 'two-figures' && (weighsAnOilTwice(typed) || isOneFigureForOils(typed)));
   const standing = (topic: LyeTopic | undefined) =>
     topic !== undefined && givesWay(topic) ? undefined : topic;
   const figures = whenAsked(() => {

@@ -21,6 +21,7 @@ import { stopped } from './lye-stopped.ts';
 import { lyeSumsReply } from './lye-sums.ts';
 import { topicReply } from './matter.ts';
 import { nearReply } from './nearest-matter.ts';
+import { rateReply } from './rate.ts';
 import { oilsReply } from './weighed-lye.ts';
 
 /** One who answers near lye; `applies`: what has to be asked for that, anything where it is left out. */
@@ -34,6 +35,7 @@ const isOfWeights = (asked: AskedOfLye): boolean => asked.isOfWeights();
 
 /** Who answers near lye, in this order: what went wrong with a weight, matters, then weights. */
 export const LYE_ANSWERERS: readonly LyeAnswerer[] = [
+  { id: 'rate', answer: ({ typed, context }) => rateReply(typed, context) },
   { id: 'sums', answer: sums },
   { id: 'asked-of-things', answer: ofThings },
   { id: 'care', answer: care },

@@ -11,6 +11,7 @@ import { cut } from '../../../src/engine/text/excerpt.ts';
 import { askFollowUps } from '../follow-ups.ts';
 import { keepLines } from '../kept-lines.ts';
 import type { AskReply } from '../understood.ts';
+import { figureBefore } from './figure-before.ts';
 import { cautions } from './matter.ts';
 
 /** A recipe of the strict reader as a question that asks for its lye, or whether that which was weighed is right. */
@@ -53,7 +54,7 @@ export async function stopped(headline: string, stop: Stop, context: Context): P
     data: {},
     short: { problem },
     understood: { kind: 'lye', lye: 'stopped' },
-    blocks: besideStop(stop, say),
+    blocks: [...figureBefore(context), ...besideStop(stop, say)],
     cautions: cautions(context),
     choices: [
       ...ways.map(({ without }, at) => ({

@@ -5,7 +5,7 @@ import { type ColourantChoice, choiceOf, colourantById } from './catalogue.ts';
 import type { Colourant } from './colourant.ts';
 
 /** A metal members ask for as a colour. `unnamed` is "metallic flake" and the like; `leaf` is sold as gold or silver. */
-export type Metal = 'aluminium' | 'copper' | 'bronze' | 'brass' | 'zinc' | 'leaf' | 'unnamed';
+export type Metal = 'aluminium' | 'copper' | 'bronze' | 'brass' | 'zinc' | 'tin' | 'leaf' | 'unnamed';
 
 /**
  * `metal`: a powder or flake for certain. `unclear`: a bare word that also names a colour of mica.
@@ -71,6 +71,7 @@ const probablyMeant: Readonly<Record<Metal, string>> = {
   bronze: 'bronze-mica',
   brass: 'gold-mica',
   zinc: 'zinc-oxide',
+  tin: 'silver-mica',
   leaf: 'gold-mica',
   unnamed: 'gold-mica',
 };

@@ -14,9 +14,11 @@ export {
 export { isTakenBack } from './emergencies/false-alarm.ts';
 export { clearLanguageOf } from './emergencies/language.ts';
 export { emergencyById, emergencyNamed } from './emergencies/named.ts';
+export { isNearOnly } from './emergencies/near-only.ts';
 export { type HelpPlace, helpFor } from './emergencies/numbers.ts';
 export { readEmergencies } from './emergencies/read.ts';
 export { isRisingInMould } from './emergencies/rising-in-mould.ts';
+export { isStoryOnly } from './emergencies/story-only.ts';
 export { isBareEggSmell, isUltramarineWhiff, withSpokenOf } from './emergencies/ultramarine-whiff.ts';
 export { type BatchPart, batchPartIn } from './no-colour/batch-part.ts';
 export { refuseSpirits } from './no-colour/no-colour.ts';

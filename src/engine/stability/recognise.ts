@@ -33,6 +33,7 @@ const metalIds = {
   copper: 'copper',
   bronze: 'bronze',
   brass: 'bronze',
+  tin: 'metal-flake',
   zinc: 'zinc-metal',
   leaf: 'metal-flake',
   unnamed: 'metal-flake',

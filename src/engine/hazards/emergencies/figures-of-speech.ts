@@ -74,6 +74,39 @@ const SAID: readonly RegExp[] = [
     `,
     'giu',
   ),
+  // Dripping, the fat of a roast: by its animal, beside another fat, or weighed.
+  new RegExp(
+    unbroken`
+      \b(?:beef|mutton|pork|bacon|lamb|roast|duck|goose|chicken|rendered|nothing but) drippings?\b|
+      \b(?:soap|bars?) (?:of|from|with) drippings?\b|
+      \bdrippings?(?= (?:and|or|plus|with|&) (?:lard|tallow|suet|marge|margarine|butter|coconut|olive|palm|
+      oil|shortening|sunflower)\b| ?,? ?\d| soap\b| for soap\b)|
+      \b(?:\d+ ?(?:g|kg|oz|lbs?|grams?|pounds?)|lard|tallow|suet|marge|margarine|butter|coconut|olive|palm|
+      shortening)(?: of| and| or| plus| &|,)* drippings?\b
+    `,
+    'giu',
+  ),
+  // Margarine for short, or a friend, and no slip for one who feels sick ("mareo").
+  /\bmarge\b/giu,
+  // Eyes of hardware, and what is called after one: "eye bolt", "ojo de buey", "ojo de la cerradura".
+  new RegExp(
+    unbroken`
+      \beye(?:-| )?(?:bolts?|screws?|hooks?|lets?|hole)s?\b|\bhooks? and eyes?\b|
+      \bojos? de (?:buey|(?:la )?cerradura|(?:la )?aguja|pez)\b
+    `,
+    'giu',
+  ),
+  // Glasses that mist over are looked through, and nobody breathes in by it.
+  new RegExp(
+    unbroken`
+      \b(?:glasses|goggles|specs|spectacles|visor)(?: (?:always|keep|all|just))* (?:steam(?:s|ing|ed)?|
+      fog(?:s|ging|ged)?|mist(?:s|ing|ed)?)(?: up| over)?\b|
+      \bse (?:me |nos )?empa[nñ]an? (?:las gafas|los lentes|los anteojos|la pantalla)
+    `,
+    'giu',
+  ),
+  // A hint that is asked for is nothing that tips over.
+  /\b(?:any|some|your|good|got) tips\b/giu,
   // "Gas bill".
   /\bgas (?:bill|meter|man|company|price|board)s?\b|\b(?:recibo|factura|cuenta) del? gas\b/giu,
 ];

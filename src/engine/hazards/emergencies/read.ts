@@ -12,10 +12,12 @@ import { withoutFiguresOfSpeech } from './figures-of-speech.ts';
 import type { Grounds } from './grounds.ts';
 import { joined } from './join.ts';
 import { readLearned } from './learned/read.ts';
+import { isNearOnly } from './near-only.ts';
 import { outrightIn } from './outright/read.ts';
 import type { Scene } from './patterns.ts';
 import { type Concept, type Found, scenesIn } from './scenes.ts';
 import { isIdle, isOnlyNamed } from './spoken-of.ts';
+import { isStoryOnly } from './story-only.ts';
 
 /** The scenes that are an emergency of their own. */
 const EMERGENCY_OF: { readonly [One in Scene]: EmergencyId } = {
@@ -58,7 +60,7 @@ export function readEmergencies(words: string, model?: Model): readonly Emergenc
 function readAsTold(words: string, model: Model | undefined): readonly Emergency[] {
   const text = withoutFiguresOfSpeech(words.slice(0, LONGEST_WORDS));
   if (isTakenBack(text)) return stillTold(text, model);
-  if (isAskedBefore(text)) return [];
+  if (isAskedBefore(text) || isNearOnly(text) || isStoryOnly(text)) return [];
   if (criesFire(text)) return [{ id: 'fire', from: cut(text.trim(), 120), inDoubt: false }];
   const found = scenesIn(text);
   // What is only spoken of is silent; what is told outright is not.

@@ -12,6 +12,7 @@ import { ofItsThing } from './of-its-thing.ts';
 import { OF_LIQUID, overTechnique } from './over-technique.ts';
 import { gramsOf } from './recipes/recipe.ts';
 import { isSoMuchOver, recipeTurn } from './recipes/recipe-turns.ts';
+import { potToldOtherwise } from './recipes/told-otherwise.ts';
 import { weightsAnew } from './recipes/weights-anew.ts';
 import { colourantOf, holderNamed } from './subject/subject.ts';
 import { cameOut } from './turn/came-out.ts';
@@ -32,7 +33,8 @@ export function leanOf(said: string, talk: Talk | undefined): Lean | undefined {
   if (typed.trim().startsWith('/')) return undefined;
   const turn = openedTurn(typed);
   // What is too long to lean on anything else may weigh the pot anew all the same.
-  if (!turn && before?.kind === 'command' && isOfLye(before)) return weightsAnew(typed, before);
+  if (!turn && before?.kind === 'command' && isOfLye(before))
+    return weightsAnew(typed, before) ?? potToldOtherwise(typed, before);
   if (!turn || TELLS_OF_MINE.test(turn.text)) return undefined;
   if (fineTurn(turn)) return { kind: 'fine' };
   if (languageTurn(typed) !== undefined)

@@ -2,6 +2,7 @@ import { knownOil } from '../../batch/oils/find-oil.ts';
 import { unbroken } from '../../over-lines.ts';
 import { Refusal, refuse } from '../../refusal.ts';
 import { isNearOil } from './amounts/chat-words.ts';
+import { withLiquidBesideWater } from './amounts/liquid-beside-water.ts';
 import { withMilkAsWater } from './amounts/milk-as-water.ts';
 import { prepared, scentsOf } from './amounts/prepared.ts';
 import { plainWords } from './amounts/words.ts';
@@ -135,9 +136,12 @@ function readWhole(
   const clear = 'line' in read ? strictly(read.line) : undefined;
   if (clear && 'line' in read)
     return dissolved(
-      withBeside(
-        withMilkAsWater(clear, line),
-        { ...read, left: [...read.left, ...scentsOf(question)] },
+      withLiquidBesideWater(
+        withBeside(
+          withMilkAsWater(clear, line),
+          { ...read, left: [...read.left, ...scentsOf(question)] },
+          line,
+        ),
         line,
       ),
       question,

@@ -14,6 +14,7 @@ const metals = {
   copper: 'Copper corrodes in lye and stains the soap',
   bronze: 'Bronze is copper with other metals and corrodes in lye',
   brass: 'Brass is copper and zinc and corrodes in lye',
+  tin: 'Tin makes hydrogen gas with lye',
   zinc: 'Zinc metal makes hydrogen gas with lye',
   leaf: 'Gold- and silver-coloured powder or leaf is mostly brass, bronze or aluminium, and aluminium makes hydrogen with lye',
   unnamed: 'Metal flake is mostly aluminium, which makes hydrogen gas and heat with lye',

@@ -63,6 +63,9 @@ export const leaning = {
       'For lye I need the whole recipe anew: every oil with its weight, and the superfat.',
     'which-thing': () => 'Which colour or powder do you mean? Name it, such as “rose clay”.',
   } satisfies Record<Lack, (v: { told: string }) => string>,
+  /** Beside the question for a recipe, where lye was told for one before. */
+  figureBefore:
+    'The lye that I told before is for the pot as it was told then: for any other pot do not use it.',
   /** Of soap with too much lye, whatever is asked of it next. */
   lyeHeavy:
     'Do not use it, give it away or wash with it: it has too much lye until it was put right. Waiting does not change that.',

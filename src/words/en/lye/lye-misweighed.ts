@@ -101,7 +101,10 @@ export const lyeMisweighed = {
     ],
   },
   'two-figures': {
-    answer: ['Two figures that differ a little are both right for another superfat: take the lower one.'],
+    answer: [
+      'Two figures a few percent apart may both be right, for another superfat: take the lower.',
+      'Further apart, or only one told: mix neither yet.',
+    ],
     why: [
       '500 g olive take about 67.8 g NaOH at 0 % and 64.4 g at 5 %.',
       'Books also count other oil values (a range of some 3 %) and another purity.',

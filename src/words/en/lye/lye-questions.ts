@@ -124,6 +124,11 @@ export const lyeQuestions = {
     water. In batter that is still liquid: dissolve it in its own weight of water first, then blend it in.
     Set soap takes none up evenly: leave it as it is, soft.
   `,
+  keptAway:
+    'Keep every animal and child out until the place is rinsed and dry. If one stepped in it, licked it or got it on them: /first-aid at once.',
+  rateComesTo: (v: { lye: number; per: number; grams: number }) =>
+    `${figure(v.lye, 1)} g lye per ${figure(v.per, 0)} g oil come to ${figure(v.grams, 1)} g in yours. No one rate fits every oil.`,
+  noRate: 'No one rate fits every oil: coconut takes about a third more lye than olive.',
   tooMuchForAll: (v: { lye: number; oils: number }) =>
     `No: ${figure(v.lye, 1)} g lye is more than ${figure(v.oils, 0)} g of any oil I know takes`,
   hangsOnOils: (v: { lye: number; oils: number }) =>

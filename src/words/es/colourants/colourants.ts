@@ -15,6 +15,7 @@ const metals = {
   copper: 'El cobre se corroe en la sosa y mancha el jabón',
   bronze: 'El bronce es cobre con otros metales y se corroe en la sosa',
   brass: 'El latón es cobre y zinc y se corroe en la sosa',
+  tin: 'El estaño desprende hidrógeno con la sosa',
   zinc: 'El zinc metálico desprende hidrógeno con la sosa',
   leaf: 'El polvo o la hoja de color oro o plata suele ser latón, bronce o aluminio, y el aluminio desprende hidrógeno con la sosa',
   unnamed: 'La escama metálica suele ser aluminio, que desprende hidrógeno y calor con la sosa',

@@ -53,6 +53,8 @@ export const leaning: typeof en.leaning = {
       'Para la sosa necesito la receta entera otra vez: cada aceite con su peso, y el sobreengrasado.',
     'which-thing': () => '¿Qué color o polvo dices? Nómbralo, como «arcilla rosa».',
   },
+  figureBefore:
+    'La sosa que te di antes es para la olla tal como la contaste entonces: para otra olla no la uses.',
   lyeHeavy:
     'No lo uses, no lo regales ni laves con él: lleva demasiada sosa hasta que se arregle. Esperar no lo cambia.',
   stillBarred: ({ told }) =>

@@ -105,7 +105,10 @@ export const lyeMisweighed: typeof english = {
     ],
   },
   'two-figures': {
-    answer: ['Dos cifras que se diferencian poco valen las dos, con otro sobreengrasado: toma la más baja.'],
+    answer: [
+      'Dos cifras que difieren en poco pueden valer las dos, con otro sobreengrasado: toma la baja.',
+      'Si difieren más, o solo hay una: no mezcles aún.',
+    ],
     why: [
       '500 g de oliva gastan unos 67,8 g de NaOH al 0 % y 64,4 g al 5 %.',
       'Los libros usan también otros valores del aceite (varían un 3 %) y otra pureza.',

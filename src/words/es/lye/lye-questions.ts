@@ -120,6 +120,11 @@ export const lyeQuestions: typeof english = {
     que agua. En masa todavía líquida: primero disuelta en su mismo peso de agua, y luego batida. Un jabón
     ya cuajado no la toma por igual: déjalo como está, blando.
   `,
+  keptAway:
+    'Que no entre ningún animal ni niño hasta que esté aclarado y seco. Si alguno lo pisó, lo lamió o le cayó encima: /first-aid enseguida.',
+  rateComesTo: v =>
+    `${figure(v.lye, 1)} g de sosa por ${figure(v.per, 0)} g de aceite son ${figure(v.grams, 1)} g en los tuyos. Ninguna regla sirve para todo aceite.`,
+  noRate: 'Ninguna regla sirve para todo aceite: el coco gasta cerca de un tercio más de sosa que la oliva.',
   tooMuchForAll: v =>
     `No: ${figure(v.lye, 1)} g de sosa es más de lo que gastan ${figure(v.oils, 0)} g de cualquier aceite que conozco`,
   hangsOnOils: v =>

@@ -10,6 +10,7 @@ import { addedOil, atSuperfat, inUnitOf, oilsAlone, recipeFor } from './recipe.t
 import { scaledToFit, weightsPutRight } from './recipe-put-right.ts';
 import { swapLaid, takesOilAway, tellsOilOff, waterLaid } from './recipe-swaps.ts';
 import { otherLyeLaid, purityLaid, tellsPurity } from './told-anew.ts';
+import { potToldOtherwise } from './told-otherwise.ts';
 import { asksWhetherLyeChanges, weightsAnew } from './weights-anew.ts';
 
 /* Turns that go on from a recipe, or from the question which recipe it is. Near lye what is unclear is asked for, whole. */
@@ -99,7 +100,8 @@ export function recipeTurn(typed: string, turn: Opened, before: Before | undefin
       totalLaid(turn.text, before) ??
       mineAt(turn.text, before) ??
       waterLaid(turn.text, before) ??
-      (CHANGES_POT.some(tells => tells(turn.text)) ? ASKS_RECIPE : undefined)
+      (CHANGES_POT.some(tells => tells(turn.text)) ? ASKS_RECIPE : undefined) ??
+      potToldOtherwise(typed, before)
     );
   if (before?.kind === 'recipe') return withoutRecipe(typed, turn, before.hadOne !== true);
   // Of a recipe that nobody holds any more, after a matter of lye.

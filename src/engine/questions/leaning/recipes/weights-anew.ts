@@ -32,6 +32,8 @@ const OF_ELSE = new RegExp(
   `,
   'u',
 );
+/** Whether a plain turn speaks of a colour or another job than the pot. */
+export const isOfElse = (plain: string): boolean => OF_ELSE.test(plain);
 /** Says that what was told before was not so, or what the scale says after all. */
 const NOT_SO = new RegExp(
   unbroken`
