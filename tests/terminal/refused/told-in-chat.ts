@@ -49,6 +49,24 @@ export const toldInChat: RefusedCases = {
     ],
     [
       {
+        en: '/ask question:"how much lye for 500 g olive, 200 g coconut, both lyes"',
+        es: '/ask question:"cuánta sosa para 500 g de oliva, 200 g de coco, con las dos sosas"',
+      },
+      'lye-shares-untold',
+      'how much of each? Write the shares',
+      '¿cuánto de cada una? Escribe las partes',
+    ],
+    [
+      {
+        en: '/ask question:"how much lye for 500 g olive, 200 g coconut, 80 g cocoa"',
+        es: '/ask question:"cuánta sosa para 500 g de oliva, 200 g de coco, 80 g cocoa"',
+      },
+      'cocoa-which',
+      'cocoa butter or cocoa powder? Only the butter takes lye',
+      '¿manteca de cacao o cacao en polvo? Solo la manteca gasta sosa',
+    ],
+    [
+      {
         en: '/ask question:"how much lye for 500 g olive, 200 g coconut, superfat 5. the lye got damp"',
         es: '/ask question:"cuánta sosa para 500 g de oliva, 200 g de coco, al 5%. la sosa está húmeda"',
       },

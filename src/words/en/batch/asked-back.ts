@@ -42,6 +42,8 @@ export const askedBackRefusals: Pick<
   | 'lye-of-soft-soap'
   | 'vessel-weighed'
   | 'lye-damp'
+  | 'lye-shares-untold'
+  | 'cocoa-which'
   | 'superfat-under-one'
 > = {
   'oil-is-liquid': ({ text }) => spaced`
@@ -102,6 +104,10 @@ export const askedBackRefusals: Pick<
     be soft and greasy. No lump is broken with a tool: splinters fly. Use fresh, dry lye, and ask for its
     weight without these words.
   `,
+  'lye-shares-untold': ({ text }) =>
+    `“${text}”: how much of each? Write the shares, such as “NaOH 60 %, KOH 40 %”, or ask with one alkali: they are no weight for weight exchange.`,
+  'cocoa-which': ({ text }) =>
+    `“${text}”: cocoa butter or cocoa powder? Only the butter takes lye. Write “cocoa butter” with its weight, or leave the powder out of the oils.`,
   'superfat-under-one': ({ text, percent }) => spaced`
     “${text}”: a
     superfat${percent === undefined ? ' in percent' : ` of ${one(percent)} %, told as a share of one`}, or really less than

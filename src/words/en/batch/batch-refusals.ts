@@ -74,7 +74,10 @@ export const batchRefusals: Pick<
     `“${text}” needs a percent or a weight, such as “olive 50%” or “olive 500 g”.`,
   'oil-by-volume': ({ text }) =>
     `“${text}”: oils go by weight or percent here, not by volume. Lye depends on it.`,
-  'oils-mixed-units': () => 'Some oils are in percent and some in weight: use one kind for all.',
+  'oils-mixed-units': ({ share, weight, isBare }) =>
+    isBare
+      ? `“${share}” has no unit beside “${weight}”: write it with one, such as “500 g olive”, and every oil by weight.`
+      : `Some oils are in percent and some in weight (“${share}”, “${weight}”): use one kind for all.`,
   'oils-percent-sum': ({ sum }) => `The oils add up to ${pc(sum)}; they should make 100 %.`,
   'size-unreadable': ({ text }) =>
     `I can’t read the size “${text}”. Try “1000 g oils”, “1.2 l batter”, “mould 25x9x7 cm” or “12 cavities x 100 ml”.`,

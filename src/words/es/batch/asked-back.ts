@@ -63,6 +63,10 @@ export const askedBackRefusals: typeof en = {
     graso. Los terrones no se rompen a golpes: saltan astillas. Usa sosa nueva y seca, y pregunta su peso
     sin estas palabras.
   `,
+  'lye-shares-untold': ({ text }) =>
+    `«${text}»: ¿cuánto de cada una? Escribe las partes, como «NaOH 60 %, KOH 40 %», o pregunta con un solo álcali: no se cambian peso por peso.`,
+  'cocoa-which': ({ text }) =>
+    `«${text}»: ¿manteca de cacao o cacao en polvo? Solo la manteca gasta sosa. Escribe «manteca de cacao» con su peso, o deja el polvo fuera de los aceites.`,
   'superfat-under-one': ({ text, percent }) => spaced`
     «${text}»: ¿un
     sobreengrasado${percent === undefined ? ' en porcentaje' : ` del ${one(percent)} %, dicho como parte de uno`}, o de verdad menos

@@ -29,7 +29,10 @@ export const batchRefusals: typeof en.batchRefusals = {
     `A «${text}» le falta un porcentaje o un peso, como «oliva 50%» u «oliva 500 g».`,
   'oil-by-volume': ({ text }) =>
     `«${text}»: los aceites van por peso o porcentaje, no por volumen. De eso depende la sosa.`,
-  'oils-mixed-units': () => 'Unos aceites van en porcentaje y otros en peso: usa lo mismo para todos.',
+  'oils-mixed-units': ({ share, weight, isBare }) =>
+    isBare
+      ? `A «${share}» le falta la unidad junto a «${weight}»: escríbela, como «500 g oliva», y cada aceite por su peso.`
+      : `Unos aceites van en porcentaje y otros en peso («${share}», «${weight}»): usa lo mismo para todos.`,
   'oils-percent-sum': ({ sum }) => `Los aceites suman ${pc(sum)}; deberían sumar 100 %.`,
   'size-unreadable': ({ text }) =>
     `No entiendo el tamaño «${text}». Prueba «1000 g de aceites», «1,2 l de masa», «molde 25x9x7 cm» o «12 cavidades x 100 ml».`,

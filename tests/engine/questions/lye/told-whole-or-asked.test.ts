@@ -289,7 +289,11 @@ const ASKED: readonly (readonly [text: string, id: string, values: object])[] = 
   ],
   ['600 g olive, 200 g coconut, 5. lye?', 'oil-unknown', { text: '5' }],
   ['600 g olive, 200 g coconut of which 50 stays out. lye?', 'recipe-words', { text: 'of which' }],
-  ['600 g olive, 200 g coconut, only half of the coconut. lye?', 'oils-mixed-units', {}],
+  [
+    '600 g olive, 200 g coconut, only half of the coconut. lye?',
+    'oils-mixed-units',
+    { isBare: false, share: '50% of the coconut', weight: '600 g olive' },
+  ],
   ['600 g olive, 200 g coconut, minus 50 g coconut. lye?', 'recipe-words', { text: 'minus' }],
   ['600 g olive, 200 g coconut less 50 g of the coconut. lye?', 'recipe-words', { text: 'less' }],
   [

@@ -15,7 +15,8 @@ declare module '../../../refusal.ts' {
     'oils-empty': Record<never, never>;
     'oil-without-amount': { text: string };
     'oil-by-volume': { text: string };
-    'oils-mixed-units': Record<never, never>;
+    /** A percent beside a weight, as they were written; `isBare` where the figure has no unit at all, and is a percent for want of one. */
+    'oils-mixed-units': { share: string; weight: string; isBare: boolean };
     /** Bare numbers that are no percents. */
     'oils-without-unit': { sum: number };
     'oils-percent-sum': { sum: number };
@@ -70,19 +71,33 @@ function listedOils(text: string): OilBlend {
   const [, figure, unit] = COMMA_AHEAD.exec(text) ?? [];
   if (figure !== undefined)
     refuse('amount-ambiguous', { text: `,${figure} ${unit}`, small: `0.${figure}`, large: figure });
-  const entries = withRest(
+  const pieces = withRest(
     plainList(text)
       .split(/[;|]|,(?!\d)|\s\+\s/u)
       .map(piece => piece.trim())
       .filter(piece => piece !== ''),
-  ).map(readEntry);
+  );
+  const entries = pieces.map(readEntry);
   if (entries.length === 0) refuse('oils-empty', {});
   const percents = entries.flatMap(({ share }) => ('percent' in share ? [share.percent] : []));
-  if (percents.length > 0 && percents.length < entries.length) refuse('oils-mixed-units', {});
+  if (percents.length > 0 && percents.length < entries.length) refuseMixed(pieces, entries);
   const sum = percents.reduce((total, percent) => total + percent, 0);
   if (sum > LIKE_GRAMS && !/%|percent|por ciento/iu.test(text)) refuse('oils-without-unit', { sum });
   return percents.length > 0 ? blendOfPercents(entries, percents) : blendOfMasses(entries);
 }
+
+/** Throws a Refusal `oils-mixed-units` of the first figure of either kind. */
+function refuseMixed(pieces: readonly string[], entries: readonly Entry[]): never {
+  const shares = pieces.filter((_, at) => 'percent' in entries[at]!.share);
+  const bare = shares.find(piece => !PERCENT.test(piece));
+  const weight = pieces.find((_, at) => 'grams' in entries[at]!.share)!;
+  return refuse('oils-mixed-units', {
+    share: excerpt(bare ?? shares[0]!),
+    weight: excerpt(weight),
+    isBare: bare !== undefined,
+  });
+}
+const PERCENT = /%|percent|por ciento/iu;
 
 function blendOfPercents(entries: readonly Entry[], percents: readonly number[]): OilBlend {
   const sum = percents.reduce((total, percent) => total + percent, 0);

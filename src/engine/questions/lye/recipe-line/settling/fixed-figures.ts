@@ -1,6 +1,7 @@
 import { unbroken } from '../../../../over-lines.ts';
 import { DRY_PURITY, FAT, LYE, PERCENT } from '../../amounts/words.ts';
 import { withPurityTold } from './bare-purity.ts';
+import { withLyeWater } from './lye-water.ts';
 import { isReason, PUT_RIGHT, PUT_RIGHT_WHY, YES_SO } from './superfat-put-right.ts';
 import { withWaterByLye } from './water-by-lye.ts';
 
@@ -154,7 +155,7 @@ const isHundred = (figures: string): boolean =>
 
 /** Takes superfat, strength, purity and the ratio of water out of a line that `plainWords` gave. Pure. */
 export function fixedIn(line: string): Fixed {
-  let rest = withPurityTold(withWaterByLye(line.replace(/ ?@ ?/gu, ' at ')))
+  let rest = withPurityTold(withWaterByLye(withLyeWater(line.replace(/ ?@ ?/gu, ' at '))))
     .replace(/(?<!\p{L})s\/f(?!\p{L})/gu, 'sf')
     .replace(/(?<=\d )(sf)(?=\d)/gu, '; sf ')
     .replace(FROM_ONE_FAT, '')
