@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { answeredTo, ownWords } from '../../../../commands/ask/technique/technique-answer.ts';
 import type { Context } from '../../../../src/conversation/context.ts';
 import { LANGUAGES } from '../../../../src/engine/language.ts';
@@ -31,17 +31,30 @@ test('what stands behind an answer is told whole, in one text or in two', () => 
   }
 });
 
-test('the first text is as many whole sentences as are read at one look, at least one', () => {
+describe('the first text is as many whole sentences as are read at one look', () => {
   const parted = answers.filter(({ texts }) => texts.length === 2);
-  expect(parted.length).toBeGreaterThan(20);
-  for (const { technique, why, texts } of parted) {
-    const said = why.findIndex((_, at) => oneText(why.slice(0, at + 1)) === texts[0]) + 1;
-    expect(said, technique).toBeGreaterThan(0);
-    if (said > 1) expect(wordCount(texts[0]!), technique).toBeLessThanOrEqual(AT_ONE_LOOK);
-    expect(wordCount(oneText(why.slice(0, said + 1))), technique).toBeGreaterThan(AT_ONE_LOOK);
-  }
-  const longest = answers.map(({ why, texts }) =>
-    texts.length === 1 && why.length > 1 ? wordCount(texts[0]!) : 0,
-  );
-  expect(Math.max(...longest)).toBe(AT_ONE_LOOK);
+  const saidFirst = ({ why, texts }: (typeof answers)[number]) =>
+    why.findIndex((_, at) => oneText(why.slice(0, at + 1)) === texts[0]) + 1;
+
+  test('it ends where a sentence does', () => {
+    expect(parted.length).toBeGreaterThan(20);
+    expect(parted.filter(one => saidFirst(one) === 0).map(({ technique }) => technique)).toEqual([]);
+  });
+
+  test('it is longer than that only where its first sentence is', () => {
+    const long = parted.filter(one => saidFirst(one) > 1 && wordCount(one.texts[0]!) > AT_ONE_LOOK);
+    expect(long.map(({ technique }) => technique)).toEqual([]);
+  });
+
+  test('with one sentence more it would be longer', () => {
+    const short = parted.filter(
+      one => wordCount(oneText(one.why.slice(0, saidFirst(one) + 1))) <= AT_ONE_LOOK,
+    );
+    expect(short.map(({ technique }) => technique)).toEqual([]);
+  });
+
+  test('what is as long as that is told in one', () => {
+    const inOne = answers.filter(({ why, texts }) => texts.length === 1 && why.length > 1);
+    expect(Math.max(...inOne.map(({ texts }) => wordCount(texts[0]!)))).toBe(AT_ONE_LOOK);
+  });
 });

@@ -5,7 +5,7 @@ import { colourantById } from '../../../../src/engine/colourants/catalogue.ts';
 import { leastCpu } from '../../../cpu-time.ts';
 
 /* Beside the other tests of bars, since code with changes built in is slower, and no change is told by that. */
-test('test bars for six jars with mixes are planned in under a second', async () => {
+test('bars for six jars with mixes are planned in under a second', async () => {
   const jars = [
     'ultramarine-blue',
     'red-iron-oxide',

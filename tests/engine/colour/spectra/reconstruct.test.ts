@@ -36,3 +36,14 @@ describe('a reflectance rebuilt from a colour', () => {
     }
   });
 });
+
+// CIE 15: L* = 903.3 Y/Yn up to Y/Yn = (6/29)^3, L* of 8; above that 116 (Y/Yn)^(1/3) - 16. Yn is 1 here.
+test.each([
+  [0, 0],
+  [4, 4 / 903.3],
+  [7.9, 7.9 / 903.3],
+  [8.1, (24.1 / 116) ** 3],
+  [50, (66 / 116) ** 3],
+])('a grey of L* %s has that luminance', (l, luminance) => {
+  expect(xyzOfLab({ l, a: 0, b: 0 }).y / xyzOfLab({ l: 100, a: 0, b: 0 }).y).toBeCloseTo(luminance, 6);
+});
