@@ -16,6 +16,12 @@ export const mixing: RefusedCases = {
       'Da un color o una foto',
     ],
     [
+      '/match target:blue with:"prussian blue"',
+      'match-of-nothing',
+      'Lye spoils every colourant that you named',
+      'La sosa echa a perder todos los colorantes que nombraste',
+    ],
+    [
       [JAR, '/calibrate bars item:Dusk photo:BAR.jpg'],
       'calibration-photo-without-dose',
       'Say the dose of the bar in the photo too',

@@ -32,6 +32,8 @@ const OF_SURFACTANTS = /\b(?:champus?|shampoos?|surfactants?|tensioactiv\w*|synd
 /** Raw batter holds lye, whatever is to be done with it; cold process is no other craft's word. */
 const RAW =
   /\b(?:raw (?:soap|batter)|soap batter|masa (?:cruda|de jabon)|batido (?:crudo|de jabon)|jabon crudo|cold process|proceso (?:en )?frio)\b/u;
+const RAW_BATTER =
+  /\b(?:raw (?:soap|batter)|soap batter|masa (?:cruda|de jabon)|batido (?:crudo|de jabon)|jabon crudo)\b/u;
 /** Matters that lye is bought for elsewhere; who may come to harm by it is none of them. */
 const USES_OF_LYE: ReadonlySet<Topic> = new Set([
   'house',
@@ -147,6 +149,8 @@ export function fieldOf(
   const isOfLye =
     RAW.test(words.text) ||
     (LYE_WORDS.test(words.text) && !(WITHOUT_LYE.test(words.text) && OF_SURFACTANTS.test(words.text)));
+  // Whatever is to be done with raw batter, no judge sends it away: what keeps from harm waits behind.
+  if (RAW_BATTER.test(words.text) && namedField(words) === undefined && !isOfHouse(words)) return undefined;
   const isPlainlyOurs = isColourant && !sharesPowders(words);
   const least = isOfLye ? NEAR_LYE : isPlainlyOurs ? OF_COLOURANT : isNothing ? OF_NOTHING : ELSEWHERE;
   if (chance < least) return undefined;
