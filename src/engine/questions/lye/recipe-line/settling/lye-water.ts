@@ -3,6 +3,8 @@ import { LYE } from '../../amounts/words.ts';
 
 /** "30 % w/w": a percent by weight is what every percent near lye is ("w/" was read as "with"). */
 const BY_MASS = /(\d ?%) (?:with w(?:ith)?|p ?\/ ?p|m ?\/ ?m|by (?:weight|mass)|en (?:peso|masa))(?!\p{L})/gu;
+/** "Lye conc. 40%": the mark of what was cut short parts nothing. */
+const SHORT_STRENGTH = /((?<!\p{L})conc) ?[.;] ?(?=\d)/gu;
 /** "Lye water 30 %", "33 % lye water": how strong it is, and no water by the oils. Weaker or stronger than lye water ever is, it is asked. */
 const LYE_WATER = new RegExp(
   unbroken`
@@ -19,4 +21,5 @@ const LYE_WATER = new RegExp(
 export const withLyeWater = (line: string): string =>
   line
     .replace(BY_MASS, '$1')
+    .replace(SHORT_STRENGTH, '$1 ')
     .replace(LYE_WATER, (_, one?: string, other?: string) => ` ; ${one ?? other}% lye concentration ; `);

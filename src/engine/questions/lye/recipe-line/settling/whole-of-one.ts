@@ -1,6 +1,6 @@
 import { knownOil } from '../../../../batch/oils/find-oil.ts';
 import { unbroken } from '../../../../over-lines.ts';
-import { UNIT } from '../../amounts/words.ts';
+import { MASS, UNIT } from '../../amounts/words.ts';
 
 /* A weight of all oils, with the oils told behind it in few words. */
 
@@ -36,5 +36,13 @@ const sharesOfWhole = (plain: string): string =>
       : said;
   });
 
+const ALL_ONE_THEN = new RegExp(`(?<![\\d.,])100 ?% (?:de )?(\\p{L}+)(?: oil)?,? (${MASS})(?!\\p{L})`, 'u');
+const EVERY_MASS = new RegExp(MASS, 'gu');
+/** "100% coconut 800 g": the one weight of a line is that of the oil that is all of it. Pure. */
+const allThenWeight = (plain: string): string =>
+  plain.replace(ALL_ONE_THEN, (said, oil: string, mass: string) =>
+    knownOil(oil) === undefined || (plain.match(EVERY_MASS) ?? []).length !== 1 ? said : `${mass} ${oil}`,
+  );
+
 /** A line in which a weight of all oils is told as such, whichever oils share it. Pure. */
-export const withWhole = (plain: string): string => sharesOfWhole(allOfOne(plain));
+export const withWhole = (plain: string): string => sharesOfWhole(allThenWeight(allOfOne(plain)));

@@ -2,6 +2,7 @@ import { knownOil } from '../../../../batch/oils/find-oil.ts';
 import { unbroken } from '../../../../over-lines.ts';
 import { TURNS } from '../../amounts/chat-words.ts';
 import { isLostWord } from '../items/words-beside.ts';
+import { withoutNamesakes } from './namesakes.ts';
 
 /*
  * Who asks, of which nothing goes into a pot: a name, a home, a trade, a language that is not one's own (general knowledge of both languages, no source).
@@ -56,7 +57,7 @@ const isWho = (who: string): boolean =>
 
 /** A line without whoever asks introducing or excusing themselves. Takes what `plainWords` gives. Pure. */
 export const withoutWhoAsks = (plain: string): string =>
-  plain
+  withoutNamesakes(plain)
     .replace(EXCUSES, ' ; ')
     .replace(INTRODUCES, (whole, ...rest) => (isWho((rest.at(-1) as { who: string }).who) ? ' ; ' : whole))
     .replace(FILLERS, ' ')
