@@ -82,7 +82,7 @@ const SAID: readonly RegExp[] = [
       \bdrippings?(?= (?:and|or|plus|with|&) (?:lard|tallow|suet|marge|margarine|butter|coconut|olive|palm|
       oil|shortening|sunflower)\b| ?,? ?\d| soap\b| for soap\b)|
       \b(?:\d+ ?(?:g|kg|oz|lbs?|grams?|pounds?)|lard|tallow|suet|marge|margarine|butter|coconut|olive|palm|
-      shortening)(?: of| and| or| plus| &|,)* drippings?\b
+      shortening)(?: of| and| or| plus| &|,)* drippings?\b(?! (?:on|onto|down|off|from|over|in|into|all|everywhere)\b)
     `,
     'giu',
   ),
@@ -96,20 +96,25 @@ const SAID: readonly RegExp[] = [
     `,
     'giu',
   ),
-  // Glasses that mist over are looked through, and nobody breathes in by it.
-  new RegExp(
-    unbroken`
-      \b(?:glasses|goggles|specs|spectacles|visor)(?: (?:always|keep|all|just))* (?:steam(?:s|ing|ed)?|
-      fog(?:s|ging|ged)?|mist(?:s|ing|ed)?)(?: up| over)?\b|
-      \bse (?:me |nos )?empa[nñ]an? (?:las gafas|los lentes|los anteojos|la pantalla)
-    `,
-    'giu',
-  ),
   // A hint that is asked for is nothing that tips over.
   /\b(?:any|some|your|good|got) tips\b/giu,
   // "Gas bill".
   /\bgas (?:bill|meter|man|company|price|board)s?\b|\b(?:recibo|factura|cuenta) del? gas\b/giu,
 ];
+
+/** Glasses that mist over are looked through, and nobody breathes in by it; it is a matter of its own, and no figure of speech. */
+const MISTED = new RegExp(
+  unbroken`
+    \b(?:glasses|goggles|specs|spectacles|visor)(?: (?:always|keep|all|just))* (?:steam(?:s|ing|ed)?|
+    fog(?:s|ging|ged)?|mist(?:s|ing|ed)?)(?: up| over)?\b|
+    \bse (?:me |nos )?empa[nñ]an? (?:las gafas|los lentes|los anteojos|la pantalla)
+  `,
+  'giu',
+);
+
+/** Words as somebody typed them, without glasses that steam up. Pure. */
+export const withoutMistedGlasses = (words: string): string =>
+  words.replace(MISTED, whole => ' '.repeat(whole.length));
 
 /** Words as somebody typed them, without figures of speech that name a harm. Pure. */
 export const withoutFiguresOfSpeech = (words: string): string =>

@@ -44,6 +44,6 @@ test('who asks how soap is sold by law is asked which colour, and is told no nam
 test('what must never meet lye is refused first, however a law lists it', async () => {
   // Annex IV lists aluminium (CI 77000); in lye it gives off hydrogen.
   const { headline, all } = await answerTo('is aluminium powder legal in soap in the UK');
-  expect(headline).toMatch(/^Never let this meet lye/u);
-  expect(all).toContain('CI 77000');
+  expect(headline).toMatch(/^Never put metal powder or flake in soap batter\. Aluminium makes hydrogen/u);
+  expect(all).not.toMatch(/allowed|likely/iu);
 });

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { ASKED_ANSWERS } from '../../../../src/engine/questions/technique/asked/answers.ts';
 import { askedOfBench } from '../../../../src/engine/questions/technique/asked/read.ts';
 import { technique as english } from '../../../../src/words/en/colour/technique.ts';
+import { oneText } from '../../../../src/words/sentence.ts';
 
 /* What is asked of a thing of the bench. The answers are common practice; what is reckoned in them is reckoned here. */
 
@@ -96,34 +97,34 @@ test('a thing may have been named by the turn before; what is asked has to be sa
 });
 
 test('three times the usual dose in two parts of plain to one is the usual dose, six times in five (arithmetic)', () => {
-  expect(english.named['use-up-strong'].why).toContain(
+  expect(oneText(english.named['use-up-strong'].why)).toContain(
     'two parts of plain to one of it at least, six times five parts',
   );
   expect([3 / (2 + 1), 6 / (5 + 1)]).toEqual([1, 1]);
 });
 
 test('a quarter teaspoon of 1 tsp powder in 1 Tbsp oil holds about 1/16 tsp (arithmetic: 1 in 3 to 4 parts)', () => {
-  expect(english.named.pinch.why).toContain('holds about 1/16 tsp of powder');
+  expect(oneText(english.named.pinch.why)).toContain('holds about 1/16 tsp of powder');
   expect(0.25 / 4).toBe(1 / 16);
 });
 
 test('a cup of oil weighs 205 to 220 g (236.6 ml, NIST Handbook 44; oils 0.90 to 0.93 g/ml, Codex Stan 210)', () => {
-  expect(english.named['recipe-in-cups'].why).toContain('205 to 220 g');
+  expect(oneText(english.named['recipe-in-cups'].why)).toContain('205 to 220 g');
   expect(236.6 * 0.9).toBeGreaterThan(205);
   expect(236.6 * 0.93).toBeLessThan(221);
 });
 
 test('less water never goes below the weight of the lye, and neither does what is held back', () => {
-  expect(english.named['water-held-back'].answer).toContain('Never less water than lye');
-  expect(english.named['less-water'].why).toContain('never less water than lye');
+  expect(oneText(english.named['water-held-back'].answer)).toContain('Never less water than lye');
+  expect(oneText(english.named['less-water'].why)).toContain('never less water than lye');
 });
 
 test('nothing that meets lye is of aluminium, and no two cleaners are mixed', () => {
-  expect(english.named['blender-stuff'].answer).toMatch(/Never aluminium/u);
-  expect(english.named['rinse-tools'].why).toMatch(/Never mix the two.*chlorine/u);
+  expect(oneText(english.named['blender-stuff'].answer)).toMatch(/Never aluminium/u);
+  expect(oneText(english.named['rinse-tools'].why)).toMatch(/Never mix the two.*chlorine/u);
 });
 
 test('soap is given away from four weeks on, and no earlier (common practice)', () => {
-  expect(english.named['give-when'].answer).toMatch(/^From four weeks on/u);
-  expect(english.named['start-when'].answer).toContain('six weeks');
+  expect(oneText(english.named['give-when'].answer)).toMatch(/^From four weeks on/u);
+  expect(oneText(english.named['start-when'].answer)).toContain('six weeks');
 });
