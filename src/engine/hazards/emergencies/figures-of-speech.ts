@@ -96,15 +96,6 @@ const SAID: readonly RegExp[] = [
     `,
     'giu',
   ),
-  // Glasses that mist over are looked through, and nobody breathes in by it.
-  new RegExp(
-    unbroken`
-      \b(?:glasses|goggles|specs|spectacles|visor)(?: (?:always|keep|all|just))* (?:steam(?:s|ing|ed)?|
-      fog(?:s|ging|ged)?|mist(?:s|ing|ed)?)(?: up| over)?\b|
-      \bse (?:me |nos )?empa[nñ]an? (?:las gafas|los lentes|los anteojos|la pantalla)
-    `,
-    'giu',
-  ),
   // A hint that is asked for is nothing that tips over.
   /\b(?:any|some|your|good|got) tips\b/giu,
   // "Gas bill".
@@ -114,3 +105,23 @@ const SAID: readonly RegExp[] = [
 /** Words as somebody typed them, without figures of speech that name a harm. Pure. */
 export const withoutFiguresOfSpeech = (words: string): string =>
   SAID.reduce((said, pattern) => said.replace(pattern, whole => ' '.repeat(whole.length)), words);
+
+/** Sayings that tell of no harm, and yet of a matter of their own. */
+const NO_HARM: readonly RegExp[] = [
+  // Glasses that mist over are looked through, and nobody breathes in by it.
+  new RegExp(
+    unbroken`
+      \b(?:glasses|goggles|specs|spectacles|visor)(?: (?:always|keep|all|just))* (?:steam(?:s|ing|ed)?|
+      fog(?:s|ging|ged)?|mist(?:s|ing|ed)?)(?: up| over)?\b|
+      \bse (?:me |nos )?empa[nñ]an? (?:las gafas|los lentes|los anteojos|la pantalla)
+    `,
+    'giu',
+  ),
+];
+
+/** {@link withoutFiguresOfSpeech}, and without what harms nobody though it is asked about. Pure. */
+export const withoutNoHarm = (words: string): string =>
+  NO_HARM.reduce(
+    (said, pattern) => said.replace(pattern, whole => ' '.repeat(whole.length)),
+    withoutFiguresOfSpeech(words),
+  );
