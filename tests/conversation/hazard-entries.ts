@@ -113,6 +113,7 @@ export const HAZARD_ENTRIES: Readonly<Record<string, readonly EntryKind[]>> = {
   'match base': words,
   'match portion': words,
   'match target': words,
+  'match with': words,
   'palette buy base': words,
   'palette buy colours': words,
   'palette buy portion': words,

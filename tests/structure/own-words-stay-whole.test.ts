@@ -23,6 +23,7 @@ const CUT_UP: ReadonlyMap<string, string> = new Map([
     'src/engine/questions/leaning/parts/nearest-part.ts',
     'words looked for, beside a list: nothing of it is shown',
   ],
+  ['src/presenting/colour/candidates.ts', 'a list of colourants that a member typed'],
   ['src/words/dates.ts', 'a mark for an instant, which each front shows in its own way'],
   ['src/words/en/batch/batch-refusals.ts', 'what a member typed, quoted'],
   ['src/words/es/batch/batch-refusals.ts', 'what a member typed, quoted'],

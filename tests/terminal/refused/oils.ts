@@ -82,6 +82,12 @@ export const oils: RefusedCases = {
       'Unos aceites van en porcentaje y otros en peso',
     ],
     [
+      '/plan oils:"olive 500, coconut 200 g, shea 30%"',
+      'oils-mixed-units',
+      '“olive 500” has no unit beside “coconut 200 g”',
+      '«olive 500» va sin unidad junto a «coconut 200 g»',
+    ],
+    [
       '/plan oils:"olive 50%, coconut 30%" size:"500 g oils"',
       'oils-percent-sum',
       'The oils add up to',

@@ -102,20 +102,26 @@ const SAID: readonly RegExp[] = [
   /\bgas (?:bill|meter|man|company|price|board)s?\b|\b(?:recibo|factura|cuenta) del? gas\b/giu,
 ];
 
-/** Glasses that mist over are looked through, and nobody breathes in by it; it is a matter of its own, and no figure of speech. */
-const MISTED = new RegExp(
-  unbroken`
-    \b(?:glasses|goggles|specs|spectacles|visor)(?: (?:always|keep|all|just))* (?:steam(?:s|ing|ed)?|
-    fog(?:s|ging|ged)?|mist(?:s|ing|ed)?)(?: up| over)?\b|
-    \bse (?:me |nos )?empa[nñ]an? (?:las gafas|los lentes|los anteojos|la pantalla)
-  `,
-  'giu',
-);
-
-/** Words as somebody typed them, without glasses that steam up. Pure. */
-export const withoutMistedGlasses = (words: string): string =>
-  words.replace(MISTED, whole => ' '.repeat(whole.length));
-
 /** Words as somebody typed them, without figures of speech that name a harm. Pure. */
 export const withoutFiguresOfSpeech = (words: string): string =>
   SAID.reduce((said, pattern) => said.replace(pattern, whole => ' '.repeat(whole.length)), words);
+
+/** Sayings that tell of no harm, and yet of a matter of their own. */
+const NO_HARM: readonly RegExp[] = [
+  // Glasses that mist over are looked through, and nobody breathes in by it.
+  new RegExp(
+    unbroken`
+      \b(?:glasses|goggles|specs|spectacles|visor)(?: (?:always|keep|all|just))* (?:steam(?:s|ing|ed)?|
+      fog(?:s|ging|ged)?|mist(?:s|ing|ed)?)(?: up| over)?\b|
+      \bse (?:me |nos )?empa[nñ]an? (?:las gafas|los lentes|los anteojos|la pantalla)
+    `,
+    'giu',
+  ),
+];
+
+/** {@link withoutFiguresOfSpeech}, and without what harms nobody though it is asked about. Pure. */
+export const withoutNoHarm = (words: string): string =>
+  NO_HARM.reduce(
+    (said, pattern) => said.replace(pattern, whole => ' '.repeat(whole.length)),
+    withoutFiguresOfSpeech(words),
+  );

@@ -8,7 +8,7 @@ import { accountsOf, type Weighed, type Weights, weighAll } from './evidence/wei
 import WEIGHTS from './evidence/weights.json' with { type: 'json' };
 import { explainedIn } from './explained.ts';
 import { isTakenBack, toldAfterAlarm } from './false-alarm.ts';
-import { withoutFiguresOfSpeech, withoutMistedGlasses } from './figures-of-speech.ts';
+import { withoutNoHarm } from './figures-of-speech.ts';
 import type { Grounds } from './grounds.ts';
 import { joined } from './join.ts';
 import { readLearned } from './learned/read.ts';
@@ -58,7 +58,7 @@ export function readEmergencies(words: string, model?: Model): readonly Emergenc
 }
 
 function readAsTold(words: string, model: Model | undefined): readonly Emergency[] {
-  const text = withoutMistedGlasses(withoutFiguresOfSpeech(words.slice(0, LONGEST_WORDS)));
+  const text = withoutNoHarm(words.slice(0, LONGEST_WORDS));
   if (isTakenBack(text)) return stillTold(text, model);
   if (isAskedBefore(text) || isNearOnly(text) || isStoryOnly(text)) return [];
   if (criesFire(text)) return [{ id: 'fire', from: cut(text.trim(), 120), inDoubt: false }];

@@ -120,10 +120,20 @@ const BEHIND_HUE = new RegExp(
   `,
   'u',
 );
+/** Other goods, some of them called as a hue is: "crema", "rubor", "blush". */
+const OTHER_GOODS = new RegExp(
+  unbroken`
+    (?<!\p{L})(?:cremas?|rubor(?:es)?|blush(?:er)?|espuma|bubbles?|balm|balsamo|labial|lipstick|eye ?shadow|sombras? de ojos|make ?up|maquillaje|
+    cake|torta|icing|glaseado)(?!\p{L})
+  `,
+  'u',
+);
+
 /** How a hue is got that is named outright: "how do I get light grey in 500 g oils", "cómo saco morado". */
 function isHueGot(read: Words, { things }: Found): boolean {
   const { text, words } = read;
   if (!HOW.test(text) || OF_CRAFTS.test(text) || LYE.test(text) || isOfCraft(words)) return false;
+  if (OTHER_GOODS.test(text)) return false;
   const isOfPowder = (at: number) =>
     things.some(({ from, to, colourants }) => from <= at && at < to && colourants.length > 0);
   return words.some((word, at) => {

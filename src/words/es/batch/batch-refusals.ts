@@ -31,7 +31,7 @@ export const batchRefusals: typeof en.batchRefusals = {
     `«${text}»: los aceites van por peso o porcentaje, no por volumen. De eso depende la sosa.`,
   'oils-mixed-units': ({ share, weight, isBare }) =>
     isBare
-      ? `A «${share}» le falta la unidad junto a «${weight}»: escríbela, como «500 g oliva», y cada aceite por su peso.`
+      ? `«${share}» va sin unidad junto a «${weight}»: escríbela, como «500 g oliva», y cada aceite por su peso.`
       : `Unos aceites van en porcentaje y otros en peso («${share}», «${weight}»): usa lo mismo para todos.`,
   'oils-percent-sum': ({ sum }) => `Los aceites suman ${pc(sum)}; deberían sumar 100 %.`,
   'size-unreadable': ({ text }) =>

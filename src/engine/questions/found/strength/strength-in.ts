@@ -49,7 +49,7 @@ const GREY = new RegExp(
 const NO_GREY = new RegExp(
   unbroken`
     (?<!\p{L})(?:(?:not|no|never|without|isn'?t|instead of|rather than|sin|ni|queda|quedara|sale|saldra|quedo|salio|came out|turned|gone|went|
-    won'?t give me|will it be|is it)(?: (?:\p{L}+)){0,2} (?:gr[ea]y|gris)|(?:gr[ea]y|gris) (?:lather|suds|espuma|foam)|
+    won'?t give me|will it be|is it)(?: [\p{L}-]+){0,3} (?:gr[ea]y|gris)|(?:gr[ea]y|gris) (?:lather|suds|espuma|foam)|
     (?:lather|suds|foam|espuma) (?:\p{L}+ )?(?:gr[ea]y|gris)|(?:gr[ea]y|gris)(?: \p{L}+){0,2} (?:or|o)|(?:or|o)(?: \p{L}+){0,2} (?:gr[ea]y|gris))(?!\p{L})
   `,
   'u',
@@ -111,9 +111,9 @@ export function strengthIn({ words }: Words, things: readonly NamedThing[]): str
   const share = PARTS.find(([, pattern]) => pattern.test(said))?.[0] ?? percentIn(said);
   if (share !== undefined) return share;
   if (isGreyOfBlack(said, things)) return 'tint';
-  const end = byItsEnd(typed, things);
-  if (end !== undefined) return end;
   const rest = CLIPPED.reduce((text, [pattern, meant]) => text.replace(pattern, meant), said);
   const told = STRENGTHS.find(([, pattern]) => pattern.test(rest))?.[0];
-  return told ?? (takesYellowOff(typed, things) ? 'pastel' : undefined);
+  // "Apenas un toquecito para gris" says how much; "dark grey" says of a grey what of a black is less.
+  if (told !== undefined && told !== 'full') return told;
+  return byItsEnd(typed, things) ?? told ?? (takesYellowOff(typed, things) ? 'pastel' : undefined);
 }
