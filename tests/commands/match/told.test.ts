@@ -18,7 +18,9 @@ async function matched(line: string, language: 'en' | 'es' = 'en') {
 describe('a mix of what is named', () => {
   test('uses nothing else, and tells the nearest where that does not get there', async () => {
     const { text, used } = await matched('/match target:purple with:"red oxide, ultramarine blue, white"');
-    expect([...used].every(id => /^(?:red-iron-oxide|ultramarine-blue|titanium-dioxide)/u.test(id))).toBe(true);
+    expect([...used].every(id => /^(?:red-iron-oxide|ultramarine-blue|titanium-dioxide)/u.test(id))).toBe(
+      true,
+    );
     expect(used.size).toBeGreaterThan(0);
     expect(text).toMatch(/the nearest I get to purple/u);
   });
